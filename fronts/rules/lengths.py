@@ -1,0 +1,203 @@
+"""Exact lengths: read as people say them, show as they say them.
+
+Inside, a length is a `Fraction` of a millimetre, so that halves, thirds and
+128ths of an inch all survive.
+"""
+
+import re
+from decimal import Decimal
+from fractions import Fraction
+from functools import lru_cache
+from typing import TypeAlias
+
+Mm: TypeAlias = Fraction
+
+INCH = Fraction(127, 5)
+"""One inch in millimetres, exactly (international yard and pound agreement, 1959)."""
+
+UNITS: dict[str, Fraction] = {
+    "mm": Fraction(1),
+    "cm": Fraction(10),
+    "m": Fraction(1000),
+    "in": INCH,
+    "ft": INCH * 12,
+}
+LONGEST = Fraction(20_000)
+"""Nothing in a kitchen is longer than 20 m; what is, was mistyped."""
+FINEST_FRACTION = 128
+LONGEST_TEXT = 60
+
+_NAMES = {
+    "mm": "mm", "millimetre": "mm", "millimetres": "mm", "millimeter": "mm", "millimeters": "mm",
+    "cm": "cm", "centimetre": "cm", "centimetres": "cm", "centimeter": "cm", "centimeters": "cm",
+    "m": "m", "metre": "m", "metres": "m", "meter": "m", "meters": "m",
+    "in": "in", "in.": "in", "inch": "in", "inches": "in", '"': "in",
+    "ft": "ft", "ft.": "ft", "foot": "ft", "feet": "ft", "'": "ft",
+}  # fmt: skip
+_MARKS = str.maketrans({"″": '"', "”": '"', "“": '"', "′": "'", "’": "'", "⁄": "/", "∕": "/",
+                        "\u00a0": " ", "\u2009": " ", "\u202f": " ", "−": "-", "–": "-"})  # fmt: skip
+_VULGAR = {
+    "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅕": "1/5", "⅖": "2/5",
+    "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8",
+    "⅞": "7/8",
+}  # fmt: skip
+_NUMBER = r"(?:[0-9]+(?:\s*-\s*|\s+)[0-9]+\s*/\s*[0-9]+|[0-9]+\s*/\s*[0-9]+|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)"
+_UNIT = "|".join(re.escape(name) for name in sorted(_NAMES, key=len, reverse=True))
+_TERM = rf"({_NUMBER})\s*({_UNIT})?"
+_ONE = re.compile(rf"{_TERM}")
+_FEET_AND_INCHES = re.compile(
+    rf"([0-9]+)\s*(ft\.|ft|foot|feet|')\s*-?\s*({_NUMBER})\s*(in\.|inches|inch|in|\")?"
+)
+
+
+class LengthError(ValueError):
+    """What was typed is not a length that can be used; the message says what would be."""
+
+
+def read(text: str, unit: str, *, signed: bool = False, zero: bool = True) -> Mm:
+    """The length that `text` says, in mm; a bare number is in `unit`.
+
+    `signed` allows a leading minus (a place or a shift); `zero` allows nothing at all.
+    """
+    found = _read(text, unit)
+    if found < 0 and not signed:
+        raise LengthError(f"“{_short(text)}” is negative; enter a size, like {_example(unit)}")
+    if found == 0 and not zero:
+        raise LengthError(f"“{_short(text)}” is nothing; enter a size above zero, like {_example(unit)}")
+    if abs(found) > LONGEST:
+        raise LengthError(f"“{_short(text)}” is more than 20 m; enter a length, like {_example(unit)}")
+    return found
+
+
+def show(length: Mm, unit: str, *, finest: int = FINEST_FRACTION) -> str:
+    """The length as the shop says it: `23 5/8` or `600.5`, with `≈` where it had to be rounded.
+
+    Inches are shown as fractions in lowest terms no finer than 1/`finest`, millimetres to 1/100.
+    """
+    if unit == "in":
+        return _show_inches(length, finest)
+    return _show_decimal(length, Fraction(1, 100))
+
+
+def show_with_unit(length: Mm, unit: str, *, finest: int = FINEST_FRACTION) -> str:
+    """As `show`, with the unit written after it: `23 5/8 in`."""
+    return f"{show(length, unit, finest=finest)} {unit}"
+
+
+def write(length: Mm, unit: str) -> str:
+    """Text that reads back to exactly this length: in `unit` where that is short, else in mm."""
+    if unit == "in":
+        shown = _show_inches(length, FINEST_FRACTION)
+        if not shown.startswith("≈"):
+            return shown
+        decimal = terminating(length)
+        return f"{decimal} mm" if decimal is not None else f"{_ratio(length / INCH)} in"
+    decimal = terminating(length)
+    return decimal if decimal is not None else _ratio(length)
+
+
+def exact(length: Mm) -> str:
+    """Decimal millimetres as text, exact, without trailing zeros.
+
+    A length that no decimal states (a third of an inch) is given as a ratio, `42/5`.
+    """
+    decimal = terminating(length)
+    return decimal if decimal is not None else f"{length.numerator}/{length.denominator}"
+
+
+@lru_cache(maxsize=4096)
+def terminating(length: Mm) -> str | None:
+    """The finite decimal that equals `length`, or None where there is none."""
+    rest, twos, fives = length.denominator, 0, 0
+    while rest % 2 == 0:
+        rest, twos = rest // 2, twos + 1
+    while rest % 5 == 0:
+        rest, fives = rest // 5, fives + 1
+    if rest != 1:
+        return None
+    places = max(twos, fives)
+    scaled = length.numerator * 10**places // length.denominator
+    digits = str(abs(scaled)).rjust(places + 1, "0")
+    text = f"{digits[:-places]}.{digits[-places:]}".rstrip("0").rstrip(".") if places else digits
+    return f"-{text}" if length < 0 else text
+
+
+def floor_to(length: Mm, step: Mm) -> Mm:
+    """The greatest whole number of steps that is not over `length`."""
+    return length // step * step
+
+
+def as_decimal(length: Mm, places: int = 8) -> Decimal:
+    """The length as a decimal of a millimetre; LengthError where `places` can't hold it exactly."""
+    scaled = length * 10**places
+    if scaled.denominator != 1:
+        raise LengthError(
+            "this length can't be kept exactly; use halves, quarters … 1/128 of an inch, or decimals"
+        )
+    return Decimal(scaled.numerator).scaleb(-places)
+
+
+@lru_cache(maxsize=4096)
+def _read(text: str, unit: str) -> Mm:
+    cleaned = _cleaned(text, unit)
+    sign = 1
+    if cleaned.startswith(("-", "+")):
+        sign = -1 if cleaned[0] == "-" else 1
+        cleaned = cleaned[1:].lstrip()
+    both = _FEET_AND_INCHES.fullmatch(cleaned)
+    if both:
+        inches = _value(both[3], text, unit)
+        return sign * (int(both[1]) * UNITS["ft"] + inches * UNITS["in"])
+    one = _ONE.fullmatch(cleaned)
+    if not one:
+        raise LengthError(f"“{_short(text)}” is not a length; enter one like {_example(unit)}")
+    return sign * _value(one[1], text, unit) * UNITS[_NAMES[one[2]] if one[2] else unit]
+
+
+def _cleaned(text: str, unit: str) -> str:
+    if not text.strip():
+        raise LengthError(f"nothing is entered; enter a length, like {_example(unit)}")
+    if len(text) > LONGEST_TEXT:
+        raise LengthError(f"“{_short(text)}” is too long to be a length; enter one like {_example(unit)}")
+    for mark, ratio in _VULGAR.items():
+        text = text.replace(mark, f" {ratio}")
+    return text.translate(_MARKS).strip().lower()
+
+
+def _value(number: str, text: str, unit: str) -> Fraction:
+    total = Fraction(0)
+    for part in re.split(r"\s*-\s*|\s+(?=[0-9]+\s*/)", number):
+        top, slash, bottom = part.partition("/")
+        if slash and int(bottom) == 0:
+            raise LengthError(f"“{_short(text)}” divides by zero; enter a length like {_example(unit)}")
+        total += Fraction(int(top), int(bottom)) if slash else Fraction(part.rstrip("."))
+    return total
+
+
+def _show_inches(length: Mm, finest: int) -> str:
+    inches = length / INCH
+    parts = inches * finest
+    nearest = Fraction(round(parts), finest)
+    return ("" if parts.denominator == 1 else "≈") + _ratio(nearest)
+
+
+def _show_decimal(length: Mm, finest: Fraction) -> str:
+    parts = length / finest
+    text = terminating(round(parts) * finest)
+    return ("" if parts.denominator == 1 else "≈") + str(text)
+
+
+def _ratio(value: Fraction) -> str:
+    sign, value = ("-", -value) if value < 0 else ("", value)
+    whole, rest = divmod(value, 1)
+    if not rest:
+        return f"{sign}{whole}"
+    return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"
+
+
+def _example(unit: str) -> str:
+    return '23 5/8 or 23.625' if unit == "in" else "600 or 600.5"
+
+
+def _short(text: str) -> str:
+    return text if len(text) <= 24 else text[:23] + "…"
