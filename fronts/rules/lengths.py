@@ -41,7 +41,9 @@ _VULGAR = {
     "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8",
     "⅞": "7/8",
 }  # fmt: skip
-_NUMBER = r"(?:[0-9]+(?:\s*-\s*|\s+)[0-9]+\s*/\s*[0-9]+|[0-9]+\s*/\s*[0-9]+|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)"
+_NUMBER = (
+    r"(?:[0-9]+(?:\s*-\s*|\s+)[0-9]+\s*/\s*[0-9]+|[0-9]+\s*/\s*[0-9]+|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)"
+)
 _UNIT = "|".join(re.escape(name) for name in sorted(_NAMES, key=len, reverse=True))
 _TERM = rf"({_NUMBER})\s*({_UNIT})?"
 _ONE = re.compile(rf"{_TERM}")
@@ -63,9 +65,13 @@ def read(text: str, unit: str, *, signed: bool = False, zero: bool = True) -> Mm
     if found < 0 and not signed:
         raise LengthError(f"“{_short(text)}” is negative; enter a size, like {_example(unit)}")
     if found == 0 and not zero:
-        raise LengthError(f"“{_short(text)}” is nothing; enter a size above zero, like {_example(unit)}")
+        raise LengthError(
+            f"“{_short(text)}” is nothing; enter a size above zero, like {_example(unit)}"
+        )
     if abs(found) > LONGEST:
-        raise LengthError(f"“{_short(text)}” is more than 20 m; enter a length, like {_example(unit)}")
+        raise LengthError(
+            f"“{_short(text)}” is more than 20 m; enter a length, like {_example(unit)}"
+        )
     return found
 
 
@@ -158,7 +164,9 @@ def _cleaned(text: str, unit: str) -> str:
     if not text.strip():
         raise LengthError(f"nothing is entered; enter a length, like {_example(unit)}")
     if len(text) > LONGEST_TEXT:
-        raise LengthError(f"“{_short(text)}” is too long to be a length; enter one like {_example(unit)}")
+        raise LengthError(
+            f"“{_short(text)}” is too long to be a length; enter one like {_example(unit)}"
+        )
     for mark, ratio in _VULGAR.items():
         text = text.replace(mark, f" {ratio}")
     return text.translate(_MARKS).strip().lower()
@@ -169,7 +177,9 @@ def _value(number: str, text: str, unit: str) -> Fraction:
     for part in re.split(r"\s*-\s*|\s+(?=[0-9]+\s*/)", number):
         top, slash, bottom = part.partition("/")
         if slash and int(bottom) == 0:
-            raise LengthError(f"“{_short(text)}” divides by zero; enter a length like {_example(unit)}")
+            raise LengthError(
+                f"“{_short(text)}” divides by zero; enter a length like {_example(unit)}"
+            )
         total += Fraction(int(top), int(bottom)) if slash else Fraction(part.rstrip("."))
     return total
 
@@ -196,7 +206,7 @@ def _ratio(value: Fraction) -> str:
 
 
 def _example(unit: str) -> str:
-    return '23 5/8 or 23.625' if unit == "in" else "600 or 600.5"
+    return "23 5/8 or 23.625" if unit == "in" else "600 or 600.5"
 
 
 def _short(text: str) -> str:

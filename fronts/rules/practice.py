@@ -1,0 +1,111 @@
+"""The shop's own numbers beside the house standard, each with its source.
+
+A shop may change every one of them. "Practice" marks a fact of the trade with no
+published source; "memory" a value recalled and not looked up.
+"""
+
+from dataclasses import dataclass, field, fields
+from fractions import Fraction
+
+from fronts.rules.lengths import INCH, Mm
+
+POUND = Fraction(45359237, 100_000_000)
+"""One pound in kilograms, exactly (international yard and pound agreement, 1959)."""
+
+
+def inches(whole: int, over: int = 1) -> Mm:
+    """So many inches, or so many parts of one."""
+    return Fraction(whole, over) * INCH
+
+
+def _number(value: Fraction, says: str, source: str) -> Fraction:
+    return field(default=value, metadata={"says": says, "source": source})
+
+
+@dataclass(frozen=True, slots=True)
+class Practice:
+    """How this shop works. Lengths in mm; percentages and counts as they read."""
+
+    hole_diameter: Mm = _number(inches(1, 4), "mounting hole in the box", "practice")
+    screw_diameter: Mm = _number(
+        Fraction(164, 1000) * INCH, "mounting screw, #8", "ASME B18.6.1: 0.060 + 0.013 × 8 in"
+    )
+    hole_inset: Mm = _number(
+        inches(3, 2), "mounting hole from the box's sides and ends", "practice"
+    )
+    hole_to_edge: Mm = _number(inches(3, 8), "mounting hole from the edge of its wood", "practice")
+    hole_clear: Mm = _number(inches(3, 16), "wood left between two holes", "practice")
+    hole_move: Mm = _number(inches(1, 16), "step by which a mounting hole is moved", "practice")
+    ledge_thickness: Mm = _number(inches(1, 4), "jig ledge, thickness", "practice")
+    ledge_length: Mm = _number(inches(9, 4), "jig ledge, length", "practice")
+    slot_wider: Mm = _number(inches(1, 8), "jig slot wider than the slide by", "practice")
+    slot_deeper: Mm = _number(inches(1, 16), "jig slot deeper than the slide by", "practice")
+    bottom_shim_length: Mm = _number(inches(12), "bottom shim, length", "practice")
+    tape_width: Mm = _number(inches(1), "foam tape, width", "practice")
+    tape_thickness: Mm = _number(inches(1, 8), "foam tape, thickness", "practice")
+    drill_past: Mm = _number(inches(1, 16), "drill stop past the box front, at most", "practice")
+    recess_width: Mm = _number(inches(1, 2), "recess for a screw head, width", "practice")
+    recess_depth: Mm = _number(inches(1, 4), "recess for a screw head, depth", "practice")
+    recess_wall: Mm = _number(inches(1, 8), "box front left behind a recess", "practice")
+    knob_hole: Mm = _number(inches(3, 16), "hole for a knob screw", "practice")
+    knob_from_end: Mm = _number(inches(3), "knob from a door's end", "practice")
+    knob_from_side: Mm = _number(inches(9, 8), "knob from a door's free edge", "practice")
+    wide_drawer: Mm = _number(inches(24), "drawer front that takes two knobs", "practice")
+    lines_seen: Mm = _number(inches(1, 4), "lines that miss by less than this are seen", "practice")
+    near_plane: Mm = _number(inches(3), "faces nearer than this in depth count as one", "practice")
+    filler: Mm = _number(inches(3), "space between cabinets that is still one run", "practice")
+    rear_clearance: Mm = _number(inches(1, 2), "behind a slide", "practice")
+    stile: Mm = _number(inches(9, 4), "stile width of a five-piece front", "practice")
+    rail: Mm = _number(inches(9, 4), "rail width of a five-piece front", "practice")
+    tongue: Mm = _number(inches(3, 8), "tongue, and depth of its groove", "practice")
+    panel_clearance: Mm = _number(inches(1, 16), "panel clearance a side", "practice")
+    panel_thickness: Mm = _number(inches(1, 4), "panel of a five-piece front", "practice")
+    middle_rail_over: Mm = _number(
+        inches(60),
+        "door height over which a middle rail is wanted",
+        "Architectural Woodwork Standards, 1st ed. 2009, stile-and-rail doors",
+    )
+    cup_diameter: Mm = _number(Fraction(35), "hinge cup", "practice, memory")
+    cup_from_edge: Mm = _number(
+        Fraction(45, 2), "hinge cup's centre from the door's edge", "practice, memory"
+    )
+    hinge_half: Mm = _number(inches(1), "half a hinge plate, kept clear of rails", "practice")
+    hinge_overlay_most: Mm = _number(
+        inches(3, 2), "greatest overlay the shop's hinges make", "practice, memory"
+    )
+    hinge_inset_most: Mm = _number(
+        inches(1, 4), "greatest inset gap the shop's hinges make", "practice, memory"
+    )
+    humidity_low: Fraction = _number(Fraction(30), "driest month on site, % RH", "practice")
+    humidity_high: Fraction = _number(Fraction(55), "dampest month on site, % RH", "practice")
+    site_celsius: Fraction = _number(Fraction(21), "room temperature on site, °C", "practice")
+    made_at: Fraction = _number(
+        Fraction(7), "moisture content when made, %", "Wood Handbook: 6–8 % for cabinet hardwood"
+    )
+    drawer_load: Fraction = _number(
+        Fraction(73, 1000) / 1000,
+        "load of a drawer, kg a mm² of its floor",
+        "ANSI/KCMA A161.1: 15 lb/ft²",
+    )
+    spares: Fraction = _number(Fraction(5), "spares on an order, %", "practice")
+
+    hinges_by_height: tuple[tuple[Mm, int], ...] = (
+        (inches(40), 2), (inches(60), 3), (inches(80), 4), (inches(100), 5),
+    )  # fmt: skip
+    """Door height up to, and hinges (practice, memory)."""
+    hinges_by_weight: tuple[tuple[Fraction, int], ...] = (
+        (15 * POUND, 2), (30 * POUND, 3), (45 * POUND, 4), (60 * POUND, 5),
+    )  # fmt: skip
+    """Door weight up to, in kg, and hinges (practice, memory)."""
+    slide_classes: tuple[Fraction, ...] = tuple(
+        pounds * POUND for pounds in (50, 75, 100, 150, 200)
+    )
+    """Load classes of slides in kg; 50, 75, 100 lb: Architectural Woodwork Standards, 1st ed.,
+    slide guide; 150 and 200 lb: practice, memory."""
+    material: str = "MDF"
+    """What a front is made of where nobody says."""
+
+
+PRACTICE = Practice()
+NUMBERS = tuple(each for each in fields(Practice) if "says" in each.metadata)
+"""The single numbers that a shop can change, in their order."""
