@@ -1,0 +1,94 @@
+"""What the surroundings decide: read once from the environment, and checked."""
+
+import os
+import secrets
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from zoneinfo import available_timezones
+
+from django.core.exceptions import ImproperlyConfigured
+
+LOCAL_HOSTS = ("localhost", "127.0.0.1", "[::1]")
+SHORTEST_KEY = 50
+
+
+@dataclass(frozen=True, kw_only=True)
+class Environment:
+    """The site's settings that differ between one machine and the next."""
+
+    secret_key: str
+    debug: bool
+    https: bool
+    hosts: tuple[str, ...]
+    database_url: str
+    time_zone: str
+
+
+def read_environment(environ: Mapping[str, str], *, root: Path) -> Environment:
+    """Read the environment of a site whose own files live under `root`."""
+    return Environment(
+        secret_key=_secret_key(environ),
+        debug=_switch(environ, "SHOPJOBS_DEBUG"),
+        https=_switch(environ, "SHOPJOBS_HTTPS"),
+        hosts=_hosts(environ),
+        database_url=environ.get("DATABASE_URL") or f"sqlite:///{root / 'var' / 'db.sqlite3'}",
+        time_zone=_time_zone(environ),
+    )
+
+
+def secrets_folder(environ: Mapping[str, str]) -> Path:
+    """Return the folder for what must not be in the repository, made private to its user."""
+    data = environ.get("XDG_DATA_HOME") or str(Path.home() / ".local" / "share")
+    folder = Path(data) / "shopjobs"
+    folder.mkdir(mode=0o700, parents=True, exist_ok=True)
+    return folder
+
+
+def write_private(path: Path, text: str) -> str:
+    """Write a file that only its user can read; where there is one already, that one holds."""
+    draft = path.with_name(f".{path.name}.{os.getpid()}")
+    descriptor = os.open(draft, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600)
+    with os.fdopen(descriptor, "w", encoding="utf-8") as file:
+        file.write(text)
+    try:
+        os.link(draft, path)
+    except FileExistsError:
+        pass
+    finally:
+        draft.unlink()
+    return path.read_text(encoding="utf-8")
+
+
+def _secret_key(environ: Mapping[str, str]) -> str:
+    given = environ.get("SHOPJOBS_SECRET_KEY", "")
+    if given:
+        if len(given) < SHORTEST_KEY:
+            raise ImproperlyConfigured(
+                f"SHOPJOBS_SECRET_KEY has {len(given)} characters; give at least {SHORTEST_KEY}."
+            )
+        return given
+    path = secrets_folder(environ) / "secret-key"
+    kept = path.read_text(encoding="utf-8") if path.exists() else ""
+    return (kept or write_private(path, secrets.token_urlsafe(64))).strip()
+
+
+def _switch(environ: Mapping[str, str], name: str) -> bool:
+    given = environ.get(name, "")
+    if given not in {"", "0", "1"}:
+        raise ImproperlyConfigured(f"{name} is {given!r}; give 1 for on, 0 for off.")
+    return given == "1"
+
+
+def _hosts(environ: Mapping[str, str]) -> tuple[str, ...]:
+    given = tuple(host.strip() for host in environ.get("SHOPJOBS_HOSTS", "").split(","))
+    return tuple(host for host in given if host) or LOCAL_HOSTS
+
+
+def _time_zone(environ: Mapping[str, str]) -> str:
+    given = environ.get("SHOPJOBS_TIME_ZONE") or "UTC"
+    if given not in available_timezones():
+        raise ImproperlyConfigured(
+            f"SHOPJOBS_TIME_ZONE is {given!r}; give a zone like America/Chicago."
+        )
+    return given

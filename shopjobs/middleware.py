@@ -1,0 +1,55 @@
+"""What every answer carries, and how strangers are sent to the sign-in page."""
+
+from collections.abc import Callable
+
+from django.contrib.auth.middleware import LoginRequiredMiddleware
+from django.contrib.auth.views import redirect_to_login
+from django.http import HttpRequest
+from django.http.response import HttpResponseBase
+from django.urls import reverse
+from django_htmx.http import HttpResponseClientRedirect
+from django_htmx.middleware import HtmxDetails
+
+CONTENT_POLICY = "; ".join(
+    (
+        "default-src 'self'",
+        "img-src 'self' data:",
+        "object-src 'none'",
+        "base-uri 'none'",
+        "form-action 'self'",
+        "frame-ancestors 'none'",
+    )
+)
+"""Scripts and styles come from our own files only; nothing inline, nothing from elsewhere."""
+
+
+class ContentPolicy:
+    """Send the content security policy with every answer."""
+
+    def __init__(self, get_response: Callable[[HttpRequest], HttpResponseBase]) -> None:
+        self.get_response = get_response
+
+    def __call__(self, request: HttpRequest) -> HttpResponseBase:
+        response = self.get_response(request)
+        response.headers.setdefault("Content-Security-Policy", CONTENT_POLICY)
+        return response
+
+
+class SignInRequired(LoginRequiredMiddleware):
+    """Every page needs a sign-in unless it says otherwise.
+
+    A part of a page that is asked for after the session ended sends the whole
+    page to sign in, and back to that page, instead of drawing the form into it.
+    """
+
+    def handle_no_permission(  # type: ignore[override]
+        self, request: HttpRequest, view_func: Callable[..., HttpResponseBase]
+    ) -> HttpResponseBase:
+        """Redirect to the sign-in page."""
+        htmx: HtmxDetails = getattr(request, "htmx")  # noqa: B009
+        if not htmx:
+            return redirect_to_login(request.get_full_path(), reverse("shopjobs:sign-in"))
+        back = htmx.current_url_abs_path or "/"
+        return HttpResponseClientRedirect(
+            redirect_to_login(back, reverse("shopjobs:sign-in")).headers["Location"]
+        )

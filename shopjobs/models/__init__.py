@@ -1,0 +1,9 @@
+"""The tables of shops, people, jobs and the diary."""
+
+from shopjobs.models.diary import DiaryEntry
+from shopjobs.models.job import Job
+from shopjobs.models.person import Person, Role
+from shopjobs.models.shop import Paper, Shop, Unit
+from shopjobs.models.sign_in import SignInFailure
+
+__all__ = ["DiaryEntry", "Job", "Paper", "Person", "Role", "Shop", "SignInFailure", "Unit"]

@@ -1,0 +1,17 @@
+"""Failed attempts to sign in, kept as long as they count."""
+
+from django.db import models
+
+
+class SignInFailure(models.Model):
+    """One failed attempt at a sign-in name from an address."""
+
+    username = models.CharField(max_length=150)
+    address = models.CharField(max_length=45)
+    at = models.DateTimeField()
+
+    class Meta:
+        indexes = [models.Index(fields=["username", "address", "at"], name="sign_in_failures")]
+
+    def __str__(self) -> str:
+        return f"{self.username} from {self.address}"

@@ -1,0 +1,43 @@
+"""Reads of shops, people and jobs. Each starts from a person, and so from one shop."""
+
+from datetime import datetime
+
+from django.db.models import QuerySet
+
+from shopjobs.models import DiaryEntry, Job, Person, Role, SignInFailure
+
+
+def jobs_of(person: Person) -> QuerySet[Job]:
+    """Return the jobs of the person's shop, the latest changed first."""
+    return Job.objects.filter(shop__people=person).order_by("-updated_at", "-pk")
+
+
+def job_of(person: Person, job_id: int) -> Job:
+    """Return one job of the person's shop; for anyone else it does not exist."""
+    return jobs_of(person).select_related("shop").get(pk=job_id)
+
+
+def people_of(person: Person) -> QuerySet[Person]:
+    """Return the people of the person's shop, those who may sign in first."""
+    return Person.objects.filter(shop__people=person).order_by("-is_active", "username")
+
+
+def colleague_of(person: Person, person_id: int) -> Person:
+    """Return one person of the same shop; anyone else does not exist."""
+    return people_of(person).get(pk=person_id)
+
+
+def owners_of(person: Person) -> QuerySet[Person]:
+    """Return the owners of the person's shop who may sign in."""
+    return people_of(person).filter(role=Role.OWNER, is_active=True)
+
+
+def diary_of(person: Person) -> QuerySet[DiaryEntry]:
+    """Return the diary of the person's shop, the latest first."""
+    entries = DiaryEntry.objects.filter(shop__people=person)
+    return entries.select_related("job", "person").order_by("-at", "-pk")
+
+
+def failures_since(username: str, address: str, since: datetime) -> int:
+    """Return how often signing in failed for a name from an address."""
+    return SignInFailure.objects.filter(username=username, address=address, at__gte=since).count()

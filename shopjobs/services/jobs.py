@@ -1,0 +1,87 @@
+"""Making, changing and deleting jobs."""
+
+from datetime import date, datetime
+from decimal import Decimal
+
+from django.db import transaction
+from django.db.models import F
+
+from shopjobs.models import Job, Person, Shop
+from shopjobs.services.diary import diary_write
+from shopjobs.services.refused import Refused
+
+
+@transaction.atomic
+def job_create(
+    *,
+    shop: Shop,
+    number: str,
+    at: datetime,
+    client: str = "",
+    site: str = "",
+    unit: str | None = None,
+    step: Decimal | None = None,
+    fit_on: date | None = None,
+    by: Person | None = None,
+) -> Job:
+    """Make a job; where unit or step is not given, it is the shop's."""
+    _refuse_taken_number(shop, number, None)
+    job = Job.objects.create(
+        shop=shop,
+        number=number,
+        client=client,
+        site=site,
+        unit=unit or shop.unit,
+        step=shop.step if step is None else step,
+        fit_on=fit_on,
+    )
+    diary_write(shop=shop, job=job, text=f"Made job {number}", at=at, person=by)
+    return job
+
+
+@transaction.atomic
+def job_change(
+    *,
+    job: Job,
+    number: str,
+    client: str,
+    site: str,
+    unit: str,
+    step: Decimal,
+    fit_on: date | None,
+    by: Person,
+    at: datetime,
+) -> Job:
+    """Change what is known of a job. Measured sizes stay as they were measured."""
+    _refuse_taken_number(job.shop, number, job)
+    job.number, job.client, job.site = number, client, site
+    job.unit, job.step, job.fit_on = unit, step, fit_on
+    job.save(update_fields=["number", "client", "site", "unit", "step", "fit_on", "updated_at"])
+    job_touch(job=job)
+    diary_write(shop=job.shop, job=job, text=f"Changed job {number}", at=at, person=by)
+    return job
+
+
+def job_touch(*, job: Job) -> Job:
+    """Count one more change of the job, whoever else counts at the same time."""
+    job.revision = F("revision") + 1
+    job.save(update_fields=["revision", "updated_at"])
+    job.refresh_from_db(fields=["revision"])
+    return job
+
+
+@transaction.atomic
+def job_delete(*, job: Job, by: Person, at: datetime) -> None:
+    """Delete a job with all that was entered for it; the diary keeps a line of it."""
+    diary_write(shop=job.shop, text=f"Deleted job {job.number}", at=at, person=by)
+    job.delete()
+
+
+def _refuse_taken_number(shop: Shop, number: str, job: Job | None) -> None:
+    others = Job.objects.filter(shop=shop, number=number)
+    if job is not None:
+        others = others.exclude(pk=job.pk)
+    if others.exists():
+        raise Refused(
+            f"There is already a job {number} in this shop. Give another number.", field="number"
+        )

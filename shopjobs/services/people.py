@@ -1,0 +1,91 @@
+"""Adding, changing and letting go of people."""
+
+from datetime import datetime
+
+from django.db import transaction
+
+from shopjobs.models import Person, Role, Shop
+from shopjobs.selectors import owners_of
+from shopjobs.services.diary import diary_write
+from shopjobs.services.refused import Refused
+
+
+@transaction.atomic
+def person_create(
+    *,
+    shop: Shop,
+    username: str,
+    role: str,
+    password: str,
+    at: datetime,
+    first_name: str = "",
+    last_name: str = "",
+    by: Person | None = None,
+) -> Person:
+    """Add a person to the shop. The password was checked by whoever asks."""
+    if Person.objects.filter(username__iexact=username).exists():
+        raise Refused(
+            f"The sign-in name “{username}” is taken. Give another one.", field="username"
+        )
+    person = Person.objects.create_user(
+        username, None, password, shop=shop, role=role, first_name=first_name, last_name=last_name
+    )
+    diary_write(shop=shop, text=f"Added {person} as {role}", at=at, person=by)
+    return person
+
+
+@transaction.atomic
+def person_change(
+    *, person: Person, first_name: str, last_name: str, role: str, by: Person, at: datetime
+) -> Person:
+    """Change a person's name and role; the shop keeps an owner."""
+    if role != Role.OWNER:
+        _refuse_last_owner(person, "role")
+    person.first_name, person.last_name, person.role = first_name, last_name, role
+    person.save(update_fields=["first_name", "last_name", "role"])
+    diary_write(shop=_shop(person), text=f"Changed {person} to {role}", at=at, person=by)
+    return person
+
+
+@transaction.atomic
+def person_deactivate(*, person: Person, by: Person, at: datetime) -> Person:
+    """Let a person sign in no more. What they did keeps their name."""
+    _refuse_last_owner(person, None)
+    person.is_active = False
+    person.save(update_fields=["is_active"])
+    diary_write(shop=_shop(person), text=f"Closed the account of {person}", at=at, person=by)
+    return person
+
+
+@transaction.atomic
+def person_reactivate(*, person: Person, by: Person, at: datetime) -> Person:
+    """Let a person sign in again."""
+    person.is_active = True
+    person.save(update_fields=["is_active"])
+    diary_write(shop=_shop(person), text=f"Opened the account of {person}", at=at, person=by)
+    return person
+
+
+@transaction.atomic
+def password_set(*, person: Person, password: str, by: Person, at: datetime) -> Person:
+    """Set a password, checked by whoever asks; sessions under the old one end."""
+    person.set_password(password)
+    person.save(update_fields=["password"])
+    whose = "their own password" if person == by else f"the password of {person}"
+    diary_write(shop=_shop(person), text=f"Set {whose}", at=at, person=by)
+    return person
+
+
+def _shop(person: Person) -> Shop:
+    if person.shop is None:
+        raise Refused("This person doesn't belong to a shop.")
+    return person.shop
+
+
+def _refuse_last_owner(person: Person, field: str | None) -> None:
+    owners = owners_of(person).select_for_update()
+    if [owner.pk for owner in owners] == [person.pk]:
+        raise Refused(
+            f"{person.shown_name} is the shop's last owner. Make someone else an owner first.",
+            field=field,
+        )

@@ -1,0 +1,148 @@
+"""The site's settings. What differs between machines comes from `environment`."""
+
+import os
+from pathlib import Path
+from typing import Any
+
+import dj_database_url
+
+from shopjobs.environment import read_environment
+
+BASE_DIR = Path(__file__).resolve().parent.parent
+ENVIRONMENT = read_environment(os.environ, root=BASE_DIR)
+
+SECRET_KEY = ENVIRONMENT.secret_key
+DEBUG = ENVIRONMENT.debug
+ALLOWED_HOSTS = list(ENVIRONMENT.hosts)
+
+INSTALLED_APPS = [
+    "shopjobs",
+    "fronts",
+    "django.contrib.auth",
+    "django.contrib.contenttypes",
+    "django.contrib.sessions",
+    "django.contrib.messages",
+    "django.contrib.staticfiles",
+    "django.forms",
+    "django_htmx",
+    "template_partials",
+]
+MIDDLEWARE = [
+    "django.middleware.security.SecurityMiddleware",
+    "whitenoise.middleware.WhiteNoiseMiddleware",
+    "shopjobs.middleware.ContentPolicy",
+    "django.contrib.sessions.middleware.SessionMiddleware",
+    "django.middleware.common.CommonMiddleware",
+    "django.middleware.csrf.CsrfViewMiddleware",
+    "django.contrib.auth.middleware.AuthenticationMiddleware",
+    "django_htmx.middleware.HtmxMiddleware",
+    "shopjobs.middleware.SignInRequired",
+    "django.contrib.messages.middleware.MessageMiddleware",
+    "django.middleware.clickjacking.XFrameOptionsMiddleware",
+]
+ROOT_URLCONF = "shopjobs.urls"
+WSGI_APPLICATION = "shopjobs.wsgi.application"
+TEMPLATES = [
+    {
+        "BACKEND": "django.template.backends.django.DjangoTemplates",
+        "DIRS": [BASE_DIR / "templates"],
+        "APP_DIRS": True,
+        "OPTIONS": {
+            "context_processors": [
+                "django.template.context_processors.request",
+                "django.contrib.auth.context_processors.auth",
+                "django.contrib.messages.context_processors.messages",
+                "shopjobs.access.abilities",
+            ],
+        },
+    },
+]
+FORM_RENDERER = "shopjobs.forms.house.HouseRenderer"
+
+
+def _database(url: str) -> dict[str, Any]:
+    """Return Django's settings for a database; SQLite is set up for several people at once."""
+    database: dict[str, Any] = {**dj_database_url.parse(url, conn_max_age=60)}
+    if database["ENGINE"] == "django.db.backends.sqlite3":
+        if database["NAME"] != ":memory:":
+            Path(database["NAME"]).parent.mkdir(parents=True, exist_ok=True)
+        database["OPTIONS"] = {
+            "transaction_mode": "IMMEDIATE",
+            "timeout": 10,
+            "init_command": "PRAGMA journal_mode=WAL; PRAGMA synchronous=NORMAL;"
+            " PRAGMA foreign_keys=ON;",
+        }
+    else:
+        database["CONN_HEALTH_CHECKS"] = True
+    return database
+
+
+DATABASES = {"default": _database(ENVIRONMENT.database_url)}
+
+AUTH_USER_MODEL = "shopjobs.Person"
+AUTH_PASSWORD_VALIDATORS = [
+    {"NAME": f"django.contrib.auth.password_validation.{name}"}
+    for name in (
+        "UserAttributeSimilarityValidator",
+        "MinimumLengthValidator",
+        "CommonPasswordValidator",
+        "NumericPasswordValidator",
+    )
+]
+LOGIN_URL = "shopjobs:sign-in"
+LOGIN_REDIRECT_URL = "shopjobs:job-list"
+LOGOUT_REDIRECT_URL = "shopjobs:sign-in"
+SESSION_COOKIE_AGE = 14 * 24 * 3600
+CSRF_FAILURE_VIEW = "shopjobs.views.errors.form_expired"
+
+# From this many failures on, a name is locked for one address for this many minutes.
+SIGN_IN_FAILURES = 5
+SIGN_IN_LOCK_MINUTES = 15
+
+LANGUAGE_CODE = "en-us"
+TIME_ZONE = ENVIRONMENT.time_zone
+USE_TZ = True
+USE_I18N = False
+USE_THOUSAND_SEPARATOR = False
+
+DATA_UPLOAD_MAX_MEMORY_SIZE = 4 * 1024 * 1024
+FILE_UPLOAD_MAX_MEMORY_SIZE = 4 * 1024 * 1024
+DATA_UPLOAD_MAX_NUMBER_FIELDS = 4000
+DATA_UPLOAD_MAX_NUMBER_FILES = 10
+
+STATIC_URL = "static/"
+STATIC_ROOT = BASE_DIR / "var" / "static" if ENVIRONMENT.https else None
+STATICFILES_DIRS = [BASE_DIR / "static"]
+# Behind HTTPS the files are collected once, named by their content and cached for good;
+# elsewhere WhiteNoise serves them from where they lie.
+WHITENOISE_USE_FINDERS = not ENVIRONMENT.https
+STORAGES = {
+    "default": {"BACKEND": "django.core.files.storage.FileSystemStorage"},
+    "staticfiles": {
+        "BACKEND": "whitenoise.storage.CompressedManifestStaticFilesStorage"
+        if ENVIRONMENT.https
+        else "django.contrib.staticfiles.storage.StaticFilesStorage"
+    },
+}
+
+DEMO_LOADER = "fronts.services.demo.load_demo"
+
+X_FRAME_OPTIONS = "DENY"
+SECURE_REFERRER_POLICY = "same-origin"
+SESSION_COOKIE_SAMESITE = CSRF_COOKIE_SAMESITE = "Lax"
+CSRF_COOKIE_HTTPONLY = True
+BEHIND_PROXY = ENVIRONMENT.https
+if ENVIRONMENT.https:
+    # A proxy in front ends HTTPS and sets this header itself, whatever a client sent.
+    SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https")
+    SECURE_SSL_REDIRECT = SESSION_COOKIE_SECURE = CSRF_COOKIE_SECURE = True
+    SECURE_HSTS_SECONDS = 365 * 24 * 3600
+    SECURE_HSTS_INCLUDE_SUBDOMAINS = SECURE_HSTS_PRELOAD = True
+
+LOGGING: dict[str, Any] = {
+    "version": 1,
+    "disable_existing_loggers": False,
+    "formatters": {"line": {"format": "%(asctime)s %(levelname)s %(name)s: %(message)s"}},
+    "handlers": {"console": {"class": "logging.StreamHandler", "formatter": "line"}},
+    "root": {"handlers": ["console"], "level": "WARNING"},
+}

@@ -1,0 +1,37 @@
+"""Addresses of the whole site."""
+
+from django.urls import include, path
+
+from shopjobs.views import account, errors, jobs, people, shops
+
+site_urls = (
+    [
+        path("", jobs.home, name="home"),
+        path("sign-in/", account.sign_in, name="sign-in"),
+        path("sign-out/", account.sign_out, name="sign-out"),
+        path("password/", account.own_password, name="own-password"),
+        # jobs
+        path("jobs/", jobs.job_list, name="job-list"),
+        path("jobs/<int:job_id>/settings/", jobs.job_settings, name="job-settings"),
+        path("jobs/<int:job_id>/delete/", jobs.job_delete_page, name="job-delete"),
+        # people
+        path("people/", people.person_list, name="person-list"),
+        path("people/<int:person_id>/", people.person_page, name="person-page"),
+        path("people/<int:person_id>/password/", people.person_password, name="person-password"),
+        path("people/<int:person_id>/close/", people.person_close, name="person-close"),
+        path("people/<int:person_id>/open/", people.person_open, name="person-open"),
+        # the shop
+        path("shop/", shops.shop_page, name="shop-page"),
+    ],
+    "shopjobs",
+)
+
+urlpatterns = [
+    path("", include(site_urls)),
+    path("", include("fronts.urls")),
+]
+
+handler400 = errors.bad_request
+handler403 = errors.not_allowed
+handler404 = errors.not_found
+handler500 = errors.failed

@@ -1,0 +1,113 @@
+"""The list of jobs, and what is known of a job beside its kitchen."""
+
+from django.contrib import messages
+from django.core.exceptions import PermissionDenied
+from django.http import Http404, HttpResponse
+from django.urls import NoReverseMatch, reverse
+from django.utils import timezone
+from django.views.decorators.http import require_GET, require_http_methods
+
+from shopjobs.access import SignedInRequest, may, needs, signed_in
+from shopjobs.forms.jobs import JobForm, NewJobForm
+from shopjobs.models import Job
+from shopjobs.pages import go_to, render_page
+from shopjobs.selectors import job_of, jobs_of
+from shopjobs.services.jobs import job_change, job_create, job_delete
+from shopjobs.services.refused import Refused
+
+
+def job_or_404(request: SignedInRequest, job_id: int) -> Job:
+    """Return one of the shop's jobs; another shop's job does not exist."""
+    try:
+        return job_of(request.user, job_id)
+    except Job.DoesNotExist as missing:
+        raise Http404 from missing
+
+
+@signed_in
+@require_http_methods(["GET", "POST"])
+def job_list(request: SignedInRequest) -> HttpResponse:
+    """Show the shop's jobs; make a new one."""
+    form = NewJobForm(request.POST if request.method == "POST" else None)
+    if form.is_bound:
+        if not may(request.user, "jobs"):
+            raise PermissionDenied
+        if job := _made(request, form):
+            return go_to(request, _measure_page(), job.pk)
+    return render_page(
+        request,
+        "shopjobs/job_list.html",
+        {"form": form, "jobs": jobs_of(request.user)},
+        partial="new-job",
+        status=422 if form.is_bound else 200,
+    )
+
+
+def _measure_page() -> str:
+    try:
+        reverse("fronts:job-measure", args=[0])
+    except NoReverseMatch:
+        return "shopjobs:job-settings"
+    return "fronts:job-measure"
+
+
+def _made(request: SignedInRequest, form: NewJobForm) -> Job | None:
+    if not form.is_valid():
+        return None
+    try:
+        return job_create(
+            shop=request.shop, by=request.user, at=timezone.now(), **form.cleaned_data
+        )
+    except Refused as refused:
+        form.refuse(refused)
+        return None
+
+
+@needs("jobs")
+@require_http_methods(["GET", "POST"])
+def job_settings(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """Show and change a job's number, client, site, unit, step and date."""
+    job = job_or_404(request, job_id)
+    form = JobForm(request.POST if request.method == "POST" else None, job=job)
+    if form.is_bound and _changed(request, form, job):
+        messages.success(request, f"Job {form.cleaned_data['number']} is saved.")
+        return go_to(request, "shopjobs:job-settings", job.pk)
+    return render_page(
+        request,
+        "shopjobs/job_settings.html",
+        {"form": form, "job": job},
+        partial="job-form",
+        status=422 if form.is_bound else 200,
+    )
+
+
+def _changed(request: SignedInRequest, form: JobForm, job: Job) -> bool:
+    if not form.is_valid():
+        return False
+    try:
+        # Another copy of the row, so that the page's heading keeps what is saved.
+        fresh = job_of(request.user, job.pk)
+        job_change(job=fresh, by=request.user, at=timezone.now(), **form.cleaned_data)
+    except Refused as refused:
+        form.refuse(refused)
+        return False
+    return True
+
+
+@needs("jobs")
+@require_http_methods(["GET", "POST"])
+def job_delete_page(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """Ask, then delete a job with all that was entered for it."""
+    job = job_or_404(request, job_id)
+    if request.method == "POST":
+        job_delete(job=job, by=request.user, at=timezone.now())
+        messages.success(request, f"Job {job.number} is deleted.")
+        return go_to(request, "shopjobs:job-list")
+    return render_page(request, "shopjobs/job_delete.html", {"job": job})
+
+
+@signed_in
+@require_GET
+def home(request: SignedInRequest) -> HttpResponse:
+    """The site begins with the jobs."""
+    return go_to(request, "shopjobs:job-list")
