@@ -1,5 +1,198 @@
-"""Prepares what the project needs, outside an activated environment."""
+"""Prepares what the project needs, outside an activated environment. Standard library only.
+
+`python3 manage.py demo` on a fresh machine makes `.venv`, installs the packages
+that pyproject.toml pins, asks the system's package manager for what Python's can't
+give, and hands over to the environment's own Python. A stamp in `.venv` says what
+is installed, so that the next start has nothing to do.
+"""
+
+from __future__ import annotations
+
+import ctypes
+import hashlib
+import importlib.util
+import json
+import os
+import shutil
+import subprocess
+import sys
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+from typing import NoReturn
+
+ROOT = Path(__file__).resolve().parent.parent
+VENV = ROOT / ".venv"
+STAMP = VENV / "installed.json"
+OLDEST_PYTHON = (3, 11)
+
+PANGO_LIBRARIES = ("libpango-1.0.so.0", "libpangoft2-1.0.so.0", "libharfbuzz-subset.so.0")
+PANGO_PACKAGES = ("libpango-1.0-0", "libpangoft2-1.0-0", "libharfbuzz-subset0")
+FONT_FOLDERS = ("/usr/share/fonts", "/usr/local/share/fonts", "~/.fonts", "~/.local/share/fonts")
+CHROMIUM_NAMES = ("chromium", "chromium-browser", "google-chrome")
+DRAWS_SHEETS = frozenset({"demo", "test", "sheets", "bench"})
 
 
-def enter(arguments: list[str]) -> None:
-    """Return at once: the environment is taken as it is."""
+def enter(arguments: Sequence[str]) -> None:
+    """Return inside an activated environment; outside, prepare one and go on inside it."""
+    if is_activated(sys.prefix, sys.base_prefix, os.environ):
+        return
+    if sys.version_info < OLDEST_PYTHON:
+        _stop(
+            f"Python {_dotted(OLDEST_PYTHON)} or newer is needed; this is {sys.version.split()[0]}."
+        )
+    command = arguments[0] if arguments else "help"
+    python = _environment()
+    _install(wanted_groups(command))
+    if command in DRAWS_SHEETS:
+        _ensure_pango()
+    if command == "test" and chromium() is None:
+        _ensure(("chromium",), "the browser tests")
+    environ = {**os.environ, "VIRTUAL_ENV": str(VENV)}
+    os.execve(python, [str(python), str(ROOT / "manage.py"), *arguments], environ)
+
+
+def is_activated(prefix: str, base_prefix: str, environ: Mapping[str, str]) -> bool:
+    """Return whether Python runs in an environment that someone chose."""
+    return prefix != base_prefix or bool(environ.get("VIRTUAL_ENV"))
+
+
+def wanted_groups(command: str) -> tuple[str, ...]:
+    """Return which groups of packages a command needs."""
+    return ("runtime", "dev") if command == "test" else ("runtime",)
+
+
+def requirements(pyproject: str) -> dict[str, list[str]]:
+    """Read the pinned packages of each group from the text of pyproject.toml."""
+    import tomllib
+
+    content = tomllib.loads(pyproject)
+    return {
+        "runtime": content["project"]["dependencies"],
+        "dev": content["dependency-groups"]["dev"],
+    }
+
+
+def stamp_of(packages: Sequence[str], constraints: str) -> str:
+    """Return a short text that changes whenever other packages are wanted."""
+    wanted = "\n".join([*sorted(packages), constraints])
+    return hashlib.sha256(wanted.encode()).hexdigest()[:16]
+
+
+def missing_groups(wanted: Mapping[str, str], installed: Mapping[str, str]) -> list[str]:
+    """Return the groups whose stamp is not the one that was left at their installation."""
+    return [group for group, stamp in wanted.items() if installed.get(group) != stamp]
+
+
+def chromium() -> str | None:
+    """Return where Chromium is, if it is installed."""
+    found = (shutil.which(name) for name in CHROMIUM_NAMES)
+    return next((path for path in found if path), None)
+
+
+def missing_libraries(names: Sequence[str] = PANGO_LIBRARIES) -> list[str]:
+    """Return those of the system's libraries that can't be loaded."""
+    return [name for name in names if not _loads(name)]
+
+
+def has_font(folders: Sequence[str] = FONT_FOLDERS) -> bool:
+    """Return whether any font is installed."""
+    found = (Path(folder).expanduser().rglob("*.[to]tf") for folder in folders)
+    return any(next(fonts, None) is not None for fonts in found)
+
+
+def _environment() -> Path:
+    python = VENV / "bin" / "python"
+    if python.exists():
+        return python
+    if not _has_ensurepip():
+        package = f"python{_dotted(sys.version_info[:2])}-venv"
+        _ensure((package,), "a virtual environment")
+        if not _has_ensurepip():
+            raise SystemExit(1)
+    _say("Making a virtual environment in .venv …")
+    if _run([sys.executable, "-m", "venv", "--clear", str(VENV)]):
+        _stop("The virtual environment could not be made; what Python said stands above.")
+    return python
+
+
+def _install(groups: Sequence[str]) -> None:
+    constraints = (ROOT / "constraints.txt").read_text(encoding="utf-8")
+    packages = requirements((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
+    wanted = {group: stamp_of(packages[group], constraints) for group in groups}
+    installed = json.loads(STAMP.read_text(encoding="utf-8")) if STAMP.exists() else {}
+    missing = missing_groups(wanted, installed)
+    if not missing:
+        return
+    names = [name for group in missing for name in packages[group]]
+    _say(f"Installing {len(names)} Python packages with what they need, about a minute …")
+    pip = [str(VENV / "bin" / "python"), "-m", "pip", "install", "--quiet"]
+    quiet = ["--disable-pip-version-check", "--root-user-action=ignore", "--no-input"]
+    if _run([*pip, *quiet, "--constraint", str(ROOT / "constraints.txt"), *names]):
+        _stop("Not all packages could be installed; what pip said stands above.")
+    kept = {group: wanted[group] for group in missing}
+    STAMP.write_text(json.dumps({**installed, **kept}), encoding="utf-8")
+
+
+def _ensure_pango() -> None:
+    packages = PANGO_PACKAGES if missing_libraries() else ()
+    fonts = () if has_font() else ("fonts-dejavu-core",)
+    if packages or fonts:
+        _ensure((*packages, *fonts), "printing sheets")
+
+
+def _ensure(packages: Sequence[str], purpose: str) -> None:
+    """Install system packages where that may be done; else say in one line which are missing."""
+    names = " ".join(packages)
+    root = _root_command()
+    if root is not None and shutil.which("apt-get"):
+        _say(f"Installing {names} from the system's packages, for {purpose} …")
+        apt = [*root, "env", "DEBIAN_FRONTEND=noninteractive", "apt-get", "-qq"]
+        apt += ["-o", "DPkg::Lock::Timeout=120"]
+        install = [*apt, "install", "--yes", "--no-install-recommends", *packages]
+        if not _run(install, quiet=True):
+            return
+        _run([*apt, "update"], quiet=True)
+        if not _run(install):
+            return
+    _say(f"Missing for {purpose}: {names}. On Debian, install with: apt install {names}")
+
+
+def _root_command() -> list[str] | None:
+    if os.geteuid() == 0:
+        return []
+    if shutil.which("sudo") and not _run(["sudo", "-n", "true"], quiet=True):
+        return ["sudo", "-n"]
+    return None
+
+
+def _run(command: Sequence[str], *, quiet: bool = False) -> int:
+    """Run a command and return its exit code; what it prints goes to standard error."""
+    output = subprocess.DEVNULL if quiet else sys.stderr
+    done = subprocess.run(command, stdin=subprocess.DEVNULL, stdout=output, stderr=output)
+    return done.returncode
+
+
+def _loads(library: str) -> bool:
+    try:
+        ctypes.CDLL(library)
+    except OSError:
+        return False
+    return True
+
+
+def _has_ensurepip() -> bool:
+    importlib.invalidate_caches()
+    return importlib.util.find_spec("ensurepip") is not None
+
+
+def _dotted(version: Sequence[int]) -> str:
+    return ".".join(str(part) for part in version)
+
+
+def _say(line: str) -> None:
+    print(line, file=sys.stderr, flush=True)
+
+
+def _stop(line: str) -> NoReturn:
+    _say(line)
+    raise SystemExit(1)
