@@ -1,0 +1,203 @@
+"""A schedule as JSON: lengths are decimal millimetres as text, exact."""
+
+from collections.abc import Iterable
+from decimal import Decimal
+from fractions import Fraction
+from typing import TypeAlias
+
+from fronts.rules.fingerprint import fingerprint
+from fronts.rules.kitchen import SIDES, Point
+from fronts.rules.lengths import Mm, exact
+from fronts.rules.results import (
+    DoorUse,
+    Finding,
+    Fitting,
+    Front,
+    Hole,
+    Jig,
+    KnobScrew,
+    Ledges,
+    Movement,
+    Need,
+    Part,
+    Schedule,
+    Shim,
+    Slot,
+)
+
+Json: TypeAlias = dict[str, object]
+
+
+def schedule_json(schedule: Schedule) -> Json:
+    """The whole schedule as plain values, ready for `json.dumps`."""
+    job = schedule.job
+    return {
+        "job": {"number": job.number, "unit": job.unit, "step": exact(job.step)},
+        "fingerprint": fingerprint(schedule),
+        "fronts": [_front(each) for each in schedule.fronts],
+        "fittings": [_fitting(each) for each in schedule.fittings],
+        "jigs": [_jig(each) for each in schedule.jigs],
+        "shims": [_shim(each) for each in schedule.shims],
+        "doors_on_hand": [_door_use(each) for each in schedule.doors_on_hand],
+        "hardware": [_need(each) for each in schedule.hardware],
+        "parts": [_part(each) for each in schedule.parts],
+        "findings": [_finding(each) for each in schedule.findings],
+    }
+
+
+def _front(front: Front) -> Json:
+    return {
+        "label": front.label,
+        "cabinet": front.cabinet,
+        "opening": front.opening,
+        "wall": front.wall,
+        "kind": front.kind,
+        "plane": front.plane,
+        "hinged": front.hinged,
+        **_lengths(front, "width", "height", "thickness", "x", "y"),
+        "edges": {
+            side: {
+                "overlay": _maybe(front.edges[side].overlay),
+                "gap": _maybe(front.edges[side].gap),
+                "faces": front.edges[side].faces,
+            }
+            for side in SIDES
+        },
+        "door_on_hand": front.door_on_hand,
+        **_lengths(front, "trim_width", "trim_height"),
+        "new": front.is_new,
+        "build": front.build,
+        "material": front.material,
+        **_lengths(front, "stile", "rail", "panel_thickness"),
+        "knobs": _points(front.knobs),
+        "bores": _points(front.bores),
+        "hinges": front.hinges,
+        "hinge_centres": [exact(each) for each in front.hinge_centres],
+        "weight_kg": kilograms(front.weight_kg),
+        "lean": _maybe(front.lean),
+        "movement": _movement(front.movement),
+    }
+
+
+def _movement(movement: Movement | None) -> Json | None:
+    if movement is None:
+        return None
+    return {"across": movement.across, **_lengths(movement, "shrinks", "grows", "least_gap")}
+
+
+def _fitting(fitting: Fitting) -> Json:
+    shims, screw = fitting.shims, fitting.screw
+    return {
+        "front": fitting.front,
+        "method": fitting.method,
+        **_lengths(fitting, "side_offset", "right_offset", "side_clearance"),
+        **_lengths(fitting, "jig_thickness", "jig_length", "box_height"),
+        "ledges": _ledges(fitting.ledges),
+        "slot": _slot(fitting.slot),
+        "shims": _lengths(shims, "side", "bottom") if shims else None,
+        "right_shim": exact(shims.right) if shims else None,
+        "tape": {"suggested": fitting.tape.suggested, "why": fitting.tape.why},
+        "holes": [_hole(each) for each in fitting.holes],
+        "screw": {"length": exact(screw.length), "count": screw.count} if screw else None,
+        "knob_screw": _knob_screw(fitting.knob_screw),
+        **_lengths(fitting, "drill_stop", "play"),
+        "slide": fitting.slide,
+        "slide_length": _maybe(fitting.slide_length),
+    }
+
+
+def _hole(hole: Hole) -> Json:
+    places = _lengths(hole, "box_x", "box_y", "front_x", "front_y", "diameter")
+    return {**places, "moved": hole.moved}
+
+
+def _ledges(ledges: Ledges | None) -> Json | None:
+    if ledges is None:
+        return None
+    sizes = _lengths(ledges, "thickness", "length", "overhang", "block_depth")
+    return {**sizes, "count": ledges.count}
+
+
+def _slot(slot: Slot | None) -> Json | None:
+    return _lengths(slot, "width", "depth") if slot else None
+
+
+def _knob_screw(screw: KnobScrew | None) -> Json | None:
+    if screw is None:
+        return None
+    return {
+        "length": exact(screw.length),
+        "through_box": screw.through_box,
+        "recess": _lengths(screw.recess, "width", "depth") if screw.recess else None,
+        "count": screw.count,
+    }
+
+
+def _jig(jig: Jig) -> Json:
+    return {
+        **_lengths(jig, "thickness", "length"),
+        "ledges": _ledges(jig.ledges),
+        "slot": _slot(jig.slot),
+        "fronts": list(jig.fronts),
+    }
+
+
+def _shim(shim: Shim) -> Json:
+    return {
+        "thickness": exact(shim.thickness),
+        "side": shim.side,
+        "bottom": shim.bottom,
+        "fronts": list(shim.fronts),
+    }
+
+
+def _door_use(use: DoorUse) -> Json:
+    return {"door": use.door, "front": use.front, **_lengths(use, "trim_width", "trim_height")}
+
+
+def _need(need: Need) -> Json:
+    return {
+        "item": need.item,
+        "need": need.need,
+        "fronts": list(need.fronts),
+        "per_front": dict(need.per_front),
+        "why": need.why,
+    }
+
+
+def _part(part: Part) -> Json:
+    return {
+        "label": part.label,
+        "front": part.front,
+        "part": part.part,
+        **_lengths(part, "length", "width", "thickness"),
+        "material": part.material,
+        "count": part.count,
+        "stack": part.stack,
+    }
+
+
+def _finding(finding: Finding) -> Json:
+    return {
+        "level": finding.level,
+        "code": finding.code,
+        "where": list(finding.where),
+        "message": finding.message,
+    }
+
+
+def kilograms(mass: Fraction) -> str:
+    """A mass to the gram."""
+    return format(Decimal(round(mass * 1000)).scaleb(-3), "f")
+
+
+def _lengths(thing: object, *names: str) -> Json:
+    return {name: exact(getattr(thing, name)) for name in names}
+
+
+def _maybe(length: Mm | None) -> str | None:
+    return None if length is None else exact(length)
+
+
+def _points(points: Iterable[Point]) -> list[Json]:
+    return [_lengths(each, "x", "y") for each in points]

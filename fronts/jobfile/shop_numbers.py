@@ -1,0 +1,47 @@
+"""The shop's own numbers where they differ from common practice."""
+
+from dataclasses import replace
+from fractions import Fraction
+from typing import Any
+
+from fronts.jobfile import values
+from fronts.jobfile.place import Place, Record
+from fronts.rules.practice import NUMBERS, PRACTICE, Practice
+
+PLAIN: dict[str, tuple[Fraction, Fraction]] = {
+    "humidity_low": (Fraction(0), Fraction(100)),
+    "humidity_high": (Fraction(0), Fraction(100)),
+    "site_celsius": (Fraction(-20), Fraction(60)),
+    "made_at": (Fraction(0), Fraction(30)),
+    "drawer_load": (Fraction(0), Fraction(1)),
+    "spares": (Fraction(0), Fraction(100)),
+}
+"""The numbers that are no lengths, with the range that each makes sense in."""
+KEYS = tuple(each.name for each in NUMBERS)
+POSITIVE = frozenset({"hole_diameter", "screw_diameter", "hole_move", "cup_diameter"})
+"""Lengths that can't be nothing: what is drilled or driven, and the step of a search."""
+
+
+def practice(record: Record) -> Practice:
+    """Common practice, changed by what key `practice` says."""
+    return record.take("practice", _practice) or PRACTICE
+
+
+def _practice(place: Place) -> Practice:
+    record = Record(place, KEYS)
+    changes: dict[str, Any] = {key: _number(record, key) for key in KEYS if record.has(key)}
+    found = replace(PRACTICE, **changes)
+    sound = record.sound("humidity_low", "humidity_high")
+    if sound and found.humidity_low > found.humidity_high:
+        key = "humidity_low" if record.has("humidity_low") else "humidity_high"
+        record.fault(key, "humidity_low at or under humidity_high")
+    return found
+
+
+def _number(record: Record, key: str) -> Fraction:
+    """A stand-in of nothing where it is at fault."""
+    if key in PLAIN:
+        found = record.take(key, values.number(*PLAIN[key]))
+    else:
+        found = values.given(record, key, values.SIZE if key in POSITIVE else values.OR_ZERO)
+    return Fraction(0) if found is None else found
