@@ -1,0 +1,70 @@
+"""What the shop keeps on its shelves, and its own numbers."""
+
+from django.core.exceptions import ValidationError
+from django.db import models
+from django.db.models import Q
+
+from fronts.fields import MmField, MmListField, WordsField
+from fronts.rules.kitchen import Stock as StockFacts
+from fronts.rules.practice import NUMBERS
+
+NUMBER_NAMES = frozenset(each.name for each in NUMBERS)
+
+
+class Stock(models.Model):
+    """Lengths on the shelf and the knobs' thread; a job's own replaces the shop's whole."""
+
+    shop = models.ForeignKey("shopjobs.Shop", on_delete=models.CASCADE, related_name="+")
+    job = models.OneToOneField(
+        "shopjobs.Job", null=True, blank=True, on_delete=models.CASCADE, related_name="+"
+    )
+    screw_lengths = MmListField()
+    knob_screw_lengths = MmListField()
+    slide_lengths = MmListField()
+    knob_thread = WordsField(max_length=40, default=StockFacts().knob_thread)
+    knob_thread_depth = MmField(zero=False, default=StockFacts().knob_thread_depth)
+
+    class Meta:
+        constraints = [
+            models.UniqueConstraint(
+                fields=["shop"], condition=Q(job=None), name="one_stock_for_the_shop"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return f"Stock of {self.job or self.shop}"
+
+    def clean(self) -> None:
+        super().clean()
+        lists = ("screw_lengths", "knob_screw_lengths", "slide_lengths")
+        faults = {name: "enter a length in every place" for name in lists
+                  if None in getattr(self, name)}  # fmt: skip
+        if faults:
+            raise ValidationError(faults)
+
+
+class ShopNumber(models.Model):
+    """One of the shop's own numbers, in mm or as it reads; with `job`, for that job alone."""
+
+    shop = models.ForeignKey("shopjobs.Shop", on_delete=models.CASCADE, related_name="+")
+    job = models.ForeignKey(
+        "shopjobs.Job", null=True, blank=True, on_delete=models.CASCADE, related_name="+"
+    )
+    name = models.CharField(max_length=40)
+    value = models.DecimalField(max_digits=15, decimal_places=10)
+
+    class Meta:
+        constraints = [
+            models.UniqueConstraint(
+                fields=["shop", "name"], condition=Q(job=None), name="one_number_a_shop"
+            ),
+            models.UniqueConstraint(fields=["job", "name"], name="one_number_a_job"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.name} {self.value}"
+
+    def clean(self) -> None:
+        super().clean()
+        if self.name not in NUMBER_NAMES:
+            raise ValidationError({"name": f"“{self.name}” is none of the shop's numbers"})

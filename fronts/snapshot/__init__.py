@@ -1,0 +1,42 @@
+"""The tables of a job as one frozen `Kitchen`, in a fixed number of queries."""
+
+from fractions import Fraction
+from typing import cast
+
+from fronts import models
+from fronts.rules.kitchen import JobFacts, Kitchen, Unit
+from fronts.rules.standards import merge
+from fronts.snapshot.cabinets import cabinets_of
+from fronts.snapshot.doors import doors_of
+from fronts.snapshot.standards import standard_of
+from fronts.snapshot.stock import practice_in_force, stock_in_force
+from shopjobs.models import Job
+
+__all__ = ["job_facts", "kitchen_of"]
+
+
+def kitchen_of(job: Job) -> Kitchen:
+    """Everything that the job's schedule depends on, as it stands in the database now."""
+    shop_level = models.ShopStandard.objects.filter(shop_id=job.shop_id).first()
+    job_level = models.JobStandard.objects.filter(job=job).first()
+    doors = list(models.DoorOnHand.objects.filter(job=job).order_by("position", "pk"))
+    return Kitchen(
+        job=job_facts(job),
+        standard=merge(standard_of(job_level), standard_of(shop_level)),
+        cabinets=cabinets_of(job, {door.pk: door.label for door in doors}),
+        doors_on_hand=doors_of(job, doors),
+        stock=stock_in_force(job.shop_id, job.pk),
+        practice=practice_in_force(job.shop_id, job.pk, shop_level, job_level),
+    )
+
+
+def job_facts(job: Job) -> JobFacts:
+    """Whose kitchen it is, and how the shop works on it."""
+    return JobFacts(
+        number=job.number,
+        client=job.client,
+        site=job.site,
+        unit=cast(Unit, str(job.unit)),
+        step=Fraction(job.step),
+        fit_on=job.fit_on,
+    )

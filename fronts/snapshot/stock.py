@@ -1,0 +1,60 @@
+"""What the shop keeps, and its own numbers; a job's own come first."""
+
+from collections.abc import Iterable
+from dataclasses import replace
+from fractions import Fraction
+from typing import Any
+
+from django.db.models import F, Q
+
+from fronts import models
+from fronts.models.standard import SharedStandard
+from fronts.rules.kitchen import Stock
+from fronts.rules.lengths import Mm
+from fronts.rules.practice import PRACTICE, Practice
+
+
+def stock_in_force(shop_id: int | None, job_id: int | None) -> Stock:
+    """The job's own stock, else the shop's, else none."""
+    rows = models.Stock.objects.filter(Q(job=job_id) | Q(shop=shop_id, job=None))
+    row = rows.order_by(F("job").asc(nulls_last=True)).first()
+    if row is None:
+        return Stock()
+    return Stock(
+        screw_lengths=_without_blanks(row.screw_lengths),
+        knob_screw_lengths=_without_blanks(row.knob_screw_lengths),
+        knob_thread=row.knob_thread,
+        knob_thread_depth=row.knob_thread_depth,
+        slide_lengths=_without_blanks(row.slide_lengths),
+    )
+
+
+def practice_in_force(
+    shop_id: int | None, job_id: int | None, *levels: SharedStandard | None
+) -> Practice:
+    """The shop's numbers and tables, with the job's own over them."""
+    numbers = models.ShopNumber.objects.filter(Q(job=job_id) | Q(shop=shop_id, job=None))
+    changed: dict[str, Any] = {
+        row.name: Fraction(row.value) for row in numbers.order_by(F("job").asc(nulls_first=True))
+    }
+    for level in levels:
+        changed |= tables_of(level)
+    return replace(PRACTICE, **changed) if changed else PRACTICE
+
+
+def tables_of(level: SharedStandard | None) -> dict[str, Any]:
+    """What one level says of the shop's tables, by their names in `Practice`."""
+    if level is None:
+        return {}
+    found: dict[str, Any] = {"material": level.material} if level.material else {}
+    for name in ("hinges_by_height", "hinges_by_weight"):
+        rows = getattr(level, name)
+        if rows is not None:
+            found[name] = tuple((Fraction(most), int(count)) for most, count in rows)
+    if level.slide_classes is not None:
+        found["slide_classes"] = tuple(Fraction(each) for each in level.slide_classes)
+    return found
+
+
+def _without_blanks(lengths: Iterable[Mm | None]) -> tuple[Mm, ...]:
+    return tuple(each for each in lengths if each is not None)
