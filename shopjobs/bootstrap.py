@@ -166,9 +166,17 @@ def _root_command() -> list[str] | None:
 
 
 def _run(command: Sequence[str], *, quiet: bool = False) -> int:
-    """Run a command and return its exit code; what it prints goes to standard error."""
-    output = subprocess.DEVNULL if quiet else sys.stderr
-    done = subprocess.run(command, stdin=subprocess.DEVNULL, stdout=output, stderr=output)
+    """Run a command and return its exit code; unless quiet, show what a failing one printed."""
+    done = subprocess.run(
+        command,
+        stdin=subprocess.DEVNULL,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        text=True,
+        errors="replace",
+    )
+    if done.returncode and not quiet:
+        _say(done.stdout.strip())
     return done.returncode
 
 
