@@ -1,6 +1,6 @@
 """Drawer boxes, as a job file gives them."""
 
-from fronts.jobfile import values, words
+from fronts.jobfile import sizes, values, words
 from fronts.jobfile.place import Place, Record
 from fronts.rules.kitchen import Box, ShelfPins, SlideKind
 from fronts.rules.lengths import INCH
@@ -19,15 +19,15 @@ def box(place: Place) -> Box:
     """One box."""
     record = Record(place, KEYS)
     return Box(
-        width=values.needed(record, "width"),
-        height=values.needed(record, "height"),
-        front_thickness=values.needed(record, "front_thickness"),
-        rise=values.needed(record, "rise", values.OR_ZERO),
-        depth=values.given(record, "depth"),
-        side_clearance=values.given(record, "side_clearance", values.OR_ZERO),
+        width=sizes.needed(record, "width"),
+        height=sizes.needed(record, "height"),
+        front_thickness=sizes.needed(record, "front_thickness"),
+        rise=sizes.needed(record, "rise", sizes.OR_ZERO),
+        depth=sizes.given(record, "depth"),
+        side_clearance=sizes.given(record, "side_clearance", sizes.OR_ZERO),
         slide=_slide(record),
-        slide_width=values.given(record, "slide_width"),
-        slide_height=values.given(record, "slide_height"),
+        slide_width=sizes.given(record, "slide_width"),
+        slide_height=sizes.given(record, "slide_height"),
         shelf_pins=tuple(_pins(each) for each in record.entries("shelf_pins", MOST_ROWS)),
     )
 
@@ -41,9 +41,9 @@ def _slide(record: Record) -> SlideKind | None:
 def _pins(place: Place) -> ShelfPins:
     record = Record(place, PIN_KEYS)
     return ShelfPins(
-        x=values.needed(record, "x", values.OR_ZERO),
-        y=values.needed(record, "y", values.OR_ZERO),
-        pitch=values.needed(record, "pitch"),
+        x=sizes.needed(record, "x", sizes.OR_ZERO),
+        y=sizes.needed(record, "y", sizes.OR_ZERO),
+        pitch=sizes.needed(record, "pitch"),
         count=record.need("count", values.whole(1, MOST_PINS), 1, f"a count, 1 to {MOST_PINS}"),
-        diameter=values.given_or(record, "diameter", PIN),
+        diameter=sizes.given_or(record, "diameter", PIN),
     )

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from fronts.jobfile import values, words
+from fronts.jobfile import sizes, values, words
 from fronts.jobfile.agree import Agreement
 from fronts.jobfile.openings import KEYS as OPENING_KEYS
 from fronts.jobfile.openings import opening
@@ -17,6 +17,7 @@ KEYS = (
 )  # fmt: skip
 MOST_CABINETS = 5000
 MOST_OPENINGS = 60
+LONGEST_WALL = 80
 
 
 def cabinets(record: Record, agreement: Agreement) -> tuple[Cabinet, ...]:
@@ -29,15 +30,15 @@ def cabinets(record: Record, agreement: Agreement) -> tuple[Cabinet, ...]:
 
 def _cabinet(record: Record, agreement: Agreement) -> Cabinet:
     bare = Cabinet(
-        label=record.need("label", values.label, "", "a label"),
+        label=record.need("label", values.label(), "", "a label"),
         kind=values.chosen(record, "kind", words.KINDS, "base"),
         build=values.chosen(record, "build", words.CABINET_BUILDS, "frameless"),
-        wall=record.need("wall", values.label, "", "the name of a wall"),
-        x=values.needed(record, "x", values.PLACE),
-        y=values.needed(record, "y", values.PLACE),
-        width=values.needed(record, "width"),
-        height=values.needed(record, "height"),
-        depth=values.needed(record, "depth"),
+        wall=record.need("wall", values.label(LONGEST_WALL), "", "the name of a wall"),
+        x=sizes.needed(record, "x", sizes.PLACE),
+        y=sizes.needed(record, "y", sizes.PLACE),
+        width=sizes.needed(record, "width"),
+        height=sizes.needed(record, "height"),
+        depth=sizes.needed(record, "depth"),
         standard=standard(record),
     )
     agreement.cabinet(record, bare)

@@ -1,6 +1,6 @@
 """Doors on hand, as a job file gives them."""
 
-from fronts.jobfile import values, words
+from fronts.jobfile import sizes, values, words
 from fronts.jobfile.place import Place, Record
 from fronts.rules.kitchen import CHOOSE, DoorOnHand, KnobHole, Point
 from fronts.rules.lengths import INCH, Mm
@@ -11,7 +11,7 @@ KEYS = (
 )  # fmt: skip
 MOST_DOORS = 5000
 MOST_BORES = 50
-LONGEST_MATERIAL = 80
+LONGEST_MATERIAL = 120
 THICKNESS = INCH * 3 / 4
 KNOB_HOLE = INCH * 3 / 16
 BORE = Mm(35)
@@ -34,18 +34,18 @@ def doors(record: Record) -> tuple[DoorOnHand, ...]:
 
 def _door(record: Record) -> DoorOnHand:
     door = DoorOnHand(
-        label=record.need("label", values.label, "", "a label"),
-        width=values.needed(record, "width"),
-        height=values.needed(record, "height"),
-        thickness=values.given_or(record, "thickness", THICKNESS),
+        label=record.need("label", values.label(), "", "a label"),
+        width=sizes.needed(record, "width"),
+        height=sizes.needed(record, "height"),
+        thickness=sizes.given_or(record, "thickness", THICKNESS),
         build=record.take("build", values.one_of(words.FRONT_BUILDS)) or "slab",
-        stile=values.given(record, "stile"),
-        rail=values.given(record, "rail"),
-        panel_thickness=values.given(record, "panel_thickness"),
+        stile=sizes.given(record, "stile"),
+        rail=sizes.given(record, "rail"),
+        panel_thickness=sizes.given(record, "panel_thickness"),
         knob_hole=record.take("knob_hole", _knob_hole),
         hinge_bores=tuple(_bore(each) for each in record.entries("hinge_bores", MOST_BORES)),
-        bore_diameter=values.given_or(record, "bore_diameter", BORE),
-        material=record.take("material", values.text(LONGEST_MATERIAL)),
+        bore_diameter=sizes.given_or(record, "bore_diameter", BORE),
+        material=record.take("material", values.text(LONGEST_MATERIAL)) or None,
     )
     if door.label == CHOOSE:
         record.fault("label", f"a label other than the word {CHOOSE}")
@@ -57,17 +57,17 @@ def _door(record: Record) -> DoorOnHand:
 def _knob_hole(place: Place) -> KnobHole:
     record = Record(place, ("x", "y", "diameter"))
     return KnobHole(
-        x=values.needed(record, "x", values.OR_ZERO),
-        y=values.needed(record, "y", values.OR_ZERO),
-        diameter=values.given_or(record, "diameter", KNOB_HOLE),
+        x=sizes.needed(record, "x", sizes.OR_ZERO),
+        y=sizes.needed(record, "y", sizes.OR_ZERO),
+        diameter=sizes.given_or(record, "diameter", KNOB_HOLE),
     )
 
 
 def _bore(place: Place) -> Point:
     record = Record(place, ("x", "y"))
     return Point(
-        values.needed(record, "x", values.OR_ZERO),
-        values.needed(record, "y", values.OR_ZERO),
+        sizes.needed(record, "x", sizes.OR_ZERO),
+        sizes.needed(record, "y", sizes.OR_ZERO),
     )
 
 

@@ -1,6 +1,6 @@
 """Openings and what closes them, as a job file gives them."""
 
-from fronts.jobfile import values, words
+from fronts.jobfile import sizes, values, words
 from fronts.jobfile.boxes import box
 from fronts.jobfile.doors import LONGEST_MATERIAL
 from fronts.jobfile.place import Place, Record
@@ -36,9 +36,9 @@ def opening(record: Record) -> Opening:
         _check_belonging(record, closed_by)
     count = _count(record, closed_by)
     return Opening(
-        label=record.need("label", values.label, "", "a label"),
-        x=values.needed(record, "x", values.OR_ZERO),
-        y=values.needed(record, "y", values.OR_ZERO),
+        label=record.need("label", values.label(), "", "a label"),
+        x=sizes.needed(record, "x", sizes.OR_ZERO),
+        y=sizes.needed(record, "y", sizes.OR_ZERO),
         width=_size(record, "width", measured.width_top, measured.width_bottom),
         height=_size(record, "height", measured.height_left, measured.height_right),
         closed_by=closed_by,
@@ -63,7 +63,7 @@ def _size(record: Record, key: str, *measured: Mm | None) -> Mm:
     taken = [each for each in measured if each is not None]
     if taken and not record.has(key):
         return max(taken)
-    return values.needed(record, key)
+    return sizes.needed(record, key)
 
 
 def _hinged(record: Record, closed_by: str) -> Hinged | None:
@@ -82,7 +82,7 @@ def _count(record: Record, closed_by: str) -> int:
 def _heights(record: Record, count: int) -> tuple[Mm | None, ...]:
     places = record.entries("heights", MOST_FRONTS)
     _check_one_each(record, "heights", count)
-    return tuple(None if each.value is None else values.length(each) for each in places)
+    return tuple(None if each.value is None else sizes.length(each) for each in places)
 
 
 def _boxes(record: Record, count: int) -> tuple[Box | None, ...]:
@@ -105,21 +105,21 @@ def _box(record: Record) -> tuple[Box, ...]:
 def _front(place: Place) -> FrontWish | None:
     record = Record(place, FRONT_KEYS)
     found = FrontWish(
-        door_on_hand=record.take("door_on_hand", values.label),
-        width=values.given(record, "width"),
-        height=values.given(record, "height"),
-        thickness=values.given(record, "thickness"),
+        door_on_hand=record.take("door_on_hand", values.label()),
+        width=sizes.given(record, "width"),
+        height=sizes.given(record, "height"),
+        thickness=sizes.given(record, "thickness"),
         build=record.take("build", values.one_of(words.FRONT_BUILDS)),
-        material=record.take("material", values.text(LONGEST_MATERIAL)),
-        shift_x=values.given_or(record, "shift_x", Mm(0), values.PLACE),
-        shift_y=values.given_or(record, "shift_y", Mm(0), values.PLACE),
+        material=record.take("material", values.text(LONGEST_MATERIAL)) or None,
+        shift_x=sizes.given_or(record, "shift_x", Mm(0), sizes.PLACE),
+        shift_y=sizes.given_or(record, "shift_y", Mm(0), sizes.PLACE),
     )
     return found if record.sound("door_on_hand", "width", "height") else None
 
 
 def _measured(place: Place) -> Measured | None:
     record = Record(place, MEASURED_KEYS)
-    found = Measured(**{key: values.given(record, key) for key in MEASURED_KEYS})
+    found = Measured(**{key: sizes.given(record, key) for key in MEASURED_KEYS})
     for given, other in (("diagonal_1", "diagonal_2"), ("diagonal_2", "diagonal_1")):
         if record.has(given) and not record.has(other):
             record.fault(other, "both diagonals or neither", "nothing")

@@ -1,6 +1,6 @@
 """A job file to a kitchen, or everything that is wrong with it."""
 
-from fronts.jobfile import values, words
+from fronts.jobfile import sizes, values, words
 from fronts.jobfile.agree import Agreement
 from fronts.jobfile.cabinets import cabinets
 from fronts.jobfile.doors import doors
@@ -61,7 +61,7 @@ def _job(place: Place) -> JobFacts:
     place.page.unit = unit
     step = record.take("step", _step)
     return JobFacts(
-        number=record.need("number", values.label, "", "the job's number, as text"),
+        number=record.need("number", values.label(), "", "the job's number, as text"),
         client=record.take("client", values.text(LONGEST_CLIENT)) or "",
         site=record.take("site", values.text(LONGEST_SITE)) or "",
         unit=unit,
@@ -71,4 +71,4 @@ def _job(place: Place) -> JobFacts:
 
 
 def _step(place: Place) -> Mm | None:
-    return values.length(place, values.Limits(most=COARSEST_STEP))
+    return sizes.length(place, sizes.Limits(most=COARSEST_STEP))

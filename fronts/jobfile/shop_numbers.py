@@ -4,7 +4,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from fronts.jobfile import values
+from fronts.jobfile import sizes, values
 from fronts.jobfile.place import Place, Record
 from fronts.rules.practice import NUMBERS, PRACTICE, Practice
 
@@ -14,6 +14,10 @@ PLAIN: dict[str, tuple[Fraction, Fraction]] = {
     "site_celsius": (Fraction(-20), Fraction(60)),
     "made_at": (Fraction(0), Fraction(30)),
     "drawer_load": (Fraction(0), Fraction(1)),
+    "bumpers": (Fraction(0), Fraction(50)),
+    "hinge_screws": (Fraction(0), Fraction(50)),
+    "slide_screws": (Fraction(0), Fraction(50)),
+    "solid_panels": (Fraction(0), Fraction(1)),
     "spares": (Fraction(0), Fraction(100)),
 }
 """The numbers that are no lengths, with the range that each makes sense in."""
@@ -43,5 +47,5 @@ def _number(record: Record, key: str) -> Fraction:
     if key in PLAIN:
         found = record.take(key, values.number(*PLAIN[key]))
     else:
-        found = values.given(record, key, values.SIZE if key in POSITIVE else values.OR_ZERO)
+        found = sizes.given(record, key, sizes.SIZE if key in POSITIVE else sizes.OR_ZERO)
     return Fraction(0) if found is None else found

@@ -1,6 +1,6 @@
 """The house standard of one level, as a job file gives it."""
 
-from fronts.jobfile import values, words
+from fronts.jobfile import sizes, values, words
 from fronts.jobfile.place import Place, Record
 from fronts.rules.kitchen import SIDES, Reveal, Sides, Standard
 from fronts.rules.lengths import Mm
@@ -24,15 +24,15 @@ def _standard(place: Place) -> Standard | None:
         mount=record.take("mount", _mount),
         overlay=record.take("overlay", _sides),
         reveal=record.take("reveal", _reveal),
-        gap_between=values.given(record, "gap_between", values.OR_ZERO),
-        least_gap=values.given(record, "least_gap", values.OR_ZERO),
+        gap_between=sizes.given(record, "gap_between", sizes.OR_ZERO),
+        least_gap=sizes.given(record, "least_gap", sizes.OR_ZERO),
         inset_gap=record.take("inset_gap", _sides),
-        front_thickness=values.given(record, "front_thickness"),
-        trim_limit=values.given(record, "trim_limit", values.OR_ZERO),
-        least_stile=values.given(record, "least_stile", values.OR_ZERO),
-        skin=values.given(record, "skin", values.OR_ZERO),
-        bite=values.given(record, "bite", values.OR_ZERO),
-        hinge_end=values.given(record, "hinge_end", values.OR_ZERO),
+        front_thickness=sizes.given(record, "front_thickness"),
+        trim_limit=sizes.given(record, "trim_limit", sizes.OR_ZERO),
+        least_stile=sizes.given(record, "least_stile", sizes.OR_ZERO),
+        skin=sizes.given(record, "skin", sizes.OR_ZERO),
+        bite=sizes.given(record, "bite", sizes.OR_ZERO),
+        hinge_end=sizes.given(record, "hinge_end", sizes.OR_ZERO),
     )
     return found if record.sound("mount") else None
 
@@ -42,12 +42,12 @@ _mount = values.one_of(words.MOUNTS)
 
 def _sides(place: Place) -> Sides[Mm]:
     record = Record(place, SIDES)
-    return Sides(*(values.needed(record, side, values.OR_ZERO) for side in SIDES))
+    return Sides(*(sizes.needed(record, side, sizes.OR_ZERO) for side in SIDES))
 
 
 def _reveal(place: Place) -> Reveal:
     record = Record(place, ("between", "end"))
-    between = values.needed(record, "between", values.OR_ZERO)
+    between = sizes.needed(record, "between", sizes.OR_ZERO)
     nothing = Sides(Mm(0), Mm(0), Mm(0), Mm(0))
     end = record.need("end", _sides, nothing, "a length for left, right, top and bottom")
     return Reveal(between, end)

@@ -2,7 +2,7 @@
 
 import re
 
-from fronts.jobfile import values
+from fronts.jobfile import sizes
 from fronts.jobfile.place import Place, Record
 from fronts.rules.kitchen import Stock
 from fronts.rules.lengths import INCH, Mm
@@ -43,7 +43,7 @@ def _stock(place: Place) -> Stock:
         screw_lengths=_lengths(record, "screw_lengths", STOCK.screw_lengths),
         knob_screw_lengths=_lengths(record, "knob_screw_lengths", STOCK.knob_screw_lengths),
         knob_thread=STOCK.knob_thread if thread is None else thread,
-        knob_thread_depth=values.given_or(record, "knob_thread_depth", STOCK.knob_thread_depth),
+        knob_thread_depth=sizes.given_or(record, "knob_thread_depth", STOCK.knob_thread_depth),
         slide_lengths=_lengths(record, "slide_lengths", STOCK.slide_lengths),
     )
 
@@ -59,4 +59,4 @@ def _thread(place: Place) -> str | None:
 def _lengths(record: Record, key: str, default: tuple[Mm, ...]) -> tuple[Mm, ...]:
     if not record.has(key):
         return default
-    return values.every_length(record.entries(key, MOST_LENGTHS))
+    return sizes.every_length(record.entries(key, MOST_LENGTHS))

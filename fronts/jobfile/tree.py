@@ -60,6 +60,21 @@ def parsed(text: str) -> object:
         raise refused("file", "lists or objects nested without end", "a job file") from None
 
 
+def spoken(value: object) -> str | None:
+    """Text as a person would write it; a JSON number says its numeral."""
+    match value:
+        case bool():
+            return None
+        case str():
+            return value
+        case int():
+            return str(value)
+        case Decimal():
+            return format(value, "f")
+        case _:
+            return None
+
+
 def _refuse_if_large(size: int) -> None:
     if size > LARGEST_FILE:
         most = LARGEST_FILE // (1024 * 1024)

@@ -1,92 +1,22 @@
-"""The kinds of value in a job file: lengths, texts, choices, counts, dates, numbers."""
+"""The kinds of value in a job file beside lengths: texts, choices, counts, dates, numbers."""
 
 import re
 import unicodedata
-from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
 from datetime import date
-from decimal import Decimal
 from fractions import Fraction
 from typing import TypeVar
 
-from fronts.jobfile.place import Place, Record, shown
+from fronts.jobfile.place import Place, Record
+from fronts.jobfile.tree import spoken
 from fronts.rules import lengths
-from fronts.rules.lengths import LengthError, Mm
 
 T = TypeVar("T")
 
-STAND_IN = Mm(1)
-"""Read on with this where a length is at fault; the file is refused in the end."""
 LONGEST_LABEL = 40
 
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 _NUMBER = re.compile(r"-?[0-9]{1,20}(?:\.[0-9]{1,20}|/[0-9]{1,20})?")
-_EXAMPLES = {"in": "23 5/8", "mm": "600.5"}
-
-
-@dataclass(frozen=True, slots=True)
-class Limits:
-    """How small and how large a length may be."""
-
-    zero: bool = False
-    signed: bool = False
-    most: Mm | None = None
-
-    def allow(self, found: Mm) -> bool:
-        if self.signed:
-            return True
-        enough = found >= 0 if self.zero else found > 0
-        return enough and (self.most is None or found <= self.most)
-
-    def __str__(self) -> str:
-        if self.signed:
-            return "a length, also below zero"
-        bounds = "a length of zero or more" if self.zero else "a length above zero"
-        return bounds if self.most is None else f"{bounds}, at most {lengths.exact(self.most)} mm"
-
-
-SIZE = Limits()
-OR_ZERO = Limits(zero=True)
-PLACE = Limits(signed=True)
-
-
-def length(place: Place, limits: Limits = SIZE) -> Mm | None:
-    """A length in the forms that people write."""
-    like = f"{limits}, like {_EXAMPLES[place.page.unit]}"
-    spoken = _spoken(place.value)
-    if spoken is None:
-        place.fault(like)
-        return None
-    try:
-        found = lengths.read(spoken, place.page.unit, signed=True)
-    except LengthError as error:
-        place.fault(like, f"{shown(place.value)}{_reason(error)}")
-        return None
-    if not limits.allow(found):
-        place.fault(like)
-        return None
-    return found
-
-
-def needed(record: Record, key: str, limits: Limits = SIZE) -> Mm:
-    """A length that must be given."""
-    return record.need(key, _within(limits), STAND_IN, str(limits))
-
-
-def given(record: Record, key: str, limits: Limits = SIZE) -> Mm | None:
-    """A length that may be left out."""
-    return record.take(key, _within(limits))
-
-
-def given_or(record: Record, key: str, default: Mm, limits: Limits = SIZE) -> Mm:
-    """A length that has a default."""
-    found = given(record, key, limits)
-    return default if found is None else found
-
-
-def every_length(places: Iterable[Place]) -> tuple[Mm, ...]:
-    """A list of lengths, in its order."""
-    return tuple(each for each in map(length, places) if each is not None)
 
 
 def text(most: int) -> Callable[[Place], str | None]:
@@ -105,15 +35,19 @@ def text(most: int) -> Callable[[Place], str | None]:
     return read
 
 
-def label(place: Place) -> str | None:
-    """A name on a drawing: not empty, short, no space around it."""
-    if not isinstance(place.value, str) or not 0 < len(place.value) <= LONGEST_LABEL:
-        place.fault(f"a label of 1 to {LONGEST_LABEL} characters")
-        return None
-    if place.value != place.value.strip():
-        place.fault("a label with no space before or after it")
-        return None
-    return text(LONGEST_LABEL)(place)
+def label(most: int = LONGEST_LABEL) -> Callable[[Place], str | None]:
+    """A reader of a name on a drawing: not empty, short, no space around it."""
+
+    def read(place: Place) -> str | None:
+        if not isinstance(place.value, str) or not 0 < len(place.value) <= most:
+            place.fault(f"a label of 1 to {most} characters")
+            return None
+        if place.value != place.value.strip():
+            place.fault("a label with no space before or after it")
+            return None
+        return text(most)(place)
+
+    return read
 
 
 def one_of(choices: Mapping[str, T]) -> Callable[[Place], T | None]:
@@ -150,11 +84,11 @@ def number(least: Fraction, most: Fraction) -> Callable[[Place], Fraction | None
     """A reader of a plain number: `30`, `0.5` or `1/3`."""
 
     def read(place: Place) -> Fraction | None:
-        spoken = _spoken(place.value)
-        if spoken is not None and _NUMBER.fullmatch(spoken):
-            _, slash, bottom = spoken.partition("/")
+        said = spoken(place.value)
+        if said is not None and _NUMBER.fullmatch(said):
+            _, slash, bottom = said.partition("/")
             if not slash or int(bottom):
-                found = Fraction(spoken)
+                found = Fraction(said)
                 if least <= found <= most:
                     return found
         place.fault(f"a number from {lengths.exact(least)} to {lengths.exact(most)}")
@@ -175,28 +109,3 @@ def day(place: Place) -> date | None:
 
 
 _UNPRINTED = {"Cc", "Cs", "Zl", "Zp"}
-
-
-def _within(limits: Limits) -> Callable[[Place], Mm | None]:
-    return lambda place: length(place, limits)
-
-
-def _spoken(value: object) -> str | None:
-    """Text as a person would write it; a JSON number says its numeral."""
-    match value:
-        case bool():
-            return None
-        case str():
-            return value
-        case int():
-            return str(value)
-        case Decimal():
-            return format(value, "f")
-        case _:
-            return None
-
-
-def _reason(error: LengthError) -> str:
-    """The first half of the message, which follows the quoted text: “1/0” divides by zero; …"""
-    _, quoted, rest = str(error).partition("” ")
-    return f" ({rest.partition(';')[0]})" if quoted else ""

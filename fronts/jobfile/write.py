@@ -99,15 +99,13 @@ class _Writer:
 
     def opening(self, opening: Opening) -> Json:
         said = self.given(opening, "label", "x", "y", "width", "height", "closed_by", "hinged")
-        several = opening.closed_by == "drawers"
-        if several:
+        if opening.closed_by == "drawers":
             said["count"] = opening.count
             said |= _said("heights", [self.maybe(each) for each in opening.heights])
         names = [each.name for each in fields(opening.measured)]
         said |= _said("measured", self.given(opening.measured, *names))
         said |= _said("front", self.front(opening.front))
-        boxes = [None if each is None else self.box(each) for each in opening.boxes]
-        said |= _said("boxes", boxes) if several else _said("box", boxes[0] if boxes else None)
+        said |= self.boxes(opening)
         return said | _said("standard", self.standard(opening.standard))
 
     def front(self, front: FrontWish) -> dict[str, Json]:
@@ -115,6 +113,12 @@ class _Writer:
         said |= self.given(front, "build", "material")
         shifts = [each for each in ("shift_x", "shift_y") if getattr(front, each)]
         return said | self.given(front, *shifts)
+
+    def boxes(self, opening: Opening) -> dict[str, Json]:
+        boxes = [None if each is None else self.box(each) for each in opening.boxes]
+        if opening.closed_by == "drawers":
+            return _said("boxes", boxes)
+        return _said("box", boxes[0] if boxes else None)
 
     def box(self, box: Box) -> Json:
         return {

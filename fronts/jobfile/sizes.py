@@ -1,0 +1,89 @@
+"""Lengths in a job file: how each may be said, and how small or large it may be."""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+
+from fronts.jobfile.place import Place, Record, shown
+from fronts.jobfile.tree import spoken
+from fronts.rules import lengths
+from fronts.rules.lengths import LengthError, Mm
+
+STAND_IN = Mm(1)
+"""Read on with this where a length is at fault; the file is refused in the end."""
+
+_EXAMPLES = {"in": "23 5/8", "mm": "600.5"}
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """How small and how large a length may be."""
+
+    zero: bool = False
+    signed: bool = False
+    most: Mm | None = None
+
+    def allow(self, found: Mm) -> bool:
+        if self.signed:
+            return True
+        enough = found >= 0 if self.zero else found > 0
+        return enough and (self.most is None or found <= self.most)
+
+    def __str__(self) -> str:
+        if self.signed:
+            return "a length, also below zero"
+        bounds = "a length of zero or more" if self.zero else "a length above zero"
+        return bounds if self.most is None else f"{bounds}, at most {lengths.exact(self.most)} mm"
+
+
+SIZE = Limits()
+OR_ZERO = Limits(zero=True)
+PLACE = Limits(signed=True)
+
+
+def length(place: Place, limits: Limits = SIZE) -> Mm | None:
+    """A length in the forms that people write."""
+    like = f"{limits}, like {_EXAMPLES[place.page.unit]}"
+    said = spoken(place.value)
+    if said is None:
+        place.fault(like)
+        return None
+    try:
+        found = lengths.read(said, place.page.unit, signed=True)
+    except LengthError as error:
+        place.fault(like, f"{shown(place.value)}{_reason(error)}")
+        return None
+    if not limits.allow(found):
+        place.fault(like)
+        return None
+    return found
+
+
+def needed(record: Record, key: str, limits: Limits = SIZE) -> Mm:
+    """A length that must be given."""
+    return record.need(key, _within(limits), STAND_IN, str(limits))
+
+
+def given(record: Record, key: str, limits: Limits = SIZE) -> Mm | None:
+    """A length that may be left out."""
+    return record.take(key, _within(limits))
+
+
+def given_or(record: Record, key: str, default: Mm, limits: Limits = SIZE) -> Mm:
+    """A length that has a default."""
+    found = given(record, key, limits)
+    return default if found is None else found
+
+
+def every_length(places: Iterable[Place]) -> tuple[Mm, ...]:
+    """A list of lengths, in its order."""
+    return tuple(each for each in map(length, places) if each is not None)
+
+
+def _within(limits: Limits) -> Callable[[Place], Mm | None]:
+    return lambda place: length(place, limits)
+
+
+def _reason(error: LengthError) -> str:
+    """The first half of the message, which follows the quoted text: “1/0” divides by zero; …"""
+    _, quoted, rest = str(error).partition("” ")
+    return f" ({rest.partition(';')[0]})" if quoted else ""

@@ -1,0 +1,28 @@
+"""Where a job file comes from: a path, or standard input."""
+
+import sys
+from pathlib import Path
+
+from fronts.jobfile.faults import refused
+from fronts.jobfile.read import read_bytes
+from fronts.jobfile.tree import LARGEST_FILE
+from fronts.rules.kitchen import Kitchen
+
+STANDARD_INPUT = "-"
+
+
+def read_file(name: str) -> Kitchen:
+    """The kitchen in the file `name`, or in standard input for `-`; else `Refused`."""
+    return read_bytes(_bytes_of(name))
+
+
+def _bytes_of(name: str) -> bytes:
+    """One byte more than is allowed at most, so that an endless source ends."""
+    try:
+        if name == STANDARD_INPUT:
+            return sys.stdin.buffer.read(LARGEST_FILE + 1)
+        with Path(name).open("rb") as file:
+            return file.read(LARGEST_FILE + 1)
+    except OSError as error:
+        why = (error.strerror or str(error)).lower()
+        raise refused(name, why, "a job file that can be read") from None

@@ -1,0 +1,21 @@
+"""`schedule FILE`: a whole kitchen worked out, as JSON; needs no database."""
+
+from django.core.management.base import BaseCommand, CommandParser
+
+from fronts.jobfile import schedule_json
+from fronts.management import job_files
+from fronts.rules.schedule import schedule
+
+
+class Command(BaseCommand):
+    """Prints the schedule of a job file."""
+
+    help = "Reads a job file and prints its whole schedule as JSON."
+    requires_system_checks = []
+
+    def add_arguments(self, parser: CommandParser) -> None:
+        job_files.add_file(parser)
+
+    def handle(self, *, file: str, **options: object) -> None:
+        kitchen = job_files.kitchen_in(self, file)
+        job_files.print_json(self, schedule_json(schedule(kitchen)))

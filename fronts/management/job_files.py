@@ -1,0 +1,46 @@
+"""What the commands on job files share: reading one, saying what is wrong, printing."""
+
+import io
+import json
+import sys
+from typing import NoReturn
+
+from django.core.management.base import BaseCommand, CommandParser
+
+from fronts.jobfile import Refused, read_file
+from fronts.rules.kitchen import Kitchen
+
+REFUSED = 2
+"""The exit code when something that was given can't be used."""
+
+
+def add_file(parser: CommandParser) -> None:
+    """The argument FILE."""
+    parser.add_argument("file", metavar="FILE", help="a job file, or - for standard input")
+
+
+def kitchen_in(command: BaseCommand, name: str) -> Kitchen:
+    """The kitchen in a job file; else one line per fault on standard error, and exit 2."""
+    try:
+        return read_file(name)
+    except Refused as refused:
+        refuse(command, *(str(each) for each in refused.faults))
+
+
+def refuse(command: BaseCommand, *lines: str) -> NoReturn:
+    """Say why on standard error, a line each, and exit 2."""
+    for line in lines:
+        command.stderr.write(line)
+    sys.exit(REFUSED)
+
+
+def print_json(command: BaseCommand, said: object) -> None:
+    """Print plain values as JSON."""
+    print_text(command, json.dumps(said, ensure_ascii=False, indent=1))
+
+
+def print_text(command: BaseCommand, text: str) -> None:
+    """Print in UTF-8, whatever the terminal is set to: files and programs read this."""
+    if isinstance(sys.stdout, io.TextIOWrapper):
+        sys.stdout.reconfigure(encoding="utf-8")
+    command.stdout.write(text)
