@@ -4,7 +4,7 @@ from typing import get_args
 
 from django.db import models
 
-from fronts.fields import MmField, WordsField
+from fronts.fields import LabelField, MmField
 from fronts.models.standard import StandardFields, choices_of
 from fronts.rules.kitchen import CabinetBuild, Kind
 
@@ -14,12 +14,12 @@ class Cabinet(StandardFields):
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
     position = models.PositiveIntegerField(default=0)
-    label = WordsField(max_length=40)
+    label = LabelField()
     kind = models.CharField(max_length=5, choices=choices_of(Kind), default=get_args(Kind)[0])
     build = models.CharField(
         max_length=10, choices=choices_of(CabinetBuild), default=get_args(CabinetBuild)[0]
     )
-    wall = WordsField(max_length=80)
+    wall = LabelField()
     x = MmField(signed=True)
     y = MmField(signed=True)
     width = MmField(zero=False)

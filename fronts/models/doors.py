@@ -3,7 +3,7 @@
 from django.core.exceptions import ValidationError
 from django.db import models
 
-from fronts.fields import MmField, WordsField
+from fronts.fields import LabelField, MmField, WordsField
 from fronts.models.standard import choices_of
 from fronts.rules.kitchen import CHOOSE, FrontBuild
 from fronts.rules.lengths import Mm
@@ -17,7 +17,7 @@ class DoorOnHand(models.Model):
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
     position = models.PositiveIntegerField(default=0)
-    label = WordsField(max_length=40)
+    label = LabelField()
     width = MmField(zero=False)
     height = MmField(zero=False)
     thickness = MmField(zero=False)
@@ -29,7 +29,7 @@ class DoorOnHand(models.Model):
     knob_y = MmField(null=True, blank=True)
     knob_diameter = MmField(null=True, blank=True, zero=False)
     bore_diameter = MmField(zero=False, default=BORE)
-    material = WordsField(max_length=120, blank=True)
+    material = WordsField(max_length=80, blank=True)
 
     class Meta:
         constraints = [

@@ -3,7 +3,7 @@
 from django.core.exceptions import ValidationError
 from django.db import models
 
-from fronts.fields import MmField, MmListField, WordsField
+from fronts.fields import LabelField, MmField, MmListField, WordsField
 from fronts.models.cabinets import Cabinet
 from fronts.models.doors import DoorOnHand
 from fronts.models.standard import StandardFields, choices_of
@@ -24,7 +24,7 @@ class Opening(StandardFields):
 
     cabinet = models.ForeignKey(Cabinet, on_delete=models.CASCADE, related_name="openings")
     position = models.PositiveIntegerField(default=0)
-    label = WordsField(max_length=40)
+    label = LabelField()
     x = MmField()
     y = MmField()
     width = MmField(zero=False)
@@ -47,7 +47,7 @@ class Opening(StandardFields):
     front_height = MmField(null=True, blank=True, zero=False)
     front_thickness_own = MmField(null=True, blank=True, zero=False)
     front_build = models.CharField(max_length=10, blank=True, choices=choices_of(FrontBuild))
-    front_material = WordsField(max_length=120, blank=True)
+    front_material = WordsField(max_length=80, blank=True)
     shift_x = MmField(signed=True, default=0)
     shift_y = MmField(signed=True, default=0)
 

@@ -1,6 +1,6 @@
 """The house standard: what the shop, a job, a cabinet or an opening says about its fronts."""
 
-from typing import Any, ClassVar, get_args
+from typing import Any, get_args
 
 from django.core.exceptions import ValidationError
 from django.db import models
@@ -75,11 +75,11 @@ class SharedStandard(StandardFields):
     The tables' rows carry exact numbers as text; None leaves them to the farther level.
     """
 
-    TABLES: ClassVar = ("hinges_by_height", "hinges_by_weight", "slide_classes")
     hinges_by_height = models.JSONField(null=True, blank=True)
     hinges_by_weight = models.JSONField(null=True, blank=True)
     slide_classes = models.JSONField(null=True, blank=True)
-    material = WordsField(max_length=120, blank=True)
+    material = WordsField(max_length=80, blank=True)
+    frame_material = WordsField(max_length=80, blank=True)
 
     class Meta:
         abstract = True

@@ -21,7 +21,7 @@ class Stock(models.Model):
     screw_lengths = MmListField()
     knob_screw_lengths = MmListField()
     slide_lengths = MmListField()
-    knob_thread = WordsField(max_length=40, default=StockFacts().knob_thread)
+    knob_thread = WordsField(max_length=20, default=StockFacts().knob_thread)
     knob_thread_depth = MmField(zero=False, default=StockFacts().knob_thread_depth)
 
     class Meta:

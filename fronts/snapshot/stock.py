@@ -46,7 +46,8 @@ def tables_of(level: SharedStandard | None) -> dict[str, Any]:
     """What one level says of the shop's tables, by their names in `Practice`."""
     if level is None:
         return {}
-    found: dict[str, Any] = {"material": level.material} if level.material else {}
+    words = {name: getattr(level, name) for name in ("material", "frame_material")}
+    found: dict[str, Any] = {name: said for name, said in words.items() if said}
     for name in ("hinges_by_height", "hinges_by_weight"):
         rows = getattr(level, name)
         if rows is not None:

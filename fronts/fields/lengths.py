@@ -1,79 +1,22 @@
-"""Model and form fields for lengths: exact in Python, exact in the database."""
+"""The model fields for one length and for a list of them."""
 
 from collections.abc import Callable, Sequence
-from decimal import Decimal, InvalidOperation
+from decimal import Decimal
 from fractions import Fraction
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import Any
 
-from django import forms
-from django.core.exceptions import ValidationError
-from django.core.validators import ProhibitNullCharactersValidator
 from django.db import models
 from django.db.backends.base.base import BaseDatabaseWrapper
 from django.db.models.expressions import Expression
 from django.utils.functional import cached_property
 
-from fronts.rules.lengths import LONGEST, LengthError, Mm, as_decimal, exact, read, write
-
-_ST = TypeVar("_ST", contravariant=True)
-_GT = TypeVar("_GT", covariant=True)
-if TYPE_CHECKING:
-    # To the type checker these are plain fields, so that each may say what it holds.
-    class _DecimalField(models.Field[_ST, _GT]):
-        max_digits: int
-        decimal_places: int
-
-    class _TextField(models.Field[_ST, _GT]): ...
-
-    class _CharField(models.Field[_ST, _GT]): ...
-else:
-
-    class _OfTypes:
-        def __class_getitem__(cls, types):
-            return cls
-
-    class _DecimalField(_OfTypes, models.DecimalField): ...
-
-    class _TextField(_OfTypes, models.TextField): ...
-
-    class _CharField(_OfTypes, models.CharField): ...
+from fronts.fields.exactness import DIGITS, PLACES, checked, fraction_of
+from fronts.fields.typed import GT, ST, DecimalFieldOf, TextFieldOf
+from fronts.fields.typing_in import LengthField
+from fronts.rules.lengths import as_decimal, exact
 
 
-PLACES = 8
-"""Decimal places of a millimetre that are kept: 1/128 in is 0.1984375 mm."""
-DIGITS = 14
-"""Digits in all: no more than SQLite's numbers keep exactly (15)."""
-
-
-def fraction_of(value: object) -> Fraction:
-    """The number as an exact fraction; binary floats are refused, they are exact by accident."""
-    if isinstance(value, Fraction):
-        return value
-    if isinstance(value, (int, Decimal)):
-        return Fraction(value)
-    if isinstance(value, str):
-        try:
-            return Fraction(Decimal(value))
-        except (InvalidOperation, ValueError, OverflowError) as error:
-            raise ValidationError(f"“{value}” is not a number of millimetres") from error
-    raise ValidationError(f"{value!r} is not an exact number of millimetres")
-
-
-def checked(length: Mm, *, signed: bool, zero: bool) -> Decimal:
-    """The length as it is kept; ValidationError where it can't be kept or is no such size."""
-    if length < 0 and not signed:
-        raise ValidationError("this is negative; enter a size")
-    if length == 0 and not zero:
-        raise ValidationError("this is nothing; enter a size above zero")
-    if abs(length) > LONGEST:
-        raise ValidationError("this is more than 20 m")
-    try:
-        return as_decimal(length, PLACES)
-    except LengthError as error:
-        raise ValidationError(str(error)) from error
-
-
-class MmField(_DecimalField[_ST, _GT]):
+class MmField(DecimalFieldOf[ST, GT]):
     """A length in millimetres: a `Fraction` in Python, 8 decimal places in the database.
 
     `signed` allows a place or a shift to the left or down, `zero` allows nothing at all.
@@ -144,7 +87,7 @@ class MmField(_DecimalField[_ST, _GT]):
         checked(fraction_of(value), signed=self.signed, zero=self.zero)
 
 
-class MmListField(_TextField[_ST, _GT]):
+class MmListField(TextFieldOf[ST, GT]):
     """Lengths in their order, kept as decimal millimetres with commas; `-` where one is blank."""
 
     description = "exact lengths in millimetres"
@@ -180,50 +123,3 @@ class MmListField(_TextField[_ST, _GT]):
 
     def value_to_string(self, obj: models.Model) -> str:
         return str(self.get_prep_value(self.value_from_object(obj)))
-
-
-class WordsField(_CharField[_ST, _GT]):
-    """A short text of people's own: any characters that a database can keep."""
-
-    _pyi_private_set_type: str
-    _pyi_private_get_type: str
-    default_validators = [ProhibitNullCharactersValidator()]
-
-
-class LengthField(forms.Field):
-    """A length as people type it, in the job's unit unless they name another.
-
-    What was typed stays as typed when it is refused.
-    """
-
-    widget = forms.TextInput
-
-    def __init__(
-        self, *, unit: str, zero: bool = False, signed: bool = False, **kwargs: Any
-    ) -> None:
-        self.unit, self.zero, self.signed = unit, zero, signed
-        super().__init__(**kwargs)
-
-    def to_python(self, value: Any) -> Mm | None:
-        if value in self.empty_values or not str(value).strip():
-            return None
-        if isinstance(value, Fraction):
-            return value
-        try:
-            length = read(str(value), self.unit, signed=self.signed, zero=self.zero)
-            as_decimal(length, PLACES)
-        except LengthError as error:
-            raise ValidationError(str(error), code="length") from error
-        return length
-
-    def prepare_value(self, value: Any) -> Any:
-        return write(value, self.unit) if isinstance(value, Fraction) else value
-
-    def has_changed(self, initial: Any, data: Any) -> bool:
-        try:
-            return bool(self.to_python(initial) != self.to_python(data))
-        except ValidationError:
-            return True
-
-    def widget_attrs(self, widget: forms.Widget) -> dict[str, Any]:
-        return {"inputmode": "text" if self.unit == "in" else "decimal", "autocomplete": "off"}
