@@ -1,0 +1,1 @@
+"""Writes: enter, change, copy, import, check, record; one file a thing."""

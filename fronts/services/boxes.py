@@ -1,0 +1,95 @@
+"""Drawer boxes behind an opening, and their shelf pins."""
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import Unpack
+
+from django.core.exceptions import ValidationError
+from django.db import transaction
+
+from fronts.models import Box, Opening, ShelfPins
+from fronts.rules.kitchen import ShelfPins as PinRow
+from fronts.services.keeping import checked, enter, job_changed
+from fronts.services.values import BoxValues
+from shopjobs.models import Person
+
+MOST_ROWS = 50
+MOST_PINS = 500
+
+
+@transaction.atomic
+def box_set(
+    *,
+    opening: Opening,
+    index: int = 0,
+    at: datetime,
+    by: Person | None = None,
+    **values: Unpack[BoxValues],
+) -> Box:
+    """Enter or change the box behind front `index` of the opening, from the top, from 0."""
+    box = Box.objects.filter(opening=opening, index=index).first()
+    box = box or Box(opening=opening, index=index)
+    box.opening = opening
+    enter(box, values)
+    checked(box)
+    box.save()
+    job_changed(job=opening.cabinet.job, text=f"Entered {_name(box)}", by=by, at=at)
+    return box
+
+
+@transaction.atomic
+def box_remove(*, opening: Opening, index: int = 0, at: datetime, by: Person | None = None) -> None:
+    """Take away the box behind front `index`; nothing happens where there is none."""
+    box = Box.objects.filter(opening=opening, index=index).first()
+    if box is None:
+        return
+    name = _name(box)
+    box.delete()
+    job_changed(job=opening.cabinet.job, text=f"Removed {name}", by=by, at=at)
+
+
+@transaction.atomic
+def shelf_pins_set(
+    *, box: Box, rows: Sequence[PinRow], at: datetime, by: Person | None = None
+) -> list[ShelfPins]:
+    """Replace the box's rows of shelf-pin holes; a fault names its row, counted from 1."""
+    if len(rows) > MOST_ROWS:
+        raise ValidationError(f"enter at most {MOST_ROWS} rows of holes")
+    box.shelf_pins.all().delete()
+    pins = [pins_row(box, position, row) for position, row in enumerate(rows)]
+    for number, row in enumerate(pins, start=1):
+        _check(row, number)
+    ShelfPins.objects.bulk_create(pins)
+    job = box.opening.cabinet.job
+    job_changed(job=job, text=f"Entered the shelf pins of {_name(box)}", by=by, at=at)
+    return pins
+
+
+def pins_row(box: Box, position: int, row: PinRow) -> ShelfPins:
+    """A row of holes, not yet kept."""
+    return ShelfPins(
+        box=box,
+        position=position,
+        x=row.x,
+        y=row.y,
+        pitch=row.pitch,
+        count=row.count,
+        diameter=row.diameter,
+    )
+
+
+def _check(row: ShelfPins, number: int) -> None:
+    wrong = {} if row.count <= MOST_PINS else {"count": f"enter at most {MOST_PINS} holes"}
+    try:
+        checked(row, wrong)
+    except ValidationError as error:
+        told = [
+            f"row {number}, {name}: {message}"
+            for name, messages in error.message_dict.items()
+            for message in messages
+        ]
+        raise ValidationError(told) from error
+
+
+def _name(box: Box) -> str:
+    return f"box {box.index + 1} of {box.opening}"

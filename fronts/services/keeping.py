@@ -1,0 +1,69 @@
+"""How every service keeps a row, counts the change and writes the diary."""
+
+from collections.abc import Iterable, Mapping
+from datetime import datetime
+from typing import TypeVar
+
+from django.core.exceptions import ValidationError
+from django.db import IntegrityError, transaction
+from django.db.models import F, Model
+
+from shopjobs.models import Job, Person, Shop
+from shopjobs.services.diary import diary_write
+from shopjobs.services.jobs import job_touch
+
+Row = TypeVar("Row", bound=Model)
+
+
+class AskFirst(ValueError):
+    """What was asked takes other things with it; `dependents` names them.
+
+    The same service does it once it is called with `confirmed=True`.
+    """
+
+    def __init__(self, message: str, dependents: Iterable[str]) -> None:
+        super().__init__(message)
+        self.message = message
+        self.dependents = tuple(dependents)
+
+
+def enter(row: Model, values: Mapping[str, object]) -> None:
+    """Put the values into the row, by the names of its columns."""
+    for name, value in values.items():
+        setattr(row, name, value)
+
+
+def checked(row: Model, faults: Mapping[str, str] | None = None) -> None:
+    """Check the row by itself; `faults` are what a service found beside that."""
+    found: dict[str, list[str]] = {}
+    links = {field.name for field in row._meta.fields if field.is_relation}
+    try:
+        row.full_clean(exclude=links, validate_unique=False, validate_constraints=False)
+    except ValidationError as error:
+        found = error.message_dict
+    for name, message in (faults or {}).items():
+        found.setdefault(name, []).append(message)
+    if found:
+        raise ValidationError(found)
+
+
+def kept(row: Row, *, taken: str) -> Row:
+    """Save the row; where its label is another's already, `taken` says so at the label."""
+    try:
+        with transaction.atomic():
+            row.save()
+    except IntegrityError as error:
+        raise ValidationError({"label": [taken]}) from error
+    return row
+
+
+def job_changed(*, job: Job, text: str, by: Person | None, at: datetime) -> None:
+    """Count a change of the job and write it into the diary."""
+    job_touch(job=job)
+    diary_write(shop=job.shop, job=job, text=text, at=at, person=by)
+
+
+def shop_changed(*, shop: Shop, text: str, by: Person | None, at: datetime) -> None:
+    """Count a change of each of the shop's jobs, and write it into the diary once."""
+    Job.objects.filter(shop=shop).update(revision=F("revision") + 1)
+    diary_write(shop=shop, text=text, at=at, person=by)
