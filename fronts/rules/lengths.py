@@ -41,9 +41,8 @@ _VULGAR = {
     "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8",
     "⅞": "7/8",
 }  # fmt: skip
-_NUMBER = (
-    r"(?:[0-9]+(?:\s*-\s*|\s+)[0-9]+\s*/\s*[0-9]+|[0-9]+\s*/\s*[0-9]+|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)"
-)
+_RATIO = r"[0-9]+\s*/\s*[0-9]+"
+_NUMBER = rf"(?:[0-9]+(?:\s*-\s*|\s+){_RATIO}|{_RATIO}|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)"
 _UNIT = "|".join(re.escape(name) for name in sorted(_NAMES, key=len, reverse=True))
 _TERM = rf"({_NUMBER})\s*({_UNIT})?"
 _ONE = re.compile(rf"{_TERM}")
@@ -138,7 +137,7 @@ def as_decimal(length: Mm, places: int = 8) -> Decimal:
     scaled = length * 10**places
     if scaled.denominator != 1:
         raise LengthError(
-            "this length can't be kept exactly; use halves, quarters … 1/128 of an inch, or decimals"
+            "this length can't be kept exactly; use decimals, or parts of an inch down to 1/128"
         )
     return Decimal(scaled.numerator).scaleb(-places)
 

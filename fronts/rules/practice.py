@@ -60,6 +60,9 @@ class Practice:
     tongue: Mm = _number(inches(3, 8), "tongue, and depth of its groove", "practice")
     panel_clearance: Mm = _number(inches(1, 16), "panel clearance a side", "practice")
     panel_thickness: Mm = _number(inches(1, 4), "panel of a five-piece front", "practice")
+    solid_panels: Fraction = _number(
+        Fraction(0), "panels of solid wood (1) or of plywood (0)", "practice"
+    )
     middle_rail_over: Mm = _number(
         inches(60),
         "door height over which a middle rail is wanted",
@@ -87,6 +90,9 @@ class Practice:
         "load of a drawer, kg a mm² of its floor",
         "ANSI/KCMA A161.1: 15 lb/ft²",
     )
+    bumpers: Fraction = _number(Fraction(2), "bumpers a door or drawer front", "practice")
+    hinge_screws: Fraction = _number(Fraction(4), "screws a hinge, with its plate", "practice")
+    slide_screws: Fraction = _number(Fraction(8), "screws a pair of slides", "practice")
     spares: Fraction = _number(Fraction(5), "spares on an order, %", "practice")
 
     hinges_by_height: tuple[tuple[Mm, int], ...] = (
@@ -103,7 +109,9 @@ class Practice:
     """Load classes of slides in kg; 50, 75, 100 lb: Architectural Woodwork Standards, 1st ed.,
     slide guide; 150 and 200 lb: practice, memory."""
     material: str = "MDF"
-    """What a front is made of where nobody says."""
+    """What a slab is made of where nobody says."""
+    frame_material: str = "hard maple"
+    """What a five-piece front's frame is made of where nobody says."""
 
 
 PRACTICE = Practice()

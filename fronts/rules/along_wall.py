@@ -1,0 +1,114 @@
+"""What a front meets along its wall: too close, past the run's end, lines that miss."""
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from fronts.rules.findings import Speaks
+from fronts.rules.kitchen import SIDES, Cabinet, Side
+from fronts.rules.laying import Laid
+from fronts.rules.lengths import Mm
+from fronts.rules.neighbours import Facing, Placed
+from fronts.rules.practice import Practice
+from fronts.rules.results import Finding
+
+
+def placed(laid: Laid) -> Placed:
+    """The front's rectangle, in the plane in which it meets others."""
+    return Placed((laid.cabinet.wall, laid.plane), laid.x, laid.y, laid.right, laid.top)
+
+
+def meeting_findings(
+    fronts: Sequence[Laid],
+    faced: Sequence[Mapping[Side, Facing]],
+    speaks: Speaks,
+    practice: Practice,
+) -> Iterator[Finding]:
+    """Findings about fronts that face each other: each pair once, the earlier first."""
+    told: set[tuple[int, int]] = set()
+    for index, sides in enumerate(faced):
+        for side, facing in sides.items():
+            for other in facing.fronts:
+                pair = (min(index, other), max(index, other))
+                if pair in told:
+                    continue
+                told.add(pair)
+                one, two = fronts[pair[0]], fronts[pair[1]]
+                yield from _too_close(one, two, facing.gap, speaks, practice)
+                if side in ("left", "right"):
+                    yield from _lines(one, two, speaks, practice)
+
+
+def run_end_findings(
+    fronts: Sequence[Laid], cabinets: Sequence[Cabinet], speaks: Speaks, practice: Practice
+) -> Iterator[Finding]:
+    """Findings about fronts that go past their cabinet's edge where nothing of the run follows."""
+    for front in fronts:
+        past = _past(front)
+        for side in SIDES:
+            if past[side] > 0 and not _run_goes_on(front.cabinet, side, cabinets, practice):
+                yield speaks.past_cabinet_edge(front.label, front.cabinet.label, side, past[side])
+        if front.y < 0:
+            yield speaks.below_floor(front.label, -front.y)
+
+
+def overlapping_cabinets(cabinets: Sequence[Cabinet], speaks: Speaks) -> Iterator[Finding]:
+    """Cabinets that can't both stand where they were measured."""
+    order = sorted(range(len(cabinets)), key=lambda i: (cabinets[i].wall, cabinets[i].x))
+    for place, index in enumerate(order):
+        one = cabinets[index]
+        for later in order[place + 1 :]:
+            other = cabinets[later]
+            if other.wall != one.wall or other.x >= one.x + one.width:
+                break
+            tall = min(one.y + one.height, other.y + other.height) - max(one.y, other.y)
+            if tall > 0:
+                wide = min(one.x + one.width, other.x + other.width) - other.x
+                yield speaks.cabinets_overlap(one.label, other.label, min(wide, tall))
+
+
+def _too_close(
+    one: Laid, other: Laid, gap: Mm, speaks: Speaks, practice: Practice
+) -> Iterator[Finding]:
+    least = max(one.standard.least_gap, other.standard.least_gap)
+    in_plane = abs(one.cabinet.depth - other.cabinet.depth) <= practice.near_plane
+    if gap < least and in_plane:
+        yield speaks.fronts_too_close(one.label, other.label, gap, least)
+
+
+def _lines(one: Laid, other: Laid, speaks: Speaks, practice: Practice) -> Iterator[Finding]:
+    misses = [("tops", abs(one.top - other.top)), ("bottoms", abs(one.y - other.y))]
+    seen = [(line, by) for line, by in misses if 0 < by < practice.lines_seen]
+    if seen:
+        yield speaks.lines_miss(one.label, other.label, seen)
+
+
+def _past(front: Laid) -> dict[Side, Mm]:
+    cabinet = front.cabinet
+    return {
+        "left": cabinet.x - front.x,
+        "right": front.right - cabinet.x - cabinet.width,
+        "top": front.top - cabinet.y - cabinet.height,
+        "bottom": cabinet.y - front.y,
+    }
+
+
+def _run_goes_on(
+    cabinet: Cabinet, side: Side, cabinets: Sequence[Cabinet], practice: Practice
+) -> bool:
+    """Whether another cabinet stands at that side, near enough for the run to go on."""
+    level = side in ("left", "right")
+    for other in cabinets:
+        if other is cabinet or other.wall != cabinet.wall:
+            continue
+        if level:
+            beside = other.y < cabinet.y + cabinet.height and cabinet.y < other.y + other.height
+        else:
+            beside = other.x < cabinet.x + cabinet.width and cabinet.x < other.x + other.width
+        away = {
+            "left": cabinet.x - other.x - other.width,
+            "right": other.x - cabinet.x - cabinet.width,
+            "top": other.y - cabinet.y - cabinet.height,
+            "bottom": cabinet.y - other.y - other.height,
+        }[side]
+        if beside and -practice.filler <= away <= practice.filler:
+            return True
+    return False

@@ -1,0 +1,117 @@
+"""What is wrong with an opening or a front by itself, before its neighbours are looked at."""
+
+from collections.abc import Iterator
+from math import hypot, sqrt
+
+from fronts.rules.edges import NOTHING, Rect, heights_of, lean, widths_of
+from fronts.rules.findings import Speaks
+from fronts.rules.kitchen import SIDES, Opening, Sides
+from fronts.rules.laying import Laid, LaidOpening
+from fronts.rules.lengths import Mm, floor_to
+from fronts.rules.practice import Practice
+from fronts.rules.results import Finding
+
+
+def lean_of(opening: Opening, width: Mm) -> Mm | None:
+    """The lean of an opening, None where its diagonals were not taken."""
+    taken = opening.measured
+    if taken.diagonal_1 is None or taken.diagonal_2 is None or width <= 0:
+        return None
+    return lean(width, taken.diagonal_1, taken.diagonal_2)
+
+
+def opening_findings(laid: LaidOpening, speaks: Speaks, practice: Practice) -> Iterator[Finding]:
+    """Findings about the opening: no rule, no room, badly measured, out of square."""
+    if laid.no_rule:
+        yield speaks.no_rule(laid.label)
+    if laid.trouble:
+        yield speaks.no_room(laid.label, laid.trouble)
+    yield from _measuring(laid, speaks, practice)
+    leaning = lean_of(laid.opening, laid.rect.width)
+    if leaning and laid.fronts:
+        yield from _leaning(laid, leaning, speaks)
+
+
+def front_findings(laid: Laid, speaks: Speaks, step: Mm) -> Iterator[Finding]:
+    """Findings about a front in its opening: mixed, or too tight inside it."""
+    outer = {side: each for side in SIDES if (each := laid.overlays[side]) is not None}
+    laps = [side for side, each in outer.items() if each >= 0]
+    inside = [side for side, each in outer.items() if each < 0]
+    by_inset_rule = not laid.exists and laid.standard.mount == "inset"
+    if laps and inside and not by_inset_rule:
+        yield speaks.mixed(laid.label, laps, inside, _trim_to(laid, speaks, step))
+        return
+    if laid.plane == "overlay":
+        return
+    gap = min(-each for each in outer.values())
+    if gap < laid.standard.least_gap:
+        yield speaks.gap_too_small(
+            laid.label, gap, laid.standard.least_gap, _trim_to(laid, speaks, step)
+        )
+
+
+def cabinet_findings(openings: list[LaidOpening], speaks: Speaks) -> Iterator[Finding]:
+    """Findings between the openings of one cabinet: they overlap, or a front blocks the next."""
+    for index, one in enumerate(openings):
+        for other in openings[index + 1 :]:
+            if _overlap(one.rect, other.rect):
+                yield speaks.openings_overlap(one.label, other.label)
+    inset = [each for each in openings if any(front.plane == "inset" for front in each.fronts)]
+    for front in (front for each in openings for front in each.fronts):
+        for other in inset:
+            if front.plane == "overlay" and other.label != front.opening_label:
+                by = _overlap(Rect(front.x, front.y, front.width, front.height), other.rect)
+                if by and not _overlap(front.rect, other.rect):
+                    yield speaks.laps_next_opening(front.label, other.label, by)
+
+
+def _overlap(one: Rect, other: Rect) -> Mm:
+    wide = min(one.right, other.right) - max(one.x, other.x)
+    tall = min(one.top, other.top) - max(one.y, other.y)
+    return max(min(wide, tall), NOTHING)
+
+
+def _measuring(laid: LaidOpening, speaks: Speaks, practice: Practice) -> Iterator[Finding]:
+    taken, opening = laid.opening.measured, laid.opening
+    if taken.diagonal_1 is None or taken.diagonal_2 is None:
+        return
+    widths, heights = widths_of(opening), heights_of(opening)
+    across = hypot(float(sum(widths)) / len(widths), float(sum(heights)) / len(heights))
+    diagonal = sqrt((float(taken.diagonal_1) ** 2 + float(taken.diagonal_2) ** 2) / 2)
+    if abs(across - diagonal) > practice.lines_seen:
+        yield speaks.measure_again(laid.label, "its diagonals don't go with its width and height")
+
+
+def _leaning(laid: LaidOpening, leaning: Mm, speaks: Speaks) -> Iterator[Finding]:
+    sides = [each for front in laid.fronts for each in _at_sides(front.overlays)]
+    laps = all(front.plane == "overlay" for front in laid.fronts)
+    left = min(abs(each) for each in sides) - abs(leaning) / 2
+    least = laid.standard.least_gap
+    if laps:
+        if left < 0:
+            yield speaks.lap_runs_out(laid.label, leaning)
+        else:
+            yield speaks.leans(laid.label, leaning, left, laps=True)
+    elif left < least:
+        yield speaks.out_of_square(laid.label, leaning, left, least)
+    else:
+        yield speaks.leans(laid.label, leaning, left, laps=False)
+
+
+def _at_sides(overlays: Sides[Mm | None]) -> list[Mm]:
+    return [each for each in (overlays.left, overlays.right) if each is not None]
+
+
+def _trim_to(laid: Laid, speaks: Speaks, step: Mm) -> str:
+    """What to trim the front to, so that it lies inside its opening all round."""
+    gap, opening = laid.standard.inset_gap, laid.opening
+    width = floor_to(min(widths_of(opening)) - gap.left - gap.right, step)
+    height = floor_to(min(heights_of(opening)) - gap.top - gap.bottom, step)
+    if width <= 0 or height <= 0:
+        return "the opening is too small for an inset front"
+    if laid.width < width or laid.height < height:
+        return (
+            f"trimmed to {speaks.say(min(width, laid.width))} × "
+            f"{speaks.say(min(height, laid.height))} it lies inside"
+        )
+    return f"trim it to {speaks.say(width)} × {speaks.say(height)} to lie inside"

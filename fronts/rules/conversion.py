@@ -1,0 +1,87 @@
+"""A door on hand as a front: does it serve, what is trimmed, what shows.
+
+A door that is used as it is laps the opening by (door - opening) / 2 a side; below zero it
+is inset with that gap. A door that is chosen must be at least as large as the front that the
+rules ask for and is trimmed to it, half from each side.
+"""
+
+from collections.abc import Sequence
+from fractions import Fraction
+from math import lcm
+
+from fronts.rules.kitchen import DoorOnHand, Hinged, KnobHole, Point
+from fronts.rules.lengths import Mm
+from fronts.rules.matching import assign
+from fronts.rules.practice import Practice
+
+
+def lap(front: Mm, opening: Mm) -> Mm:
+    """How far a front of this size laps the opening on each of two sides; below zero: the gap."""
+    return (front - opening) / 2
+
+
+def surplus(
+    door: DoorOnHand, width: Mm, height: Mm, trim_limit: Mm, least_stile: Mm, practice: Practice
+) -> Mm | None:
+    """What must be trimmed off a door in all to make a front of this size; None: it can't serve."""
+    over, up = door.width - width, door.height - height
+    if not (0 <= over <= trim_limit and 0 <= up <= trim_limit):
+        return None
+    if door.build == "five-piece":
+        stile, rail = door.stile or practice.stile, door.rail or practice.rail
+        if over and stile - over / 2 < least_stile or up and rail - up / 2 < least_stile:
+            return None
+    return over + up
+
+
+def choose(
+    wanted: Sequence[tuple[Mm, Mm, Mm, Mm]], doors: Sequence[DoorOnHand], practice: Practice
+) -> dict[int, int]:
+    """Which door serves which wanted front: fewest left without, then least total surplus.
+
+    `wanted` holds (width, height, trim_limit, least_stile).
+    """
+    surpluses: list[dict[int, Fraction]] = [
+        {
+            index: found
+            for index, door in enumerate(doors)
+            if (found := surplus(door, *front, practice)) is not None
+        }
+        for front in wanted
+    ]
+    scale = lcm(*(each.denominator for row in surpluses for each in row.values()))
+    return assign([{door: int(each * scale) for door, each in row.items()} for row in surpluses])
+
+
+def after_trim(place: Point, trim_width: Mm, trim_height: Mm) -> Point:
+    """Where a place on a door lies once half of each trim has come off its near sides."""
+    return Point(place.x - trim_width / 2, place.y - trim_height / 2)
+
+
+def shows(door: DoorOnHand, hinged: Hinged | None) -> list[str]:
+    """What of the door's past is in the wrong place for a front hinged so (None: not hinged)."""
+    seen = []
+    wrong = [bore for bore in door.hinge_bores if not _at_hinge_side(bore, door, hinged)]
+    if wrong:
+        seen.append(f"{len(wrong)} old hinge bore{'s' if len(wrong) > 1 else ''}")
+    if door.knob_hole and hinged and _at_hinge_side(_place(door.knob_hole), door, hinged):
+        seen.append("the old knob hole, on the hinge side")
+    return seen
+
+
+def _place(hole: KnobHole) -> Point:
+    return Point(hole.x, hole.y)
+
+
+def _at_hinge_side(place: Point, door: DoorOnHand, hinged: Hinged | None) -> bool:
+    match hinged:
+        case "left":
+            return place.x < door.width / 2
+        case "right":
+            return place.x > door.width / 2
+        case "bottom":
+            return place.y < door.height / 2
+        case "top":
+            return place.y > door.height / 2
+        case None:
+            return False

@@ -1,0 +1,61 @@
+"""How many hinges a door takes, where they lie, and whether any hinge makes its overlay."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from fronts.rules.lengths import Mm
+from fronts.rules.practice import Practice
+
+
+def hinge_count(height: Mm, weight_kg: Fraction, practice: Practice) -> int | None:
+    """The greater of the counts by height and by weight; None: past the shop's table."""
+    by_height = _from_table(height, practice.hinges_by_height)
+    by_weight = _from_table(weight_kg, practice.hinges_by_weight)
+    if by_height is None or by_weight is None:
+        return None
+    return max(by_height, by_weight)
+
+
+def too_heavy(weight_kg: Fraction, practice: Practice) -> bool:
+    """Whether a door is past the weight table."""
+    return _from_table(weight_kg, practice.hinges_by_weight) is None
+
+
+def hinge_centres(
+    length: Mm, count: int, hinge_end: Mm, step: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm
+) -> tuple[Mm, ...] | None:
+    """Hinge centres along a door's hinge side, from its bottom (left, where it hinges at an end).
+
+    First and last `hinge_end` from the ends, the rest equally spaced, to the step. Each is
+    then moved, as little as may be, until `half` a hinge plate is clear of every one of `rails`
+    (low, high along the door: rails, shelf pins, slides). None: there is no clear place.
+    """
+    end = min(hinge_end, length / (2 * count))
+    pitch = (length - 2 * end) / (count - 1)
+    wished = [end + pitch * index for index in range(count)]
+    inner = [round(each / step) * step for each in wished[1:-1]]
+    centres = [_clear(each, length, rails, half) for each in (wished[0], *inner, wished[-1])]
+    found = [each for each in centres if each is not None]
+    if len(found) < count or any(b - a < 2 * half for a, b in zip(found, found[1:], strict=False)):
+        return None
+    return tuple(found)
+
+
+def makes_overlay(overlay: Mm, practice: Practice) -> bool:
+    """Whether a hinge of the shop makes this overlay (below zero: inset by this gap)."""
+    return -practice.hinge_inset_most <= overlay <= practice.hinge_overlay_most
+
+
+def _from_table(value: Fraction, table: Sequence[tuple[Fraction, int]]) -> int | None:
+    return next((count for limit, count in table if value <= limit), None)
+
+
+def _clear(place: Mm, length: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm) -> Mm | None:
+    blocked = [(low - half, high + half) for low, high in rails if low < high]
+    candidates = [place, *(edge for pair in blocked for edge in pair)]
+    free = [
+        each
+        for each in candidates
+        if 0 < each < length and not any(low < each < high for low, high in blocked)
+    ]
+    return min(free, key=lambda each: (abs(each - place), each), default=None)

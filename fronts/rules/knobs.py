@@ -1,0 +1,75 @@
+"""Where a front's knob goes, and how many it takes.
+
+One knob a front, two on a wide drawer front (practice). A door on hand keeps the knob hole
+that it has. On a door: at the free edge, low on a wall cabinet, high on a base cabinet,
+halfway up a tall one (common practice, no source).
+"""
+
+from fractions import Fraction
+
+from fronts.rules.edges import Rect
+from fronts.rules.kitchen import Hinged, Kind, Point
+from fronts.rules.lengths import Mm
+from fronts.rules.practice import Practice
+from fronts.rules.results import FrontKind
+
+QUARTER = Fraction(1, 2) / 2
+
+
+def knob_count(kind: FrontKind, width: Mm, practice: Practice) -> int:
+    """Knobs on a front: none where it does not open, two on a wide drawer front."""
+    if kind == "fixed":
+        return 0
+    return 2 if kind == "drawer" and width >= practice.wide_drawer else 1
+
+
+def knob_places(
+    kind: FrontKind,
+    hinged: Hinged | None,
+    cabinet_kind: Kind,
+    width: Mm,
+    height: Mm,
+    practice: Practice,
+) -> tuple[Point, ...]:
+    """Places of a new front's knobs, from its lower left corner."""
+    count = knob_count(kind, width, practice)
+    if kind == "door":
+        return (_on_door(hinged, cabinet_kind, width, height, practice),)
+    if kind == "pull-out":
+        return (Point(width / 2, _near(height, practice.knob_from_end)),)
+    if count == 2:
+        return (Point(width * QUARTER, height / 2), Point(width * (1 - QUARTER), height / 2))
+    return tuple(Point(width / 2, height / 2) for _ in range(count))
+
+
+def over_box(knob: Point, box: Rect, practice: Practice) -> Point:
+    """The knob moved, as little as may be, to where its screw goes through the box front too."""
+    margin = 2 * practice.hole_to_edge
+    return Point(
+        _between(knob.x, box.x + margin, box.right - margin),
+        _between(knob.y, box.y + margin, box.top - margin),
+    )
+
+
+def _between(place: Mm, low: Mm, high: Mm) -> Mm:
+    return (low + high) / 2 if low > high else min(max(place, low), high)
+
+
+def _on_door(
+    hinged: Hinged | None, cabinet_kind: Kind, width: Mm, height: Mm, practice: Practice
+) -> Point:
+    aside = min(practice.knob_from_side, width / 2)
+    if hinged == "top":
+        return Point(width / 2, min(practice.knob_from_end, height / 2))
+    if hinged == "bottom":
+        return Point(width / 2, _near(height, practice.knob_from_end))
+    up = {
+        "wall": min(practice.knob_from_end, height / 2),
+        "base": _near(height, practice.knob_from_end),
+        "tall": height / 2,
+    }[cabinet_kind]
+    return Point(aside if hinged == "right" else width - aside, up)
+
+
+def _near(height: Mm, from_end: Mm) -> Mm:
+    return max(height - from_end, height / 2)

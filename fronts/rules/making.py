@@ -1,0 +1,148 @@
+"""What a laid-out front is: thickness, build, material, knobs, weight, hinges."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from fronts.rules.conversion import after_trim
+from fronts.rules.findings import Speaks
+from fronts.rules.fixing import box_on_front
+from fronts.rules.hinges import hinge_centres, hinge_count, makes_overlay, too_heavy
+from fronts.rules.kitchen import DoorOnHand, FrontBuild, Kitchen, Point
+from fronts.rules.knobs import knob_places, over_box
+from fronts.rules.laying import Laid
+from fronts.rules.lengths import Mm
+from fronts.rules.materials import density_of, material_of
+from fronts.rules.parts import frame_of
+from fronts.rules.practice import POUND, Practice
+from fronts.rules.results import Finding, FrontKind
+from fronts.rules.weight import panel_material, slab_weight, weight_kg
+
+KINDS: dict[str, FrontKind] = {
+    "door": "door",
+    "pair": "door",
+    "drawer": "drawer",
+    "drawers": "drawer",
+    "pull-out": "pull-out",
+    "fixed": "fixed",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Make:
+    """How a front is made; sizes in mm, already trimmed."""
+
+    kind: FrontKind
+    thickness: Mm
+    build: FrontBuild
+    material: str
+    stile: Mm
+    rail: Mm
+    panel_thickness: Mm
+    trim_width: Mm
+    trim_height: Mm
+    knobs: tuple[Point, ...]
+    bores: tuple[Point, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Hanging:
+    """How a door hangs, and what is wrong with it."""
+
+    count: int
+    centres: tuple[Mm, ...]
+    findings: tuple[Finding, ...]
+
+
+def make_of(laid: Laid, door: DoorOnHand | None, practice: Practice) -> Make:
+    """The make of a front, from what was wished, its door on hand, and the shop's defaults."""
+    wish = laid.opening.front
+    build = wish.build or (door.build if door else "slab")
+    trim_width = door.width - laid.width if door else Mm(0)
+    trim_height = door.height - laid.height if door else Mm(0)
+    default = practice.material if build == "slab" else practice.frame_material
+    kind = KINDS[laid.opening.closed_by]
+    hole = door.knob_hole if door else None
+    if hole and kind != "fixed":
+        knobs: tuple[Point, ...] = (after_trim(Point(hole.x, hole.y), trim_width, trim_height),)
+    else:
+        knobs = knob_places(kind, laid.hinged, laid.cabinet.kind, laid.width, laid.height, practice)
+        if laid.box:
+            outline = box_on_front(laid, laid.box)
+            knobs = tuple(over_box(each, outline, practice) for each in knobs)
+    bores = door.hinge_bores if door else ()
+    return Make(
+        kind=kind,
+        thickness=wish.thickness or (door.thickness if door else laid.standard.front_thickness),
+        build=build,
+        material=wish.material or (door.material if door else None) or default,
+        stile=((door.stile if door else None) or practice.stile) - trim_width / 2,
+        rail=((door.rail if door else None) or practice.rail) - trim_height / 2,
+        panel_thickness=(door.panel_thickness if door else None) or practice.panel_thickness,
+        trim_width=trim_width,
+        trim_height=trim_height,
+        knobs=knobs,
+        bores=tuple(after_trim(each, trim_width, trim_height) for each in bores),
+    )
+
+
+def weigh(laid: Laid, make: Make, practice: Practice) -> Fraction:
+    """Kilograms of the front, part by part where it is five-piece."""
+    if make.build == "slab":
+        return slab_weight(laid.width, laid.height, make.thickness, make.material, practice)
+    frame = frame_of(
+        laid.width, laid.height, make.stile, make.rail, practice, practice.panel_clearance
+    )
+    wood = density_of(make.material, practice.frame_material)
+    panel = density_of(panel_material(make.material, practice), practice.material)
+    return (
+        2 * weight_kg(make.stile, frame.stile_length, make.thickness, wood)
+        + frame.rails * weight_kg(make.rail, frame.rail_length, make.thickness, wood)
+        + frame.panels
+        * weight_kg(frame.panel_width, frame.panel_height, make.panel_thickness, panel)
+    )
+
+
+def make_findings(laid: Laid, make: Make, practice: Practice, speaks: Speaks) -> list[Finding]:
+    """Whether the shop knows the material's weight, and whether a middle rail is wanted."""
+    found = []
+    if material_of(make.material) is None:
+        taken = practice.material if make.build == "slab" else practice.frame_material
+        found.append(speaks.material_unknown(laid.label, make.material, taken))
+    if make.build == "five-piece" and laid.height > practice.middle_rail_over:
+        found.append(speaks.middle_rail(laid.label))
+    return found
+
+
+def hang(laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, speaks: Speaks) -> Hanging:
+    """Hinges of a door: how many, their centres, and what is wrong."""
+    if make.kind != "door" or laid.hinged is None:
+        return Hanging(0, (), ())
+    practice = kitchen.practice
+    upright = laid.hinged in ("left", "right")
+    length = laid.height if upright else laid.width
+    found: list[Finding] = []
+    count = hinge_count(length, weight, practice)
+    if count is None:
+        count = practice.hinges_by_height[-1][1]
+        if too_heavy(weight, practice):
+            found.append(speaks.too_heavy(laid.label, _said_weight(weight, kitchen)))
+        else:
+            found.append(speaks.too_tall(laid.label, length))
+    overlay = laid.overlays[laid.hinged]
+    if overlay is not None and not makes_overlay(overlay, practice):
+        found.append(speaks.no_hinge(laid.label, overlay))
+    low, start = (laid.rect.y, laid.y) if upright else (laid.rect.x, laid.x)
+    high = laid.rect.top if upright else laid.rect.right
+    rails = ((Mm(0), low - start), (high - start, length))
+    centres = hinge_centres(
+        length, count, laid.standard.hinge_end, kitchen.job.step, rails, practice.hinge_half
+    )
+    if centres is None:
+        found.append(speaks.no_hinge_place(laid.label))
+    return Hanging(count, centres or (), tuple(found))
+
+
+def _said_weight(weight: Fraction, kitchen: Kitchen) -> str:
+    if kitchen.job.unit == "in":
+        return f"{float(weight / POUND):.1f} lb"
+    return f"{float(weight):.1f} kg"

@@ -1,0 +1,103 @@
+"""What fronts are made of: density, and how solid wood moves.
+
+Solid woods: specific gravity at 12 % moisture content and the tangential change
+coefficient per 1 % from the Wood Handbook (USDA Forest Products Laboratory, FPL-GTR-190,
+2010), Tables 5-3 and 13-5; tangential shrinkage, green to ovendry, Tables 4-3 and 4-4.
+Values from memory are marked. Board goods: from makers' usual sheets, as marked.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import lru_cache
+
+MC_OF_GRAVITY = Fraction(12)
+"""Moisture content, in percent, at which the handbook's specific gravities are stated."""
+
+
+@dataclass(frozen=True, slots=True)
+class Wood:
+    """A solid wood: gravity at 12 %, tangential coefficient per %, tangential shrinkage in %."""
+
+    name: str
+    gravity: Fraction
+    tangential: Fraction
+    shrinkage: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Board:
+    """A sheet good: density in kg/m³. It is taken not to move."""
+
+    name: str
+    density: Fraction
+
+
+def _wood(name: str, gravity: str, tangential: str, shrinkage: str) -> Wood:
+    return Wood(name, Fraction(gravity), Fraction(tangential), Fraction(shrinkage))
+
+
+_WOODS = {
+    "red alder": _wood("red alder", "0.41", "0.00256", "7.3"),
+    "alder": _wood("red alder", "0.41", "0.00256", "7.3"),
+    "white ash": _wood("white ash", "0.60", "0.00274", "7.8"),
+    "ash": _wood("white ash", "0.60", "0.00274", "7.8"),
+    "basswood": _wood("basswood", "0.37", "0.00330", "9.3"),
+    "beech": _wood("beech", "0.64", "0.00431", "11.9"),
+    "paper birch": _wood("paper birch", "0.55", "0.00304", "8.6"),
+    "birch": _wood("yellow birch", "0.62", "0.00338", "9.5"),
+    "cherry": _wood("cherry", "0.50", "0.00248", "7.1"),
+    "pecan": _wood("pecan", "0.66", "0.00315", "8.9"),
+    "hickory": _wood("hickory", "0.72", "0.00411", "11.4"),
+    "red maple": _wood("red maple", "0.54", "0.00289", "8.2"),
+    "soft maple": _wood("red maple", "0.54", "0.00289", "8.2"),
+    "silver maple": _wood("silver maple", "0.47", "0.00252", "7.2"),  # gravity: memory
+    "maple": _wood("hard maple", "0.63", "0.00353", "9.9"),
+    "white oak": _wood("white oak", "0.68", "0.00365", "10.5"),
+    "oak": _wood("red oak", "0.63", "0.00369", "8.6"),  # gravity: memory
+    "walnut": _wood("walnut", "0.55", "0.00274", "7.8"),
+    "poplar": _wood("yellow-poplar", "0.42", "0.00289", "8.2"),  # coefficient: memory
+    "douglas-fir": _wood("Douglas-fir", "0.48", "0.00267", "7.6"),
+    "douglas fir": _wood("Douglas-fir", "0.48", "0.00267", "7.6"),
+    "ponderosa pine": _wood("ponderosa pine", "0.40", "0.00216", "6.2"),  # coefficient: memory
+    "pine": _wood("eastern white pine", "0.35", "0.00212", "6.1"),  # gravity: memory
+    "white fir": _wood("white fir", "0.39", "0.00245", "7.0"),  # memory
+}
+"""By the name a shop says; longer names are looked for first."""
+
+_BOARDS = {
+    "mdf": Board("MDF", Fraction(750)),  # makers' sheets: 700-800 kg/m³
+    "melamine": Board("particleboard", Fraction(720)),
+    "particle": Board("particleboard", Fraction(720)),  # ANSI A208.1 grade M: 640-800 kg/m³
+    "chipboard": Board("particleboard", Fraction(720)),
+    "ply": Board("plywood", Fraction(600)),  # hardwood plywood; practice, memory
+    "glass": Board("glass", Fraction(2500)),  # soda-lime glass; memory
+}
+
+
+@lru_cache(maxsize=512)
+def material_of(name: str) -> Wood | Board | None:
+    """The material that a shop's word for it means, or None: not known."""
+    said = name.lower()
+    for word, board in _BOARDS.items():
+        if word in said:
+            return board
+    for word in sorted(_WOODS, key=len, reverse=True):
+        if word in said:
+            return _WOODS[word]
+    return None
+
+
+def wood_density(gravity: Fraction, moisture: Fraction) -> Fraction:
+    """kg/m³ of wood at `moisture` percent: 1000·G·(1 + MC/100), Wood Handbook ch. 4."""
+    return 1000 * gravity * (1 + moisture / 100)
+
+
+@lru_cache(maxsize=512)
+def density_of(name: str, otherwise: str) -> Fraction:
+    """kg/m³ of the named material, or of `otherwise` where it is not known."""
+    material = material_of(name) or material_of(otherwise)
+    if isinstance(material, Wood):
+        return wood_density(material.gravity, MC_OF_GRAVITY)
+    if material is None:
+        raise LookupError(f"no density is known for {otherwise}")
+    return material.density

@@ -1,0 +1,142 @@
+"""The hardware that the kitchen needs, item by item: how many, for which fronts, and why.
+
+Companions come with their item: a hinge's screws, a slide's screws.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from fronts.rules.findings import Speaks
+from fronts.rules.kitchen import Box, Kitchen
+from fronts.rules.lengths import Mm
+from fronts.rules.practice import POUND
+from fronts.rules.results import Finding, Fitting, Front, Need
+from fronts.rules.screws import machine_screw, thread_diameter
+from fronts.rules.slides import expected_load, slide_class
+
+
+@dataclass(frozen=True, slots=True)
+class _Line:
+    item: str
+    front: str
+    count: int
+    why: str
+
+
+def hardware_needs(
+    fronts: Sequence[Front],
+    fittings: Mapping[str, Fitting],
+    boxes: Mapping[str, tuple[Box, Mm]],
+    kitchen: Kitchen,
+    speaks: Speaks,
+) -> tuple[tuple[Need, ...], list[Finding]]:
+    """Needs in the order in which their items first come up; `boxes` with their cabinet's depth."""
+    findings: list[Finding] = []
+    lines: list[_Line] = []
+    for front in fronts:
+        lines += _for_door(front, kitchen)
+        fitting = fittings.get(front.label)
+        if fitting:
+            lines += _for_fitting(front, fitting, kitchen, speaks)
+            found, finding = _slides(front, fitting, boxes[front.label], kitchen, speaks)
+            lines += found
+            findings += finding
+        found, finding = _knobs(front, fitting, kitchen, speaks)
+        lines += found
+        findings += finding
+        lines += _bumpers(front, kitchen)
+    return _summed(lines), findings
+
+
+def _summed(lines: Sequence[_Line]) -> tuple[Need, ...]:
+    counts: dict[str, dict[str, int]] = {}
+    whys: dict[str, str] = {}
+    for line in lines:
+        per_front = counts.setdefault(line.item, {})
+        per_front[line.front] = per_front.get(line.front, 0) + line.count
+        whys.setdefault(line.item, line.why)
+    return tuple(
+        Need(item, sum(per.values()), tuple(per), whys[item], per) for item, per in counts.items()
+    )
+
+
+def _for_door(front: Front, kitchen: Kitchen) -> Iterator[_Line]:
+    if not front.hinges:
+        return
+    screws = int(kitchen.practice.hinge_screws)
+    yield _Line("hinge", front.label, front.hinges, "by each door's height and weight")
+    yield _Line(
+        "hinge screw", front.label, front.hinges * screws, f"{screws} a hinge, with its plate"
+    )
+
+
+def _for_fitting(
+    front: Front, fitting: Fitting, kitchen: Kitchen, speaks: Speaks
+) -> Iterator[_Line]:
+    if fitting.screw:
+        item = f"#8 washer-head screw, {speaks.say(fitting.screw.length)}"
+        yield _Line(item, front.label, fitting.screw.count, "one in each corner of a box")
+
+
+def _slides(
+    front: Front, fitting: Fitting, box: tuple[Box, Mm], kitchen: Kitchen, speaks: Speaks
+) -> tuple[list[_Line], list[Finding]]:
+    practice = kitchen.practice
+    load = expected_load(box[0], box[1], front.weight_kg, practice)
+    carries = slide_class(load, practice)
+    if carries is None:
+        return [], [speaks.load_too_heavy(front.label, _weight(load, kitchen))]
+    if fitting.slide_length is None:
+        return [], []
+    length, rated = speaks.say(fitting.slide_length), _weight(carries, kitchen, places=0)
+    kind = {"bottom": "bottom slide", "under": "under slides, pair", "side": "side slides, pair"}
+    item = f"{kind.get(fitting.slide or '', 'slides, pair')}, {length}, {rated}"
+    screws = int(practice.slide_screws)
+    why = "the longest stocked length that fits, for the box's expected load"
+    return [
+        _Line(item, front.label, 1, why),
+        _Line("slide screw", front.label, screws, f"{screws} for each box's slides"),
+    ], []
+
+
+def _knobs(
+    front: Front, fitting: Fitting | None, kitchen: Kitchen, speaks: Speaks
+) -> tuple[list[_Line], list[Finding]]:
+    count = len(front.knobs)
+    if not count:
+        return [], []
+    lines = [_Line("knob or pull", front.label, count, "one a front, two on a wide drawer front")]
+    if fitting:
+        length = fitting.knob_screw.length if fitting.knob_screw else None
+    else:
+        length = _door_knob_screw(front, kitchen)
+    if length is not None:
+        item = f"knob screw {kitchen.stock.knob_thread}, {speaks.say(length)}"
+        lines.append(_Line(item, front.label, count, "through what the knob sits on, and engaged"))
+        return lines, []
+    if fitting or thread_diameter(kitchen.stock.knob_thread) is None:
+        return lines, []
+    return lines, [speaks.knob_screw_to_buy(front.label, front.thickness)]
+
+
+def _door_knob_screw(front: Front, kitchen: Kitchen) -> Mm | None:
+    stock = kitchen.stock
+    diameter = thread_diameter(stock.knob_thread)
+    if diameter is None:
+        return None
+    return machine_screw(
+        stock.knob_screw_lengths, front.thickness, diameter, stock.knob_thread_depth
+    )
+
+
+def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:
+    count = int(kitchen.practice.bumpers)
+    if front.kind != "fixed" and count:
+        yield _Line("bumper", front.label, count, f"{count} a door, {count} a drawer front")
+
+
+def _weight(kilograms: Fraction, kitchen: Kitchen, *, places: int = 1) -> str:
+    if kitchen.job.unit == "in":
+        return f"{float(kilograms / POUND):.{places}f} lb"
+    return f"{float(kilograms):.{places}f} kg"

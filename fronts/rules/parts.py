@@ -1,0 +1,103 @@
+"""The pieces a front is made of.
+
+Five-piece: stiles = front height; rails = front width - 2·stile + 2·tongue; panel = the
+opening in the frame + 2·(groove depth - panel clearance) each way. A door over 60 in high
+wants a middle rail (Architectural Woodwork Standards, 1st ed. 2009, stile-and-rail doors).
+"""
+
+from dataclasses import dataclass
+
+from fronts.rules.lengths import Mm
+from fronts.rules.materials import Wood, material_of
+from fronts.rules.movement import change, resting_moisture
+from fronts.rules.practice import Practice
+from fronts.rules.results import Front, Part
+from fronts.rules.weight import panel_material
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """Sizes of a five-piece front's pieces; `panel_height` is one panel's."""
+
+    stile_length: Mm
+    rail_length: Mm
+    panel_width: Mm
+    panel_height: Mm
+    rails: int
+    panels: int
+
+
+def frame_of(
+    width: Mm, height: Mm, stile: Mm, rail: Mm, practice: Practice, clearance: Mm
+) -> Frame:
+    """The pieces of a five-piece front of this size; `clearance` is the panel's, a side."""
+    middle = 1 if height > practice.middle_rail_over else 0
+    panels = middle + 1
+    in_groove = 2 * (practice.tongue - clearance)
+    return Frame(
+        stile_length=height,
+        rail_length=width - 2 * stile + 2 * practice.tongue,
+        panel_width=width - 2 * stile + in_groove,
+        panel_height=(height - (2 + middle) * rail) / panels + in_groove,
+        rails=2 + middle,
+        panels=panels,
+    )
+
+
+def panel_clearance(width: Mm, material: str, step: Mm, practice: Practice) -> Mm:
+    """What a panel is left short of its groove's bottom, a side: more for solid wood."""
+    found = material_of(material)
+    if not isinstance(found, Wood):
+        return practice.panel_clearance
+    damp = resting_moisture(practice.site_celsius, practice.humidity_high)
+    grows = max(change(width, found, practice.made_at, damp) / 2, Mm(0))
+    return practice.panel_clearance + -(-grows // step) * step
+
+
+def parts_of(front: Front, practice: Practice, step: Mm, *, stack: str | None) -> tuple[Part, ...]:
+    """The pieces of one new front; grain runs along each part's length.
+
+    Doors and pull-outs have upright grain, drawer and fixed fronts level grain (common
+    practice, no source).
+    """
+    if front.build == "slab":
+        upright = front.kind in ("door", "pull-out")
+        length, width = (front.height, front.width) if upright else (front.width, front.height)
+        return (_part(front, "slab", length, width, front.thickness, front.material, 1, stack),)
+    panel = panel_material(front.material, practice)
+    clearance = panel_clearance(front.width - 2 * front.stile, panel, step, practice)
+    frame = frame_of(front.width, front.height, front.stile, front.rail, practice, clearance)
+    thick = front.thickness
+    return (
+        _part(front, "stile", frame.stile_length, front.stile, thick, front.material, 2, None),
+        _part(
+            front, "rail", frame.rail_length, front.rail, thick, front.material, frame.rails, None
+        ),
+        _part(
+            front, "panel", frame.panel_height, frame.panel_width, front.panel_thickness, panel,
+            frame.panels, None,
+        ),
+    )  # fmt: skip
+
+
+def _part(
+    front: Front,
+    part: str,
+    length: Mm,
+    width: Mm,
+    thickness: Mm,
+    material: str,
+    count: int,
+    stack: str | None,
+) -> Part:
+    return Part(
+        label=front.label if part == "slab" else f"{front.label} {part}",
+        front=front.label,
+        part=part,
+        length=length,
+        width=width,
+        thickness=thickness,
+        material=material,
+        count=count,
+        stack=stack,
+    )

@@ -1,0 +1,213 @@
+"""The whole kitchen worked out: measured facts in, schedule out.
+
+It reads like the job itself: lay the fronts out, pick the doors on hand, look along each
+wall, make and hang each front, fix those that have a box, then share jigs, list parts and
+hardware, and say what is wrong.
+"""
+
+from collections import Counter, defaultdict
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from fronts.rules.along_wall import (
+    meeting_findings,
+    overlapping_cabinets,
+    placed,
+    run_end_findings,
+)
+from fronts.rules.checks import cabinet_findings, front_findings, lean_of, opening_findings
+from fronts.rules.conversion import choose, shows
+from fronts.rules.findings import Speaks
+from fronts.rules.fixing import fit
+from fronts.rules.kitchen import CHOOSE, SIDES, Box, Kitchen, Side, Sides
+from fronts.rules.laying import Laid, LaidOpening, lay_cabinet
+from fronts.rules.lengths import Mm
+from fronts.rules.making import Make, hang, make_findings, make_of, weigh
+from fronts.rules.needs import hardware_needs
+from fronts.rules.neighbours import Facing, facing
+from fronts.rules.parts import parts_of
+from fronts.rules.results import (
+    DoorUse,
+    Edge,
+    Finding,
+    Fitting,
+    Front,
+    Movement,
+    Part,
+    Schedule,
+)
+from fronts.rules.screws import thread_diameter
+from fronts.rules.seasons import movements
+from fronts.rules.sharing import shared_jigs, shared_shims, thicknesses
+
+LEVELS = ("stop", "check", "note")
+
+
+def schedule(kitchen: Kitchen) -> Schedule:
+    """Everything that follows from a kitchen's measurements and decisions."""
+    speaks = Speaks(kitchen.job.unit)
+    doors = {each.label: each for each in kitchen.doors_on_hand}
+    openings = [lay_cabinet(cabinet, kitchen, doors) for cabinet in kitchen.cabinets]
+    laid, unserved = _pick_doors(openings, kitchen)
+    findings = _laying_findings(openings, laid, kitchen, speaks)
+    findings += _door_findings(laid, unserved, speaks)
+
+    faced = facing([placed(each) for each in laid])
+    findings += meeting_findings(laid, faced, speaks, kitchen.practice)
+    findings += run_end_findings(laid, kitchen.cabinets, speaks, kitchen.practice)
+    findings += overlapping_cabinets(kitchen.cabinets, speaks)
+
+    makes = [make_of(each, each.door, kitchen.practice) for each in laid]
+    moves = movements(laid, makes, faced, kitchen.practice)
+    fronts, making = _make_fronts(laid, makes, moves, faced, kitchen, speaks)
+    fittings, boxes, fixing = _fix_fronts(fronts, laid, kitchen, speaks)
+    hardware, lacking = hardware_needs(
+        fronts, {each.front: each for each in fittings}, boxes, kitchen, speaks
+    )
+    return Schedule(
+        job=kitchen.job,
+        fronts=tuple(fronts),
+        fittings=tuple(fittings),
+        jigs=shared_jigs(fittings, thicknesses(fronts), kitchen.practice),
+        shims=shared_shims(fittings),
+        doors_on_hand=_door_uses(fronts),
+        hardware=hardware,
+        parts=_parts(fronts, laid, kitchen),
+        findings=_in_order([*findings, *making, *fixing, *lacking]),
+    )
+
+
+def _pick_doors(
+    openings: Sequence[Sequence[LaidOpening]], kitchen: Kitchen
+) -> tuple[list[Laid], set[str]]:
+    """All fronts in order, those to be chosen with their doors; and those left without."""
+    laid = [front for cabinet in openings for each in cabinet for front in each.fronts]
+    named = {each.door.label for each in laid if each.door}
+    free = [each for each in kitchen.doors_on_hand if each.label not in named]
+    wanting = [i for i, each in enumerate(laid) if each.opening.front.door_on_hand == CHOOSE]
+    wanted = [
+        (each.width, each.height, each.standard.trim_limit, each.standard.least_stile)
+        for each in (laid[index] for index in wanting)
+    ]
+    chosen = choose(wanted, free, kitchen.practice)
+    for place, door in chosen.items():
+        index = wanting[place]
+        laid[index] = replace(laid[index], door=free[door])
+    return laid, {laid[index].label for index in wanting if laid[index].door is None}
+
+
+def _laying_findings(
+    openings: Sequence[Sequence[LaidOpening]],
+    laid: Sequence[Laid],
+    kitchen: Kitchen,
+    speaks: Speaks,
+) -> list[Finding]:
+    found: list[Finding] = []
+    for cabinet in openings:
+        for each in cabinet:
+            found += opening_findings(each, speaks, kitchen.practice)
+        found += cabinet_findings(list(cabinet), speaks)
+    for front in laid:
+        found += front_findings(front, speaks, kitchen.job.step)
+    if laid and thread_diameter(kitchen.stock.knob_thread) is None:
+        found.append(speaks.thread_unknown(kitchen.stock.knob_thread))
+    return found
+
+
+def _door_findings(laid: Sequence[Laid], unserved: set[str], speaks: Speaks) -> list[Finding]:
+    found = []
+    used: dict[str, list[str]] = defaultdict(list)
+    for each in laid:
+        if each.door:
+            used[each.door.label].append(each.label)
+            seen = shows(each.door, each.hinged)
+            if seen:
+                found.append(speaks.bore_shows(each.label, each.door.label, seen))
+        elif each.label in unserved:
+            found.append(speaks.no_door(each.label, each.width, each.height))
+    found += [speaks.door_used_twice(door, many) for door, many in used.items() if len(many) > 1]
+    return found
+
+
+def _make_fronts(
+    laid: Sequence[Laid],
+    makes: Sequence[Make],
+    moves: Sequence[Movement | None],
+    faced: Sequence[Mapping[Side, Facing]],
+    kitchen: Kitchen,
+    speaks: Speaks,
+) -> tuple[list[Front], list[Finding]]:
+    fronts, found = [], []
+    for index, (each, make) in enumerate(zip(laid, makes, strict=True)):
+        weight = weigh(each, make, kitchen.practice)
+        hanging = hang(each, make, weight, kitchen, speaks)
+        found += [*hanging.findings, *make_findings(each, make, kitchen.practice, speaks)]
+        move = moves[index]
+        if move and move.least_gap <= 0:
+            found.append(speaks.gap_closes(each.label, move.grows))
+        fronts.append(
+            Front(
+                label=each.label, cabinet=each.cabinet.label, opening=each.opening.label,
+                wall=each.cabinet.wall, kind=make.kind, closed_by=each.opening.closed_by,
+                plane=each.plane, hinged=each.hinged, width=each.width, height=each.height,
+                thickness=make.thickness, x=each.x, y=each.y,
+                edges=_edges(each, faced[index], laid), build=make.build, material=make.material,
+                stile=make.stile, rail=make.rail, panel_thickness=make.panel_thickness,
+                door_on_hand=each.door.label if each.door else None,
+                trim_width=make.trim_width, trim_height=make.trim_height,
+                is_new=each.door is None and not each.exists, knobs=make.knobs,
+                bores=make.bores, hinges=hanging.count, hinge_centres=hanging.centres,
+                weight_kg=weight, lean=lean_of(each.opening, each.rect.width), movement=move,
+            )
+        )  # fmt: skip
+    return fronts, found
+
+
+def _edges(laid: Laid, faced: Mapping[Side, Facing], fronts: Sequence[Laid]) -> Sides[Edge]:
+    edges = {}
+    for side in SIDES:
+        found = faced.get(side)
+        gap, faces = (found.gap, fronts[found.fronts[0]].label) if found else (None, None)
+        edges[side] = Edge(laid.overlays[side], gap, faces)
+    return Sides(**edges)
+
+
+def _fix_fronts(
+    fronts: Sequence[Front], laid: Sequence[Laid], kitchen: Kitchen, speaks: Speaks
+) -> tuple[list[Fitting], dict[str, tuple[Box, Mm]], list[Finding]]:
+    fittings, boxes = [], {}
+    found: list[Finding] = []
+    for front, each in zip(fronts, laid, strict=True):
+        if front.kind not in ("drawer", "pull-out"):
+            continue
+        box = each.box
+        if box is None:
+            found.append(speaks.box_missing(front.label))
+            continue
+        fitting, wrong = fit(front, each, box, kitchen, speaks)
+        fittings.append(fitting)
+        boxes[front.label] = (box, each.cabinet.depth)
+        found += wrong
+    return fittings, boxes, found
+
+
+def _door_uses(fronts: Sequence[Front]) -> tuple[DoorUse, ...]:
+    return tuple(
+        DoorUse(each.door_on_hand, each.label, each.trim_width, each.trim_height)
+        for each in fronts
+        if each.door_on_hand
+    )
+
+
+def _parts(fronts: Sequence[Front], laid: Sequence[Laid], kitchen: Kitchen) -> tuple[Part, ...]:
+    in_opening = Counter(each.opening_label for each in laid if each.opening.closed_by == "drawers")
+    found: list[Part] = []
+    for front, each in zip(fronts, laid, strict=True):
+        if front.is_new:
+            stack = each.opening_label if in_opening[each.opening_label] > 1 else None
+            found += parts_of(front, kitchen.practice, kitchen.job.step, stack=stack)
+    return tuple(found)
+
+
+def _in_order(findings: Sequence[Finding]) -> tuple[Finding, ...]:
+    return tuple(sorted(findings, key=lambda each: LEVELS.index(each.level)))

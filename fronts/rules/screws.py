@@ -1,0 +1,87 @@
+"""Which stocked screw: short enough not to come through, or long enough to hold."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from fronts.rules.lengths import INCH, Mm
+from fronts.rules.practice import Practice
+
+NUMBER_0 = Fraction(60, 1000) * INCH
+PER_NUMBER = Fraction(13, 1000) * INCH
+"""Screw sizes by number: 0.060 + 0.013·N in (ASME B18.6.1 wood screws, B18.6.3 machine screws)."""
+
+
+def diameter_of_number(number: int) -> Mm:
+    """Nominal diameter of a numbered screw."""
+    return NUMBER_0 + PER_NUMBER * number
+
+
+def thread_diameter(thread: str) -> Mm | None:
+    """Major diameter of a thread as it is said: `8-32`, `10-24`, `1/4-20`, `M4`; None: not one."""
+    said = thread.strip().upper().replace(" ", "")
+    size = said.partition("-")[0].lstrip("#")
+    try:
+        if size.startswith("M"):
+            found = Fraction(size[1:])
+        elif "/" in size:
+            found = Fraction(size) * INCH
+        else:
+            found = diameter_of_number(int(size))
+    except (ValueError, ZeroDivisionError):
+        return None
+    return found if found > 0 else None
+
+
+def mounting_screw(
+    stocked: Sequence[Mm], box_front: Mm, front: Mm, skin: Mm, bite: Mm
+) -> Mm | None:
+    """The longest stocked length that leaves `skin` of the front and bites `bite` into it."""
+    return max(
+        (each for each in stocked if box_front + bite <= each <= box_front + front - skin),
+        default=None,
+    )
+
+
+def machine_screw(stocked: Sequence[Mm], stack: Mm, engagement: Mm, thread_depth: Mm) -> Mm | None:
+    """The shortest stocked length that engages the knob and does not bottom in it."""
+    return min(
+        (each for each in stocked if stack + engagement <= each <= stack + thread_depth),
+        default=None,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class KnobChoice:
+    """The knob screw: its length, whether it goes through the box front, or needs a recess."""
+
+    length: Mm
+    through_box: bool
+    recess: bool
+
+
+def knob_screw(
+    stocked: Sequence[Mm],
+    front: Mm,
+    box_front: Mm | None,
+    engagement: Mm,
+    thread_depth: Mm,
+    practice: Practice,
+) -> KnobChoice | None:
+    """The knob's screw; `box_front` None where the knob does not sit over the box.
+
+    Where none is right through both, the way out is a recess in the box front for the
+    screw's head: the screw then goes through the front alone.
+    """
+    through = machine_screw(stocked, front + (box_front or Mm(0)), engagement, thread_depth)
+    if through is not None:
+        return KnobChoice(through, through_box=box_front is not None, recess=False)
+    if box_front is None or box_front < practice.recess_depth + practice.recess_wall:
+        return None
+    alone = machine_screw(stocked, front, engagement, thread_depth)
+    return None if alone is None else KnobChoice(alone, through_box=False, recess=True)
+
+
+def play(hole: Mm, screw: Mm) -> Mm:
+    """How far a screw can move each way in its hole."""
+    return (hole - screw) / 2

@@ -1,0 +1,29 @@
+"""What a front weighs, a five-piece one part by part."""
+
+from fractions import Fraction
+
+from fronts.rules.lengths import Mm
+from fronts.rules.materials import Board, density_of, material_of
+from fronts.rules.practice import Practice
+
+CUBIC_METRE = Fraction(1000) ** 3
+
+
+def weight_kg(width: Mm, height: Mm, thickness: Mm, density: Fraction) -> Fraction:
+    """Kilograms of one piece; sizes in mm, density in kg/m³."""
+    return width * height * thickness * density / CUBIC_METRE
+
+
+def panel_material(material: str, practice: Practice) -> str:
+    """What a five-piece front's panel is made of: plywood beside solid wood, unless the shop
+    makes solid panels; else the same as its frame."""
+    if practice.solid_panels or isinstance(material_of(material), Board):
+        return material
+    return f"{material} plywood"
+
+
+def slab_weight(
+    width: Mm, height: Mm, thickness: Mm, material: str, practice: Practice
+) -> Fraction:
+    """Kilograms of a front in one piece."""
+    return weight_kg(width, height, thickness, density_of(material, practice.material))
