@@ -1,0 +1,5 @@
+"""Addresses of the pages where a kitchen is measured and entered."""
+
+from django.urls import URLPattern
+
+urlpatterns: list[URLPattern] = []
