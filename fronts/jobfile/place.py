@@ -34,7 +34,9 @@ class Place:
     value: object
 
     def fault(self, wanted: str, found: str | None = None) -> None:
-        self.page.faults.add(self.path, shown(self.value) if found is None else found, wanted)
+        self.page.faults.add(
+            self.path or "file", shown(self.value) if found is None else found, wanted
+        )
 
     def under(self, key: str, value: object) -> "Place":
         return Place(self.page, path_of(self.path, key), value)

@@ -1,0 +1,1 @@
+"""Tests of the job file: what it says, what it refuses."""
