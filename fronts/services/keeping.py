@@ -15,7 +15,7 @@ from shopjobs.services.jobs import job_touch
 Row = TypeVar("Row", bound=Model)
 
 
-class AskFirst(ValueError):
+class AskFirst(ValueError):  # noqa: N818 - a question, no error
     """What was asked takes other things with it; `dependents` names them.
 
     The same service does it once it is called with `confirmed=True`.

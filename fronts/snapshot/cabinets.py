@@ -40,7 +40,7 @@ def cabinets_of(job: Job, doors: Mapping[int, str]) -> tuple[Cabinet, ...]:
                 opening_facts(
                     opening,
                     doors.get(opening.front_door_id or 0),
-                    _boxes(boxes_of[opening.pk], pins_of),
+                    _boxes(opening, boxes_of[opening.pk], pins_of),
                 )
                 for opening in openings_of[cabinet.pk]
             ),
@@ -106,9 +106,12 @@ def _wish(row: models.Opening, door: str | None) -> FrontWish:
 
 
 def _boxes(
-    rows: Sequence[models.Box], pins_of: Mapping[int, Sequence[models.ShelfPins]]
+    opening: models.Opening,
+    rows: Sequence[models.Box],
+    pins_of: Mapping[int, Sequence[models.ShelfPins]],
 ) -> tuple[Box | None, ...]:
-    found: list[Box | None] = [None] * (rows[-1].index + 1 if rows else 0)
+    """One place a front, None where a front has no box; nothing where none has one."""
+    found: list[Box | None] = [None] * (opening.count if rows else 0)
     for row in rows:
         found[row.index] = Box(
             width=row.width,

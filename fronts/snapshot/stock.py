@@ -11,15 +11,22 @@ from fronts import models
 from fronts.models.standard import SharedStandard
 from fronts.rules.kitchen import Stock
 from fronts.rules.lengths import Mm
-from fronts.rules.practice import PRACTICE, Practice
+from fronts.rules.practice import PRACTICE, Practice, inches
+
+COMMON_STOCK = Stock(
+    screw_lengths=(inches(3, 4), inches(1), inches(5, 4), inches(3, 2)),
+    knob_screw_lengths=(inches(1), inches(7, 4)),
+    slide_lengths=tuple(inches(each) for each in range(12, 25, 2)),
+)
+"""What is taken to be in stock where nobody says (common practice, no source)."""
 
 
 def stock_in_force(shop_id: int | None, job_id: int | None) -> Stock:
-    """The job's own stock, else the shop's, else none."""
+    """The job's own stock, else the shop's, else what is commonly kept."""
     rows = models.Stock.objects.filter(Q(job=job_id) | Q(shop=shop_id, job=None))
     row = rows.order_by(F("job").asc(nulls_last=True)).first()
     if row is None:
-        return Stock()
+        return COMMON_STOCK
     return Stock(
         screw_lengths=_without_blanks(row.screw_lengths),
         knob_screw_lengths=_without_blanks(row.knob_screw_lengths),

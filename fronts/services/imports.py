@@ -1,0 +1,136 @@
+"""A kitchen from a file into a shop: what the file says, and what it leaves to the defaults."""
+
+import dataclasses
+from datetime import datetime
+
+from django.core.exceptions import ValidationError
+from django.db import transaction
+
+from fronts import models
+from fronts.rules.kitchen import JobFacts, Kitchen, Standard
+from fronts.rules.lengths import LengthError, as_decimal
+from fronts.rules.practice import NUMBERS, Practice
+from fronts.rules.standards import DEFAULTS
+from fronts.services.import_rows import import_cabinets, import_doors
+from fronts.services.keeping import checked, enter, job_changed
+from fronts.services.rows import standard_columns, stock_row
+from fronts.services.shelf import practice_set
+from fronts.services.standards import TABLES, tables_set
+from fronts.snapshot.standards import standard_of
+from fronts.snapshot.stock import practice_in_force, stock_in_force
+from shopjobs.models import Job, Person, Shop
+from shopjobs.services.refused import Refused
+
+
+@transaction.atomic
+def job_import(
+    *,
+    kitchen: Kitchen,
+    shop: Shop,
+    at: datetime,
+    by: Person | None = None,
+    replace: bool = False,
+) -> Job:
+    """Put a kitchen into the shop as a job; refuse a number that is there, unless `replace`.
+
+    The job comes out just as the kitchen states it, whatever the shop's own standard is:
+    where that differs from what a file's silence means, the job says so itself.
+    """
+    job = _job(kitchen.job, shop, replace=replace)
+    _import_standard(kitchen.standard, job)
+    _import_stock(kitchen, job)
+    _import_practice(kitchen.practice, job, by, at)
+    import_cabinets(kitchen.cabinets, job, import_doors(kitchen.doors_on_hand, job))
+    job_changed(job=job, text=f"Imported job {job.number}", by=by, at=at)
+    return job
+
+
+def _job(facts: JobFacts, shop: Shop, *, replace: bool) -> Job:
+    job = Job.objects.filter(shop=shop, number=facts.number).first()
+    if job is not None and not replace:
+        raise Refused(
+            f"There is already a job {facts.number} in this shop. "
+            "Say that the file is to replace it, or give the file another number.",
+            field="number",
+        )
+    if job is None:
+        job = Job(shop=shop, number=facts.number)
+    else:
+        _empty(job)
+    try:
+        step = as_decimal(facts.step)
+    except LengthError as error:
+        raise ValidationError({"step": str(error)}) from error
+    job.client, job.site, job.unit = facts.client, facts.site, facts.unit
+    job.step, job.fit_on = step, facts.fit_on
+    checked(job)
+    job.save()
+    return job
+
+
+def _empty(job: Job) -> None:
+    """Take out all that a file states; what was checked and recorded on the job stays."""
+    models.Cabinet.objects.filter(job=job).delete()
+    models.DoorOnHand.objects.filter(job=job).delete()
+    for table in (models.JobStandard, models.Stock, models.ShopNumber):
+        table._default_manager.filter(job=job).delete()
+
+
+def _import_standard(standard: Standard, job: Job) -> None:
+    shop_level = models.ShopStandard.objects.filter(shop=job.shop).first()
+    said = spelled_out(standard, standard_of(shop_level))
+    if said == Standard():
+        return
+    level = models.JobStandard(job=job)
+    enter(level, standard_columns(said))
+    checked(level)
+    level.save()
+
+
+def spelled_out(standard: Standard, shop: Standard) -> Standard:
+    """What the job must say itself so that the shop's level changes nothing that it says.
+
+    Overlay and reveal have no default that could be written down.
+    """
+    silent = [
+        each.name for each in dataclasses.fields(Standard) if getattr(standard, each.name) is None
+    ]
+    return dataclasses.replace(
+        standard,
+        **{
+            name: getattr(DEFAULTS, name)
+            for name in silent
+            if getattr(shop, name) not in (None, getattr(DEFAULTS, name))
+            and getattr(DEFAULTS, name) is not None
+        },
+    )
+
+
+def _import_stock(kitchen: Kitchen, job: Job) -> None:
+    if kitchen.stock == stock_in_force(job.shop_id, None):
+        return
+    row = stock_row(kitchen.stock)
+    row.shop, row.job = job.shop, job
+    checked(row)
+    row.save()
+
+
+def _import_practice(practice: Practice, job: Job, by: Person | None, at: datetime) -> None:
+    shop_level = models.ShopStandard.objects.filter(shop=job.shop).first()
+    held = practice_in_force(job.shop_id, None, shop_level)
+    names = [each.name for each in NUMBERS]
+    values = {name: getattr(practice, name) for name in names}
+    changed = {name: value for name, value in values.items() if value != getattr(held, name)}
+    if changed:
+        practice_set(owner=job, values=changed, by=by, at=at)
+    if any(getattr(practice, name) != getattr(held, name) for name in TABLES):
+        tables_set(
+            owner=job,
+            hinges_by_height=practice.hinges_by_height,
+            hinges_by_weight=practice.hinges_by_weight,
+            slide_classes=practice.slide_classes,
+            material=practice.material,
+            frame_material=practice.frame_material,
+            by=by,
+            at=at,
+        )

@@ -1,0 +1,117 @@
+"""The house standard: what the shop, a job, a cabinet or an opening says."""
+
+from collections.abc import Sequence
+from datetime import datetime
+from fractions import Fraction
+from itertools import pairwise
+from typing import Unpack
+
+from django.core.exceptions import ValidationError
+from django.db import transaction
+
+from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
+from fronts.models.standard import GROUPS
+from fronts.rules.lengths import Mm, exact
+from fronts.services.keeping import checked, enter, job_changed, shop_changed
+from fronts.services.values import StandardValues
+from shopjobs.models import Job, Person, Shop
+
+TABLES = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material")
+"""What of `rules.practice` is no single number."""
+Owner = Shop | Job | Cabinet | Opening
+Level = ShopStandard | JobStandard | Cabinet | Opening
+
+
+@transaction.atomic
+def standard_set(
+    *, owner: Owner, at: datetime, by: Person | None = None, **values: Unpack[StandardValues]
+) -> Level:
+    """Set what one level says; keys that are not given stay as they were.
+
+    A level that is given an overlay alone lets go of its reveal, and the other way round.
+    """
+    level = level_of(owner)
+    enter(level, {**_let_go(values), **values})
+    checked(level)
+    level.save()
+    _tell(owner, "house standard", by, at)
+    return level
+
+
+@transaction.atomic
+def tables_set(
+    *,
+    owner: Shop | Job,
+    hinges_by_height: Sequence[tuple[Mm, int]] | None,
+    hinges_by_weight: Sequence[tuple[Fraction, int]] | None,
+    slide_classes: Sequence[Fraction] | None,
+    material: str,
+    frame_material: str,
+    at: datetime,
+    by: Person | None = None,
+) -> ShopStandard | JobStandard:
+    """Set the shop's tables; None and "" leave them to the farther level. Weights in kg."""
+    level = shared_level_of(owner)
+    level.hinges_by_height = _table("hinges_by_height", hinges_by_height)
+    level.hinges_by_weight = _table("hinges_by_weight", hinges_by_weight)
+    level.slide_classes = _classes(slide_classes)
+    level.material, level.frame_material = material, frame_material
+    checked(level)
+    level.save()
+    _tell(owner, "tables", by, at)
+    return level
+
+
+def level_of(owner: Owner) -> Level:
+    """The row that holds what this owner says; made, but not kept, where there is none."""
+    return owner if isinstance(owner, (Cabinet, Opening)) else shared_level_of(owner)
+
+
+def shared_level_of(owner: Shop | Job) -> ShopStandard | JobStandard:
+    """The row that holds what this shop or job says; made, but not kept, where there is none."""
+    if isinstance(owner, Shop):
+        return ShopStandard.objects.filter(shop=owner).first() or ShopStandard(shop=owner)
+    return JobStandard.objects.filter(job=owner).first() or JobStandard(job=owner)
+
+
+def _let_go(values: StandardValues) -> dict[str, None]:
+    laps = {name for name in ("overlay", "reveal") if values.get(f"{name}_left") is not None}
+    other = {"overlay": "reveal", "reveal": "overlay"}
+    return {key: None for name in laps for key in GROUPS[other[name]]} if len(laps) == 1 else {}
+
+
+def _tell(owner: Owner, what: str, by: Person | None, at: datetime) -> None:
+    match owner:
+        case Shop():
+            shop_changed(shop=owner, text=f"Changed the shop's {what}", by=by, at=at)
+        case Job():
+            job_changed(job=owner, text=f"Changed the job's {what}", by=by, at=at)
+        case Cabinet():
+            text = f"Changed what cabinet {owner.label} says of the {what}"
+            job_changed(job=owner.job, text=text, by=by, at=at)
+        case Opening():
+            text = f"Changed what opening {owner} says of the {what}"
+            job_changed(job=owner.cabinet.job, text=text, by=by, at=at)
+
+
+def _table(name: str, rows: Sequence[tuple[Fraction, int]] | None) -> list[list[str | int]] | None:
+    """Rows of a size or weight up to which so many hinges do; both must grow together."""
+    if rows is None:
+        return None
+    if not rows:
+        raise ValidationError({name: "enter at least one row"})
+    if any(most <= 0 or count < 1 for most, count in rows):
+        raise ValidationError({name: "enter sizes above zero and counts from 1"})
+    for (most, count), (next_most, next_count) in pairwise(rows):
+        if next_most <= most or next_count < count:
+            raise ValidationError({name: "each row must be more than the one before it"})
+    return [[exact(most), count] for most, count in rows]
+
+
+def _classes(classes: Sequence[Fraction] | None) -> list[str] | None:
+    if classes is None:
+        return None
+    rising = all(one < other for one, other in pairwise(classes))
+    if not classes or classes[0] <= 0 or not rising:
+        raise ValidationError({"slide_classes": "enter loads above zero, each above the last"})
+    return [exact(each) for each in classes]
