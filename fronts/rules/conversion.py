@@ -29,7 +29,7 @@ def surplus(
         return None
     if door.build == "five-piece":
         stile, rail = door.stile or practice.stile, door.rail or practice.rail
-        if over and stile - over / 2 < least_stile or up and rail - up / 2 < least_stile:
+        if (over and stile - over / 2 < least_stile) or (up and rail - up / 2 < least_stile):
             return None
     return over + up
 

@@ -60,7 +60,7 @@ class Speaks:
         )
         return Finding("stop", "opening-out-of-square", (opening,), words)
 
-    def leans(self, opening: str, lean: Mm, left: Mm, laps: bool) -> Finding:
+    def leans(self, opening: str, lean: Mm, left: Mm, *, laps: bool) -> Finding:
         what = "lap" if laps else "side gap"
         words = f"{opening} leans {self.say(abs(lean))} over its height; the least {what} will be "
         return Finding("note", "opening-leans", (opening,), words + f"{self.say(left)}.")
@@ -103,7 +103,7 @@ class Speaks:
         words = f"{front}: no stocked mounting screw bites without coming through ({between})."
         return Finding("stop", "no-screw-fits", (front,), words)
 
-    def no_knob_screw(self, front: str, stack: Mm, recess: bool) -> Finding:
+    def no_knob_screw(self, front: str, stack: Mm, *, recess: bool) -> Finding:
         way_out = "" if recess else "; the box front is too thin for a recess"
         words = f"{front}: no stocked knob screw fits a stack of {self.say(stack)}{way_out}."
         return Finding("stop", "no-knob-screw-fits", (front,), words)
@@ -112,7 +112,7 @@ class Speaks:
         words = f"{front}: no stocked knob screw fits a front {self.say(stack)} thick; order one."
         return Finding("check", "knob-screw-to-order", (front,), words)
 
-    def hole_hits_pin(self, front: str, x: Mm, y: Mm, recess: bool) -> Finding:
+    def hole_hits_pin(self, front: str, x: Mm, y: Mm, *, recess: bool) -> Finding:
         way_out = (
             "a recess in the box front for the screw's head keeps the box front whole"
             if recess

@@ -156,10 +156,12 @@ def _knob(fixing: _Fixing) -> tuple[KnobScrew | None, list[Finding]]:
     thick_enough = box.front_thickness >= practice.recess_depth + practice.recess_wall
     if choice is None:
         stack = front.thickness + (box_front or Mm(0))
-        return None, [fixing.speaks.no_knob_screw(front.label, stack, thick_enough)]
+        return None, [fixing.speaks.no_knob_screw(front.label, stack, recess=thick_enough)]
+    say_hit = fixing.speaks.hole_hits_pin
     hits = [place for place in over_box if choice.through_box and _hits_pin(place, fixing)]
     findings = [
-        fixing.speaks.hole_hits_pin(front.label, place.x, place.y, thick_enough) for place in hits
+        fixing.speaks.hole_hits_pin(front.label, place.x, place.y, recess=thick_enough)
+        for place in hits
     ]
     recess = Recess(practice.recess_width, practice.recess_depth) if choice.recess else None
     return KnobScrew(choice.length, choice.through_box, recess, len(front.knobs)), findings[:1]
@@ -194,8 +196,8 @@ def _holes(
     knob_width = knob_hole_of(laid, practice)
     if isinstance(knob, KnobScrew) and knob.recess:
         knob_width = max(knob_width, knob.recess.width)
-    rounds = [Round(place.x, place.y, knob_width / 2) for place in _knobs_on_box(fixing)]
-    bore = laid.door.bore_diameter / 2 if laid.door else Mm(0)
+    rounds = [Round(place.x, place.y, knob_width) for place in _knobs_on_box(fixing)]
+    bore = laid.door.bore_diameter if laid.door else Mm(0)
     for each in front.bores:
         x, y = each.x - fixing.side_offset, each.y - fixing.jig_thickness
         rounds.append(Round(x, y, bore))

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from fractions import Fraction
+from itertools import pairwise
 
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
@@ -36,7 +37,7 @@ def hinge_centres(
     inner = [round(each / step) * step for each in wished[1:-1]]
     centres = [_clear(each, length, rails, half) for each in (wished[0], *inner, wished[-1])]
     found = [each for each in centres if each is not None]
-    if len(found) < count or any(b - a < 2 * half for a, b in zip(found, found[1:], strict=False)):
+    if len(found) < count or any(b - a < 2 * half for a, b in pairwise(found)):
         return None
     return tuple(found)
 
@@ -52,7 +53,9 @@ def _from_table(value: Fraction, table: Sequence[tuple[Fraction, int]]) -> int |
 
 def _clear(place: Mm, length: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm) -> Mm | None:
     blocked = [(low - half, high + half) for low, high in rails if low < high]
-    candidates = [place, *(edge for pair in blocked for edge in pair)]
+    if 0 < place < length and not any(low < place < high for low, high in blocked):
+        return place
+    candidates = [edge for pair in blocked for edge in pair]
     free = [
         each
         for each in candidates

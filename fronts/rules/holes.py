@@ -7,6 +7,8 @@ rail of a five-piece front), and clear of everything else that is drilled or hun
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
+from math import lcm
 
 from fronts.rules.kitchen import Box, Point, ShelfPins
 from fronts.rules.lengths import Mm
@@ -20,7 +22,7 @@ class Round:
 
     x: Mm
     y: Mm
-    radius: Mm
+    diameter: Mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,42 +46,15 @@ class Site:
     rounds: tuple[Round, ...]
     practice: Practice
 
-    def solid(self, place: Point) -> bool:
-        """Whether a hole's centre is in solid wood of the box front and of the front."""
-        edge = self.practice.hole_to_edge
-        if not _inside(place.x, self.box.width, edge) or not _inside(
-            place.y, self.box.height, edge
-        ):
-            return False
-        x, y = place.x + self.side_offset, place.y + self.jig_thickness
-        front = self.front
-        if not _inside(x, front.width, edge) or not _inside(y, front.height, edge):
-            return False
-        if front.build == "slab":
-            return True
-        in_stile = _in_member(x, front.width, front.stile, edge)
-        return in_stile or _in_member(y, front.height, front.rail, edge)
-
-    def clear(self, place: Point) -> bool:
-        """Whether a hole there leaves enough wood to everything else."""
-        need = self.practice.hole_diameter / 2 + self.practice.hole_clear
-        for each in self.rounds:
-            reach = need + each.radius
-            dx, dy = place.x - each.x, place.y - each.y
-            if abs(dx) < reach and abs(dy) < reach and dx * dx + dy * dy < reach * reach:
-                return False
-        if any(pin_distance_under(pins, place, need) for pins in self.box.shelf_pins):
-            return False
-        return not any(_near_bar(bar, place, need) for bar in slide_bars(self.box))
-
 
 def mounting_holes(site: Site, step: Mm) -> tuple[Hole, ...]:
     """The holes, from the lower left one clockwise; fewer than four where a corner has no place."""
+    grid = _Grid(site, step)
     found = []
     for right, top in ((False, False), (False, True), (True, True), (True, False)):
-        place = _place_in_corner(site, right=right, top=top, step=step)
-        if place is not None:
-            found.append(place)
+        inset = grid.place_in_corner(right=right, top=top)
+        if inset is not None:
+            found.append(_hole(site, grid, inset, right=right, top=top))
     return tuple(found)
 
 
@@ -111,53 +86,113 @@ def slide_bars(box: Box) -> tuple[Bar, ...]:
     )
 
 
-def _place_in_corner(site: Site, *, right: bool, top: bool, step: Mm) -> Hole | None:
-    practice, box = site.practice, site.box
-    apart = (practice.hole_diameter + practice.hole_clear) / 2
-    limits = (box.width / 2 - apart, box.height / 2 - apart)
-    wished = tuple(min(practice.hole_inset, limit) for limit in limits)
-    for inward, up in _moves(wished, limits, practice.hole_to_edge, step):
-        place = Point(box.width - inward if right else inward, box.height - up if top else up)
-        if site.solid(place) and site.clear(place):
-            moved = (inward, up) != (practice.hole_inset, practice.hole_inset)
-            return Hole(
-                box_x=place.x,
-                box_y=place.y,
-                front_x=place.x + site.side_offset,
-                front_y=place.y + site.jig_thickness,
-                diameter=practice.hole_diameter,
-                moved=moved,
-            )
-    return None
-
-
-def _moves(
-    wished: Sequence[Mm], limits: Sequence[Mm], least: Mm, step: Mm
-) -> Iterator[tuple[Mm, Mm]]:
-    """Places in a corner, the wished one first and then by how far they are from it."""
-    if wished[0] < least or wished[1] < least:
-        return
-    yield wished[0], wished[1]
-    spans = []
-    for start, limit in zip(wished, limits, strict=True):
-        back, ahead = int((start - least) // step), int((limit - start) // step)
-        spans.append(range(-back, ahead + 1))
-    moves = sorted(
-        ((i * i + j * j, abs(j), i, j) for i in spans[0] for j in spans[1] if i or j),
+def _hole(site: Site, grid: "_Grid", inset: tuple[int, int], *, right: bool, top: bool) -> Hole:
+    inward, up = (Fraction(each, grid.scale) for each in inset)
+    x = site.box.width - inward if right else inward
+    y = site.box.height - up if top else up
+    wished = site.practice.hole_inset
+    return Hole(
+        box_x=x,
+        box_y=y,
+        front_x=x + site.side_offset,
+        front_y=y + site.jig_thickness,
+        diameter=site.practice.hole_diameter,
+        moved=(inward, up) != (wished, wished),
     )
-    for _, _, i, j in moves:
-        yield wished[0] + i * step, wished[1] + j * step
 
 
-def _inside(place: Mm, size: Mm, edge: Mm) -> bool:
-    return edge <= place <= size - edge
+class _Grid:
+    """A site in whole parts of a millimetre, so that many places are tried exactly and quickly."""
 
+    def __init__(self, site: Site, step: Mm) -> None:
+        box, front, practice = site.box, site.front, site.practice
+        bars = slide_bars(box)
+        lengths = [
+            step, box.width / 2, box.height / 2, front.width, front.height, front.stile, front.rail,
+            site.side_offset, site.jig_thickness, practice.hole_inset, practice.hole_to_edge,
+            practice.hole_diameter / 2, practice.hole_clear / 2,
+        ]  # fmt: skip
+        for each in site.rounds:
+            lengths += [each.x, each.y, each.diameter / 2]
+        for pins in box.shelf_pins:
+            lengths += [pins.x, pins.y, pins.pitch, pins.diameter / 2]
+        for bar in bars:
+            lengths += [bar.left, bar.bottom, bar.right, bar.top]
+        self.scale = lcm(*(each.denominator for each in lengths))
+        whole = self.whole
+        self.step = whole(step)
+        self.box = (whole(box.width), whole(box.height))
+        self.front = (whole(front.width), whole(front.height))
+        self.offset = (whole(site.side_offset), whole(site.jig_thickness))
+        self.frame = None if front.build == "slab" else (whole(front.stile), whole(front.rail))
+        self.edge = whole(practice.hole_to_edge)
+        self.need = whole(practice.hole_diameter / 2) + whole(practice.hole_clear)
+        apart = whole(practice.hole_diameter / 2) + whole(practice.hole_clear / 2)
+        self.limits = (whole(box.width / 2) - apart, whole(box.height / 2) - apart)
+        self.wished = tuple(min(whole(practice.hole_inset), limit) for limit in self.limits)
+        self.rounds = [
+            (whole(each.x), whole(each.y), whole(each.diameter / 2)) for each in site.rounds
+        ]
+        self.pins = [
+            (whole(each.x), whole(each.y), whole(each.pitch), each.count, whole(each.diameter / 2))
+            for each in box.shelf_pins
+        ]
+        self.bars = [(whole(b.left), whole(b.bottom), whole(b.right), whole(b.top)) for b in bars]
 
-def _in_member(place: Mm, size: Mm, member: Mm, edge: Mm) -> bool:
-    return edge <= place <= member - edge or size - member + edge <= place <= size - edge
+    def whole(self, length: Mm) -> int:
+        return length.numerator * (self.scale // length.denominator)
 
+    def place_in_corner(self, *, right: bool, top: bool) -> tuple[int, int] | None:
+        """How far in from the box's side and end the hole of one corner goes."""
+        wide, tall = self.box
+        for inward, up in self._moves():
+            x, y = wide - inward if right else inward, tall - up if top else up
+            if self._solid(x, y) and self._clear(x, y):
+                return inward, up
+        return None
 
-def _near_bar(bar: Bar, place: Point, reach: Mm) -> bool:
-    dx = max(bar.left - place.x, place.x - bar.right, Mm(0))
-    dy = max(bar.bottom - place.y, place.y - bar.top, Mm(0))
-    return dx * dx + dy * dy < reach * reach
+    def _moves(self) -> Iterator[tuple[int, int]]:
+        """Places in a corner, the wished one first and then by how far they are from it."""
+        across, along = self.wished
+        if across < self.edge or along < self.edge:
+            return
+        yield across, along
+        spans: list[Sequence[int]] = []
+        for start, limit in zip(self.wished, self.limits, strict=True):
+            spans.append(
+                range(-((start - self.edge) // self.step), (limit - start) // self.step + 1)
+            )
+        moves = sorted((i * i + j * j, abs(j), i, j) for i in spans[0] for j in spans[1] if i or j)
+        for _, _, i, j in moves:
+            yield across + i * self.step, along + j * self.step
+
+    def _solid(self, x: int, y: int) -> bool:
+        """Whether a hole's centre is in solid wood of the box front and of the front."""
+        edge, (wide, tall) = self.edge, self.box
+        if not (edge <= x <= wide - edge and edge <= y <= tall - edge):
+            return False
+        (wide, tall), x, y = self.front, x + self.offset[0], y + self.offset[1]
+        if not (edge <= x <= wide - edge and edge <= y <= tall - edge):
+            return False
+        if self.frame is None:
+            return True
+        stile, rail = self.frame
+        in_stile = x <= stile - edge or x >= wide - stile + edge
+        return in_stile or y <= rail - edge or y >= tall - rail + edge
+
+    def _clear(self, x: int, y: int) -> bool:
+        """Whether a hole there leaves enough wood to everything else."""
+        for at, up, radius in self.rounds:
+            if (x - at) ** 2 + (y - up) ** 2 < (self.need + radius) ** 2:
+                return False
+        for at, up, pitch, count, radius in self.pins:
+            reach = self.need + radius
+            if abs(x - at) < reach:
+                nearest = min(max((2 * (y - up) + pitch) // (2 * pitch), 0), count - 1)
+                if (x - at) ** 2 + (y - up - nearest * pitch) ** 2 < reach**2:
+                    return False
+        for left, bottom, right, top in self.bars:
+            dx, dy = max(left - x, x - right, 0), max(bottom - y, y - top, 0)
+            if dx * dx + dy * dy < self.need**2:
+                return False
+        return True

@@ -6,11 +6,10 @@ and the farther level holds.
 
 from dataclasses import dataclass
 from datetime import date
-from fractions import Fraction
 from typing import Generic, Literal, TypeAlias, TypeVar
 
 from fronts.rules.lengths import Mm
-from fronts.rules.practice import PRACTICE, Practice
+from fronts.rules.practice import PRACTICE, Practice, inches
 
 Unit: TypeAlias = Literal["in", "mm"]
 Mount: TypeAlias = Literal["overlay", "inset"]
@@ -25,6 +24,11 @@ Side: TypeAlias = Literal["left", "right", "top", "bottom"]
 SIDES: tuple[Side, ...] = ("left", "right", "top", "bottom")
 CHOOSE = "choose"
 """In place of a door's label: pick one of the doors on hand by assignment."""
+
+NOTHING = Mm(0)
+CUP = Mm(35)
+HALF_INCH = inches(1, 2)
+SIXTEENTH = inches(1, 16)
 
 T = TypeVar("T")
 
@@ -99,7 +103,7 @@ class DoorOnHand:
     panel_thickness: Mm | None = None
     knob_hole: KnobHole | None = None
     hinge_bores: tuple[Point, ...] = ()
-    bore_diameter: Mm = Mm(35)
+    bore_diameter: Mm = CUP
     material: str | None = None
 
 
@@ -147,8 +151,8 @@ class FrontWish:
     thickness: Mm | None = None
     build: FrontBuild | None = None
     material: str | None = None
-    shift_x: Mm = Mm(0)
-    shift_y: Mm = Mm(0)
+    shift_x: Mm = NOTHING
+    shift_y: Mm = NOTHING
 
 
 @dataclass(frozen=True, slots=True)
@@ -210,7 +214,7 @@ class Stock:
     screw_lengths: tuple[Mm, ...] = ()
     knob_screw_lengths: tuple[Mm, ...] = ()
     knob_thread: str = "8-32"
-    knob_thread_depth: Mm = Mm(127, 10)
+    knob_thread_depth: Mm = HALF_INCH
     slide_lengths: tuple[Mm, ...] = ()
 
 
@@ -222,7 +226,7 @@ class JobFacts:
     client: str = ""
     site: str = ""
     unit: Unit = "in"
-    step: Mm = Fraction(127, 80)
+    step: Mm = SIXTEENTH
     fit_on: date | None = None
 
 

@@ -260,7 +260,7 @@ def _fronts(
             Laid(
                 label=label, cabinet=laid.cabinet, opening=laid.opening, standard=laid.standard,
                 rect=laid.rect, index=index, x=x, y=y, width=width, height=height,
-                overlays=overlays, plane=_plane(overlays, laid.standard, exists),
+                overlays=overlays, plane=_plane(overlays, laid.standard, exists=exists),
                 hinged=_hinged(laid.opening, index), exists=exists, door=door,
             )
         )  # fmt: skip
@@ -286,7 +286,7 @@ def _overlays(
     return Sides(**{side: None if inner[side] else past[side] for side in past})
 
 
-def _plane(overlays: Sides[Mm | None], standard: Settled, exists: bool) -> Mount:
+def _plane(overlays: Sides[Mm | None], standard: Settled, *, exists: bool) -> Mount:
     if not exists and standard.mount == "inset":
         return "inset"
     known = (overlays.left, overlays.right, overlays.top, overlays.bottom)

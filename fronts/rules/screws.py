@@ -1,8 +1,8 @@
 """Which stocked screw: short enough not to come through, or long enough to hold."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import Practice
@@ -17,6 +17,7 @@ def diameter_of_number(number: int) -> Mm:
     return NUMBER_0 + PER_NUMBER * number
 
 
+@lru_cache(maxsize=1024)
 def thread_diameter(thread: str) -> Mm | None:
     """Major diameter of a thread as it is said: `8-32`, `10-24`, `1/4-20`, `M4`; None: not one."""
     said = thread.strip().upper().replace(" ", "")
@@ -33,8 +34,9 @@ def thread_diameter(thread: str) -> Mm | None:
     return found if found > 0 else None
 
 
+@lru_cache(maxsize=1024)
 def mounting_screw(
-    stocked: Sequence[Mm], box_front: Mm, front: Mm, skin: Mm, bite: Mm
+    stocked: tuple[Mm, ...], box_front: Mm, front: Mm, skin: Mm, bite: Mm
 ) -> Mm | None:
     """The longest stocked length that leaves `skin` of the front and bites `bite` into it."""
     return max(
@@ -43,7 +45,10 @@ def mounting_screw(
     )
 
 
-def machine_screw(stocked: Sequence[Mm], stack: Mm, engagement: Mm, thread_depth: Mm) -> Mm | None:
+@lru_cache(maxsize=1024)
+def machine_screw(
+    stocked: tuple[Mm, ...], stack: Mm, engagement: Mm, thread_depth: Mm
+) -> Mm | None:
     """The shortest stocked length that engages the knob and does not bottom in it."""
     return min(
         (each for each in stocked if stack + engagement <= each <= stack + thread_depth),
@@ -61,7 +66,7 @@ class KnobChoice:
 
 
 def knob_screw(
-    stocked: Sequence[Mm],
+    stocked: tuple[Mm, ...],
     front: Mm,
     box_front: Mm | None,
     engagement: Mm,
