@@ -3,10 +3,7 @@
 from typing import Any
 
 from django import forms
-from django.contrib.auth.password_validation import (
-    password_validators_help_texts,
-    validate_password,
-)
+from django.contrib.auth.password_validation import validate_password
 from django.contrib.auth.validators import UnicodeUsernameValidator
 from django.core.exceptions import ValidationError
 
@@ -27,7 +24,7 @@ class PersonForm(HouseForm):
 
     first_name = forms.CharField(label="First name", max_length=150, required=False)
     last_name = forms.CharField(label="Last name", max_length=150, required=False)
-    role = forms.ChoiceField(label="Role", choices=Role)
+    role = forms.ChoiceField(label="Role", choices=Role, initial=Role.INSTALLER)
 
     def __init__(self, *args: Any, person: Person | None = None, **kwargs: Any) -> None:
         if person is not None:
@@ -42,7 +39,7 @@ class NewPasswordForm(HouseForm):
     password = PasswordField(
         label="Password",
         autocomplete="new-password",
-        help_text=" ".join(password_validators_help_texts()),
+        help_text="At least 8 characters: no common password, not digits alone, unlike the name.",
         error_messages={"required": "Enter a password."},
     )
 

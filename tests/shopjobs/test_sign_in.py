@@ -1,8 +1,12 @@
 """Signing in and out."""
 
-from django.test import Client
+from datetime import timedelta
 
-from shopjobs.models import Person
+import pytest
+from django.test import Client
+from pytest_django import Settings
+
+from shopjobs.models import Person, SignInFailure
 from tests.conftest import PASSWORD
 
 
@@ -13,5 +17,84 @@ def test_a_person_signs_in_and_sees_the_jobs(owner: Person) -> None:
     answer = client.post("/sign-in/", {"username": "ada", "password": PASSWORD}, follow=True)
 
     assert answer.status_code == 200
-    assert [("/jobs/", 302)] == answer.redirect_chain
+    assert answer.redirect_chain == [("/jobs/", 302)]
     assert "Alder Row Cabinets" in answer.text
+
+
+def test_sign_in_leads_back(owner: Person) -> None:
+    """After signing in one is where one was going, but never on another site."""
+    typed = {"username": "ada", "password": PASSWORD}
+
+    assert Client().post("/sign-in/", typed | {"next": "/shop/"})["Location"] == "/shop/"
+    elsewhere = Client().post("/sign-in/", typed | {"next": "//elsewhere.example/"})
+    assert elsewhere["Location"] == "/jobs/"
+
+
+@pytest.mark.parametrize(
+    ("typed", "words"),
+    [
+        ({"username": "ada", "password": "wrong"}, "don&#x27;t belong together"),
+        ({"username": "ada", "password": ""}, "Enter your password."),
+        ({"username": "", "password": PASSWORD}, "Enter your sign-in name."),
+    ],
+)
+def test_a_failed_sign_in_keeps_the_name(typed: dict[str, str], words: str, owner: Person) -> None:
+    """The page says what is wrong, keeps the name, and never shows the password."""
+    answer = Client().post("/sign-in/", typed)
+
+    assert answer.status_code == 422
+    assert words in answer.text
+    assert f'value="{typed["username"]}"' in answer.text or not typed["username"]
+    assert PASSWORD not in answer.text
+
+
+def test_a_name_is_locked_after_too_many_failures(
+    owner: Person, office: Person, settings: Settings
+) -> None:
+    """After five failures even the right password waits; other names and addresses don't."""
+    right = {"username": "ada", "password": PASSWORD}
+    for name in ("ada", "Ada", "ada", "ADA", "ada"):
+        Client().post("/sign-in/", {"username": name, "password": "wrong"})
+
+    locked = Client().post("/sign-in/", right)
+    assert locked.status_code == 422
+    assert "Too many attempts with this name. Wait 15 minutes, then try again." in locked.text
+
+    other = {"username": "otto", "password": PASSWORD}
+    assert Client().post("/sign-in/", other).status_code == 302
+    assert Client(REMOTE_ADDR="192.0.2.7").post("/sign-in/", right).status_code == 302
+
+    for failure in SignInFailure.objects.all():
+        failure.at -= timedelta(minutes=settings.SIGN_IN_LOCK_MINUTES, seconds=1)
+        failure.save()
+    assert Client().post("/sign-in/", right).status_code == 302
+
+
+def test_a_success_forgets_the_failures(owner: Person) -> None:
+    """Whoever gets in after a few wrong tries starts anew."""
+    for _ in range(4):
+        Client().post("/sign-in/", {"username": "ada", "password": "wrong"})
+
+    Client().post("/sign-in/", {"username": "ada", "password": PASSWORD})
+
+    assert not SignInFailure.objects.exists()
+
+
+def test_behind_a_proxy_its_word_for_the_address_counts(owner: Person, settings: Settings) -> None:
+    """The last address that the proxy names is the client's; what a client adds is not."""
+    settings.BEHIND_PROXY = True
+    headers = {"X-Forwarded-For": "203.0.113.9, 198.51.100.4"}
+
+    Client().post("/sign-in/", {"username": "ada", "password": "wrong"}, headers=headers)
+
+    assert SignInFailure.objects.get().address == "198.51.100.4"
+
+
+def test_signing_out_needs_a_post_and_ends_the_session(owner: Person) -> None:
+    """A link can't sign anyone out; the button does."""
+    client = Client()
+    client.force_login(owner)
+
+    assert client.get("/sign-out/").status_code == 405
+    assert client.post("/sign-out/")["Location"] == "/sign-in/"
+    assert client.get("/jobs/").status_code == 302

@@ -1,0 +1,39 @@
+"""Who may import whom, as .importlinter says, and what the rules bring along."""
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from importlinter.cli import lint_imports
+
+ROOT = Path(__file__).resolve().parents[2]
+PURE = ("fronts.rules", "fronts.cutting")
+KEPT_OUT = ("django", "pint", "weasyprint")
+
+
+def test_imports_keep_to_the_architecture(capsys: pytest.CaptureFixture[str]) -> None:
+    """Every module has its place, and imports only from below it."""
+    broken = lint_imports(config_filename=str(ROOT / ".importlinter"))
+
+    assert broken == 0, capsys.readouterr().out
+
+
+@pytest.mark.parametrize("package", PURE)
+def test_what_is_pure_brings_nothing_along(package: str) -> None:
+    """Importing all modules of a pure package loads neither Django, Pint nor WeasyPrint."""
+    folder = ROOT / package.replace(".", "/")
+    modules = [f"{package}.{file.stem}" for file in folder.glob("*.py") if file.stem != "__init__"]
+    code = (
+        f"import importlib, sys\n"
+        f"for name in {modules!r}: importlib.import_module(name)\n"
+        f"print(*[name for name in {KEPT_OUT!r} if name in sys.modules])\n"
+    )
+
+    done = subprocess.run(
+        [sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, check=False
+    )
+
+    assert modules
+    assert done.returncode == 0, done.stderr
+    assert done.stdout.split() == []

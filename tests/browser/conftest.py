@@ -1,0 +1,116 @@
+"""A real Chromium, signed in, at the width of a desk and of a phone.
+
+Where there is no Chromium the tests here can't run; the closing lines say so, and
+under CI they fail instead.
+"""
+
+import os
+from collections.abc import Iterator
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from pytest_django.live_server_helper import LiveServer
+
+from shopjobs.bootstrap import chromium
+from shopjobs.models import Person
+from tests.conftest import PASSWORD
+
+DESK = 1280
+PHONE = 390
+ARGUMENTS = [
+    "--headless",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+]
+NO_CHROMIUM = "Browser tests can't run: Chromium is not installed (Debian's package: chromium)"
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    """The system's Chromium, started once."""
+    path = chromium()
+    if path is None:
+        if os.environ.get("CI"):
+            pytest.fail(NO_CHROMIUM)
+        pytest.skip(NO_CHROMIUM)
+    # Playwright's own loop runs in this thread, and Django takes that for async code.
+    before = os.environ.get("DJANGO_ALLOW_ASYNC_UNSAFE")
+    os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "true"
+    with sync_playwright() as playwright:
+        chosen = playwright.chromium.launch(executable_path=path, args=ARGUMENTS)
+        yield chosen
+        chosen.close()
+    if before is None:
+        del os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"]
+
+
+@pytest.fixture(params=[DESK, PHONE], ids=["desk", "phone"])
+def width(request: pytest.FixtureRequest) -> int:
+    """The width of the window, in CSS pixels: each test runs at both."""
+    chosen: int = request.param
+    return chosen
+
+
+def open_context(
+    browser: Browser, live_server: LiveServer, width: int, *, scripts: bool = True
+) -> BrowserContext:
+    """Open a window of its own; on a phone's width it is touched, not clicked."""
+    context = browser.new_context(
+        base_url=live_server.url,
+        viewport={"width": width, "height": 900},
+        has_touch=width == PHONE,
+        java_script_enabled=scripts,
+    )
+    context.set_default_timeout(10_000)
+    return context
+
+
+def sign_in(page: Page, username: str) -> None:
+    """Sign in as a person does."""
+    page.goto("/sign-in/")
+    page.get_by_label("Sign-in name").fill(username)
+    page.get_by_label("Password").fill(PASSWORD)
+    page.get_by_role("button", name="Sign in").click()
+    page.wait_for_url("**/jobs/")
+
+
+@pytest.fixture
+def open_page(browser: Browser, live_server: LiveServer, width: int) -> Iterator[Page]:
+    """A page at the test's width, where nobody is signed in; its errors fail the test."""
+    context = open_context(browser, live_server, width)
+    page = context.new_page()
+    faults: list[str] = []
+    page.on("pageerror", lambda fault: faults.append(str(fault)))
+    page.on("console", lambda said: faults.append(said.text) if _is_fault(said.text) else None)
+    yield page
+    context.close()
+
+    assert faults == []
+
+
+@pytest.fixture
+def page(open_page: Page, owner: Person) -> Page:
+    """A page at the test's width on which the owner is signed in."""
+    sign_in(open_page, owner.username)
+    return open_page
+
+
+@pytest.fixture
+def plain_page(
+    browser: Browser, live_server: LiveServer, width: int, owner: Person
+) -> Iterator[Page]:
+    """A page like `page`, in a browser that runs no scripts."""
+    context = open_context(browser, live_server, width, scripts=False)
+    page = context.new_page()
+    sign_in(page, owner.username)
+    yield page
+    context.close()
+
+
+def _is_fault(text: str) -> bool:
+    return "Content Security Policy" in text or "Uncaught" in text

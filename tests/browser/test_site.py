@@ -1,0 +1,86 @@
+"""The site in a real browser, at the width of a desk and of a phone."""
+
+import re
+
+from playwright.sync_api import Page, expect
+
+from shopjobs.models import Job
+from tests.browser.conftest import PHONE
+
+SMALLEST_TARGET = 44
+CONTROLS = "main :is(button, select, input:not([type=hidden]), td a, th a, .actions a):visible"
+HEIGHT = "control => control.getBoundingClientRect().height"
+
+
+def test_a_new_job_is_refused_beside_its_field_and_then_made(page: Page) -> None:
+    """A job without a number gets a message at the field; what was typed stays."""
+    page.get_by_label("Client").fill("Lindqvist")
+    page.get_by_role("button", name="Make the job").click()
+
+    summary = page.locator(".summary")
+    expect(summary).to_be_focused()
+    expect(page.get_by_label("Client")).to_have_value("Lindqvist")
+    expect(page.locator("#id_number_error")).to_have_text("Enter a job number, like K-104.")
+
+    summary.get_by_role("link").click()
+    expect(page.get_by_label("Job number")).to_be_focused()
+    page.keyboard.type("K-7")
+    page.keyboard.press("Enter")
+
+    expect(page).to_have_url(re.compile(r"/jobs/\d+/"))
+    assert Job.objects.get().number == "K-7"
+
+
+def test_nothing_scrolls_sideways(page: Page, job: Job) -> None:
+    """No page of the site is wider than its window."""
+    for address in ("/jobs/", f"/jobs/{job.pk}/settings/", "/people/", "/shop/", "/password/"):
+        page.goto(address)
+
+        wide = page.evaluate("document.documentElement.scrollWidth - window.innerWidth")
+        assert wide <= 0, address
+
+
+def test_targets_are_large_enough_for_a_finger(page: Page, width: int, job: Job) -> None:
+    """On a phone every control is at least 44 px high."""
+    if width == PHONE:
+        for address in ("/jobs/", f"/jobs/{job.pk}/settings/", "/people/", "/shop/"):
+            page.goto(address)
+            controls = page.locator(CONTROLS).all()
+            heights = [control.evaluate(HEIGHT) for control in controls]
+
+            assert min(heights) >= SMALLEST_TARGET, address
+
+
+def test_the_session_ends_in_mid_edit(page: Page) -> None:
+    """htmx's answer after the session ended is the sign-in page, and the way back."""
+    page.get_by_label("Job number").fill("K-9")
+    page.context.clear_cookies(name="sessionid")
+    page.get_by_role("button", name="Make the job").click()
+
+    expect(page.get_by_role("heading", name="Sign in")).to_be_visible()
+    expect(page).to_have_url(re.compile(r"/sign-in/\?next=/jobs/$"))
+
+
+def test_the_server_is_out_of_reach(page: Page) -> None:
+    """Without a connection the page says so, and what was typed stays."""
+    page.get_by_label("Job number").fill("K-9")
+    page.context.set_offline(True)
+    page.get_by_role("button", name="Make the job").click()
+
+    expect(page.locator("#fault")).to_contain_text("can't be reached")
+    expect(page.get_by_label("Job number")).to_have_value("K-9")
+
+
+def test_a_job_is_made_without_javascript(plain_page: Page) -> None:
+    """Without scripts a plain form does the same: message at the field, then the job."""
+    plain_page.get_by_label("Client").fill("Lindqvist")
+    plain_page.get_by_role("button", name="Make the job").click()
+
+    expect(plain_page.locator("#id_number_error")).to_have_text("Enter a job number, like K-104.")
+    expect(plain_page.get_by_label("Client")).to_have_value("Lindqvist")
+
+    plain_page.get_by_label("Job number").fill("K-7")
+    plain_page.get_by_role("button", name="Make the job").click()
+
+    expect(plain_page).to_have_url(re.compile(r"/jobs/\d+/"))
+    assert Job.objects.get().client == "Lindqvist"

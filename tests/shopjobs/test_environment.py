@@ -1,0 +1,86 @@
+"""What the environment decides."""
+
+import stat
+from pathlib import Path
+
+import pytest
+from django.core.exceptions import ImproperlyConfigured
+
+from shopjobs.environment import Environment, read_environment, write_private
+
+KEY = "k" * 60
+
+
+def _read(tmp_path: Path, **given: str) -> Environment:
+    environ = {"XDG_DATA_HOME": str(tmp_path / "data"), **given}
+    return read_environment(environ, root=tmp_path / "project")
+
+
+def test_without_a_word_the_site_is_private_and_embedded(tmp_path: Path) -> None:
+    """By default: no debugging, this machine alone, SQLite in the project, UTC."""
+    site = _read(tmp_path)
+
+    assert (site.debug, site.https, site.time_zone) == (False, False, "UTC")
+    assert site.hosts == ("localhost", "127.0.0.1", "[::1]")
+    assert site.database_url == f"sqlite:///{tmp_path}/project/var/db.sqlite3"
+
+
+def test_the_key_is_made_once_and_kept_outside_the_project(tmp_path: Path) -> None:
+    """The key outlives the process, is long, and only its user reads it."""
+    first, second = _read(tmp_path), _read(tmp_path)
+
+    file = tmp_path / "data" / "shopjobs" / "secret-key"
+    assert first.secret_key == second.secret_key == file.read_text("utf-8")
+    assert len(first.secret_key) >= 50
+    assert stat.S_IMODE(file.stat().st_mode) == 0o600
+    assert stat.S_IMODE(file.parent.stat().st_mode) == 0o700
+    assert not (tmp_path / "project").exists()
+
+
+def test_of_two_first_starts_one_key_holds(tmp_path: Path) -> None:
+    """What another process wrote in the meantime is what counts."""
+    file = tmp_path / "secret"
+
+    assert write_private(file, "one") == "one"
+    assert write_private(file, "two") == "one"
+    assert [file] == list(tmp_path.iterdir())
+
+
+def test_the_environment_decides(tmp_path: Path) -> None:
+    """Each setting that is given is the one that counts."""
+    site = _read(
+        tmp_path,
+        SHOPJOBS_SECRET_KEY=KEY,
+        SHOPJOBS_DEBUG="1",
+        SHOPJOBS_HTTPS="1",
+        SHOPJOBS_HOSTS="shop.example, www.shop.example",
+        SHOPJOBS_TIME_ZONE="America/Chicago",
+        DATABASE_URL="postgres:///shop",
+    )
+
+    assert site == Environment(
+        secret_key=KEY,
+        debug=True,
+        https=True,
+        hosts=("shop.example", "www.shop.example"),
+        database_url="postgres:///shop",
+        time_zone="America/Chicago",
+    )
+    assert not (tmp_path / "data").exists()
+
+
+@pytest.mark.parametrize(
+    ("name", "given", "words"),
+    [
+        ("SHOPJOBS_SECRET_KEY", "short", "has 5 characters"),
+        ("SHOPJOBS_DEBUG", "yes", "give 1 for on, 0 for off"),
+        ("SHOPJOBS_HTTPS", "true", "give 1 for on, 0 for off"),
+        ("SHOPJOBS_TIME_ZONE", "Chicago", "give a zone like America/Chicago"),
+    ],
+)
+def test_what_makes_no_sense_is_refused(name: str, given: str, words: str, tmp_path: Path) -> None:
+    """A wrong setting stops the start, and the message names it and what is wanted."""
+    with pytest.raises(ImproperlyConfigured, match=name) as refused:
+        _read(tmp_path, **{name: given})
+
+    assert words in str(refused.value)

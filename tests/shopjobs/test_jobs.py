@@ -1,0 +1,170 @@
+"""Making, changing and deleting jobs."""
+
+from collections.abc import Callable
+from datetime import date
+from decimal import Decimal
+
+import pytest
+from django.test import Client
+from pytest_django import DjangoAssertNumQueries
+
+from shopjobs.models import DiaryEntry, Job, Person, Shop
+from shopjobs.services.jobs import job_create, job_touch
+from tests.conftest import NOW
+
+SignIn = Callable[[Person], Client]
+SETTINGS = {
+    "number": "K-9",
+    "client": "Marchetti",
+    "site": "4 Orchard Court",
+    "unit": "mm",
+    "step": "0.5",
+    "fit_on": "2027-03-12",
+}
+
+
+def test_a_job_begins_with_the_shops_habits(owner: Person, signed_in: SignIn) -> None:
+    """A new job has the shop's unit and step, and leads to its page."""
+    Shop.objects.update(unit="mm", step=Decimal("0.5"))
+
+    answer = signed_in(owner).post("/jobs/", {"number": " K-2 ", "client": "Lindqvist"})
+
+    job = Job.objects.get()
+    assert answer.status_code == 302
+    assert answer["Location"].startswith(f"/jobs/{job.pk}/")
+    assert (job.number, job.client, job.unit) == ("K-2", "Lindqvist", "mm")
+    assert job.step == Decimal("0.5")
+
+
+def test_htmx_goes_to_the_new_job(owner: Person, signed_in: SignIn) -> None:
+    """Asked by htmx, the whole page goes to the new job."""
+    answer = signed_in(owner).post("/jobs/", {"number": "K-2"}, headers={"HX-Request": "true"})
+
+    assert answer["HX-Redirect"].startswith(f"/jobs/{Job.objects.get().pk}/")
+
+
+def test_a_taken_number_is_refused_at_its_field(owner: Person, job: Job, signed_in: SignIn) -> None:
+    """A number is given once in a shop; what was typed stays."""
+    answer = signed_in(owner).post("/jobs/", {"number": "K-1", "client": "Marchetti"})
+
+    assert answer.status_code == 422
+    assert "There is already a job K-1 in this shop." in answer.text
+    assert 'value="Marchetti"' in answer.text
+    assert Job.objects.count() == 1
+
+
+def test_two_shops_may_use_the_same_number(job: Job, stranger: Person, signed_in: SignIn) -> None:
+    """Another shop's numbers are its own."""
+    assert signed_in(stranger).post("/jobs/", {"number": "K-1"}).status_code == 302
+
+
+def test_the_installer_makes_no_jobs(installer: Person, signed_in: SignIn) -> None:
+    """The installer reads the list; the form is not there, and not taken."""
+    client = signed_in(installer)
+
+    assert "Make the job" not in client.get("/jobs/").text
+    assert client.post("/jobs/", {"number": "K-2"}).status_code == 403
+    assert not Job.objects.exists()
+
+
+def test_an_empty_list_says_what_it_is_for(owner: Person, signed_in: SignIn) -> None:
+    """Without jobs the page says what a job is, and offers to make one."""
+    page = signed_in(owner).get("/jobs/").text
+
+    assert "No jobs yet." in page
+    assert "Make the job" in page
+
+
+def test_the_list_shows_only_the_shops_jobs_latest_first(
+    owner: Person, job: Job, stranger: Person, signed_in: SignIn
+) -> None:
+    """The job that was changed last comes first; other shops' jobs don't come at all."""
+    assert stranger.shop
+    job_create(shop=stranger.shop, number="X-1", at=NOW)
+    job_create(shop=job.shop, number="K-2", at=NOW)
+    job_touch(job=job)
+
+    page = signed_in(owner).get("/jobs/").text
+
+    assert 0 < page.index("K-1") < page.index("K-2")
+    assert "X-1" not in page
+
+
+def test_the_list_asks_the_database_little(
+    owner: Person,
+    shop: Shop,
+    signed_in: SignIn,
+    django_assert_max_num_queries: DjangoAssertNumQueries,
+) -> None:
+    """Thirty jobs cost no more questions than one."""
+    for number in range(30):
+        job_create(shop=shop, number=f"K-{number}", at=NOW)
+    client = signed_in(owner)
+
+    with django_assert_max_num_queries(6):
+        client.get("/jobs/")
+
+
+def test_settings_are_saved(office: Person, job: Job, signed_in: SignIn) -> None:
+    """All that is known of a job changes, and the revision counts it."""
+    answer = signed_in(office).post(f"/jobs/{job.pk}/settings/", SETTINGS, follow=True)
+
+    job.refresh_from_db()
+    assert "Job K-9 is saved." in answer.text
+    assert (job.number, job.unit, job.fit_on) == ("K-9", "mm", date(2027, 3, 12))
+    assert (job.step, job.revision) == (Decimal("0.5"), 2)
+    assert DiaryEntry.objects.filter(job=job, person=office, text="Changed job K-9").exists()
+
+
+@pytest.mark.parametrize(
+    ("field", "typed", "words"),
+    [
+        ("number", "", "Enter a job number, like K-104."),
+        ("number", "9" * 41, "at most 40 characters"),
+        ("number", "K\x00", "Null characters are not allowed."),
+        ("fit_on", "next week", "Enter a date, like 2027-03-12."),
+        ("step", "nan", "Select a valid choice."),
+        ("unit", "furlong", "Select a valid choice."),
+    ],
+)
+def test_bad_settings_change_nothing(
+    field: str, typed: str, words: str, owner: Person, job: Job, signed_in: SignIn
+) -> None:
+    """A message stands at the field, what was typed stays, nothing is saved."""
+    answer = signed_in(owner).post(f"/jobs/{job.pk}/settings/", SETTINGS | {field: typed})
+
+    assert answer.status_code == 422
+    assert words in answer.text
+    assert f'id="id_{field}_error"' in answer.text
+    assert 'value="4 Orchard Court"' in answer.text
+    job.refresh_from_db()
+    assert (job.number, job.unit, job.revision) == ("K-1", "in", 1)
+
+
+def test_a_step_that_is_not_on_the_list_stays_on_offer(
+    owner: Person, job: Job, signed_in: SignIn
+) -> None:
+    """A job that came with a step of its own keeps it when something else is saved."""
+    Job.objects.update(step=Decimal("10"))
+    address = f"/jobs/{job.pk}/settings/"
+    client = signed_in(owner)
+
+    assert '<option value="10" selected>10 mm</option>' in client.get(address).text
+    assert client.post(address, SETTINGS | {"step": "10"}).status_code == 302
+    job.refresh_from_db()
+    assert job.step == 10
+
+
+def test_deleting_asks_first(owner: Person, job: Job, signed_in: SignIn) -> None:
+    """The page only asks; its button deletes, and the diary keeps a line of it."""
+    client = signed_in(owner)
+    address = f"/jobs/{job.pk}/delete/"
+
+    asked = client.get(address)
+    assert "This can't be undone." in asked.text
+    assert Job.objects.exists()
+
+    answer = client.post(address, follow=True)
+    assert "Job K-1 is deleted." in answer.text.replace("&#x27;", "'")
+    assert not Job.objects.exists()
+    assert DiaryEntry.objects.filter(text="Deleted job K-1", person=owner).exists()
