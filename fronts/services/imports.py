@@ -13,10 +13,10 @@ from fronts.rules.practice import NUMBERS, Practice
 from fronts.rules.standards import DEFAULTS
 from fronts.services.import_rows import import_cabinets, import_doors
 from fronts.services.keeping import checked, enter, job_changed
-from fronts.services.rows import standard_columns, stock_row
+from fronts.services.rows import stock_row
 from fronts.services.shelf import practice_set
 from fronts.services.standards import TABLES, tables_set
-from fronts.snapshot.standards import standard_of
+from fronts.snapshot.standards import columns_of, standard_of
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.refused import Refused
@@ -82,7 +82,7 @@ def _import_standard(standard: Standard, job: Job) -> None:
     if said == Standard():
         return
     level = models.JobStandard(job=job)
-    enter(level, standard_columns(said))
+    enter(level, columns_of(said))
     checked(level)
     level.save()
 

@@ -3,32 +3,15 @@
 from collections.abc import Mapping
 
 from fronts import models
-from fronts.models.standard import SINGLE
 from fronts.rules.kitchen import (
     CHOOSE,
-    SIDES,
     Box,
     Cabinet,
     DoorOnHand,
     Opening,
-    Sides,
-    Standard,
     Stock,
 )
-from fronts.rules.lengths import Mm
-
-
-def standard_columns(standard: Standard) -> dict[str, object]:
-    """What a level says, by the names of its columns; every one of them."""
-    reveal = standard.reveal
-    return {
-        "mount": standard.mount or "",
-        **_sides("overlay", standard.overlay),
-        "reveal_between": None if reveal is None else reveal.between,
-        **_sides("reveal", None if reveal is None else reveal.end),
-        **_sides("inset", standard.inset_gap),
-        **{name: getattr(standard, name) for name in SINGLE},
-    }
+from fronts.snapshot.standards import columns_of
 
 
 def cabinet_row(cabinet: Cabinet, position: int) -> models.Cabinet:
@@ -44,7 +27,7 @@ def cabinet_row(cabinet: Cabinet, position: int) -> models.Cabinet:
         width=cabinet.width,
         height=cabinet.height,
         depth=cabinet.depth,
-        **standard_columns(cabinet.standard),
+        **columns_of(cabinet.standard),
     )
 
 
@@ -81,7 +64,7 @@ def opening_row(
         front_material=front.material or "",
         shift_x=front.shift_x,
         shift_y=front.shift_y,
-        **standard_columns(opening.standard),
+        **columns_of(opening.standard),
     )
 
 
@@ -131,7 +114,3 @@ def stock_row(stock: Stock) -> models.Stock:
         knob_thread=stock.knob_thread,
         knob_thread_depth=stock.knob_thread_depth,
     )
-
-
-def _sides(name: str, sides: Sides[Mm] | None) -> dict[str, Mm | None]:
-    return {f"{name}_{side}": None if sides is None else sides[side] for side in SIDES}

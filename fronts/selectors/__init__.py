@@ -1,0 +1,1 @@
+"""Reads: what pages ask of a job, each starting from the job."""

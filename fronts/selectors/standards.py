@@ -1,0 +1,91 @@
+"""What of the house standard is in force somewhere, and which level says it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, fields
+from typing import TypeAlias
+
+from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
+from fronts.models.standard import STANDARD_FIELDS
+from fronts.rules.kitchen import Standard
+from fronts.rules.lengths import Mm
+from fronts.rules.standards import DEFAULTS
+from fronts.snapshot.standards import columns_of, standard_of
+from shopjobs.models import Job, Shop
+
+Level: TypeAlias = tuple[str, Standard]
+Said: TypeAlias = Mm | str | None
+
+LAPS = ("overlay", "reveal")
+DEFAULT = "default"
+
+
+@dataclass(frozen=True, slots=True)
+class InForce:
+    """One column of the standard: its value, and the level that it comes from.
+
+    `level` is "shop", "job", "cabinet B1", "opening B1.a" or "default"; "" where nobody says
+    it. `beneath` is what would hold if the level that was asked about said nothing.
+    """
+
+    name: str
+    value: Said
+    level: str
+    own: bool
+    beneath: Said
+    beneath_level: str
+
+    @property
+    def inherited(self) -> bool:
+        return not self.own and self.level != ""
+
+
+def standard_levels(owner: Shop | Job | Cabinet | Opening) -> dict[str, InForce]:
+    """Every column of the standard as it is in force for this shop, job, cabinet or opening."""
+    levels = _levels(owner)
+    own_name = levels[0][0]
+    held, beneath = _in_force(levels), _in_force(levels[1:])
+    return {
+        name: InForce(name, *held[name], held[name][1] == own_name, *beneath[name])
+        for name in STANDARD_FIELDS
+    }
+
+
+def _levels(owner: Shop | Job | Cabinet | Opening) -> list[Level]:
+    """The levels, nearest first."""
+    match owner:
+        case Opening():
+            return [(f"opening {owner}", standard_of(owner)), *_levels(owner.cabinet)]
+        case Cabinet():
+            return [(f"cabinet {owner.label}", standard_of(owner)), *_levels(owner.job)]
+        case Job():
+            row = JobStandard.objects.filter(job=owner).first()
+            return [("job", standard_of(row)), *_levels(owner.shop)]
+        case Shop():
+            return [("shop", standard_of(ShopStandard.objects.filter(shop=owner).first()))]
+
+
+def _in_force(levels: Sequence[Level]) -> dict[str, tuple[Said, str]]:
+    said: dict[str, object] = {}
+    sources: dict[str, str] = {}
+    for key in (each.name for each in fields(Standard)):
+        said[key], sources[key] = _key_in_force(key, levels)
+    columns = columns_of(Standard(**said))  # type: ignore[arg-type]
+    return {name: (columns[name], sources[key_of(name)]) for name in STANDARD_FIELDS}
+
+
+def _key_in_force(key: str, levels: Sequence[Level]) -> tuple[object, str]:
+    for name, standard in levels:
+        value = getattr(standard, key)
+        if value is not None:
+            return value, name
+        if key in LAPS and any(getattr(standard, lap) is not None for lap in LAPS):
+            return None, ""
+    default = getattr(DEFAULTS, key)
+    return default, DEFAULT if default is not None else ""
+
+
+def key_of(column: str) -> str:
+    """The key of the standard that a column belongs to: `overlay_left` to `overlay`."""
+    prefix = column.partition("_")[0]
+    named = {"overlay": "overlay", "reveal": "reveal", "inset": "inset_gap"}
+    return named.get(prefix, column)
