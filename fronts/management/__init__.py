@@ -1,1 +1,1 @@
-"""Work that is done from the command line."""
+"""Commands of the command line."""

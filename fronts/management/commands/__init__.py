@@ -1,1 +1,1 @@
-"""The commands, one a module."""
+"""Commands of the command line."""

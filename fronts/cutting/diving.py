@@ -1,0 +1,102 @@
+"""From fractions to whole boards: fix what the linear program is surest of, solve again, go on."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from fronts.cutting import columns as col
+from fronts.cutting.budget import Budget
+from fronts.cutting.columns import Column, Packing
+from fronts.cutting.generation import Generation, Relaxed
+from fronts.cutting.lattice import Lattice
+
+Finish = Callable[[list[int], list[int | None]], list[tuple[Column, int]]]
+"""Packs what is left on the boards that are left, quickly."""
+
+_WHOLE = 1e-6
+
+
+@dataclass(slots=True)
+class Dive:
+    """One descent; `skip[k]` passes over that many candidates at the k-th doubtful step."""
+
+    generation: Generation
+    finish: Finish
+    target: int
+    budget: Budget
+    skip: Sequence[int] = ()
+    rounds: int = 30
+    best: Packing | None = None
+    _fixed: list[tuple[Column, int]] = field(default_factory=list)
+
+    def run(self, incumbent: Packing) -> Packing:
+        """The best packing seen: the incumbent, or one that this descent came upon."""
+        lattice = self.generation.lattice
+        self.best = incumbent
+        left = [item.demand for item in lattice.items]
+        open_boards = [board.limit for board in lattice.boards]
+        step = 0
+        while any(left) and not self.budget.over:
+            relaxed = self._relax(left, open_boards)
+            before = len(self._fixed)
+            if relaxed is None:
+                break
+            step += self._fix(relaxed, left, open_boards, step)
+            if len(self._fixed) == before:
+                break
+            self._try(left, open_boards)
+            if self._value() <= self.target:
+                break
+        self.generation.ask([i.demand for i in lattice.items], [b.limit for b in lattice.boards])
+        return self.best
+
+    def _value(self) -> int:
+        assert self.best is not None
+        lattice = self.generation.lattice
+        return col.cost(self.best, lattice.boards) + (10**12 if self.best.short else 0)
+
+    def _relax(self, left: list[int], open_boards: list[int | None]) -> Relaxed | None:
+        """The linear program for what is left, or None where it cannot beat the best any more."""
+        self.generation.ask(left, open_boards)
+        spent = sum(self.generation.costs[c.board] * n for c, n in self._fixed)
+        room = self._value() - spent
+        relaxed = self.generation.solve(self.budget, self.rounds, enough=room)
+        return None if relaxed is None or relaxed.bound.cost >= room else relaxed
+
+    def _fix(
+        self, relaxed: Relaxed, left: list[int], open_boards: list[int | None], step: int
+    ) -> int:
+        """Fix the whole parts; where there are none, round one up. Whether that was doubtful."""
+        amounts = relaxed.amounts
+        whole = np.flatnonzero(amounts >= 1 - _WHOLE)
+        for index in whole:
+            self._take(int(index), int(amounts[index] + _WHOLE), left, open_boards)
+        if len(whole):
+            return 0
+        order = [int(i) for i in np.argsort(-amounts, kind="stable") if amounts[i] > _WHOLE]
+        if order:
+            skip = self.skip[step] if step < len(self.skip) else 0
+            self._take(order[min(skip, len(order) - 1)], 1, left, open_boards)
+        return 1
+
+    def _take(self, index: int, times: int, left: list[int], open_boards: list[int | None]) -> None:
+        column = self.generation.columns[index]
+        limit = open_boards[column.board]
+        often = times if limit is None else min(times, limit)
+        if often <= 0:
+            return
+        for item, n in column.yields:
+            left[item] = max(0, left[item] - n * often)
+        if limit is not None:
+            open_boards[column.board] = limit - often
+        self._fixed.append((column, often))
+
+    def _try(self, left: list[int], open_boards: list[int | None]) -> None:
+        """Finish quickly from here, and keep that where it is better."""
+        assert self.best is not None
+        lattice: Lattice = self.generation.lattice
+        rest = self.finish(list(left), list(open_boards))
+        found = col.packing([*self._fixed, *rest], lattice)
+        if col.rank(found, lattice) < col.rank(self.best, lattice):
+            self.best = found

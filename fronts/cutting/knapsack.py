@@ -1,0 +1,90 @@
+"""The best load of a line: how many of each size, by dynamic programming in whole numbers."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import gcd
+
+import numpy as np
+from numpy.typing import NDArray
+
+MOST_CELLS = 12_000_000
+"""Cells of the table; longer lines are measured on a coarser scale."""
+MOST_LINE = 200_000
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """Sizes on the knapsack's own scale: lattice lengths times `top`, over `bottom`, rounded.
+
+    Sizes are rounded up for plans (lines down), or the other way for bounds, where a size may come
+    out as 0: too small to weigh.
+    """
+
+    sizes: tuple[int, ...]
+    top: int
+    bottom: int
+    up: bool
+
+    def line(self, length: int) -> int:
+        """A line of this lattice length, on the scale."""
+        exact = length * self.top
+        return exact // self.bottom if self.up else -(-exact // self.bottom)
+
+
+@dataclass(slots=True)
+class Loads:
+    """`value[c]` is the most that a line of length c carries."""
+
+    value: NDArray[np.int64]
+    chunks: list[tuple[int, int, int]]
+    taken: list[NDArray[np.bool_]]
+
+    def load(self, length: int) -> tuple[tuple[int, int], ...]:
+        """How many of each size make up `value[length]`."""
+        counts: dict[int, int] = {}
+        room = length
+        for (which, size, times), taken in zip(
+            reversed(self.chunks), reversed(self.taken), strict=True
+        ):
+            if room >= size and taken[room - size]:
+                counts[which] = counts.get(which, 0) + times
+                room -= size
+        return tuple(sorted(counts.items()))
+
+
+def loads(sizes: Sequence[int], weights: Sequence[int], most: Sequence[int], length: int) -> Loads:
+    """Fill lines up to `length`; at most `most[i]` of size i, each worth `weights[i]` > 0."""
+    value = np.zeros(length + 1, np.int64)
+    chunks: list[tuple[int, int, int]] = []
+    taken: list[NDArray[np.bool_]] = []
+    for which, size in enumerate(sizes):
+        weight = weights[which]
+        left = min(most[which], length // size) if weight > 0 and size > 0 else 0
+        times = 1
+        while left > 0:
+            now = min(times, left)
+            left, times = left - now, times * 2
+            reach = size * now
+            offered = value[: length + 1 - reach] + weight * now
+            room = value[reach:]
+            better = offered > room
+            np.maximum(room, offered, out=room)
+            chunks.append((which, reach, now))
+            taken.append(better)
+    return Loads(value, chunks, taken)
+
+
+def scales(sizes: Sequence[int], longest: int) -> tuple[Scale, Scale]:
+    """Scales for a bound and for plans; the same one where lines up to `longest` stay exact."""
+    unit = gcd(*sizes)
+    room = max(200, min(MOST_LINE, MOST_CELLS // (2 * len(sizes))))
+    if longest // unit <= room:
+        same = Scale(tuple(size // unit for size in sizes), 1, unit, True)
+        return same, same
+    down = Scale(tuple(size * room // longest for size in sizes), room, longest, False)
+    return down, rough_scale(sizes, longest, room)
+
+
+def rough_scale(sizes: Sequence[int], longest: int, cells: int) -> Scale:
+    """A scale of so many cells on which all that fits does fit in truth."""
+    return Scale(tuple(-(-size * cells // longest) for size in sizes), cells, longest, True)

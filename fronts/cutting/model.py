@@ -1,0 +1,157 @@
+"""What a cutting plan is made from, and what it says: frozen, in exact millimetres."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal, TypeAlias
+
+from fronts.rules.lengths import INCH, Mm
+
+Way: TypeAlias = Literal["length", "width"]
+
+SAFE_WIDTH = INCH * 3
+"""Nothing narrower is held by hand at the blade: 3 in (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """A size that can be had: `count` None means as many as needed; sticks have no width.
+
+    `grain` is the side that the grain runs along; None is stock without grain.
+    `price` is for one piece, in whatever money the shop counts.
+    """
+
+    label: str
+    length: Mm
+    width: Mm | None = None
+    count: int | None = None
+    grain: Way | None = None
+    price: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A size to cut: `grain` is the side that the grain runs along; None may turn.
+
+    Parts that name the same `block` are cut as one, stacked along the grain by `order`, and the
+    block is cut up afterwards.
+    """
+
+    label: str
+    length: Mm
+    width: Mm | None = None
+    count: int = 1
+    grain: Way | None = None
+    block: str | None = None
+    order: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Request:
+    """`trim` is cut off every edge of a sheet, or each end of a stick, before anything else."""
+
+    kerf: Mm
+    trim: Mm
+    stock: tuple[Stock, ...]
+    parts: tuple[Part, ...]
+    safe_width: Mm = SAFE_WIDTH
+
+    @property
+    def sticks(self) -> bool:
+        """Whether this is a plan for sticks: lengths only."""
+        return self.stock[0].width is None
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A part on its sheet: `length` runs along the sheet's length, from the lower left corner."""
+
+    part: str
+    x: Mm
+    y: Mm
+    length: Mm
+    width: Mm | None
+    turned: bool
+    grain: Way | None = None
+    block: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Offcut:
+    """What is left over; `usable` where no side is under the safe width."""
+
+    x: Mm
+    y: Mm
+    length: Mm
+    width: Mm | None
+    usable: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """One cut right across `piece`.
+
+    `at` is the edge of what lies below it (or left of it), the kerf follows from there; `fence` is
+    the size that the fence or stop is set to; `falls` is the name of what falls off, None for
+    waste narrower than the saw; `hold` says how to hold what must not be held by hand.
+    """
+
+    number: int
+    kind: Literal["trim", "rip", "cross", "block"]
+    along: Way
+    at: Mm
+    start: Mm
+    end: Mm
+    piece: str
+    fence: Mm
+    keeps: str
+    falls: str | None
+    hold: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """One way of cutting a sheet or stick, and how many are cut so."""
+
+    stock: Stock
+    count: int
+    placed: tuple[Placed, ...]
+    cuts: tuple[Cut, ...]
+    offcuts: tuple[Offcut, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """The plan and what is proved of it.
+
+    `lower_bound` counts sheets: no plan of edge-to-edge cuts uses fewer. `proved` says that this
+    plan is the least: by count, or by `cost` where stock has prices (`cost_bound` is then proven).
+    `cannot_all_fit` is a proof that the stock does not hold all the parts.
+    """
+
+    request: Request
+    layouts: tuple[Layout, ...]
+    unplaced: tuple[tuple[str, int], ...]
+    lower_bound: int
+    proved: bool
+    cost: Fraction | None
+    cost_bound: Fraction | None
+    cannot_all_fit: bool
+    seconds: float
+
+    @property
+    def sheets_used(self) -> int:
+        """How many pieces of stock are cut."""
+        return sum(layout.count for layout in self.layouts)
+
+    @property
+    def yielded(self) -> Fraction:
+        """The share of the stock cut that becomes parts."""
+        bought = sum(layout.count * _area(layout.stock) for layout in self.layouts)
+        made = sum(
+            layout.count * sum(_area(placed) for placed in layout.placed) for layout in self.layouts
+        )
+        return Fraction(made) / bought if bought else Fraction(0)
+
+
+def _area(thing: Stock | Placed) -> Fraction:
+    return thing.length * (Fraction(1) if thing.width is None else thing.width)

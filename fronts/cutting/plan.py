@@ -1,0 +1,103 @@
+"""The cutting plan: from a request to layouts that can be sawn, with what is proved of them.
+
+With no prices the aim is the fewest pieces of stock, then the least stock area; with prices it is
+the least cost. What cannot be placed because stock runs out comes before either.
+"""
+
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import replace
+
+from fronts.cutting import columns as col
+from fronts.cutting import proof
+from fronts.cutting.budget import Budget
+from fronts.cutting.columns import Packing
+from fronts.cutting.found import done
+from fronts.cutting.lattice import Lattice, Unit, lattice
+from fronts.cutting.model import Layout, Plan, Request
+from fronts.cutting.sawing import layout, leaves
+from fronts.cutting.sheet_plan import plan_sheets
+from fronts.cutting.stick_plan import plan_sticks
+from fronts.cutting.tidying import tidy_tree
+from fronts.cutting.weighing import quick_bound
+
+SEARCH = 0.93
+"""Share of the seconds for the search; the rest is for writing the plan out."""
+
+
+def plan(request: Request, seconds: float) -> Plan:
+    """The best plan found within `seconds`; every unit must fit some stock (see `misfits`)."""
+    budget = Budget(seconds)
+    whole = lattice(request)
+    search = Budget(seconds * SEARCH, budget.started)
+    found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
+    waiting = _Waiting(whole)
+    layouts = tuple(_layouts(request, whole, found.packing, waiting))
+    used = sum(shown.count for shown in layouts)
+    priced = any(stock.price is not None for stock in request.stock)
+    count = _counted(whole) if priced else found.bound
+    return Plan(
+        request=request,
+        layouts=layouts,
+        unplaced=tuple(waiting.unplaced(request)),
+        lower_bound=min(count.cost, used),
+        proved=done(found.packing, found.bound, whole),
+        cost=col.cost(found.packing, whole.boards) * whole.coin if priced else None,
+        cost_bound=found.bound.cost * whole.coin if priced else None,
+        cannot_all_fit=found.bound.impossible,
+        seconds=budget.spent,
+    )
+
+
+def _counted(whole: Lattice) -> proof.Bound:
+    """A bound on the number of boards, whatever they cost."""
+    boards = tuple(replace(board, cost=1) for board in whole.boards)
+    return quick_bound(replace(whole, boards=boards))
+
+
+def _layouts(
+    request: Request, whole: Lattice, packing: Packing, waiting: "_Waiting"
+) -> Iterator[Layout]:
+    """Each layout with its count; equal ones are one."""
+    merged: dict[Layout, int] = {}
+    for column, times in packing.chosen:
+        tree = tidy_tree(whole.boards[column.board], column.spots)
+        order = [leaf.spot.item for leaf in leaves(tree) if leaf.spot is not None]
+        left = times
+        while left > 0:
+            units, often = waiting.take(order, left)
+            shown = layout(request, whole, column.board, tree, iter(units))
+            merged[shown] = merged.get(shown, 0) + often
+            left -= often
+    for shown, count in merged.items():
+        yield replace(shown, count=count)
+
+
+class _Waiting:
+    """Units of one size are alike to the search; here each place gets its own label again."""
+
+    def __init__(self, whole: Lattice) -> None:
+        self._units = [list(item.units) for item in whole.items]
+        self._left = [[unit.count for unit in item.units] for item in whole.items]
+
+    def take(self, order: list[int], most: int) -> tuple[list[Unit], int]:
+        """Units for the places of one sheet, and how many sheets can be just so."""
+        used: Counter[tuple[int, int]] = Counter()
+        units = []
+        for item in order:
+            which = next(k for k, left in enumerate(self._left[item]) if left > used[item, k])
+            used[item, which] += 1
+            units.append(self._units[item][which])
+        often = min(most, *(self._left[i][k] // n for (i, k), n in used.items()))
+        for (item, which), n in used.items():
+            self._left[item][which] -= n * often
+        return units, often
+
+    def unplaced(self, request: Request) -> Iterator[tuple[str, int]]:
+        """Labels of the parts that are left, with how many."""
+        counted: Counter[int] = Counter()
+        for units, left in zip(self._units, self._left, strict=True):
+            for unit, n in zip(units, left, strict=True):
+                counted.update({part: n for part in unit.parts if n})
+        for index in sorted(counted):
+            yield request.parts[index].label, counted[index]

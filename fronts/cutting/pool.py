@@ -1,0 +1,52 @@
+"""The pool of sheet layouts that have been seen, and the best whole choice among them."""
+
+from collections.abc import Iterable
+
+from fronts.cutting import columns as col
+from fronts.cutting.columns import Column, Packing
+from fronts.cutting.lattice import Lattice
+from fronts.solver import IntegerLimits, solve_integer
+
+MOST_COLUMNS = 6_000
+
+
+class Pool:
+    """Columns, each kept once."""
+
+    def __init__(self, lattice: Lattice) -> None:
+        self.lattice = lattice
+        self.columns: dict[tuple[int, tuple[tuple[int, int], ...]], Column] = {}
+
+    def add(self, columns: Iterable[Column]) -> None:
+        """Keep the columns that are new, as long as there is room."""
+        for column in columns:
+            if column.yields and len(self.columns) < MOST_COLUMNS:
+                self.columns.setdefault((column.board, column.yields), column)
+
+    def cover(self, best: Packing, target: int, seconds: float, nodes: int) -> Packing:
+        """The best of `best` and the least choice of columns that covers all parts."""
+        lattice = self.lattice
+        self.add(column for column, _ in best.chosen)
+        columns = list(self.columns.values())
+        limited = [b for b, board in enumerate(lattice.boards) if board.limit is not None]
+        base = len(lattice.items)
+        rows = [(float(item.demand), float("inf")) for item in lattice.items]
+        rows += [(0.0, float(lattice.boards[b].limit or 0)) for b in limited]
+        entries = []
+        for column in columns:
+            entry = [(item, float(n)) for item, n in column.yields]
+            if column.board in limited:
+                entry.append((base + limited.index(column.board), 1.0))
+            entries.append(entry)
+        costs = [float(lattice.boards[c.board].cost) for c in columns]
+        limits = IntegerLimits(seconds, nodes, float(target) if best.chosen else None)
+        answer = solve_integer(costs, entries, rows, limits)
+        if answer is None:
+            return best
+        picked = [(c, round(n)) for c, n in zip(columns, answer.amounts, strict=True) if n > 0.5]
+        found = col.packing(sorted(picked, key=lambda pair: -_area(pair[0])), lattice)
+        return min(best, found, key=lambda p: col.rank(p, lattice))
+
+
+def _area(column: Column) -> int:
+    return sum(spot.lie.length * spot.lie.width for spot in column.spots)

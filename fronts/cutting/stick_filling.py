@@ -1,0 +1,64 @@
+"""Quick plans for sticks: the longest part that still fits, stick after stick."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from fronts.cutting.columns import Column, stick_column
+from fronts.cutting.lattice import Lattice
+
+
+def longest_first(
+    lattice: Lattice, left: list[int], open_boards: list[int | None]
+) -> list[tuple[Column, int]]:
+    """First fit decreasing over what is left; equal sticks are counted at once."""
+    sizes = [next(lies[0] for lies in item.lies if lies).length for item in lattice.items]
+    order = sorted(range(len(sizes)), key=lambda i: -sizes[i])
+    found: list[tuple[Column, int]] = []
+    while True:
+        order = [item for item in order if left[item] > 0]
+        best = _best(lattice, sizes, order, left, open_boards)
+        if best is None:
+            return found
+        board, counts = best
+        limit = open_boards[board]
+        often = min(left[item] // n for item, n in counts)
+        often = often if limit is None else min(often, limit)
+        for item, n in counts:
+            left[item] -= n * often
+        if limit is not None:
+            open_boards[board] = limit - often
+        found.append((stick_column(board, counts, lattice), often))
+
+
+def _best(
+    lattice: Lattice,
+    sizes: Sequence[int],
+    order: Sequence[int],
+    left: Sequence[int],
+    open_boards: Sequence[int | None],
+) -> tuple[int, list[tuple[int, int]]] | None:
+    """The stick that gives most length for its cost; of equals, the shortest."""
+    best, most = None, (Fraction(-1), 0)
+    for board, size in enumerate(lattice.boards):
+        if open_boards[board] == 0:
+            continue
+        counts = _fill(size.length, sizes, order, left)
+        used = sum(sizes[item] * n for item, n in counts)
+        if not counts:
+            continue
+        worth = Fraction(used, size.cost) if size.cost else Fraction(used * 10**9), -size.length
+        if worth > most:
+            best, most = (board, counts), worth
+    return best
+
+
+def _fill(
+    length: int, sizes: Sequence[int], order: Sequence[int], left: Sequence[int]
+) -> list[tuple[int, int]]:
+    counts = []
+    for item in order:
+        n = min(left[item], length // sizes[item])
+        if n > 0:
+            counts.append((item, n))
+            length -= n * sizes[item]
+    return counts

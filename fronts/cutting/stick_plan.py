@@ -1,0 +1,47 @@
+"""The least sticks: column generation, its bound, and descents from fractions to whole sticks."""
+
+from itertools import pairwise
+
+from fronts.cutting import columns as col
+from fronts.cutting import proof
+from fronts.cutting.budget import Budget
+from fronts.cutting.columns import Column, Packing
+from fronts.cutting.diving import Dive
+from fronts.cutting.found import Found, done
+from fronts.cutting.generation import Generation
+from fronts.cutting.lattice import Lattice
+from fronts.cutting.stick_filling import longest_first
+from fronts.cutting.stick_pricing import StickPricer
+
+ROOT_ROUNDS = 2_000
+SKIPS = ((), (1,), (0, 1), (2,), (0, 0, 1), (1, 1), (0, 2), (3,), (0, 0, 0, 1), (1, 0, 1))
+
+
+def plan_sticks(lattice: Lattice, budget: Budget) -> Found:
+    """The best packing of sticks within the budget, never worse than the longest first."""
+
+    def finish(left: list[int], open_boards: list[int | None]) -> list[tuple[Column, int]]:
+        return longest_first(lattice, left, open_boards)
+
+    quick = finish([i.demand for i in lattice.items], [b.limit for b in lattice.boards])
+    best = col.packing(quick, lattice)
+    bound = proof.weigh(
+        sum(i.area * i.demand for i in lattice.items),
+        [b.length for b in lattice.boards],
+        lattice.boards,
+    )
+    if done(best, bound, lattice):
+        return Found(best, bound)
+    generation = Generation(lattice, StickPricer(lattice), [b.cost for b in lattice.boards])
+    sizes = [next(lies[0] for lies in i.lies if lies).length for i in lattice.items]
+    order = sorted(range(len(sizes)), key=lambda i: -sizes[i])
+    generation.exchange(pairwise(order))
+    generation.add(column for column, _ in best.chosen)
+    root = generation.solve(budget, ROOT_ROUNDS)
+    if root is not None:
+        bound = proof.best([bound, root.bound])
+    for skip in SKIPS:
+        if budget.over or done(best, bound, lattice):
+            break
+        best = Dive(generation, finish, bound.cost, budget, skip).run(best)
+    return Found(best, bound)

@@ -1,0 +1,77 @@
+"""The best load of a stick for given weights: one knapsack serves every stick length."""
+
+from collections.abc import Sequence
+
+from fronts.cutting.budget import Budget
+from fronts.cutting.columns import Column, stick_column
+from fronts.cutting.generation import Priced
+from fronts.cutting.knapsack import Loads, Scale, loads, rough_scale, scales
+from fronts.cutting.lattice import Lattice
+
+MORE_COLUMNS = 2
+ROUGH = 4_000
+"""Cells of the line that is tried before the exact one."""
+
+
+class StickPricer:
+    """Prices sticks; exact wherever the lattice is not absurdly fine."""
+
+    def __init__(self, lattice: Lattice) -> None:
+        self.lattice = lattice
+        self.sizes = [next(lies[0] for lies in i.lies if lies).length for i in lattice.items]
+        self.longest = max(board.length for board in lattice.boards)
+        self.low, self.high = scales(self.sizes, self.longest)
+        fine = self.high.line(self.longest) > 2 * ROUGH
+        self.rough = rough_scale(self.sizes, self.longest, ROUGH) if fine else None
+
+    def price(
+        self, weights: list[int], wanted: list[int], left: Sequence[int], budget: Budget
+    ) -> Priced:
+        """The best column of each board, then some that share no item with it."""
+        if self.rough is not None:
+            table = loads(self.rough.sizes, weights, left, self.rough.line(self.longest))
+            if found := self._columns(table, wanted, self.rough):
+                return Priced(self._more(found, weights, wanted, left, self.rough, budget), None)
+        table, most = self._most(weights, left)
+        if self.low is not self.high:
+            table = loads(self.high.sizes, weights, left, self.high.line(self.longest))
+        found = self._columns(table, wanted, self.high)
+        return Priced(self._more(found, weights, wanted, left, self.high, budget), most)
+
+    def _more(
+        self,
+        found: list[Column],
+        weights: list[int],
+        wanted: list[int],
+        left: Sequence[int],
+        scale: Scale,
+        budget: Budget,
+    ) -> list[Column]:
+        """Further columns, each time without the items of those before."""
+        rest, latest = list(left), found
+        for _ in range(MORE_COLUMNS):
+            if not latest or budget.over:
+                break
+            for column in latest:
+                for item, _n in column.yields:
+                    rest[item] = 0
+            table = loads(scale.sizes, weights, rest, scale.line(self.longest))
+            latest = self._columns(table, wanted, scale)
+            found = found + latest
+        return found
+
+    def _most(self, weights: list[int], left: Sequence[int]) -> tuple[Loads, list[int]]:
+        """What each board can carry at most: what is too small to weigh counts in full."""
+        sizes = self.low.sizes
+        table = loads(sizes, weights, left, self.low.line(self.longest))
+        dust = sum(w * n for w, n, s in zip(weights, left, sizes, strict=True) if s == 0)
+        boards = self.lattice.boards
+        return table, [int(table.value[self.low.line(b.length)]) + dust for b in boards]
+
+    def _columns(self, table: Loads, wanted: list[int], scale: Scale) -> list[Column]:
+        found = []
+        for board, size in enumerate(self.lattice.boards):
+            line = scale.line(size.length)
+            if int(table.value[line]) > wanted[board]:
+                found.append(stick_column(board, table.load(line), self.lattice))
+        return found

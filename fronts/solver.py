@@ -1,0 +1,170 @@
+"""The one door to the linear and integer solver (HiGHS, through highspy).
+
+One thread, a fixed seed and bounds on its work, so that the same input gives the same answer;
+the clock is only the last stop. Its numbers are floats: whoever calls a result a proof checks it
+again in whole numbers.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any, TypeAlias
+
+import highspy
+import numpy as np
+from numpy.typing import NDArray
+
+Floats: TypeAlias = NDArray[np.float64]
+Entry: TypeAlias = tuple[int, float]
+"""A row's index and the coefficient in it."""
+
+_SEED = 7
+
+
+class SolverError(RuntimeError):
+    """The solver could not answer: a fault in the model, not in what a person typed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """`duals` belong to the rows; empty for an integer answer."""
+
+    value: float
+    amounts: Floats
+    duals: Floats
+
+
+class LinearProgram:
+    """Least cost over columns that can be added later; each solve starts from the last one."""
+
+    def __init__(self, low: Sequence[float], high: Sequence[float]) -> None:
+        self._solver = _quiet()
+        none = np.empty(0, np.int32)
+        self._solver.addRows(
+            len(low), np.array(low, float), np.array(high, float), 0, none, none, np.empty(0)
+        )
+        self._solver.setOptionValue("presolve", "off")
+        self.columns = 0
+
+    def add(
+        self,
+        costs: Sequence[float],
+        columns: Sequence[Sequence[Entry]],
+        most: float = highspy.kHighsInf,
+    ) -> None:
+        """Append columns that may take any amount from nothing to `most`."""
+        count = len(columns)
+        starts, rows, values = _sparse(columns)
+        self._solver.addCols(
+            count, np.array(costs, float), np.zeros(count), np.full(count, most),
+            len(rows), starts, rows, values,
+        )  # fmt: skip
+        self.columns += count
+
+    def limit(self, most: Floats) -> None:
+        """Set the greatest amount of every column."""
+        count = self.columns
+        which = np.arange(count, dtype=np.int32)
+        self._solver.changeColsBounds(count, which, np.zeros(count), most)
+
+    def demand(self, row: int, low: float, high: float = highspy.kHighsInf) -> None:
+        """Change what one row asks for."""
+        self._solver.changeRowBounds(row, low, high)
+
+    def solve(self, seconds: float) -> Answer | None:
+        """The least cost, or None where there is no answer (infeasible, or out of time)."""
+        until = self._solver.getRunTime() + max(seconds, 0.001)
+        self._solver.setOptionValue("time_limit", until)
+        self._solver.run()
+        if self._solver.getModelStatus() != highspy.HighsModelStatus.kOptimal:
+            return None
+        found = self._solver.getSolution()
+        value = self._solver.getInfo().objective_function_value
+        return Answer(value, np.array(found.col_value), np.array(found.row_dual))
+
+
+@dataclass(frozen=True, slots=True)
+class IntegerLimits:
+    """Where an integer solve stops: nodes first (the same each time), the clock last.
+
+    `target` is the objective at which any answer is good enough.
+    """
+
+    seconds: float
+    nodes: int = 20_000
+    target: float | None = None
+
+
+def solve_integer(
+    costs: Sequence[float],
+    columns: Sequence[Sequence[Entry]],
+    rows: Sequence[tuple[float, float]],
+    limits: IntegerLimits,
+    *,
+    most: Sequence[float] | None = None,
+    start: Sequence[float] | None = None,
+) -> Answer | None:
+    """The cheapest whole amounts of the columns found within the limits, or None.
+
+    `rows` are (low, high); `start` is an answer to begin from.
+    """
+    solver = _quiet()
+    count = len(columns)
+    none = np.empty(0, np.int32)
+    low, high = np.array([r[0] for r in rows], float), np.array([r[1] for r in rows], float)
+    solver.addRows(len(rows), low, high, 0, none, none, np.empty(0))
+    starts, indices, values = _sparse(columns)
+    upper = np.array(most, float) if most is not None else np.full(count, highspy.kHighsInf)
+    solver.addCols(
+        count, np.array(costs, float), np.zeros(count), upper, len(indices), starts, indices, values
+    )
+    which = np.arange(count, dtype=np.int32)
+    whole = np.full(count, int(highspy.HighsVarType.kInteger), np.uint8)
+    solver.changeColsIntegrality(count, which, whole)
+    if start is not None:
+        solver.setSolution(count, which, np.array(start, float))
+    return _run_integer(solver, limits)
+
+
+def _run_integer(solver: Any, limits: IntegerLimits) -> Answer | None:
+    solver.setOptionValue("time_limit", max(limits.seconds, 0.001))
+    solver.setOptionValue("mip_max_nodes", limits.nodes)
+    if limits.target is not None:
+        solver.setOptionValue("objective_target", limits.target)
+    solver.run()
+    info = solver.getInfo()
+    if info.primal_solution_status != highspy.SolutionStatus.kSolutionStatusFeasible:
+        return None
+    amounts = np.array(solver.getSolution().col_value)
+    return Answer(info.objective_function_value, amounts, np.empty(0))
+
+
+class _Silent(highspy.Highs):
+    """HiGHS without callbacks: nothing here uses them, and enabling them prints a banner."""
+
+    def __init__(self) -> None:
+        super().__init__()
+
+    def enableCallbacks(self) -> None:  # noqa: N802 (the library's name)
+        self.silent()
+
+
+def _quiet() -> Any:
+    solver = _Silent()
+    for option, value in (
+        ("threads", 1),
+        ("parallel", "off"),
+        ("random_seed", _SEED),
+    ):
+        solver.setOptionValue(option, value)
+    return solver
+
+
+def _sparse(
+    columns: Sequence[Sequence[Entry]],
+) -> tuple[NDArray[np.int32], NDArray[np.int32], Floats]:
+    sizes = np.fromiter((len(column) for column in columns), np.int32, len(columns))
+    starts = np.zeros(len(columns), np.int32)
+    np.cumsum(sizes[:-1], out=starts[1:])
+    rows = np.array([row for column in columns for row, _ in column], np.int32)
+    values = np.array([value for column in columns for _, value in column], float)
+    return starts, rows, values
