@@ -157,7 +157,6 @@ def _knob(fixing: _Fixing) -> tuple[KnobScrew | None, list[Finding]]:
     if choice is None:
         stack = front.thickness + (box_front or Mm(0))
         return None, [fixing.speaks.no_knob_screw(front.label, stack, recess=thick_enough)]
-    say_hit = fixing.speaks.hole_hits_pin
     hits = [place for place in over_box if choice.through_box and _hits_pin(place, fixing)]
     findings = [
         fixing.speaks.hole_hits_pin(front.label, place.x, place.y, recess=thick_enough)

@@ -44,6 +44,8 @@ class Laid:
     index: int
     x: Mm
     y: Mm
+    right: Mm
+    top: Mm
     width: Mm
     height: Mm
     overlays: Sides[Mm | None]
@@ -51,14 +53,6 @@ class Laid:
     hinged: Hinged | None
     exists: bool
     door: DoorOnHand | None
-
-    @property
-    def right(self) -> Mm:
-        return self.x + self.width
-
-    @property
-    def top(self) -> Mm:
-        return self.y + self.height
 
     @property
     def box(self) -> Box | None:
@@ -255,11 +249,13 @@ def _fronts(
         at, up = (index, 0) if pair else (0, index)
         x, width = across.starts[at], across.sizes[at]
         y, height = along.starts[up], along.sizes[up]
-        overlays = _overlays(laid.rect, x, y, width, height, pair=pair, index=index, count=count)
+        right, top = x + width, y + height
+        overlays = _overlays(laid.rect, x, y, right, top, pair=pair, index=index, count=count)
         found.append(
             Laid(
                 label=label, cabinet=laid.cabinet, opening=laid.opening, standard=laid.standard,
-                rect=laid.rect, index=index, x=x, y=y, width=width, height=height,
+                rect=laid.rect, index=index, x=x, y=y, right=right, top=top, width=width,
+                height=height,
                 overlays=overlays, plane=_plane(overlays, laid.standard, exists=exists),
                 hinged=_hinged(laid.opening, index), exists=exists, door=door,
             )
@@ -268,7 +264,7 @@ def _fronts(
 
 
 def _overlays(
-    rect: Rect, x: Mm, y: Mm, width: Mm, height: Mm, *, pair: bool, index: int, count: int
+    rect: Rect, x: Mm, y: Mm, right: Mm, top: Mm, *, pair: bool, index: int, count: int
 ) -> Sides[Mm | None]:
     first, last = index == 0, index == count - 1
     inner: dict[Side, bool] = {
@@ -279,8 +275,8 @@ def _overlays(
     }
     past: dict[Side, Mm] = {
         "left": rect.x - x,
-        "right": x + width - rect.right,
-        "top": y + height - rect.top,
+        "right": right - rect.right,
+        "top": top - rect.top,
         "bottom": rect.y - y,
     }
     return Sides(**{side: None if inner[side] else past[side] for side in past})
