@@ -4,7 +4,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from fronts.jobfile import sizes, values
+from fronts.jobfile import shop_tables, sizes, values
 from fronts.jobfile.place import Place, Record
 from fronts.rules.practice import NUMBERS, PRACTICE, Practice
 
@@ -32,9 +32,9 @@ def practice(record: Record) -> Practice:
 
 
 def _practice(place: Place) -> Practice:
-    record = Record(place, KEYS)
+    record = Record(place, (*KEYS, *shop_tables.KEYS))
     changes: dict[str, Any] = {key: _number(record, key) for key in KEYS if record.has(key)}
-    found = replace(PRACTICE, **changes)
+    found = replace(PRACTICE, **changes, **shop_tables.tables(record))
     sound = record.sound("humidity_low", "humidity_high")
     if sound and found.humidity_low > found.humidity_high:
         key = "humidity_low" if record.has("humidity_low") else "humidity_high"

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from dataclasses import fields
 from typing import TypeAlias
 
-from fronts.jobfile import doors, shop_numbers
+from fronts.jobfile import doors, shop_numbers, shop_tables
 from fronts.jobfile.read import VERSION
 from fronts.rules import lengths
 from fronts.rules.kitchen import (
@@ -148,7 +148,25 @@ class _Writer:
             key: self.shop_number(key, getattr(practice, key))
             for key in shop_numbers.KEYS
             if getattr(practice, key) != getattr(PRACTICE, key)
+        } | self.tables(practice)
+
+    def tables(self, practice: Practice) -> dict[str, Json]:
+        heights, weights = practice.hinges_by_height, practice.hinges_by_weight
+        said: dict[str, Json] = {
+            "hinges_by_height": [
+                {shop_tables.HEIGHT: self.length(most), shop_tables.HINGES: hinges}
+                for most, hinges in heights
+            ],
+            "hinges_by_weight": [
+                {shop_tables.WEIGHT: lengths.exact(most), shop_tables.HINGES: hinges}
+                for most, hinges in weights
+            ],
+            "slide_classes": [lengths.exact(each) for each in practice.slide_classes],
+            "material": practice.material,
+            "frame_material": practice.frame_material,
         }
+        changed = (key for key in said if getattr(practice, key) != getattr(PRACTICE, key))
+        return {key: said[key] for key in changed}
 
     def shop_number(self, key: str, value: Mm) -> str:
         return lengths.exact(value) if key in shop_numbers.PLAIN else self.length(value)

@@ -1,5 +1,7 @@
 """What a job file says is what the kitchen holds."""
 
+import ast
+import inspect
 import json
 from datetime import date
 from fractions import Fraction
@@ -7,6 +9,8 @@ from fractions import Fraction
 import pytest
 
 from fronts.jobfile import read, read_bytes
+from fronts.jobfile.shop_numbers import KEYS, PLAIN
+from fronts.rules import practice as practice_module
 from fronts.rules.kitchen import KnobHole, Measured, Opening, Point, Reveal, Sides, Standard
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE
@@ -64,11 +68,13 @@ def test_the_whole_of_a_flat_in_millimetres() -> None:
     pair, fixed = base.openings
     ends = Sides(Mm(3, 2), Mm(3, 2), Mm(2), Mm(0))
     assert kitchen.standard.reveal == Reveal(Mm(3), ends)
-    assert (tall.x, tall.openings[0].hinged, tall.openings[1].closed_by) == (-40, "right", "open")
+    assert tall.x == -40
+    assert (tall.openings[0].hinged, tall.openings[1].closed_by) == ("right", "open")
     assert pair.measured == Measured(
         Mm(1531, 2), Mm(764), diagonal_1=Mm(1851, 2), diagonal_2=Mm(924)
     )
-    assert (fixed.front.width, fixed.front.thickness, fixed.front.shift_y) == (790, 22, -2)
+    assert (fixed.front.width, fixed.front.thickness) == (Mm(790), Mm(22))
+    assert fixed.front.shift_y == -2
     assert fixed.standard.mount == "inset"
     assert kitchen.stock.slide_lengths == ()
     assert kitchen.practice is PRACTICE
@@ -82,7 +88,7 @@ def test_what_is_left_out_takes_its_default() -> None:
     assert kitchen.job.step == INCH / 16
     assert (kitchen.job.client, kitchen.job.fit_on) == ("", None)
     assert kitchen.standard.gap_between is None
-    assert (door.thickness, door.build, door.bore_diameter) == (INCH * 3 / 4, "slab", 35)
+    assert (door.thickness, door.build, door.bore_diameter) == (INCH * 3 / 4, "slab", Mm(35))
     assert stock.screw_lengths == (INCH * 3 / 4, INCH, INCH * 5 / 4, INCH * 3 / 2)
     assert stock.knob_screw_lengths == (INCH, INCH * 7 / 4)
     assert (stock.knob_thread, stock.knob_thread_depth) == ("8-32", INCH / 2)
@@ -173,6 +179,35 @@ def test_an_existing_front_needs_no_overlay() -> None:
 def test_a_cabinet_may_be_empty() -> None:
     """Openings come later; a cabinet without them is a cabinet."""
     assert read(without("cabinets.0.openings")).cabinets[0].openings == ()
+
+
+def test_a_shop_with_tables_of_its_own() -> None:
+    """Hinges by height and weight, slide classes and materials may be the shop's."""
+    said = {
+        "hinges_by_height": [{"up_to": "36", "hinges": 2}, {"up_to": "50", "hinges": 4}],
+        "hinges_by_weight": [{"up_to_kg": "7.5", "hinges": 2}],
+        "slide_classes": ["30", 45.5],
+        "frame_material": "cherry",
+    }
+    practice = read(changed("practice", said)).practice
+    assert practice.hinges_by_height == ((36 * INCH, 2), (50 * INCH, 4))
+    assert practice.hinges_by_weight == ((Fraction(15, 2), 2),)
+    assert practice.slide_classes == (Fraction(30), Fraction(91, 2))
+    assert (practice.frame_material, practice.material) == ("cherry", PRACTICE.material)
+
+
+def test_every_number_of_the_shop_is_known_as_a_length_or_as_none() -> None:
+    """A number declared as a plain one has its range; all others are lengths."""
+    source = ast.parse(inspect.getsource(practice_module))
+    declared = {
+        each.target.id
+        for each in ast.walk(source)
+        if isinstance(each, ast.AnnAssign)
+        and isinstance(each.target, ast.Name)
+        and isinstance(each.annotation, ast.Name)
+        and each.annotation.id == "Fraction"
+    }
+    assert set(PLAIN) == declared & set(KEYS)
 
 
 def test_a_byte_order_mark_is_no_fault() -> None:

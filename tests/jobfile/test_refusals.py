@@ -140,6 +140,15 @@ LABEL = "a label of 1 to 40 characters"
         ("practice", {"spares": "1/0"}, 'practice.spares: found "1/0", wanted a number from 0 to '
          "100"),
         ("practice", {"hole_diameter": "0"}, f'practice.hole_diameter: found "0", wanted {SIZE}'),
+        ("practice", {"slide_classes": ["50", "30"]}, "practice.slide_classes: found a list of 2, "
+         "wanted one load in kg or more, each above the last"),
+        ("practice", {"hinges_by_height": []}, "practice.hinges_by_height: found an empty list, "
+         "wanted one row or more, each up_to above the last and hinges never fewer"),
+        ("practice", {"hinges_by_height": [{"up_to": "30", "hinges": 3}, {"up_to": "40",
+         "hinges": 2}]}, "practice.hinges_by_height: found a list of 2, wanted one row or more, "
+         "each up_to above the last and hinges never fewer"),
+        ("practice", {"hinges_by_weight": [{"up_to_kg": "-1", "hinges": 2}]},
+         'practice.hinges_by_weight[0].up_to_kg: found "-1", wanted a number from 0.001 to 1000'),
         ("practice", {"humidity_low": 70}, "practice.humidity_low: found 70, wanted humidity_low "
          "at or under humidity_high"),
     ],
