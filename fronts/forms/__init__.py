@@ -1,0 +1,1 @@
+"""Forms of a kitchen: what people type, read and checked."""

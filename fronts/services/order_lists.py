@@ -1,0 +1,54 @@
+"""Going through the hardware list: marks, and what the list held when it was begun."""
+
+from collections.abc import Iterable
+from datetime import datetime
+
+from django.core.exceptions import ValidationError
+from django.db import transaction
+
+from fronts.models import OrderCheck, OrderList
+from fronts.rules.fingerprint import fingerprint
+from fronts.rules.results import Schedule
+from fronts.services.orders import order_check, order_uncheck
+from shopjobs.models import Job, Person
+
+
+@transaction.atomic
+def order_line_check(
+    *,
+    job: Job,
+    schedule: Schedule,
+    item: str,
+    seen: int,
+    by: Person,
+    at: datetime,
+    note: str = "",
+) -> OrderCheck:
+    """Mark an item as checked with the need that the person saw, if it is still so."""
+    needs = {each.item: each.need for each in schedule.hardware}
+    if item not in needs:
+        raise ValidationError(f"{item} is no longer needed: the kitchen has changed.")
+    if needs[item] != seen:
+        raise ValidationError(
+            f"The kitchen has changed: it was {seen} × {item} when you looked, "
+            f"now it is {needs[item]}. Look again, then check it."
+        )
+    _begin(job, [*needs], item)
+    return order_check(
+        job=job, item=item, need=seen, fingerprint=fingerprint(schedule), by=by, at=at, note=note
+    )
+
+
+@transaction.atomic
+def order_line_uncheck(*, job: Job, item: str, by: Person, at: datetime) -> None:
+    """Take a mark back; without any mark left, the list begins anew."""
+    order_uncheck(job=job, item=item, by=by, at=at)
+    if not OrderCheck.objects.filter(job=job).exists():
+        OrderList.objects.filter(job=job).delete()
+
+
+def _begin(job: Job, items: Iterable[str], item: str) -> None:
+    begun, new = OrderList.objects.get_or_create(job=job, defaults={"items": [*items]})
+    if not new and item not in begun.items:
+        begun.items = [*begun.items, item]
+        begun.save(update_fields=["items"])
