@@ -3,6 +3,7 @@
 from collections.abc import Callable, Sequence
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 from typing import Any
 
 from django.db import models
@@ -54,7 +55,7 @@ class MmField(DecimalFieldOf[ST, GT]):
     def from_db_value(
         self, value: Decimal | None, expression: Expression, connection: BaseDatabaseWrapper
     ) -> Fraction | None:
-        return None if value is None else Fraction(value)
+        return None if value is None else _fraction(value)
 
     def get_prep_value(self, value: Any) -> Any:
         if value is None or hasattr(value, "resolve_expression") or hasattr(value, "as_sql"):
@@ -85,6 +86,12 @@ class MmField(DecimalFieldOf[ST, GT]):
 
     def _keepable(self, value: Any) -> None:
         checked(fraction_of(value), signed=self.signed, zero=self.zero)
+
+
+@lru_cache(maxsize=4096)
+def _fraction(kept: Decimal) -> Fraction:
+    """A kitchen holds the same few sizes over and over."""
+    return Fraction(kept)
 
 
 class MmListField(TextFieldOf[ST, GT]):

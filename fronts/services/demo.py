@@ -1,0 +1,53 @@
+"""The demo shop's kitchen: read from its job file, with the shop's own house standard."""
+
+from dataclasses import replace
+from datetime import datetime
+
+from django.conf import settings
+from django.db import transaction
+from django.utils import timezone
+
+from fronts.jobfile import read
+from fronts.models import ShopStandard
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.standards import EMPTY
+from fronts.services.imports import job_import
+from fronts.services.shelf import stock_set
+from fronts.services.standards import standard_set
+from fronts.snapshot.standards import columns_of
+from shopjobs.models import Job, Person, Role, Shop
+from shopjobs.services.demo import demo_shop
+
+FILE = "fixtures/demo.job.json"
+
+
+def load_demo() -> Job | None:
+    """Load the demo kitchen into the demo shop; None where that was done before.
+
+    What people did to it since then, deleting included, stays done.
+    """
+    at = timezone.now()
+    kitchen = read((settings.BASE_DIR / FILE).read_text(encoding="utf-8"))
+    return demo_kitchen(kitchen=kitchen, shop=demo_shop(at=at), at=at)
+
+
+@transaction.atomic
+def demo_kitchen(*, kitchen: Kitchen, shop: Shop, at: datetime) -> Job | None:
+    """Make the file's standard and stock the shop's own, and a job that follows them."""
+    if ShopStandard.objects.filter(shop=shop).exists():
+        return None
+    owner = Person.objects.filter(shop=shop, role=Role.OWNER).first()
+    standard_set(owner=shop, at=at, by=owner, **columns_of(kitchen.standard))  # type: ignore[arg-type]
+    stock = kitchen.stock
+    stock_set(
+        owner=shop,
+        at=at,
+        by=owner,
+        screw_lengths=stock.screw_lengths,
+        knob_screw_lengths=stock.knob_screw_lengths,
+        slide_lengths=stock.slide_lengths,
+        knob_thread=stock.knob_thread,
+        knob_thread_depth=stock.knob_thread_depth,
+    )
+    silent = replace(kitchen, standard=EMPTY)
+    return job_import(kitchen=silent, shop=shop, at=at, by=owner)
