@@ -14,6 +14,11 @@ MC_OF_GRAVITY = Fraction(12)
 """Moisture content, in percent, at which the handbook's specific gravities are stated."""
 
 
+WATER = Fraction(1000)
+"""Density of water in kg/m³, to which specific gravity refers."""
+PERCENT = Fraction(100)
+
+
 @dataclass(frozen=True, slots=True)
 class Wood:
     """A solid wood: gravity at 12 %, tangential coefficient per %, tangential shrinkage in %."""
@@ -89,7 +94,7 @@ def material_of(name: str) -> Wood | Board | None:
 
 def wood_density(gravity: Fraction, moisture: Fraction) -> Fraction:
     """kg/m³ of wood at `moisture` percent: 1000·G·(1 + MC/100), Wood Handbook ch. 4."""
-    return 1000 * gravity * (1 + moisture / 100)
+    return WATER * gravity * (1 + moisture / PERCENT)
 
 
 @lru_cache(maxsize=512)

@@ -17,25 +17,32 @@ SHRINKAGE_BASE = Fraction(3000)
 """100 % times the 30 % over which green wood shrinks, eq. 13-3."""
 
 
+HUNDRED = 100
+TWO_HYDRATE = {
+    "w": (349, 1.29, 0.0135),
+    "k": (0.805, 0.000736, -0.00000273),
+    "k1": (6.27, -0.00938, -0.000303),
+    "k2": (1.91, 0.0407, -0.000293),
+}
+"""Eq. 4-5's constants for °C, as 1, T, T² (Simpson, FPL-RN-0268)."""
+MOLAR = 1800
+
+
 def emc_celsius(celsius: float, humidity: float) -> float:
     """Equilibrium moisture content in percent, at `humidity` percent RH.
 
     Two-hydrate equation of Hailwood and Horrobin with the handbook's constants for °C.
     """
-    t, h = celsius, humidity / 100
-    w = 349 + 1.29 * t + 0.0135 * t * t
-    k = 0.805 + 0.000736 * t - 0.00000273 * t * t
-    k1 = 6.27 - 0.00938 * t - 0.000303 * t * t
-    k2 = 1.91 + 0.0407 * t - 0.000293 * t * t
-    kh = k * h
-    one, two = k1 * kh, k1 * k2 * kh * kh
-    return 1800 / w * (kh / (1 - kh) + (one + 2 * two) / (1 + one + two))
+    w, k, k1, k2 = (a + b * celsius + c * celsius**2 for a, b, c in TWO_HYDRATE.values())
+    kh = k * humidity / HUNDRED
+    one, two = k1 * kh, k1 * k2 * kh**2
+    return MOLAR / w * (kh / (1 - kh) + (one + 2 * two) / (1 + one + two))
 
 
 @lru_cache(maxsize=256)
 def resting_moisture(celsius: Fraction, humidity: Fraction) -> Fraction:
     """The moisture content that wood comes to, in percent to two places."""
-    return Fraction(round(emc_celsius(float(celsius), float(humidity)) * 100), 100)
+    return Fraction(round(emc_celsius(float(celsius), float(humidity)) * HUNDRED), HUNDRED)
 
 
 def change(size: Mm, wood: Wood, made_at: Fraction, comes_to: Fraction) -> Mm:
