@@ -1,5 +1,6 @@
 """Making, changing and deleting jobs."""
 
+from contextlib import AbstractContextManager
 from datetime import date, datetime
 from decimal import Decimal
 
@@ -8,7 +9,7 @@ from django.db.models import F
 
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.diary import diary_write
-from shopjobs.services.refused import Refused
+from shopjobs.services.refused import refuse_twice
 
 
 @transaction.atomic
@@ -25,16 +26,16 @@ def job_create(
     by: Person | None = None,
 ) -> Job:
     """Make a job; where unit or step is not given, it is the shop's."""
-    _refuse_taken_number(shop, number, None)
-    job = Job.objects.create(
-        shop=shop,
-        number=number,
-        client=client,
-        site=site,
-        unit=unit or shop.unit,
-        step=shop.step if step is None else step,
-        fit_on=fit_on,
-    )
+    with _taken(number):
+        job = Job.objects.create(
+            shop=shop,
+            number=number,
+            client=client,
+            site=site,
+            unit=unit or shop.unit,
+            step=shop.step if step is None else step,
+            fit_on=fit_on,
+        )
     diary_write(shop=shop, job=job, text=f"Made job {number}", at=at, person=by)
     return job
 
@@ -53,10 +54,10 @@ def job_change(
     at: datetime,
 ) -> Job:
     """Change what is known of a job. Measured sizes stay as they were measured."""
-    _refuse_taken_number(job.shop, number, job)
     job.number, job.client, job.site = number, client, site
     job.unit, job.step, job.fit_on = unit, step, fit_on
-    job.save(update_fields=["number", "client", "site", "unit", "step", "fit_on", "updated_at"])
+    with _taken(number):
+        job.save(update_fields=["number", "client", "site", "unit", "step", "fit_on", "updated_at"])
     job_touch(job=job)
     diary_write(shop=job.shop, job=job, text=f"Changed job {number}", at=at, person=by)
     return job
@@ -77,11 +78,6 @@ def job_delete(*, job: Job, by: Person, at: datetime) -> None:
     job.delete()
 
 
-def _refuse_taken_number(shop: Shop, number: str, job: Job | None) -> None:
-    others = Job.objects.filter(shop=shop, number=number)
-    if job is not None:
-        others = others.exclude(pk=job.pk)
-    if others.exists():
-        raise Refused(
-            f"There is already a job {number} in this shop. Give another number.", field="number"
-        )
+def _taken(number: str) -> AbstractContextManager[None]:
+    words = f"There is already a job {number} in this shop. Give another number."
+    return refuse_twice(words, field="number")

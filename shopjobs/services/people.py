@@ -7,7 +7,7 @@ from django.db import transaction
 from shopjobs.models import Person, Role, Shop
 from shopjobs.selectors import owners_of
 from shopjobs.services.diary import diary_write
-from shopjobs.services.refused import Refused
+from shopjobs.services.refused import Refused, refuse_twice
 
 
 @transaction.atomic
@@ -23,13 +23,12 @@ def person_create(
     by: Person | None = None,
 ) -> Person:
     """Add a person to the shop. The password was checked by whoever asks."""
+    taken = f"The sign-in name “{username}” is taken. Give another one."
     if Person.objects.filter(username__iexact=username).exists():
-        raise Refused(
-            f"The sign-in name “{username}” is taken. Give another one.", field="username"
-        )
-    person = Person.objects.create_user(
-        username, None, password, shop=shop, role=role, first_name=first_name, last_name=last_name
-    )
+        raise Refused(taken, field="username")
+    names = {"first_name": first_name, "last_name": last_name}
+    with refuse_twice(taken, field="username"):
+        person = Person.objects.create_user(username, None, password, shop=shop, role=role, **names)
     diary_write(shop=shop, text=f"Added {person} as {role}", at=at, person=by)
     return person
 

@@ -1,5 +1,10 @@
 """What a service raises where it will not do what was asked."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+from django.db import IntegrityError, transaction
+
 
 class Refused(ValueError):  # noqa: N818 - it reads as what it is: "except Refused"
     """A refusal in a person's words; `field` names the input that it is about, if any."""
@@ -8,3 +13,13 @@ class Refused(ValueError):  # noqa: N818 - it reads as what it is: "except Refus
         super().__init__(message)
         self.message = message
         self.field = field
+
+
+@contextmanager
+def refuse_twice(message: str, *, field: str) -> Iterator[None]:
+    """Refuse to save what the database holds only once, even where two save it together."""
+    try:
+        with transaction.atomic():
+            yield
+    except IntegrityError as taken:
+        raise Refused(message, field=field) from taken

@@ -1,5 +1,6 @@
 """Making and changing a shop."""
 
+from contextlib import AbstractContextManager
 from datetime import datetime
 from decimal import Decimal
 
@@ -8,7 +9,7 @@ from django.db import transaction
 from shopjobs.models import Person, Shop
 from shopjobs.models.shop import SIXTEENTH, Paper, Unit
 from shopjobs.services.diary import diary_write
-from shopjobs.services.refused import Refused
+from shopjobs.services.refused import refuse_twice
 
 
 @transaction.atomic
@@ -20,8 +21,8 @@ def shop_create(
     paper: str = Paper.LETTER,
 ) -> Shop:
     """Make a shop; its name is not yet any other's."""
-    _refuse_taken_name(name, None)
-    return Shop.objects.create(name=name, unit=unit, step=step, paper=paper)
+    with _taken(name):
+        return Shop.objects.create(name=name, unit=unit, step=step, paper=paper)
 
 
 @transaction.atomic
@@ -29,16 +30,13 @@ def shop_change(
     *, shop: Shop, name: str, unit: str, step: Decimal, paper: str, by: Person, at: datetime
 ) -> Shop:
     """Change a shop's name and habits. Jobs that there are keep their own unit and step."""
-    _refuse_taken_name(name, shop)
     shop.name, shop.unit, shop.step, shop.paper = name, unit, step, paper
-    shop.save(update_fields=["name", "unit", "step", "paper"])
+    with _taken(name):
+        shop.save(update_fields=["name", "unit", "step", "paper"])
     diary_write(shop=shop, text="Changed the shop's settings", at=at, person=by)
     return shop
 
 
-def _refuse_taken_name(name: str, shop: Shop | None) -> None:
-    others = Shop.objects.filter(name=name)
-    if shop is not None:
-        others = others.exclude(pk=shop.pk)
-    if others.exists():
-        raise Refused(f"There is already a shop called “{name}”. Give another name.", field="name")
+def _taken(name: str) -> AbstractContextManager[None]:
+    words = f"There is already a shop called “{name}”. Give another name."
+    return refuse_twice(words, field="name")
