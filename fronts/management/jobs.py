@@ -51,4 +51,5 @@ def job_numbered(command: BaseCommand, shop: Shop, number: str) -> Job:
 def _lines(error: ValidationError) -> list[str]:
     if not hasattr(error, "error_dict"):
         return error.messages
-    return [f"{name}: {each}" for name, several in error for each in several]
+    named = error.message_dict.items()
+    return [f"{name}: {each}" for name, several in named for each in several]

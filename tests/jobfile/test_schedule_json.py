@@ -107,7 +107,8 @@ def test_every_schedule_holds_the_keys_that_others_read(kitchen: Kitchen) -> Non
 
 def _others(kitchen: Kitchen) -> set[str]:
     """What else a finding may point at."""
-    return {each.label for each in (*kitchen.cabinets, *kitchen.doors_on_hand)}
+    cabinets = {each.label for each in kitchen.cabinets}
+    return cabinets | {each.label for each in kitchen.doors_on_hand}
 
 
 def test_the_fingerprint_tells_schedules_apart() -> None:
