@@ -28,6 +28,8 @@ OLDEST_PYTHON = (3, 11)
 PANGO_LIBRARIES = ("libpango-1.0.so.0", "libpangoft2-1.0.so.0", "libharfbuzz-subset.so.0")
 PANGO_PACKAGES = ("libpango-1.0-0", "libpangoft2-1.0-0", "libharfbuzz-subset0")
 FONT_FOLDERS = ("/usr/share/fonts", "/usr/local/share/fonts", "~/.fonts", "~/.local/share/fonts")
+DRIVER_LIBRARIES = ("libatomic.so.1",)
+"""What the program that drives Chromium, part of the package playwright, wants of the system."""
 CHROMIUM_NAMES = ("chromium", "chromium-browser", "google-chrome")
 DRAWS_SHEETS = frozenset({"demo", "test", "sheets", "bench"})
 
@@ -45,8 +47,8 @@ def enter(arguments: Sequence[str]) -> None:
     _install(wanted_groups(command))
     if command in DRAWS_SHEETS:
         _ensure_pango()
-    if command == "test" and chromium() is None:
-        _ensure(("chromium",), "the browser tests")
+    if command == "test":
+        _ensure_browser()
     environ = {**os.environ, "VIRTUAL_ENV": str(VENV)}
     os.execve(python, [str(python), str(ROOT / "manage.py"), *arguments], environ)
 
@@ -138,6 +140,13 @@ def _ensure_pango() -> None:
     fonts = () if has_font() else ("fonts-dejavu-core",)
     if packages or fonts:
         _ensure((*packages, *fonts), "printing sheets")
+
+
+def _ensure_browser() -> None:
+    browser = () if chromium() else ("chromium",)
+    driver = ("libatomic1",) if missing_libraries(DRIVER_LIBRARIES) else ()
+    if browser or driver:
+        _ensure((*browser, *driver), "the browser tests")
 
 
 def _ensure(packages: Sequence[str], purpose: str) -> None:

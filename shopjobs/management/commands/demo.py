@@ -34,13 +34,7 @@ class Command(BaseCommand):
         """Prepare the demo, say how to get in, and serve it."""
         call_command("migrate", verbosity=0, interactive=False)
         demo_shop(at=timezone.now())
-        try:
-            load_kitchen = import_string(settings.DEMO_LOADER)
-        except ModuleNotFoundError as missing:
-            if missing.name not in {"fronts.services", "fronts.services.demo"}:
-                raise
-        else:
-            load_kitchen()
+        import_string(settings.DEMO_LOADER)()
         port = None if options["no_serve"] else free_port(options["port"])
         if port is not None:
             self.stdout.write(f"\nThe demo shop is at http://{HOST}:{port}/ (Ctrl+C ends it)\n\n")
