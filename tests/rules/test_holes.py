@@ -1,0 +1,200 @@
+"""Mounting holes: in solid wood, clear of everything, moved as little as may be."""
+
+from dataclasses import replace
+from fractions import Fraction
+from itertools import product
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from fronts.rules.holes import Round, Site, mounting_holes, slide_bars
+from fronts.rules.kitchen import Box, ShelfPins, SlideKind
+from fronts.rules.lengths import INCH, Mm
+from fronts.rules.practice import PRACTICE
+from fronts.rules.results import Front, Hole
+from tests.rules.laws import LAW
+from tests.rules.small_kitchens import BOX, cabinet, inch, kitchen, only_front, opening
+
+STEP = inch("1/16")
+# 1/4 in holes, 1 1/2 in from sides and ends, 3/8 in from an edge of wood, 3/16 in clear, edge to
+# edge: common practice, no source.
+
+
+def _front() -> Front:
+    return only_front(kitchen(cabinet(opening("pull-out", boxes=(BOX,)))))
+
+
+PLAIN_FRONT = _front()
+
+
+def _site(box: Box = BOX, front: Front = PLAIN_FRONT, rounds: tuple[Round, ...] = ()) -> Site:
+    side = (front.width - box.width) / 2
+    return Site(box, front, side, inch("1"), rounds, PRACTICE)
+
+
+def _places(found: tuple[Hole, ...]) -> list[tuple[Mm, Mm]]:
+    return [(each.box_x, each.box_y) for each in found]
+
+
+def test_one_in_each_corner_at_the_default_place() -> None:
+    """1 1/2 in from the sides and ends, from the lower left one clockwise."""
+    found = mounting_holes(_site(), STEP)
+    near, across, up = inch("1 1/2"), BOX.width - inch("1 1/2"), BOX.height - inch("1 1/2")
+
+    assert _places(found) == [(near, near), (near, up), (across, up), (across, near)]
+    assert not any(each.moved for each in found)
+    assert found[0].front_x == near + inch("1")
+    assert found[0].front_y == near + inch("1")
+    assert found[0].diameter == inch("1/4")
+
+
+def test_moved_off_a_shelf_pin() -> None:
+    """A 1/4 in pin in the very place: the centre moves 7/16 in, edge to edge 3/16."""
+    pins = ShelfPins(inch("1 1/2"), inch("1 1/2"), inch("1"), 1, inch("1/4"))
+
+    found = mounting_holes(_site(replace(BOX, shelf_pins=(pins,))), STEP)
+
+    assert found[0].moved
+    assert (found[0].box_x - pins.x) ** 2 + (found[0].box_y - pins.y) ** 2 == inch("7/16") ** 2
+    assert not any(each.moved for each in found[1:])
+
+
+def test_moved_into_the_stile_of_a_five_piece_front() -> None:
+    """2 1/2 in from the front's edge is past a 2 1/4 in stile less 3/8 in: out to 1 7/8 in."""
+    front = replace(PLAIN_FRONT, build="five-piece", stile=inch("2 1/4"), rail=inch("2 1/4"))
+
+    found = mounting_holes(_site(front=front), STEP)
+
+    assert [each.front_x for each in found] == [
+        inch("1 7/8"), inch("1 7/8"), front.width - inch("1 7/8"), front.width - inch("1 7/8"),
+    ]  # fmt: skip
+
+
+def test_no_place_over_a_panel() -> None:
+    """A narrow box high up in the panel of a wide front has no solid wood behind its corners."""
+    front = replace(
+        PLAIN_FRONT, build="five-piece", width=inch("36"), height=inch("36"),
+        stile=inch("2"), rail=inch("2"),
+    )  # fmt: skip
+    site = Site(BOX, front, inch("10"), inch("5"), (), PRACTICE)
+
+    assert mounting_holes(site, STEP) == ()
+
+
+def test_no_place_in_a_box_too_low() -> None:
+    """A box front under twice 3/8 in has no solid wood at all."""
+    assert mounting_holes(_site(replace(BOX, height=inch("5/8"))), STEP) == ()
+
+
+@pytest.mark.parametrize("slide", ["bottom", "side", "under"])
+def test_slides_lie_outside_the_box(slide: SlideKind) -> None:
+    """A slide hangs below the box or at its sides; holes in the box keep clear by being in it."""
+    box = replace(BOX, slide=slide, slide_width=inch("1 3/4"), slide_height=inch("1/2"))
+
+    for bar in slide_bars(box):
+        below = bar.top <= 0
+        beside = bar.right <= 0 or bar.left >= box.width
+        assert below or beside
+
+
+eighths = st.integers(0, 40).map(lambda n: n * INCH / 8)
+
+
+@st.composite
+def _sites(draw: st.DrawFn) -> Site:
+    """Low boxes, so that places run out; pins, rounds and frames in the way."""
+    width = draw(st.integers(8, 40)) * INCH / 4
+    box = Box(
+        width=width,
+        height=draw(st.integers(2, 24)) * INCH / 4,
+        front_thickness=inch("3/4"),
+        rise=inch("1/2"),
+        slide=draw(st.sampled_from([None, "bottom", "side", "under"])),
+        slide_width=inch("1 3/4"),
+        slide_height=inch("1/2"),
+        shelf_pins=tuple(
+            ShelfPins(draw(eighths), draw(eighths), inch("1"), draw(st.integers(1, 6)), inch("1/4"))
+            for _ in range(draw(st.integers(0, 2)))
+        ),
+    )
+    front = replace(
+        PLAIN_FRONT,
+        width=width + draw(st.integers(-8, 24)) * INCH / 8,
+        height=box.height + draw(st.integers(-8, 24)) * INCH / 8,
+        build=draw(st.sampled_from(["slab", "five-piece"])),
+        stile=draw(st.integers(4, 24)) * INCH / 8,
+        rail=draw(st.integers(4, 24)) * INCH / 8,
+    )
+    rounds = tuple(
+        Round(draw(eighths), draw(eighths), draw(st.sampled_from([inch("3/16"), Fraction(35)])))
+        for _ in range(draw(st.integers(0, 2)))
+    )
+    side, jig = draw(st.integers(-8, 12)) * INCH / 8, draw(st.integers(-8, 12)) * INCH / 8
+    return Site(box, front, side, jig, rounds, PRACTICE)
+
+
+def _allowed(site: Site, x: Mm, y: Mm) -> bool:
+    """The rule in its own words, for a hole's centre in the box front's places."""
+    edge, radius, clear = inch("3/8"), inch("1/8"), inch("3/16")
+    box, front = site.box, site.front
+    in_box = edge <= x <= box.width - edge and edge <= y <= box.height - edge
+    fx, fy = x + site.side_offset, y + site.jig_thickness
+    in_front = edge <= fx <= front.width - edge and edge <= fy <= front.height - edge
+    stile, rail = front.stile - edge, front.rail - edge
+    in_member = fx <= stile or fx >= front.width - stile or fy <= rail or fy >= front.height - rail
+    pins = [
+        (p.x, p.y + n * p.pitch, p.diameter / 2) for p in box.shelf_pins for n in range(p.count)
+    ]
+    rounds = [*pins, *((r.x, r.y, r.diameter / 2) for r in site.rounds)]
+    apart = all((x - cx) ** 2 + (y - cy) ** 2 >= (radius + clear + r) ** 2 for cx, cy, r in rounds)
+    return in_box and in_front and apart and (front.build == "slab" or in_member)
+
+
+@LAW
+@given(_sites())
+def test_every_hole_obeys_every_constraint(site: Site) -> None:
+    """In the box, in the front's solid wood, clear of pins, knob and bores, and of each other."""
+    found = mounting_holes(site, STEP)
+
+    for hole in found:
+        assert _allowed(site, hole.box_x, hole.box_y)
+        assert hole.front_x == hole.box_x + site.side_offset
+        assert hole.front_y == hole.box_y + site.jig_thickness
+    for index, one in enumerate(found):
+        for other in found[index + 1 :]:
+            apart = (one.box_x - other.box_x) ** 2 + (one.box_y - other.box_y) ** 2
+            assert apart >= inch("7/16") ** 2
+
+
+def _least_move(site: Site, start: tuple[Mm, Mm], *, right: bool, top: bool) -> Mm | None:
+    """The square of the shortest way, in steps, to a place that is allowed; by trying all."""
+    box = site.box
+    reach = [
+        range(-int(wish / STEP), int((size / 2 - inch("7/32") - wish) // STEP) + 1)
+        for wish, size in zip(start, (box.width, box.height), strict=True)
+    ]
+    for far, i, j in sorted((i * i + j * j, i, j) for i, j in product(*reach)):
+        inward, up = start[0] + i * STEP, start[1] + j * STEP
+        x, y = box.width - inward if right else inward, box.height - up if top else up
+        if _allowed(site, x, y):
+            return Fraction(far)
+    return None
+
+
+@settings(LAW, max_examples=25)
+@given(_sites())
+def test_moved_as_little_as_may_be(site: Site) -> None:
+    """Against every place in the corner's quarter on the same grid."""
+    box = site.box
+    wide, tall = (min(inch("1 1/2"), each / 2 - inch("7/32")) for each in (box.width, box.height))
+    middle = (box.width / 2, box.height / 2)
+    holes = {(h.box_x > middle[0], h.box_y > middle[1]): h for h in mounting_holes(site, STEP)}
+
+    for right, top in product((False, True), (False, True)):
+        moved, hole = None, holes.get((right, top))
+        if hole is not None:
+            inward = box.width - hole.box_x if right else hole.box_x
+            up = box.height - hole.box_y if top else hole.box_y
+            moved = ((inward - wide) / STEP) ** 2 + ((up - tall) / STEP) ** 2
+        assert moved == _least_move(site, (wide, tall), right=right, top=top)
