@@ -1,0 +1,168 @@
+"""One cabinet's elevation, large: its members, openings and fronts, with overlays and gaps."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from fronts.drawings.crossing import Area
+from fronts.drawings.dimension import Axis, Chain, Piece, dimension_chain, small_gap
+from fronts.drawings.drawing import PAPER, Drawing, Ink
+from fronts.drawings.front_marks import Letters, draw_front, draw_hand, front_area, name_front
+from fronts.drawings.gaps import draw_gaps, gaps_between
+from fronts.drawings.scale import Scale, fitted, largest
+from fronts.drawings.svg import Px
+from fronts.rules.kitchen import Cabinet, Kitchen, Opening
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Front, Schedule
+
+_LETTERS = Letters(name=16_00, figure=13_50)
+_ROW: Px = 13_00
+_PLACES = (50, 35, 65, 25, 75, 15, 85)
+
+
+@dataclass(frozen=True, slots=True)
+class _View:
+    drawing: Drawing
+    scale: Scale
+    cabinet: Cabinet
+    fronts: Sequence[Front]
+    unit: str
+
+
+def cabinet_elevation(
+    schedule: Schedule,
+    kitchen: Kitchen,
+    cabinet_label: str,
+    *,
+    unit: str,
+    ink: Ink = PAPER,
+    room: tuple[Px, Px] = (360_00, 380_00),
+) -> str:
+    """The cabinet as an `<svg>` no larger than `room`, chains of dimensions and all."""
+    cabinet = next(each for each in kitchen.cabinets if each.label == cabinet_label)
+    fronts = [each for each in schedule.fronts if each.cabinet == cabinet_label]
+    stopped = {at for each in schedule.findings if each.level == "stop" for at in each.where}
+
+    def drawn(size: int) -> Drawing:
+        view = _View(Drawing(ink), Scale(size, cabinet.x, cabinet.y), cabinet, fronts, unit)
+        _draw(view, stopped)
+        return view.drawing
+
+    first = fitted(cabinet.width, cabinet.height, room=room, most=1_200)
+    title = f"Elevation of cabinet {cabinet_label}"
+    return largest(drawn, first, room).svg(title, "cabinet")
+
+
+def _draw(view: _View, stopped: set[str]) -> None:
+    _body(view, stopped)
+    _laps(view)
+    draw_gaps(
+        view.drawing, view.scale, gaps_between(view.fronts), unit=view.unit, size=_LETTERS.figure
+    )
+    for front in view.fronts:
+        draw_hand(view.drawing, view.scale, front)
+    _chains(view)
+
+
+def _body(view: _View, stopped: set[str]) -> None:
+    drawing, scale, cabinet = view.drawing, view.scale, view.cabinet
+    drawing.rect("cabinet", scale.area(cabinet.x, cabinet.y, cabinet.width, cabinet.height))
+    for hole in cabinet.openings:
+        drawing.rect("opening", _opening(view, hole))
+    for front in view.fronts:
+        stop = bool(stopped & {front.label, f"{front.cabinet}.{front.opening}"})
+        draw_front(drawing, scale, front, stopped=stop)
+    for front in view.fronts:
+        stop = bool(stopped & {front.label, f"{front.cabinet}.{front.opening}"})
+        name_front(
+            drawing,
+            front_area(scale, front),
+            front,
+            unit=view.unit,
+            letters=_LETTERS,
+            stopped=stop,
+        )
+
+
+def _opening(view: _View, hole: Opening) -> Area:
+    cabinet = view.cabinet
+    return view.scale.area(cabinet.x + hole.x, cabinet.y + hole.y, hole.width, hole.height)
+
+
+def _laps(view: _View) -> None:
+    """How far each front laps past its opening, or stands inside it, at its sides."""
+    holes = {each.label: each for each in view.cabinet.openings}
+    for front in view.fronts:
+        hole, area = _opening(view, holes[front.opening]), front_area(view.scale, front)
+        for axis, side, edge, inner in (
+            ("x", "left", area.left, hole.left),
+            ("x", "right", hole.right, area.right),
+            ("y", "top", area.top, hole.top),
+            ("y", "bottom", hole.bottom, area.bottom),
+        ):
+            overlay = front.edges[side].overlay  # type: ignore[index]
+            if overlay:
+                _lap(view, axis, side, (edge, inner), overlay, area)  # type: ignore[arg-type]
+
+
+def _lap(view: _View, axis: Axis, side: str, ends: tuple[Px, Px], overlay: Mm, area: Area) -> None:
+    low, high = (area.top, area.bottom) if axis == "x" else (area.left, area.right)
+    after = side in ("left", "top")
+    small_gap(
+        view.drawing,
+        axis=axis,
+        start=min(ends),
+        end=max(ends),
+        tries=[low + (high - low) * each // 100 for each in _PLACES],
+        text=show(abs(overlay), view.unit),
+        size=_LETTERS.figure,
+        rooms=(None, area) if after else (area, None),
+    )
+
+
+def _chains(view: _View) -> None:
+    """Members and openings below and at the left; fronts and reveals above and at the right."""
+    cabinet, scale, drawing = view.cabinet, view.scale, view.drawing
+    right, top = cabinet.x + cabinet.width, cabinet.y + cabinet.height
+    across = [each for hole in cabinet.openings for each in (hole.x, hole.x + hole.width)]
+    upward = [each for hole in cabinet.openings for each in (hole.y, hole.y + hole.height)]
+    below, left = scale.y(cabinet.y), scale.x(cabinet.x)
+    xs = [cabinet.x, *(cabinet.x + each for each in across), right]
+    ys = [cabinet.y, *(cabinet.y + each for each in upward), top]
+    _chain(view, Chain("x", below + _ROW, 1, below, _LETTERS.figure), xs)
+    _chain(view, Chain("y", left - _ROW, -1, left, _LETTERS.figure), ys)
+    above, beside = drawing.bounds().top, scale.x(right)
+    _chain(view, Chain("x", above - _ROW, -1, above, _LETTERS.figure), _fronts_at(view, "x"))
+    _chain(view, Chain("y", beside + _ROW, 1, beside, _LETTERS.figure), _fronts_at(view, "y"))
+
+
+def _fronts_at(view: _View, axis: Axis) -> list[Mm]:
+    """The edges of the fronts along the top, or along the right, and the cabinet's own."""
+    cabinet = view.cabinet
+    if axis == "x":
+        row = [each for each in view.fronts if _outermost(each, view.fronts, "x")]
+        edges = [at for each in row for at in (each.x, each.right)]
+        return [cabinet.x, *edges, cabinet.x + cabinet.width] if row else []
+    row = [each for each in view.fronts if _outermost(each, view.fronts, "y")]
+    edges = [at for each in row for at in (each.y, each.top)]
+    return [cabinet.y, *edges, cabinet.y + cabinet.height] if row else []
+
+
+def _outermost(front: Front, fronts: Sequence[Front], axis: Axis) -> bool:
+    """Whether no other front stands over it (axis x), or to the right of it (axis y)."""
+    if axis == "x":
+        return not any(
+            each.y >= front.top and each.x < front.right and front.x < each.right for each in fronts
+        )
+    return not any(
+        each.x >= front.right and each.y < front.top and front.y < each.top for each in fronts
+    )
+
+
+def _chain(view: _View, chain: Chain, stops: Sequence[Mm]) -> None:
+    place = view.scale.x if chain.axis == "x" else view.scale.y
+    pieces: list[Piece] = []
+    for low, high in pairwise(sorted(set(stops))):
+        start, end = sorted((place(low), place(high)))
+        pieces.append(Piece(start, end, show(high - low, view.unit)))
+    dimension_chain(view.drawing, chain, pieces)

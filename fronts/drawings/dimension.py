@@ -1,0 +1,226 @@
+"""Dimension lines after ISO 129-1: thin lines, obliques at the ends, figures that never meet.
+
+A figure stands beside its own piece where it fits. Others are led to: along a level chain in
+a second row, along an upright one in the same column; moved apart as little as it takes.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+from fronts.drawings.crossing import Area
+from fronts.drawings.drawing import Anchor, Drawing, text_area
+from fronts.drawings.lettering import line_height, text_width
+from fronts.drawings.svg import Px
+
+Axis: TypeAlias = Literal["x", "y"]
+Towards: TypeAlias = Literal[-1, 1]
+
+_TICK: Px = 3_50
+_PAST: Px = 3_00
+_CLEAR: Px = 5_00
+_AIR: Px = 2_00
+_LEADER: Px = 8_00
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """One piece of a chain, from `start` to `end` along it."""
+
+    start: Px
+    end: Px
+    text: str
+    bold: bool = False
+
+    @property
+    def middle(self) -> Px:
+        return (self.start + self.end) // 2
+
+
+@dataclass(frozen=True, slots=True)
+class Chain:
+    """Where a chain of dimensions runs: along which axis, at what place, figures towards where.
+
+    `base` is where the extension lines begin.
+    """
+
+    axis: Axis
+    at: Px
+    towards: Towards
+    base: Px
+    size: Px = 11_00
+
+    def point(self, along: Px, across: Px) -> tuple[Px, Px]:
+        return (along, across) if self.axis == "x" else (across, along)
+
+    def along(self, piece: Piece) -> Px:
+        """What the figure takes along the chain, with its clearance."""
+        if self.axis == "y":
+            return line_height(self.size)
+        return text_width(piece.text, self.size, bold=piece.bold) + _CLEAR
+
+    def across(self, piece: Piece) -> Px:
+        if self.axis == "x":
+            return line_height(self.size)
+        return text_width(piece.text, self.size, bold=piece.bold)
+
+
+def dimension_chain(drawing: Drawing, chain: Chain, pieces: Sequence[Piece]) -> Px:
+    """Draw the chain; gives the outermost place that it takes, for the next one to begin after."""
+    drawn = [each for each in pieces if each.end > each.start]
+    if not drawn:
+        return chain.at
+    _lines(drawing, chain, drawn)
+    if chain.axis == "y":
+        return chain.at + chain.towards * _column(drawing, chain, drawn)
+    inside = [each for each in drawn if each.end - each.start >= chain.along(each)]
+    outside = [each for each in drawn if each.end - each.start < chain.along(each)]
+    first = chain.at + chain.towards * _CLEAR
+    for piece in inside:
+        _figure(drawing, chain, piece, piece.middle, first)
+    depth = max((chain.across(each) for each in inside), default=0) + _CLEAR
+    if outside:
+        depth = _second_row(drawing, chain, outside, depth)
+    return chain.at + chain.towards * depth
+
+
+def spread(wants: Sequence[tuple[Px, Px]]) -> list[Px]:
+    """Middles for things wanted at (middle, extent), in order, moved apart as little as it takes.
+
+    Pools neighbours that would meet, so that each pool stays centred on what it wanted.
+    """
+    pools: list[tuple[list[int], Px, Px]] = []
+    for index, (middle, extent) in enumerate(wants):
+        pool = ([index], middle - extent // 2, extent)
+        while pools and pools[-1][1] + pools[-1][2] > pool[1]:
+            before = pools.pop()
+            count, total = len(before[0]) + len(pool[0]), before[2] + pool[2]
+            centre = (
+                (before[1] + before[2] // 2) * len(before[0])
+                + (pool[1] + pool[2] // 2) * len(pool[0])
+            ) // count
+            pool = (before[0] + pool[0], centre - total // 2, total)
+        pools.append(pool)
+    middles = [0] * len(wants)
+    for indexes, start, _ in pools:
+        for index in indexes:
+            middles[index] = start + wants[index][1] // 2
+            start += wants[index][1]
+    return middles
+
+
+def small_gap(
+    drawing: Drawing,
+    *,
+    axis: Axis,
+    start: Px,
+    end: Px,
+    tries: Sequence[Px],
+    text: str,
+    size: Px,
+    rooms: tuple[Area | None, Area | None],
+) -> bool:
+    """Dimension a narrow gap by two arrows that point into it, its figure behind one of them.
+
+    Tried at each of the places `tries` across the gap, the figure first in the room after the
+    gap, then in the one before; False where there is no free place.
+    """
+    for at in tries:
+        for room, towards in ((rooms[1], 1), (rooms[0], -1)):
+            if room is None:
+                continue
+            edge = end if towards == 1 else start
+            area, x, y, anchor = _behind_arrow(axis, edge, towards, at, text, size)
+            arrows = _arrow_area(axis, start, end, at)
+            if room.holds(area) and drawing.free(area.grown(_AIR)) and drawing.free(arrows):
+                _arrow(drawing, axis, start, at, -1)
+                _arrow(drawing, axis, end, at, 1)
+                drawing.text(x, y, text, size, anchor, kind="gap")
+                drawing.taken.append(arrows)
+                return True
+    return False
+
+
+def _behind_arrow(
+    axis: Axis, edge: Px, towards: int, at: Px, text: str, size: Px
+) -> tuple[Area, Px, Px, Anchor]:
+    if axis == "x":
+        x, y = edge + towards * (_ARROW + 2_00), at
+        anchor: Anchor = "start" if towards == 1 else "end"
+    else:
+        x, y = at, edge + towards * (_ARROW + line_height(size) // 2)
+        anchor = "middle"
+    return text_area(x, y, text, size, anchor), x, y, anchor
+
+
+_ARROW: Px = 9_00
+_HEAD: Px = 4_50
+_HALF_HEAD: Px = 1_60
+
+
+def _arrow_area(axis: Axis, start: Px, end: Px, at: Px) -> Area:
+    if axis == "x":
+        return Area(start - _ARROW, at - _HALF_HEAD, end + _ARROW, at + _HALF_HEAD)
+    return Area(at - _HALF_HEAD, start - _ARROW, at + _HALF_HEAD, end + _ARROW)
+
+
+def _arrow(drawing: Drawing, axis: Axis, tip: Px, at: Px, away: int) -> None:
+    tail, neck = tip + away * _ARROW, tip + away * _HEAD
+    if axis == "x":
+        drawing.line("dimension", tip, at, tail, at)
+        drawing.solid([(tip, at), (neck, at - _HALF_HEAD), (neck, at + _HALF_HEAD)])
+    else:
+        drawing.line("dimension", at, tip, at, tail)
+        drawing.solid([(at, tip), (at - _HALF_HEAD, neck), (at + _HALF_HEAD, neck)])
+
+
+def _lines(drawing: Drawing, chain: Chain, pieces: Sequence[Piece]) -> None:
+    stops = sorted({each.start for each in pieces} | {each.end for each in pieces})
+    drawing.line("dimension", *chain.point(stops[0], chain.at), *chain.point(stops[-1], chain.at))
+    for stop in stops:
+        begin = chain.base + chain.towards * 2_00
+        end = chain.at + chain.towards * _PAST
+        drawing.line("dimension", *chain.point(stop, begin), *chain.point(stop, end))
+        x, y = chain.point(stop, chain.at)
+        drawing.line("cabinet", x - _TICK, y + _TICK, x + _TICK, y - _TICK)
+
+
+def _second_row(drawing: Drawing, chain: Chain, pieces: Sequence[Piece], depth: Px) -> Px:
+    row = depth + _LEADER
+    order = sorted(pieces, key=lambda each: each.middle)
+    middles = spread([(each.middle, chain.along(each)) for each in order])
+    for piece, middle in zip(order, middles, strict=True):
+        begin = chain.point(piece.middle, chain.at)
+        elbow = chain.point(piece.middle, chain.at + chain.towards * (depth + 1_00))
+        end = chain.point(middle, chain.at + chain.towards * (row - 1_00))
+        drawing.path("dimension", [begin, elbow, end])
+        _figure(drawing, chain, piece, middle, chain.at + chain.towards * row)
+    return row + max(chain.across(each) for each in pieces)
+
+
+def _column(drawing: Drawing, chain: Chain, pieces: Sequence[Piece]) -> Px:
+    """Figures one under another beside an upright chain; those pushed off their piece are led."""
+    order = sorted(pieces, key=lambda each: each.middle)
+    middles = spread([(each.middle, chain.along(each)) for each in order])
+    led = [
+        not each.start + chain.size // 2 <= middle <= each.end - chain.size // 2
+        for each, middle in zip(order, middles, strict=True)
+    ]
+    depth = _CLEAR + (_LEADER if any(led) else 0)
+    edge = chain.at + chain.towards * depth
+    for piece, middle, off in zip(order, middles, led, strict=True):
+        if off:
+            end = chain.point(middle, edge - chain.towards * 1_50)
+            elbow = chain.point(piece.middle, chain.at + chain.towards * _CLEAR)
+            drawing.path("dimension", [chain.point(piece.middle, chain.at), elbow, end])
+        _figure(drawing, chain, piece, middle, edge)
+    return depth + max(chain.across(each) for each in pieces)
+
+
+def _figure(drawing: Drawing, chain: Chain, piece: Piece, middle: Px, edge: Px) -> None:
+    if chain.axis == "x":
+        y = edge + chain.towards * line_height(chain.size) // 2
+        drawing.text(middle, y, piece.text, chain.size, bold=piece.bold, kind="dimension")
+        return
+    anchor: Anchor = "end" if chain.towards == -1 else "start"
+    drawing.text(edge, middle, piece.text, chain.size, anchor, bold=piece.bold, kind="dimension")

@@ -1,0 +1,195 @@
+"""A drawing in the making: lines of the standard kinds, texts that keep clear of each other."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Literal, TypeAlias
+
+from fronts.drawings.crossing import Area, left_open
+from fronts.drawings.lettering import line_height, text_width
+from fronts.drawings.svg import Px, element, number, words
+
+Anchor: TypeAlias = Literal["start", "middle", "end"]
+Kind: TypeAlias = Literal[
+    "front", "cabinet", "opening", "hand", "dimension", "floor", "stop", "hatch", "box", "hidden"
+]
+
+_LINES: dict[Kind, tuple[Px, str | None]] = {
+    "front": (180, None),
+    "cabinet": (70, None),
+    "opening": (70, "4 3"),
+    "hand": (60, "8 4"),
+    "dimension": (50, None),
+    "floor": (140, None),
+    "stop": (300, None),
+    "hatch": (80, None),
+    "box": (120, None),
+    "hidden": (80, "4 3"),
+}
+"""Line kinds and weights after ISO 128-2: thick outlines, thin dimensions, dashes for hidden."""
+
+
+EDGE: Px = 4_00
+"""Left free around a whole drawing."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ink:
+    """What a drawing is drawn with: its colour, and its lettering's font where it must be named."""
+
+    colour: str
+    font: str | None = None
+
+
+SCREEN = Ink("currentColor")
+PAPER = Ink("#000", "Sheet Sans")
+
+
+def text_area(
+    x: Px, y: Px, text: str, size: Px, anchor: Anchor = "middle", *, bold: bool = False
+) -> Area:
+    """Where a text stands whose middle line is at `y`."""
+    width, half = text_width(text, size, bold=bold), line_height(size) // 2
+    left = {"start": x, "middle": x - width // 2, "end": x - width}[anchor]
+    return Area(left, y - half, left + width, y + half)
+
+
+@dataclass(slots=True)
+class Drawing:
+    """Collects parts in drawing order; `taken` are the places that text must keep clear of."""
+
+    ink: Ink = SCREEN
+    parts: list[str] = field(default_factory=list)
+    taken: list[Area] = field(default_factory=list)
+    seen: list[Area] = field(default_factory=list)
+
+    def line(self, kind: Kind, x1: Px, y1: Px, x2: Px, y2: Px) -> None:
+        self._see(Area(min(x1, x2), min(y1, y2), max(x1, x2), max(y1, y2)))
+        self.parts.append(
+            element("line", {"x1": x1, "y1": y1, "x2": x2, "y2": y2, **self._stroke(kind)})
+        )
+
+    def broken_line(self, kind: Kind, x1: Px, y1: Px, x2: Px, y2: Px) -> None:
+        """A line that leaves out what would run through a text."""
+        for start, end in left_open((x1, y1), (x2, y2), self.taken):
+            self.line(kind, *start, *end)
+
+    def path(self, kind: Kind, points: Sequence[tuple[Px, Px]]) -> None:
+        """A run of straight lines through the points."""
+        for x, y in points:
+            self._see(Area(x, y, x, y))
+        self.parts.append(
+            element("polyline", {"points": _written(points), "fill": "none", **self._stroke(kind)})
+        )
+
+    def rect(self, kind: Kind, area: Area, *, target: bool = False) -> None:
+        """An outline; a `target` can be clicked anywhere inside."""
+        self._see(area)
+        place: dict[str, str | Px | None] = {
+            "x": area.left,
+            "y": area.top,
+            "width": area.width,
+            "height": area.height,
+        }
+        events: dict[str, str | Px | None] = {"pointer-events": "all" if target else None}
+        self.parts.append(
+            element("rect", {**place, "fill": "none", **events, **self._stroke(kind)})
+        )
+
+    def circle(self, kind: Kind, x: Px, y: Px, radius: Px, *, filled: bool = False) -> None:
+        self._see(Area(x - radius, y - radius, x + radius, y + radius))
+        fill = self.ink.colour if filled else "none"
+        self.parts.append(
+            element("circle", {"cx": x, "cy": y, "r": radius, "fill": fill, **self._stroke(kind)})
+        )
+
+    def solid(self, points: Sequence[tuple[Px, Px]]) -> None:
+        """A small filled shape, an arrowhead."""
+        self.parts.append(element("polygon", {"points": _written(points), "fill": self.ink.colour}))
+
+    def text(
+        self,
+        x: Px,
+        y: Px,
+        text: str,
+        size: Px,
+        anchor: Anchor = "middle",
+        *,
+        bold: bool = False,
+        kind: str = "figure",
+    ) -> None:
+        """A text whose middle line is at `y`; its place is taken from then on."""
+        area = text_area(x, y, text, size, anchor, bold=bold)
+        self._see(area)
+        self.taken.append(area)
+        attributes: dict[str, str | Px | None] = {
+            "class": f"drawn-{kind}",
+            "x": x,
+            "y": y + size * 36 // 100,
+            "font-size": size,
+            "font-weight": "700" if bold else None,
+            "text-anchor": None if anchor == "start" else anchor,
+        }
+        self.parts.append(element("text", attributes, words(text)))
+
+    def free(self, area: Area, within: Area | None = None) -> bool:
+        """Whether a text can stand there."""
+        if within is not None and not within.holds(area):
+            return False
+        return not any(area.overlaps(each) for each in self.taken)
+
+    def opened(self, name: str, attributes: Mapping[str, str | None]) -> int:
+        """Begin a group: what is drawn from here goes inside it at `closed`."""
+        written = element(name, attributes, "\0")
+        self.parts.append(written.partition("\0")[0])
+        return len(self.parts) - 1
+
+    def closed(self, name: str) -> None:
+        self.parts.append(f"</{name}>")
+
+    def bounds(self) -> Area:
+        """What has been drawn so far, in all."""
+        if not self.seen:
+            return Area(0, 0, 0, 0)
+        return Area(
+            min(each.left for each in self.seen),
+            min(each.top for each in self.seen),
+            max(each.right for each in self.seen),
+            max(each.bottom for each in self.seen),
+        )
+
+    def svg(self, title: str, kind: str, *, linked: bool = False) -> str:
+        """The whole drawing as one `<svg>` at its own size.
+
+        A drawing with links inside is a group, since links in an image are not read out.
+        """
+        area = self.bounds().grown(EDGE)
+        box = " ".join(number(each) for each in (area.left, area.top, area.width, area.height))
+        attributes: dict[str, str | Px | None] = {
+            "xmlns": "http://www.w3.org/2000/svg",
+            "class": f"drawing drawing-{kind}",
+            "viewBox": box,
+            "width": area.width,
+            "height": area.height,
+            "role": "group" if linked else "img",
+            "aria-label": title,
+            "color": None if self.ink.colour == "currentColor" else self.ink.colour,
+            "fill": self.ink.colour,
+            "font-family": self.ink.font,
+        }
+        return element("svg", attributes, element("title", {}, words(title)), *self.parts)
+
+    def _stroke(self, kind: Kind) -> dict[str, str | Px | None]:
+        width, dashes = _LINES[kind]
+        return {
+            "class": f"line-{kind}",
+            "stroke": self.ink.colour,
+            "stroke-width": width,
+            "stroke-dasharray": dashes,
+        }
+
+    def _see(self, area: Area) -> None:
+        self.seen.append(area)
+
+
+def _written(points: Sequence[tuple[Px, Px]]) -> str:
+    return " ".join(f"{number(x)},{number(y)}" for x, y in points)

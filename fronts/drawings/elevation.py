@@ -1,0 +1,188 @@
+"""A wall's elevation to scale: cabinets, openings, fronts, gaps, findings, and its dimensions."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from fronts.drawings.dimension import Chain, Piece, dimension_chain
+from fronts.drawings.drawing import SCREEN, Drawing, Ink
+from fronts.drawings.front_marks import (
+    SCREEN_LETTERS,
+    Letters,
+    draw_front,
+    draw_hand,
+    front_area,
+    name_front,
+)
+from fronts.drawings.gaps import draw_gaps, gaps_between
+from fronts.drawings.lettering import shortened
+from fronts.drawings.scale import Scale, fitted
+from fronts.drawings.svg import Px, safe_id
+from fronts.rules.kitchen import Cabinet, Kitchen
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Front, Schedule
+
+_MARGIN: Px = 12_00
+_ROW: Px = 14_00
+_MOST_LEVELS = 8
+"""More heights than this in one chain are no help; then only the whole height is given."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """The room for an elevation, the scales it may take, and its lettering.
+
+    `least` and `most` are thousandths of a pixel to the millimetre.
+    """
+
+    room: tuple[Px, Px] = (1090_00, 560_00)
+    least: int = 170
+    most: int = 460
+    letters: Letters = SCREEN_LETTERS
+
+
+PAGE = Sheet()
+"""For the job's page: grows sideways rather than becoming too small to read."""
+
+
+def wall_elevation(
+    schedule: Schedule,
+    kitchen: Kitchen,
+    wall: str,
+    *,
+    unit: str,
+    links: Callable[[str], str] | None = None,
+    ink: Ink = SCREEN,
+    sheet: Sheet = PAGE,
+) -> str:
+    """The wall as an `<svg>`; `links` gives the address that a front's label leads to."""
+    cabinets = [each for each in kitchen.cabinets if each.wall == wall]
+    drawing = Drawing(ink)
+    title = f"Elevation of wall {wall}"
+    if not cabinets:
+        drawing.text(0, 0, "No cabinets on this wall yet", 13_00, "start")
+        return drawing.svg(title, "elevation")
+    fronts = [each for each in schedule.fronts if each.wall == wall]
+    scale = _scale(cabinets, fronts, sheet)
+    _cabinets(drawing, scale, cabinets)
+    _floor(drawing, scale, cabinets)
+    _fronts(drawing, scale, fronts, _stopped(schedule), unit, links, sheet.letters)
+    draw_gaps(drawing, scale, gaps_between(fronts), unit=unit, size=sheet.letters.figure)
+    for front in fronts:
+        draw_hand(drawing, scale, front)
+    _dimensions(drawing, scale, cabinets, unit, sheet.letters.figure)
+    return drawing.svg(title, "elevation", linked=links is not None)
+
+
+def _stopped(schedule: Schedule) -> frozenset[str]:
+    return frozenset(
+        label for each in schedule.findings if each.level == "stop" for label in each.where
+    )
+
+
+def _scale(cabinets: Sequence[Cabinet], fronts: Sequence[Front], sheet: Sheet) -> Scale:
+    left = min([*(each.x for each in cabinets), *(each.x for each in fronts)])
+    right = max([*(each.x + each.width for each in cabinets), *(each.right for each in fronts)])
+    top = max([*(each.y + each.height for each in cabinets), *(each.top for each in fronts)])
+    size = fitted(right - left, top, room=sheet.room, most=sheet.most, least=sheet.least)
+    return Scale(size, left=left)
+
+
+def _cabinets(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet]) -> None:
+    for cabinet in cabinets:
+        drawing.rect("cabinet", scale.area(cabinet.x, cabinet.y, cabinet.width, cabinet.height))
+        for hole in cabinet.openings:
+            x, y = cabinet.x + hole.x, cabinet.y + hole.y
+            drawing.rect("opening", scale.area(x, y, hole.width, hole.height))
+
+
+def _floor(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet]) -> None:
+    left = scale.x(min(each.x for each in cabinets)) - _MARGIN
+    right = scale.x(max(each.x + each.width for each in cabinets)) + _MARGIN
+    drawing.line("floor", left, scale.y(Mm(0)), right, scale.y(Mm(0)))
+
+
+def _fronts(
+    drawing: Drawing,
+    scale: Scale,
+    fronts: Sequence[Front],
+    stopped: frozenset[str],
+    unit: str,
+    links: Callable[[str], str] | None,
+    letters: Letters,
+) -> None:
+    for front in fronts:
+        stop = front.label in stopped or f"{front.cabinet}.{front.opening}" in stopped
+        said = _said(front, unit, stop=stop)
+        kind = f"front front-{front.kind}" + (" front-stop" if stop else "")
+        drawing.opened("g", {"id": safe_id("front", front.label), "class": kind})
+        if links is not None:
+            drawing.opened("a", {"href": links(front.label), "aria-label": said})
+        draw_front(drawing, scale, front, stopped=stop, target=links is not None)
+        area = front_area(scale, front)
+        name_front(drawing, area, front, unit=unit, letters=letters, stopped=stop)
+        if links is not None:
+            drawing.closed("a")
+        drawing.closed("g")
+
+
+def _said(front: Front, unit: str, *, stop: bool) -> str:
+    hand = f", hinged {front.hinged}" if front.hinged else ""
+    size = f"{show(front.width, unit)} × {show(front.height, unit)} {unit}"
+    return f"{front.label}: {front.kind}{hand}, {size}" + (" — stop, do not cut" if stop else "")
+
+
+def _dimensions(
+    drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], unit: str, size: Px
+) -> None:
+    standing = [each for each in cabinets if each.kind != "wall"]
+    hung = [each for each in cabinets if each.kind == "wall"]
+    _names(drawing, scale, cabinets, size)
+    bounds = drawing.bounds()
+    below = bounds.bottom + _ROW
+    if standing:
+        chain = Chain("x", below, 1, scale.y(Mm(0)), size)
+        below = dimension_chain(drawing, chain, _widths(scale, standing, unit)) + _ROW // 2
+    left = min(each.x for each in cabinets)
+    right = max(each.x + each.width for each in cabinets)
+    overall = Piece(scale.x(left), scale.x(right), show(right - left, unit), bold=True)
+    if len(cabinets) > 1:
+        dimension_chain(drawing, Chain("x", below, 1, scale.y(Mm(0)), size), [overall])
+    if hung:
+        chain = Chain("x", bounds.top - _ROW, -1, bounds.top, size)
+        dimension_chain(drawing, chain, _widths(scale, hung, unit))
+    chain = Chain("y", bounds.left - _ROW // 2, -1, bounds.left + _MARGIN, size)
+    dimension_chain(drawing, chain, _heights(scale, cabinets, unit))
+
+
+def _names(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], size: Px) -> None:
+    """Each cabinet's label: under the floor where it stands, over it where it hangs."""
+    for each in cabinets:
+        area = scale.area(each.x, each.y, each.width, each.height)
+        y = area.top - size if each.kind == "wall" else scale.y(Mm(0)) + size
+        name = shortened(each.label, size, area.width - 4_00, bold=True)
+        drawing.text(area.middle[0], y, name, size, bold=True, kind="cabinet")
+
+
+def _widths(scale: Scale, cabinets: Sequence[Cabinet], unit: str) -> list[Piece]:
+    """Each cabinet's width, and the spaces between cabinets."""
+    pieces: list[Piece] = []
+    reached: Mm | None = None
+    for each in sorted(cabinets, key=lambda one: one.x):
+        if reached is not None and each.x > reached:
+            pieces.append(Piece(scale.x(reached), scale.x(each.x), show(each.x - reached, unit)))
+        right = each.x + each.width
+        pieces.append(Piece(scale.x(each.x), scale.x(right), show(each.width, unit)))
+        reached = right if reached is None else max(reached, right)
+    return pieces
+
+
+def _heights(scale: Scale, cabinets: Sequence[Cabinet], unit: str) -> list[Piece]:
+    """The heights that the eye follows: floor, and the bottoms and tops of the cabinets."""
+    tops = (each.y + each.height for each in cabinets)
+    levels = sorted({Mm(0), *(each.y for each in cabinets), *tops})
+    if len(levels) > _MOST_LEVELS:
+        levels = [levels[0], levels[-1]]
+    return [
+        Piece(scale.y(high), scale.y(low), show(high - low, unit)) for low, high in pairwise(levels)
+    ]

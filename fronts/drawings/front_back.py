@@ -1,0 +1,218 @@
+"""One front seen from its back, left and right changed over, with its box, holes and hinges.
+
+This is how the front lies on the bench when it is bored. Below and at the left, places
+are measured from the front's edges; above and at the right, from the box's corner.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from fronts.drawings.crossing import Area
+from fronts.drawings.dimension import Axis, Chain, Piece, Towards, dimension_chain
+from fronts.drawings.drawing import PAPER, Anchor, Drawing, Ink, text_area
+from fronts.drawings.scale import Scale, fitted, largest
+from fronts.drawings.svg import Px
+from fronts.rules.kitchen import Point
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Fitting, Front
+
+_FIGURE: Px = 13_50
+_ROW: Px = 13_00
+_LEAST_HOLE: Px = 2_50
+_CROSS: Px = 4_00
+_NOTE: Px = 12_00
+
+
+@dataclass(frozen=True, slots=True)
+class Bores:
+    """Sizes of what is bored into a front's back."""
+
+    knob: Mm
+    cup: Mm
+    cup_from_edge: Mm
+
+
+@dataclass(frozen=True, slots=True)
+class _View:
+    drawing: Drawing
+    scale: Scale
+    front: Front
+    fitting: Fitting | None
+    bores: Bores
+    unit: str
+
+
+def mirrored(front: Front, x: Mm) -> Mm:
+    """A place across the front's face, as it lies from the left when seen from the back."""
+    return front.width - x
+
+
+def front_from_back(
+    front: Front,
+    fitting: Fitting | None,
+    bores: Bores,
+    *,
+    unit: str,
+    ink: Ink = PAPER,
+    room: tuple[Px, Px] = (340_00, 380_00),
+) -> str:
+    """The front's back as an `<svg>` no larger than `room`."""
+    low, high = _span(front, fitting)
+
+    def drawn(size: int) -> Drawing:
+        drawing = Drawing(ink)
+        _draw(_View(drawing, Scale(size), front, fitting, bores, unit))
+        return drawing
+
+    first = fitted(front.width, high - low, room=room, most=1_200)
+    return largest(drawn, first, room).svg(f"{front.label} seen from the back", "back")
+
+
+def _span(front: Front, fitting: Fitting | None) -> tuple[Mm, Mm]:
+    """The lowest and the highest of front and box, from the front's bottom edge."""
+    if fitting is None:
+        return Mm(0), front.height
+    top = fitting.jig_thickness + fitting.box_height
+    return min(Mm(0), fitting.jig_thickness), max(front.height, top)
+
+
+def _draw(view: _View) -> None:
+    front, fitting = view.front, view.fitting
+    _outline(view)
+    if fitting is not None:
+        _box(view, fitting)
+    _bored(view)
+    _size(view)
+    if fitting is not None:
+        holes = fitting.holes
+        _measured_from_front(view, [each.front_x for each in holes],
+                             [each.front_y for each in holes])  # fmt: skip
+        _measured_from_box(view, fitting)
+    elif front.hinged in ("left", "right"):
+        _measured_from_front(view, [], front.hinge_centres)
+    else:
+        _measured_from_front(view, front.hinge_centres, [])
+
+
+def _size(view: _View) -> None:
+    """The front's size, in its middle or above or below that, where there is room."""
+    front, scale = view.front, view.scale
+    inside = scale.area(Mm(0), Mm(0), front.width, front.height).grown(-3_00)
+    x, y = inside.middle
+    wide, high = show(front.width, view.unit), show(front.height, view.unit)
+    for lines in ((f"{wide} × {high}",), (f"{wide} ×", high)):
+        for centre in (y, y - inside.height // 4, y + inside.height // 4):
+            tops = [centre + (place * 2 - len(lines) + 1) * _ROW * 2 // 3
+                    for place in range(len(lines))]  # fmt: skip
+            areas = [text_area(x, at, text, _FIGURE, bold=True)
+                     for at, text in zip(tops, lines, strict=True)]  # fmt: skip
+            if all(view.drawing.free(each, inside) for each in areas):
+                for at, text in zip(tops, lines, strict=True):
+                    view.drawing.text(x, at, text, _FIGURE, bold=True, kind="size")
+                return
+
+
+def _outline(view: _View) -> None:
+    front, scale, drawing = view.front, view.scale, view.drawing
+    drawing.rect("front", scale.area(Mm(0), Mm(0), front.width, front.height))
+    if front.build != "five-piece":
+        return
+    for x in (front.stile, front.width - front.stile):
+        drawing.line("cabinet", scale.x(x), scale.y(Mm(0)), scale.x(x), scale.y(front.height))
+    left, right = scale.x(front.stile), scale.x(front.width - front.stile)
+    for y in (front.rail, front.height - front.rail):
+        drawing.line("cabinet", left, scale.y(y), right, scale.y(y))
+
+
+def _bored(view: _View) -> None:
+    """Knobs, old bores and hinge cups; each named where its name is free to stand."""
+    front = view.front
+    for knob in front.knobs:
+        _mark(view, knob, view.bores.knob, "knob")
+    for bore in front.bores:
+        _mark(view, bore, view.bores.cup, "old bore", old=True)
+    for centre in front.hinge_centres:
+        _mark(view, hinge_cup(front, view.bores, centre), view.bores.cup, "cup")
+
+
+def hinge_cup(front: Front, bores: Bores, centre: Mm) -> Point:
+    """The middle of a hinge cup, seen from the front."""
+    inset = bores.cup_from_edge
+    if front.hinged in ("left", "right"):
+        return Point(inset if front.hinged == "left" else front.width - inset, centre)
+    return Point(centre, inset if front.hinged == "bottom" else front.height - inset)
+
+
+def _mark(view: _View, place: Point, diameter: Mm, name: str, *, old: bool = False) -> None:
+    drawing, scale = view.drawing, view.scale
+    x, y = scale.x(mirrored(view.front, place.x)), scale.y(place.y)
+    radius = max(_LEAST_HOLE, scale.length(diameter) // 2)
+    drawing.circle("hidden" if old else "cabinet", x, y, radius)
+    _cross(drawing, x, y, radius)
+    inside = scale.area(Mm(0), Mm(0), view.front.width, view.front.height).grown(-3_00)
+    anchor: Anchor
+    inwards = -1 if x > inside.middle[0] else 1
+    beside = x + inwards * (radius + _CROSS + 3_00)
+    for at, down, anchor in (
+        (x, radius + _NOTE, "middle"),
+        (x, -radius - _NOTE, "middle"),
+        (beside, 0, "end" if inwards < 0 else "start"),
+    ):
+        if drawing.free(text_area(at, y + down, name, _NOTE, anchor), inside):
+            drawing.text(at, y + down, name, _NOTE, anchor, kind="note")
+            return
+
+
+def _cross(drawing: Drawing, x: Px, y: Px, radius: Px) -> None:
+    reach = radius + _CROSS
+    drawing.line("dimension", x - reach, y, x + reach, y)
+    drawing.line("dimension", x, y - reach, x, y + reach)
+    drawing.taken.append(Area(x, y, x, y).grown(reach))
+
+
+def _box(view: _View, fitting: Fitting) -> None:
+    drawing, scale, front = view.drawing, view.scale, view.front
+    left = mirrored(front, fitting.side_offset + fitting.jig_length)
+    area = scale.area(left, fitting.jig_thickness, fitting.jig_length, fitting.box_height)
+    drawing.rect("box", area)
+    for hole in fitting.holes:
+        x, y = scale.x(mirrored(front, hole.front_x)), scale.y(hole.front_y)
+        radius = max(_LEAST_HOLE, scale.length(hole.diameter) // 2)
+        drawing.circle("front", x, y, radius)
+        _cross(drawing, x, y, radius)
+
+
+def _measured_from_front(view: _View, xs: Sequence[Mm], ys: Sequence[Mm]) -> None:
+    front, scale = view.front, view.scale
+    across = [Mm(0), *(mirrored(front, each) for each in xs), front.width]
+    upward = [Mm(0), *ys, front.height]
+    base = max(scale.y(Mm(0)), view.drawing.bounds().bottom)
+    left = min(scale.x(Mm(0)), view.drawing.bounds().left)
+    _chain(view, "x", 1, base + _ROW, base, across)
+    _chain(view, "y", -1, left - _ROW, left, upward)
+
+
+def _measured_from_box(view: _View, fitting: Fitting) -> None:
+    """Holes from the box's corner, and on either side how far the front stands past the box."""
+    front, scale = view.front, view.scale
+    left = mirrored(front, fitting.side_offset + fitting.jig_length)
+    low, high = fitting.jig_thickness, fitting.jig_thickness + fitting.box_height
+    xs = [mirrored(front, each.front_x) for each in fitting.holes]
+    ys = [each.front_y for each in fitting.holes]
+    top = min(scale.y(front.height), scale.y(high))
+    right = max(scale.x(front.width), scale.x(left + fitting.jig_length))
+    across = [Mm(0), left, *xs, left + fitting.jig_length, front.width]
+    _chain(view, "x", -1, top - _ROW, top, across)
+    _chain(view, "y", 1, right + _ROW, right, [Mm(0), low, *ys, high])
+
+
+def _chain(
+    view: _View, axis: Axis, towards: Towards, at: Px, base: Px, stops: Sequence[Mm]
+) -> None:
+    place = view.scale.x if axis == "x" else view.scale.y
+    pieces: list[Piece] = []
+    for low, high in pairwise(sorted(set(stops))):
+        start, end = sorted((place(low), place(high)))
+        pieces.append(Piece(start, end, show(high - low, view.unit)))
+    dimension_chain(view.drawing, Chain(axis, at, towards, base, _FIGURE), pieces)

@@ -1,0 +1,177 @@
+"""One front seen from before it: outline, hand, knobs, name, and the frame of a stop."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from fronts.drawings.crossing import Area
+from fronts.drawings.drawing import Drawing, text_area
+from fronts.drawings.lettering import line_height, shortened
+from fronts.drawings.scale import Scale
+from fronts.drawings.svg import Px
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Front
+
+_STOP_BAND: Px = 6_00
+_HATCH_PITCH: Px = 5_00
+_SIGN: Px = 8_00
+KNOB = Mm(9)
+"""Radius at which a knob is drawn where nobody says."""
+
+LEAST_KNOB: Px = 2_20
+_ASIDE = 10
+"""A door's name stands a tenth of its width off the middle, away from its hand's lines."""
+
+
+@dataclass(frozen=True, slots=True)
+class Letters:
+    """Sizes of a drawing's lettering: a front's name, and the figures under it."""
+
+    name: Px = 13_00
+    figure: Px = 11_00
+
+
+SCREEN_LETTERS = Letters()
+
+
+def front_area(scale: Scale, front: Front) -> Area:
+    return scale.area(front.x, front.y, front.width, front.height)
+
+
+def draw_front(
+    drawing: Drawing, scale: Scale, front: Front, *, stopped: bool, target: bool = False
+) -> None:
+    """Outline and knobs, and the frame of a front that must not be cut."""
+    area = front_area(scale, front)
+    if stopped:
+        _stop_frame(drawing, area)
+    drawing.rect("stop" if stopped else "front", area, target=target)
+    radius = max(LEAST_KNOB, scale.length(KNOB))
+    for knob in front.knobs:
+        x, y = scale.x(front.x + knob.x), scale.y(front.y + knob.y)
+        drawing.circle("cabinet", x, y, radius)
+        drawing.taken.append(Area(x, y, x, y).grown(radius))
+
+
+def name_front(
+    drawing: Drawing, area: Area, front: Front, *, unit: str, letters: Letters, stopped: bool
+) -> None:
+    """The front's label, and its size below it where there is room."""
+    inside = area.grown(-(_STOP_BAND + 1_00 if stopped else 2_00))
+    if stopped:
+        _stop_sign(drawing, inside)
+    for lines in _ways_to_say(front, unit, letters, inside):
+        for x, y in _places(area, front):
+            if _lettered(drawing, inside, x, y, lines):
+                return
+
+
+def _places(area: Area, front: Front) -> Iterator[tuple[Px, Px]]:
+    """Where a name may stand: in the middle; else beside, under or over what is there."""
+    x, y = area.middle
+    yield x + _aside(area, front), y
+    yield x, y
+    for across in (-area.width // 4, area.width // 4):
+        yield x + across, y
+    for down in (area.height // 4, -area.height // 4):
+        yield x, y + down
+
+
+def _aside(area: Area, front: Front) -> Px:
+    if front.hinged == "left":
+        return area.width // _ASIDE
+    return -area.width // _ASIDE if front.hinged == "right" else 0
+
+
+def _ways_to_say(
+    front: Front, unit: str, letters: Letters, inside: Area
+) -> Iterator[list[tuple[str, Px, bool]]]:
+    wide, high = show(front.width, unit), show(front.height, unit)
+    name = (front.label, letters.name, True)
+    kind = [(front.kind, letters.figure, False)] if front.kind in ("pull-out", "fixed") else []
+    both = (f"{wide} × {high}", letters.figure, False)
+    folded = [(f"{wide} ×", letters.figure, False), (high, letters.figure, False)]
+    yield [name, both, *kind]
+    yield [name, both]
+    yield [name, *folded]
+    yield [(f"{front.label}: {wide} × {high}", letters.figure, False)]
+    yield [name]
+    smaller = letters.figure * 85 // 100
+    yield [(front.label, letters.figure, True)]
+    yield [(front.label, smaller, True)]
+    own = front.label.removeprefix(f"{front.cabinet}.")
+    yield [(own, smaller, True)]
+    short = shortened(own, smaller, inside.width, bold=True)
+    if short:
+        yield [(short, smaller, True)]
+
+
+def _lettered(
+    drawing: Drawing, inside: Area, x: Px, y: Px, lines: list[tuple[str, Px, bool]]
+) -> bool:
+    height = sum(line_height(size) for _, size, _ in lines)
+    places: list[tuple[Px, Area]] = []
+    top = y - height // 2
+    for text, size, bold in lines:
+        at = top + line_height(size) // 2
+        places.append((at, text_area(x, at, text, size, bold=bold)))
+        top += line_height(size)
+    if not all(drawing.free(area, inside) for _, area in places):
+        return False
+    for (at, _), (text, size, bold) in zip(places, lines, strict=True):
+        drawing.text(x, at, text, size, bold=bold, kind="name" if bold else "size")
+    return True
+
+
+def draw_hand(drawing: Drawing, scale: Scale, front: Front) -> None:
+    """A door's hand: dashed lines that meet in the middle of the hinge side, open at texts."""
+    area = front_area(scale, front)
+    x, y = area.middle
+    corners = {
+        "left": ((area.right, area.top), (area.left, y), (area.right, area.bottom)),
+        "right": ((area.left, area.top), (area.right, y), (area.left, area.bottom)),
+        "top": ((area.left, area.bottom), (x, area.top), (area.right, area.bottom)),
+        "bottom": ((area.left, area.top), (x, area.bottom), (area.right, area.top)),
+    }
+    if front.hinged:
+        start, middle, end = corners[front.hinged]
+        drawing.broken_line("hand", *middle, *start)
+        drawing.broken_line("hand", *middle, *end)
+
+
+def _stop_frame(drawing: Drawing, area: Area) -> None:
+    inner = area.grown(-_STOP_BAND)
+    if inner.width <= 0 or inner.height <= 0:
+        strips = [area]
+    else:
+        strips = [
+            Area(area.left, area.top, area.right, inner.top),
+            Area(area.left, inner.bottom, area.right, area.bottom),
+            Area(area.left, inner.top, inner.left, inner.bottom),
+            Area(inner.right, inner.top, area.right, inner.bottom),
+        ]
+    for strip in strips:
+        for x1, y1, x2, y2 in hatching(strip, _HATCH_PITCH):
+            drawing.line("hatch", x1, y1, x2, y2)
+
+
+def hatching(area: Area, pitch: Px) -> Iterator[tuple[Px, Px, Px, Px]]:
+    """Lines at 45° that fill the area, each ended at its edges."""
+    first = -(-(area.left + area.top) // pitch) * pitch
+    for total in range(first, area.right + area.bottom, pitch):
+        x1, x2 = max(area.left, total - area.bottom), min(area.right, total - area.top)
+        if x2 > x1:
+            yield x1, total - x1, x2, total - x2
+
+
+def _stop_sign(drawing: Drawing, inside: Area) -> None:
+    """An eight-cornered sign with its `!`, in the upper left corner, where there is room."""
+    if inside.width < 2 * _SIGN or inside.height < 2 * _SIGN:
+        return
+    x, y, far, near = inside.left + _SIGN, inside.top + _SIGN, _SIGN - 50, _SIGN * 2 // 5
+    corners = [
+        (near, far), (far, near), (far, -near), (near, -far),
+        (-near, -far), (-far, -near), (-far, near), (-near, far), (near, far),
+    ]  # fmt: skip
+    drawing.path("front", [(x + right, y + down) for right, down in corners])
+    drawing.text(x, y, "!", 12_00, bold=True, kind="sign")
+    drawing.taken.append(Area(x, y, x, y).grown(_SIGN))

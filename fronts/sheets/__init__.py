@@ -1,0 +1,1 @@
+"""Printed sheets: a schedule in, pages out; `pdf` is the one door to WeasyPrint."""

@@ -1,0 +1,76 @@
+"""The cautions that apply to a sheet's work; the sheet advises, codes and makers come first."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from fronts.rules.kitchen import Cabinet
+from fronts.rules.results import Fitting, Front, Jig, Shim
+
+SMALL_PIECES = (
+    "Ledges and shims are small: guards on, push stick and clamps (OSHA 1910.213); never hold a "
+    "tab by hand."
+)
+DRILLING = "Backing block when drilling; eye and ear protection; dust under 5 mg/m³ (OSHA)."
+OLD_PAINT = "Old paint may hold lead, old walls asbestos: test before sanding."
+TIPPING = "Fix the cabinet to the wall: a heavy pull-out can tip it."
+TALL = "Fix the cabinet to the wall before its doors are hung: it can tip."
+GLASS = "Glass in a door: safety glazing where the local code says so."
+TRADES = (
+    "Clearances to cookers, gas and electricity: the maker's and the local code's; wiring, gas "
+    "and plumbing are for licensed trades."
+)
+LAST = "The sheet advises; local codes and the makers' instructions come first."
+
+
+@dataclass(frozen=True, slots=True)
+class Situation:
+    """What decides which cautions apply."""
+
+    kinds: frozenset[str]
+    drills: bool
+    small_pieces: bool
+    refit: bool
+    pull_out: bool
+    glass: bool
+
+
+def at_cabinet(cabinet: Cabinet, fronts: Sequence[Front], fittings: Sequence[Fitting]) -> list[str]:
+    """The cautions for fitting one cabinet's fronts."""
+    return _apply(
+        Situation(
+            kinds=frozenset({cabinet.kind}),
+            drills=bool(fronts),
+            small_pieces=bool(fittings),
+            refit=any(not each.is_new or each.door_on_hand for each in fronts),
+            pull_out=any(each.kind == "pull-out" for each in fronts),
+            glass=any("glass" in each.material.lower() for each in fronts),
+        )
+    )
+
+
+def at_bench(jigs: Sequence[Jig], shims: Sequence[Shim], fronts: Sequence[Front]) -> list[str]:
+    """The cautions for making fronts, jigs and shims in the shop."""
+    return _apply(
+        Situation(
+            kinds=frozenset(),
+            drills=bool(fronts),
+            small_pieces=bool(jigs or shims),
+            refit=any(not each.is_new or each.door_on_hand for each in fronts),
+            pull_out=False,
+            glass=any("glass" in each.material.lower() for each in fronts),
+        )
+    )
+
+
+def _apply(at: Situation) -> list[str]:
+    said = [
+        (at.small_pieces, SMALL_PIECES),
+        (at.drills, DRILLING),
+        (at.refit, OLD_PAINT),
+        (at.pull_out, TIPPING),
+        ("tall" in at.kinds and not at.pull_out, TALL),
+        (at.glass, GLASS),
+        (bool(at.kinds & {"base", "wall"}), TRADES),
+        (True, LAST),
+    ]
+    return [words for applies, words in said if applies]

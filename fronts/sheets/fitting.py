@@ -1,0 +1,184 @@
+"""The fitting sheet: a page for each cabinet, with all that an installer needs at it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from fronts.drawings.gaps import WIDEST_SHOWN
+from fronts.rules.kitchen import SIDES, Cabinet, Kitchen, Side
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Finding, Fitting, Front, Schedule
+from fronts.sheets import cautions
+from fronts.sheets.fitting_drawings import Block, Boxes, Layout, boxes_of, lay_out
+from fronts.sheets.imprint import Imprint, findings_of, page, size
+from fronts.sheets.steps import Way, Work, work_for
+
+
+@dataclass(frozen=True, slots=True)
+class FrontRow:
+    """A front as its cabinet's table lists it; `laps` are left, right, top, bottom."""
+
+    label: str
+    size: str
+    thickness: str
+    what: str
+    made_from: str
+    laps: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class HingeRow:
+    """A door's hinges; centres from its bottom, or from its left seen from the front."""
+
+    label: str
+    count: str
+    centres: str
+    measured_from: str
+    cup: str
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredRow:
+    """Where the installer writes a front's gaps; `planned` are left, right, top, bottom."""
+
+    label: str
+    planned: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CabinetPage:
+    """Everything on one cabinet's page."""
+
+    label: str
+    title: str
+    about: str
+    stops: tuple[Finding, ...]
+    others: tuple[Finding, ...]
+    fronts: list[FrontRow]
+    blocks: list[Block]
+    boxes: Boxes | None
+    hinges: list[HingeRow]
+    works: list[Work]
+    measured: list[MeasuredRow]
+    cautions: list[str]
+
+
+def content(
+    schedule: Schedule, kitchen: Kitchen, imprint: Imprint, labels: Sequence[str] | None = None
+) -> str:
+    """The fitting sheets of the cabinets with these labels, or of all that have fronts."""
+    wanted = fitted_cabinets(schedule, kitchen) if labels is None else labels
+    known = {each.label: each for each in kitchen.cabinets}
+    pages = [_page(schedule, kitchen, known[label]) for label in wanted]
+    title = f"Fitting sheet {wanted[0]}" if len(wanted) == 1 else "Fitting sheets"
+    return page("fitting.html", schedule.job, imprint, {"title": title, "pages": pages})
+
+
+def fitted_cabinets(schedule: Schedule, kitchen: Kitchen) -> list[str]:
+    """The cabinets that have a front or a finding, in the kitchen's order."""
+    having = {each.cabinet for each in schedule.fronts}
+    found = {place for each in schedule.findings for place in each.where}
+    return [
+        each.label
+        for each in kitchen.cabinets
+        if each.label in having or not found.isdisjoint(_places(each, []))
+    ]
+
+
+def _places(cabinet: Cabinet, fronts: Sequence[Front]) -> set[str]:
+    openings = {f"{cabinet.label}.{each.label}" for each in cabinet.openings}
+    return {cabinet.label} | openings | {each.label for each in fronts}
+
+
+def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage:
+    fronts = [each for each in schedule.fronts if each.cabinet == cabinet.label]
+    fittings = {each.label: fit for each in fronts if (fit := schedule.fitting(each.label))}
+    findings = findings_of(schedule, _places(cabinet, fronts))
+    layout = Layout(schedule, kitchen, cabinet, fronts, fittings)
+    unit = schedule.job.unit
+    return CabinetPage(
+        label=cabinet.label,
+        title=f"Fitting sheet {cabinet.label}",
+        about=_about(cabinet, unit),
+        stops=findings.stops,
+        others=findings.others,
+        fronts=[_front_row(each, unit) for each in fronts],
+        blocks=lay_out(layout),
+        boxes=boxes_of(layout),
+        hinges=[_hinge_row(each, kitchen) for each in fronts if each.hinge_centres],
+        works=work_for(frozenset(_way(each, fittings.get(each.label)) for each in fronts)),
+        measured=[_measured_row(each, unit) for each in fronts],
+        cautions=cautions.at_cabinet(cabinet, fronts, list(fittings.values())),
+    )
+
+
+def _about(cabinet: Cabinet, unit: str) -> str:
+    sizes = size(unit, cabinet.width, cabinet.height, cabinet.depth)
+    place = f"{show(cabinet.x, unit)} from the left, {show(cabinet.y, unit)} above the floor"
+    return f"{cabinet.kind}, {cabinet.build}, {sizes}; wall {cabinet.wall}, {place}"
+
+
+def _front_row(front: Front, unit: str) -> FrontRow:
+    return FrontRow(
+        label=front.label,
+        size=size(unit, front.width, front.height),
+        thickness=show(front.thickness, unit),
+        what=what(front),
+        made_from=made_from(front, unit),
+        laps=tuple(_lap(front.edges[side].overlay, unit) for side in SIDES),
+    )
+
+
+def what(front: Front) -> str:
+    """`door, hinged left`."""
+    return f"{front.kind}, hinged {front.hinged}" if front.hinged else front.kind
+
+
+def made_from(front: Front, unit: str) -> str:
+    """`slab, maple`, or the door on hand that it is made from and what is trimmed off."""
+    if front.door_on_hand is None:
+        return f"{front.build}, {front.material}" + ("" if front.is_new else ", on hand")
+    trims = [
+        f"{show(trim, unit)} off the {name}"
+        for trim, name in ((front.trim_width, "width"), (front.trim_height, "height"))
+        if trim
+    ]
+    return f"door {front.door_on_hand}" + (f", trim {' and '.join(trims)}" if trims else ", as is")
+
+
+def _lap(overlay: Mm | None, unit: str) -> str:
+    if overlay is None:
+        return "—"
+    return show(overlay, unit) if overlay >= 0 else f"in {show(-overlay, unit)}"
+
+
+def _hinge_row(front: Front, kitchen: Kitchen) -> HingeRow:
+    unit, practice = kitchen.job.unit, kitchen.practice
+    upright = front.hinged in ("left", "right")
+    diameter, inset = show(practice.cup_diameter, "mm"), show(practice.cup_from_edge, "mm")
+    return HingeRow(
+        label=front.label,
+        count=str(front.hinges),
+        centres=" · ".join(show(each, unit) for each in front.hinge_centres),
+        measured_from="from the door's bottom" if upright else "from the door's left, from before",
+        cup=f"⌀ {diameter} mm, centre {inset} mm from the {front.hinged} edge",
+    )
+
+
+def _way(front: Front, fitting: Fitting | None) -> Way:
+    if fitting is not None:
+        return fitting.method
+    return "hinges" if front.kind == "door" else "fixed"
+
+
+def _measured_row(front: Front, unit: str) -> MeasuredRow:
+    return MeasuredRow(front.label, tuple(_planned(front, side, unit) for side in SIDES))
+
+
+def _planned(front: Front, side: Side, unit: str) -> str:
+    """The gap to be expected: to the front that faces the side, or inside the opening."""
+    edge = front.edges[side]
+    if edge.overlay is not None and edge.overlay < 0:
+        return show(-edge.overlay, unit)
+    if edge.gap is not None and edge.gap < WIDEST_SHOWN:
+        return show(edge.gap, unit)
+    return ""

@@ -1,0 +1,119 @@
+"""The front schedule and cut sheet: every front, then every piece by material and thickness."""
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from django.utils.safestring import SafeString
+
+from fronts.drawings.drawing import PAPER
+from fronts.drawings.elevation import Sheet, wall_elevation
+from fronts.drawings.front_marks import Letters
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Front, Part, Schedule
+from fronts.sheets import cautions
+from fronts.sheets.fitting import made_from, what
+from fronts.sheets.imprint import Imprint, findings_of, page, size
+
+_ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00, 10_50))
+"""An elevation on a page turned on its side."""
+
+
+@dataclass(frozen=True, slots=True)
+class ScheduleRow:
+    """A front in the front schedule."""
+
+    label: str
+    size: str
+    thickness: str
+    what: str
+    made_from: str
+    place: str
+
+
+@dataclass(frozen=True, slots=True)
+class WallGroup:
+    """The fronts of one wall, with its elevation."""
+
+    wall: str
+    rows: list[ScheduleRow]
+    drawing: SafeString
+
+
+@dataclass(frozen=True, slots=True)
+class PartRow:
+    """One kind of piece to cut; its grain runs along the length."""
+
+    label: str
+    part: str
+    length: str
+    width: str
+    count: str
+    keep: str
+
+
+@dataclass(frozen=True, slots=True)
+class PartGroup:
+    """The pieces that come from one material of one thickness."""
+
+    material: str
+    thickness: str
+    pieces: str
+    rows: list[PartRow]
+
+
+def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
+    """The job's front schedule and cut sheet as HTML."""
+    findings = findings_of(schedule)
+    context = {
+        "title": "Front schedule and cut sheet",
+        "walls": _walls(schedule, kitchen),
+        "groups": _groups(schedule.parts, schedule.job.unit),
+        "stops": findings.stops,
+        "others": findings.others,
+        "front_count": str(len(schedule.fronts)),
+        "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
+    }
+    return page("front_schedule.html", schedule.job, imprint, context)
+
+
+def _walls(schedule: Schedule, kitchen: Kitchen) -> list[WallGroup]:
+    unit = schedule.job.unit
+    groups = []
+    for wall in dict.fromkeys(each.wall for each in kitchen.cabinets):
+        svg = wall_elevation(schedule, kitchen, wall, unit=unit, ink=PAPER, sheet=_ACROSS)
+        rows = [_front_row(each, unit) for each in schedule.fronts if each.wall == wall]
+        groups.append(WallGroup(wall, rows, SafeString(svg)))
+    return groups
+
+
+def _front_row(front: Front, unit: str) -> ScheduleRow:
+    return ScheduleRow(
+        label=front.label,
+        size=size(unit, front.width, front.height),
+        thickness=show(front.thickness, unit),
+        what=what(front),
+        made_from=made_from(front, unit),
+        place=f"{show(front.x, unit)}, {show(front.y, unit)}",
+    )
+
+
+def _groups(parts: Iterable[Part], unit: str) -> list[PartGroup]:
+    """Largest pieces first, so that a sheet or a board is broken down in order."""
+    grouped: dict[tuple[str, Mm], list[Part]] = defaultdict(list)
+    for part in parts:
+        grouped[part.material, part.thickness].append(part)
+    found = []
+    for (material, thickness), pieces in sorted(grouped.items()):
+        pieces.sort(key=lambda each: (-each.length, -each.width, each.label))
+        count = str(sum(each.count for each in pieces))
+        rows = [_part_row(each, unit) for each in pieces]
+        found.append(PartGroup(material, show(thickness, unit), count, rows))
+    return found
+
+
+def _part_row(part: Part, unit: str) -> PartRow:
+    keep = "" if part.stack is None else f"with {part.stack}, in order"
+    length, width = show(part.length, unit), show(part.width, unit)
+    return PartRow(part.label, part.part, length, width, str(part.count), keep)

@@ -1,0 +1,27 @@
+"""The hardware sheet: every item, how many, why, and for which fronts."""
+
+from dataclasses import dataclass
+
+from fronts.rules.results import Schedule
+from fronts.sheets.imprint import Imprint, findings_of, listed, page
+
+
+@dataclass(frozen=True, slots=True)
+class ItemRow:
+    """One item to order."""
+
+    item: str
+    need: str
+    why: str
+    fronts: str
+
+
+def content(schedule: Schedule, imprint: Imprint) -> str:
+    """The job's hardware sheet as HTML."""
+    rows = [
+        ItemRow(each.item, str(each.need), each.why, listed(each.fronts))
+        for each in schedule.hardware
+    ]
+    findings = findings_of(schedule)
+    context = {"title": "Hardware", "rows": rows, "stops": findings.stops}
+    return page("hardware.html", schedule.job, imprint, context)

@@ -1,0 +1,128 @@
+"""All jigs and shims of the kitchen on one sheet, with the pieces to cut for them."""
+
+from collections import Counter, defaultdict
+from dataclasses import dataclass
+
+from django.utils.safestring import SafeString
+
+from fronts.drawings.jig import jig_drawing
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Jig, Schedule, Shim
+from fronts.sheets import cautions
+from fronts.sheets.imprint import Imprint, listed, page, size
+
+_TO_SUIT = "width to suit"
+
+
+@dataclass(frozen=True, slots=True)
+class JigRow:
+    """One jig with its drawing and the fronts it serves."""
+
+    length: str
+    slot: str
+    fronts: str
+    drawing: SafeString
+
+
+@dataclass(frozen=True, slots=True)
+class Blank:
+    """Jigs of one thickness: their blocks come from one blank."""
+
+    thickness: str
+    lengths: str
+    jigs: list[JigRow]
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A piece to cut; thickness × length, and what else there is to say."""
+
+    piece: str
+    count: str
+    size: str
+    more: str
+
+
+@dataclass(frozen=True, slots=True)
+class ShimRow:
+    """Shims of one thickness."""
+
+    thickness: str
+    side: str
+    bottom: str
+    fronts: str
+
+
+def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
+    """The sheet of jigs and shims as HTML."""
+    unit = schedule.job.unit
+    thickest = {each.label: each.thickness for each in schedule.fronts}
+    context = {
+        "title": "Jigs and shims",
+        "blanks": _blanks(schedule.jigs, thickest, unit),
+        "pieces": _pieces(schedule, kitchen),
+        "shims": [_shim_row(each, unit) for each in schedule.shims],
+        "about": show(kitchen.practice.bottom_shim_length, unit),
+        "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
+    }
+    return page("jigs.html", schedule.job, imprint, context)
+
+
+def _blanks(jigs: tuple[Jig, ...], thickness_of: dict[str, Mm], unit: str) -> list[Blank]:
+    grouped: dict[Mm, list[Jig]] = defaultdict(list)
+    for jig in jigs:
+        grouped[jig.thickness].append(jig)
+    return [
+        Blank(
+            show(thickness, unit),
+            listed([show(each.length, unit) for each in same]),
+            [_jig_row(each, thickness_of, unit) for each in same],
+        )
+        for thickness, same in sorted(grouped.items())
+    ]
+
+
+def _jig_row(jig: Jig, thickness_of: dict[str, Mm], unit: str) -> JigRow:
+    thick = max(thickness_of[each] for each in jig.fronts)
+    svg = jig_drawing(jig, thick, unit=unit, room=(640_00, 230_00))
+    slot = "no slot" if jig.slot is None else f"slot {size(unit, jig.slot.width, jig.slot.depth)}"
+    return JigRow(show(jig.length, unit), slot, listed(jig.fronts), SafeString(svg))
+
+
+def _pieces(schedule: Schedule, kitchen: Kitchen) -> list[Piece]:
+    """Blocks, ledges and shims, the same sizes counted together."""
+    unit = schedule.job.unit
+    blocks: Counter[tuple[Mm, Mm, Mm]] = Counter()
+    ledges: Counter[tuple[Mm, Mm]] = Counter()
+    for jig in schedule.jigs:
+        blocks[jig.thickness, jig.length, jig.ledges.block_depth] += 1
+        ledges[jig.ledges.thickness, jig.ledges.length] += jig.ledges.count
+    found = [
+        Piece("jig block", str(count), size(unit, *sizes), "thick × long × deep")
+        for sizes, count in sorted(blocks.items())
+    ]
+    found += [
+        Piece("ledge", str(count), size(unit, *sizes), f"thick × long, {_TO_SUIT}")
+        for sizes, count in sorted(ledges.items())
+    ]
+    for shim in schedule.shims:
+        found += _shim_pieces(shim, kitchen.practice.bottom_shim_length, unit)
+    return found
+
+
+def _shim_pieces(shim: Shim, length: Mm, unit: str) -> list[Piece]:
+    thick = show(shim.thickness, unit)
+    found = []
+    if shim.side:
+        found.append(Piece("side shim", str(shim.side), thick, f"thick, length and {_TO_SUIT}"))
+    if shim.bottom:
+        sizes = f"{thick} × {show(length, unit)}"
+        found.append(Piece("bottom shim", str(shim.bottom), sizes, "thick × about long"))
+    return found
+
+
+def _shim_row(shim: Shim, unit: str) -> ShimRow:
+    return ShimRow(
+        show(shim.thickness, unit), str(shim.side), str(shim.bottom), listed(shim.fronts)
+    )
