@@ -1,0 +1,197 @@
+"""A kitchen into the database and out again is the same kitchen."""
+
+from dataclasses import replace
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from django.conf import settings as site
+from django.db import transaction
+from hypothesis import HealthCheck, given, settings
+from pytest_django import DjangoAssertNumQueries
+
+from fronts.jobfile import read, write
+from fronts.jobfile.stock import STOCK
+from fronts.rules.kitchen import Cabinet, Kitchen, Opening, Sides, Standard
+from fronts.rules.practice import PRACTICE, inches
+from fronts.rules.schedule import schedule
+from fronts.services.imports import job_import
+from fronts.services.shelf import practice_set, stock_set
+from fronts.services.standards import standard_set, tables_set
+from fronts.snapshot import kitchen_of
+from fronts.snapshot.stock import COMMON_STOCK
+from shopjobs.models import Job, Shop
+from tests.factories import NOW, make_cabinet
+from tests.strategies import kitchens
+
+QUERIES = 10
+DEMO = Path(site.BASE_DIR) / "fixtures" / "demo.job.json"
+
+
+@settings(
+    deadline=None,
+    max_examples=60,
+    suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
+)
+@given(kitchens())
+def test_any_kitchen_comes_back_as_it_went_in(shop: Shop, kitchen: Kitchen) -> None:
+    """From a file into the database and back, nothing is lost, rounded or filled in."""
+    with transaction.atomic():
+        job = job_import(kitchen=kitchen, shop=shop, at=NOW)
+        found = kitchen_of(Job.objects.get(pk=job.pk))
+        transaction.set_rollback(True)
+
+    assert tidy(kitchen) == found
+
+
+def tidy(kitchen: Kitchen) -> Kitchen:
+    """The kitchen without lists of boxes in which there is none: they say nothing."""
+
+    def opening(each: Opening) -> Opening:
+        return each if any(each.boxes) else replace(each, boxes=())
+
+    def cabinet(each: Cabinet) -> Cabinet:
+        return replace(each, openings=tuple(opening(one) for one in each.openings))
+
+    return replace(kitchen, cabinets=tuple(cabinet(each) for each in kitchen.cabinets))
+
+
+def test_the_demo_kitchen_comes_back_in_the_same_words(shop: Shop) -> None:
+    """Export after import is the file that the same kitchen writes."""
+    kitchen = read(DEMO.read_text(encoding="utf-8"))
+    job = job_import(kitchen=kitchen, shop=shop, at=NOW)
+
+    assert write(kitchen) == write(kitchen_of(job))
+
+
+def test_a_kitchen_takes_few_queries_whatever_its_size(
+    shop: Shop, job: Job, django_assert_num_queries: DjangoAssertNumQueries
+) -> None:
+    """As many for one cabinet as for sixty."""
+    make_cabinet(job)
+    with django_assert_num_queries(QUERIES):
+        kitchen_of(job)
+
+    large = job_import(kitchen=thrice(read(DEMO.read_text(encoding="utf-8"))), shop=shop, at=NOW)
+    with django_assert_num_queries(QUERIES):
+        kitchen_of(large)
+
+
+def thrice(kitchen: Kitchen) -> Kitchen:
+    """The kitchen with two copies of each cabinet."""
+    copies = [
+        replace(each, label=f"{each.label}{mark}", wall=f"{each.wall}{mark}")
+        for mark in ("", "x", "y")
+        for each in kitchen.cabinets
+    ]
+    return replace(kitchen, cabinets=tuple(copies))
+
+
+def test_the_shop_holds_where_the_job_says_nothing(shop: Shop, job: Job) -> None:
+    """The job's level lies over the shop's, key by key."""
+    standard_set(owner=shop, at=NOW, gap_between=inches(1, 4), skin=inches(1, 16))
+    standard_set(owner=job, at=NOW, skin=inches(3, 16))
+    said = kitchen_of(job).standard
+
+    assert (inches(1, 4), inches(3, 16)) == (said.gap_between, said.skin)
+
+
+def test_a_reveal_on_the_job_replaces_the_overlay_of_the_shop(shop: Shop, job: Job) -> None:
+    """A level that gives one of the two replaces both of a farther level."""
+    half, eighth = inches(1, 2), inches(1, 8)
+    standard_set(
+        owner=shop,
+        at=NOW,
+        overlay_left=half,
+        overlay_right=half,
+        overlay_top=half,
+        overlay_bottom=half,
+    )
+    assert Sides(half, half, half, half) == kitchen_of(job).standard.overlay
+
+    standard_set(
+        owner=job,
+        at=NOW,
+        reveal_between=eighth,
+        reveal_left=eighth,
+        reveal_right=eighth,
+        reveal_top=eighth,
+        reveal_bottom=eighth,
+    )
+    said = kitchen_of(job).standard
+
+    assert said.overlay is None
+    assert said.reveal is not None
+    assert eighth == said.reveal.between
+
+
+def test_a_new_shop_has_what_is_commonly_kept(job: Job) -> None:
+    """The same stock and numbers as a file that says nothing of them."""
+    kitchen = kitchen_of(job)
+
+    assert (COMMON_STOCK, PRACTICE, Standard()) == (
+        kitchen.stock,
+        kitchen.practice,
+        kitchen.standard,
+    )
+    assert STOCK == COMMON_STOCK
+
+
+def test_the_jobs_own_stock_replaces_the_shops_whole(shop: Shop, job: Job) -> None:
+    """Numbers and tables fall through one by one, a stock does not."""
+    stock_set(owner=shop, at=NOW, screw_lengths=[inches(1)], slide_lengths=[inches(20)])
+    stock_set(owner=job, at=NOW, screw_lengths=[inches(2)], slide_lengths=[])
+    stock = kitchen_of(job).stock
+
+    assert ((inches(2),), ()) == (stock.screw_lengths, stock.slide_lengths)
+
+
+def test_the_shops_numbers_and_tables_are_in_force(shop: Shop, job: Job) -> None:
+    """A job's own number comes before the shop's."""
+    practice_set(owner=shop, at=NOW, values={"spares": Fraction(10), "stile": inches(3)})
+    practice_set(owner=job, at=NOW, values={"spares": Fraction(15, 2)})
+    tables_set(
+        owner=shop,
+        at=NOW,
+        hinges_by_height=[(inches(48), 2), (inches(96), 4)],
+        hinges_by_weight=None,
+        slide_classes=[Fraction(30)],
+        material="birch plywood",
+        frame_material="",
+    )
+    found = kitchen_of(job).practice
+
+    assert (Fraction(15, 2), inches(3)) == (found.spares, found.stile)
+    assert ((inches(48), 2), (inches(96), 4)) == found.hinges_by_height
+    assert PRACTICE.hinges_by_weight == found.hinges_by_weight
+    assert ((Fraction(30),), "birch plywood") == (found.slide_classes, found.material)
+    assert PRACTICE.frame_material == found.frame_material
+
+
+def test_the_order_is_the_one_that_people_gave(job: Job) -> None:
+    """Not that of the labels, nor of the places on the wall."""
+    for label, x in (("B2", 50), ("B1", 0), ("A9", 100)):
+        make_cabinet(job, label=label, x=inches(x))
+
+    assert [each.label for each in kitchen_of(job).cabinets] == ["B2", "B1", "A9"]
+
+
+@pytest.mark.parametrize("unit", ["in", "mm"])
+def test_the_job_itself_is_part_of_it(job: Job, unit: str) -> None:
+    """Number, client, site, unit and step."""
+    job.unit = unit
+    job.save()
+    facts = kitchen_of(job).job
+
+    assert ("K-1", "Lindqvist", "12 Hill Road", unit, inches(1, 16)) == (
+        facts.number,
+        facts.client,
+        facts.site,
+        facts.unit,
+        facts.step,
+    )
+
+
+def test_a_job_without_a_kitchen_has_an_empty_schedule(job: Job) -> None:
+    """A new job can be looked at."""
+    assert schedule(kitchen_of(job)).fronts == ()
