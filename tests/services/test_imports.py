@@ -1,0 +1,231 @@
+"""A kitchen from a file into a shop."""
+
+import json
+from dataclasses import fields, replace
+from fractions import Fraction
+
+import pytest
+from django.core.exceptions import ValidationError
+
+from fronts.jobfile import read
+from fronts.models import Cabinet, FitRecord, JobStandard, ShopNumber, Stock
+from fronts.rules.kitchen import CHOOSE, Kitchen, Sides, Standard
+from fronts.rules.lengths import INCH
+from fronts.rules.practice import inches
+from fronts.rules.schedule import schedule
+from fronts.rules.standards import DEFAULTS, settled
+from fronts.services.demo import demo_kitchen, load_demo
+from fronts.services.fits import fit_record
+from fronts.services.imports import job_import
+from fronts.services.shelf import practice_set, stock_set
+from fronts.services.standards import standard_set
+from fronts.snapshot import kitchen_of
+from shopjobs.models import DiaryEntry, Job, Person, Shop
+from shopjobs.services.refused import Refused
+from tests.factories import NOW
+from tests.kitchen_files import SAMPLES, small
+
+DEMO = "fixtures/demo.job.json"
+
+
+@pytest.fixture
+def kitchen() -> Kitchen:
+    """A kitchen of one cabinet."""
+    return read(json.dumps(small()))
+
+
+def test_silence_stays_silence_where_the_shop_has_no_say(shop: Shop, kitchen: Kitchen) -> None:
+    """The job's level holds what the file says, and nothing more."""
+    job = job_import(kitchen=replace(kitchen, standard=Standard(skin=INCH)), shop=shop, at=NOW)
+    level = JobStandard.objects.get(job=job)
+
+    assert (level.skin, level.bite, level.mount) == (INCH, None, "")
+    assert not Stock.objects.exists()
+    assert not ShopNumber.objects.exists()
+
+
+def test_a_files_silence_means_the_files_defaults(shop: Shop, kitchen: Kitchen) -> None:
+    """In a shop that does otherwise, the job says the default itself."""
+    wide = inches(1, 4)
+    standard_set(
+        owner=shop, at=NOW, mount="inset", bite=INCH, skin=DEFAULTS.skin,
+        inset_left=wide, inset_right=wide, inset_top=wide, inset_bottom=wide,
+    )  # fmt: skip
+    stock_set(owner=shop, knob_thread="M4", at=NOW)
+    practice_set(owner=shop, values={"spares": Fraction(20)}, at=NOW)
+    job = job_import(kitchen=kitchen, shop=shop, at=NOW)
+    found = kitchen_of(job)
+
+    assert settled(kitchen.standard) == settled(found.standard)
+    assert (kitchen.stock, kitchen.practice) == (found.stock, found.practice)
+    assert schedule(kitchen) == schedule(found)
+    assert JobStandard.objects.get(job=job).skin is None
+
+
+def test_what_is_exported_is_imported_unchanged_in_any_shop(shop: Shop, kitchen: Kitchen) -> None:
+    """With a shop that differs in every key of the standard."""
+    half = inches(1, 2)
+    lengths = ("gap_between", "least_gap", "front_thickness", "trim_limit", "least_stile",
+               "skin", "bite", "hinge_end")  # fmt: skip
+    standard_set(owner=shop, at=NOW, **dict.fromkeys(lengths, half), mount="inset")  # type: ignore[arg-type]
+    job = job_import(kitchen=kitchen, shop=shop, at=NOW)
+    there = kitchen_of(job)
+    again = job_import(kitchen=there, shop=shop, at=NOW, replace=True)
+
+    assert there == kitchen_of(again)
+    for key in (each.name for each in fields(Standard)):
+        assert getattr(settled(kitchen.standard), key) == getattr(settled(there.standard), key)
+
+
+@pytest.mark.parametrize("sample", SAMPLES, ids=lambda path: path.name)
+def test_the_samples_come_out_as_they_went_in(shop: Shop, sample: object) -> None:
+    """Each of the three, from its file into the database and out again."""
+    kitchen = read(sample.read_text(encoding="utf-8"))  # type: ignore[attr-defined]
+
+    assert kitchen == kitchen_of(job_import(kitchen=kitchen, shop=shop, at=NOW))
+
+
+def test_a_number_that_is_there_is_refused(shop: Shop, kitchen: Kitchen) -> None:
+    """Unless the file is to replace it; another shop may have the same number."""
+    first = job_import(kitchen=kitchen, shop=shop, at=NOW)
+    with pytest.raises(Refused, match="already a job T-1") as refused:
+        job_import(kitchen=kitchen, shop=shop, at=NOW)
+    assert refused.value.field == "number"
+    other = job_import(kitchen=kitchen, shop=Shop.objects.create(name="Elm End"), at=NOW)
+
+    assert {first.pk, other.pk} == set(Job.objects.values_list("pk", flat=True))
+
+
+def test_a_replaced_job_keeps_what_was_recorded_on_it(
+    shop: Shop, kitchen: Kitchen, installer: Person
+) -> None:
+    """Its kitchen is the new file's; its page has the same address."""
+    job = job_import(kitchen=kitchen, shop=shop, at=NOW)
+    fit_record(
+        job=job, front="B1.a", cabinet="B1", fingerprint="x", by=installer, at=NOW, note="snug"
+    )
+    cabinet = replace(kitchen.cabinets[0], label="B9", openings=())
+    later = replace(kitchen, cabinets=(cabinet,), standard=Standard(), doors_on_hand=())
+    again = job_import(kitchen=later, shop=shop, at=NOW, replace=True)
+
+    assert again.pk == job.pk
+    assert kitchen_of(again) == later
+    assert FitRecord.objects.filter(job=again).exists()
+
+
+def test_what_cannot_be_kept_is_refused_with_its_place(shop: Shop, kitchen: Kitchen) -> None:
+    """A file may say a third of an inch; a shop's database may not. Nothing is left behind."""
+    cabinet = replace(kitchen.cabinets[0], width=INCH * 55 / 3)
+    with pytest.raises(ValidationError) as refused:
+        job_import(kitchen=replace(kitchen, cabinets=(cabinet,)), shop=shop, at=NOW)
+
+    assert refused.value.messages[0].startswith("cabinet B1, width: this length can't be kept")
+    assert not Job.objects.exists()
+
+
+def test_a_step_that_cannot_be_kept_is_refused(shop: Shop, kitchen: Kitchen) -> None:
+    """As any other length."""
+    odd = replace(kitchen, job=replace(kitchen.job, step=Fraction(1, 3)))
+    with pytest.raises(ValidationError) as refused:
+        job_import(kitchen=odd, shop=shop, at=NOW)
+
+    assert set(refused.value.message_dict) == {"step"}
+
+
+def test_a_door_that_is_not_on_hand_is_refused(shop: Shop, kitchen: Kitchen) -> None:
+    """The message names the opening and the door."""
+    cabinet = kitchen.cabinets[0]
+    opening = cabinet.openings[0]
+    asking = replace(opening, front=replace(opening.front, door_on_hand="D7"))
+    wrong = replace(kitchen, cabinets=(replace(cabinet, openings=(asking,)),))
+    with pytest.raises(ValidationError, match=r"opening B1\.a: no door on hand is called D7"):
+        job_import(kitchen=wrong, shop=shop, at=NOW)
+
+    assert not Cabinet.objects.exists()
+
+
+def test_labels_that_are_given_twice_are_refused(shop: Shop, kitchen: Kitchen) -> None:
+    """Cabinets, openings and doors."""
+    cabinet, door = kitchen.cabinets[0], kitchen.doors_on_hand[0]
+    twice = (
+        replace(kitchen, cabinets=(cabinet, cabinet)),
+        replace(kitchen, cabinets=(replace(cabinet, openings=cabinet.openings * 2),)),
+        replace(kitchen, doors_on_hand=(door, door)),
+    )
+    for wrong in twice:
+        with pytest.raises(ValidationError):
+            job_import(kitchen=wrong, shop=shop, at=NOW)
+
+    assert not Job.objects.exists()
+
+
+def test_an_import_is_in_the_diary(shop: Shop, owner: Person, kitchen: Kitchen) -> None:
+    """Under the name of whoever did it."""
+    job_import(kitchen=kitchen, shop=shop, by=owner, at=NOW)
+    line = DiaryEntry.objects.order_by("pk").last()
+
+    assert line is not None
+    assert (line.text, line.person) == ("Imported job T-1", owner)
+
+
+class TestDemo:
+    """The demo shop's kitchen."""
+
+    def test_it_is_a_whole_kitchen(self, db: None) -> None:
+        """Every build, mount and way of closing that the shop does; one leaning opening."""
+        job = load_demo()
+        assert job is not None
+        kitchen = kitchen_of(job)
+        openings = [each for cabinet in kitchen.cabinets for each in cabinet.openings]
+        fronts = schedule(kitchen).fronts
+
+        assert len(kitchen.cabinets) >= 14
+        assert len(fronts) >= 30
+        assert len({cabinet.wall for cabinet in kitchen.cabinets}) >= 2
+        assert {cabinet.build for cabinet in kitchen.cabinets} == {"face-frame", "frameless"}
+        assert {front.plane for front in fronts} == {"overlay", "inset"}
+        assert {each.closed_by for each in openings} == {
+            "door", "pair", "drawer", "drawers", "pull-out", "fixed", "open",
+        }  # fmt: skip
+        assert [each.label for each in openings if each.measured.diagonal_1] == ["a"]
+        assert CHOOSE in {each.front.door_on_hand for each in openings}
+        assert any(each.front.door_on_hand in ("D1", "D4") for each in openings)
+
+    def test_its_only_stop_is_the_leaning_opening(self, db: None) -> None:
+        """So that the pages show what a finding looks like, and mostly none."""
+        job = load_demo()
+        assert job is not None
+        findings = schedule(kitchen_of(job)).findings
+
+        assert [(each.code, each.where) for each in findings if each.level == "stop"] == [
+            ("opening-out-of-square", ("P2.a",))
+        ]
+        assert len([each for each in findings if each.level == "check"]) <= 2
+
+    def test_it_follows_the_shops_standard(self, db: None) -> None:
+        """The job says nothing itself: pages show what is inherited as inherited."""
+        job = load_demo()
+        assert job is not None
+
+        half = inches(1, 2)
+        assert kitchen_of(job).standard.overlay == Sides(half, half, half, half)
+        assert not JobStandard.objects.exists()
+        assert Stock.objects.get().job is None
+
+    def test_it_is_loaded_once(self, db: None) -> None:
+        """What people did to it since then stays done."""
+        job = load_demo()
+        assert job is not None
+        job.delete()
+
+        assert load_demo() is None
+        assert not Job.objects.exists()
+
+    def test_it_is_the_files_kitchen(self, shop: Shop, settings: object) -> None:
+        """Which level says a thing makes no difference to the kitchen."""
+        path = settings.BASE_DIR / DEMO  # type: ignore[attr-defined]
+        kitchen = read(path.read_text(encoding="utf-8"))
+        job = demo_kitchen(kitchen=kitchen, shop=shop, at=NOW)
+        assert job is not None
+
+        assert kitchen_of(job) == kitchen

@@ -1,0 +1,136 @@
+"""What people put their names to: order lines and fits."""
+
+from datetime import timedelta
+
+import pytest
+from django.core.exceptions import ValidationError
+
+from fronts.models import FitRecord, Opening, OrderCheck
+from fronts.rules.practice import inches
+from fronts.selectors.kitchens import fit_records_of, schedule_of
+from fronts.selectors.orders import OrderLine, order_lines
+from fronts.services.boxes import box_remove
+from fronts.services.fits import fit_record
+from fronts.services.orders import order_check, order_uncheck
+from fronts.services.standards import standard_set
+from shopjobs.models import Job, Person
+from tests.factories import NOW, make_box, make_cabinet, make_opening
+
+HALF = inches(1, 2)
+
+
+@pytest.fixture
+def kitchen_job(job: Job) -> Job:
+    """A job with one drawer, and one door with its hinges."""
+    standard_set(
+        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
+        overlay_bottom=HALF,
+    )  # fmt: skip
+    cabinet = make_cabinet(job)
+    make_opening(cabinet, height=inches(19))
+    make_box(
+        make_opening(cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer"),
+        height=inches(5),
+    )
+    return job
+
+
+def lines_of(job: Job) -> dict[str, OrderLine]:
+    """The job's order lines by item."""
+    return {line.item: line for line in order_lines(job, schedule_of(job))}
+
+
+def check(job: Job, item: str, by: Person) -> OrderCheck:
+    """Check a line as the schedule has it."""
+    need = lines_of(job)[item].need
+    return order_check(job=job, item=item, need=need, fingerprint="old", by=by, at=NOW)
+
+
+def test_nothing_is_checked_at_first(kitchen_job: Job) -> None:
+    """Each line says what is needed, why, and for which fronts."""
+    line = lines_of(kitchen_job)["hinge"]
+
+    assert (line.need, line.fronts, line.is_checked, line.is_changed) == (
+        2,
+        ("B1.a",),
+        False,
+        False,
+    )
+    assert line.why
+
+
+def test_a_checked_line_has_a_name_and_a_time(kitchen_job: Job, office: Person) -> None:
+    """And the need as it was."""
+    check(kitchen_job, "hinge", office)
+    line = lines_of(kitchen_job)["hinge"]
+
+    assert (line.checked_by, line.checked_at, line.was, line.is_changed) == (office, NOW, 2, False)
+    assert line.kitchen_changed
+
+
+def test_a_line_shows_that_its_need_changed_since(kitchen_job: Job, office: Person) -> None:
+    """With what it was when it was checked."""
+    check(kitchen_job, "hinge", office)
+    cabinet = make_cabinet(kitchen_job, label="B2", x=inches(18))
+    make_opening(cabinet, height=inches(19))
+    line = lines_of(kitchen_job)["hinge"]
+
+    assert (line.was, line.need, line.is_changed) == (2, 4, True)
+
+
+def test_a_line_that_fell_away_is_still_told(kitchen_job: Job, office: Person) -> None:
+    """Somebody may have ordered it."""
+    slides = next(item for item in lines_of(kitchen_job) if item.startswith("side slides"))
+    check(kitchen_job, slides, office)
+    box_remove(opening=Opening.objects.get(label="b"), at=NOW)
+    line = lines_of(kitchen_job)[slides]
+
+    assert (line.need, line.was, line.fronts) == (0, 1, ())
+
+
+def test_checking_again_replaces_the_mark(kitchen_job: Job, office: Person, owner: Person) -> None:
+    """One mark an item, the last one counts."""
+    check(kitchen_job, "hinge", office)
+    check(kitchen_job, "hinge", owner)
+
+    assert OrderCheck.objects.get().checked_by == owner
+
+
+def test_a_mark_is_taken_back(kitchen_job: Job, office: Person) -> None:
+    """Twice is once."""
+    check(kitchen_job, "hinge", office)
+    for _ in range(2):
+        order_uncheck(job=kitchen_job, item="hinge", by=office, at=NOW)
+
+    assert not lines_of(kitchen_job)["hinge"].is_checked
+
+
+def test_a_record_of_a_fit_needs_a_gap_or_a_note(job: Job, installer: Person) -> None:
+    """An empty one says nothing."""
+    with pytest.raises(ValidationError):
+        fit_record(job=job, front="B1.a", cabinet="B1", fingerprint="x", by=installer, at=NOW)
+
+    assert not FitRecord.objects.exists()
+
+
+def test_the_last_record_of_a_front_counts(job: Job, installer: Person) -> None:
+    """The earlier ones stay."""
+    for hours, gap in ((1, inches(1, 8)), (0, inches(1, 16))):
+        fit_record(
+            job=job, front="B1.a", cabinet="B1", fingerprint="x", by=installer,
+            at=NOW + timedelta(hours=hours), gap_left=gap,
+        )  # fmt: skip
+
+    assert fit_records_of(job)["B1.a"].gap_left == inches(1, 8)
+    assert FitRecord.objects.count() == 2
+
+
+def test_a_gap_that_is_no_size_is_refused_at_its_field(job: Job, installer: Person) -> None:
+    """A gap is not negative."""
+    with pytest.raises(ValidationError) as refused:
+        fit_record(
+            job=job, front="B1.a", cabinet="B1", fingerprint="x", by=installer, at=NOW,
+            gap_top=inches(-1),
+        )  # fmt: skip
+
+    assert set(refused.value.message_dict) == {"gap_top"}

@@ -1,0 +1,193 @@
+"""The house standard, the stock and the shop's own numbers, level by level."""
+
+from fractions import Fraction
+
+import pytest
+from django.core.exceptions import ValidationError
+
+from fronts.models import JobStandard, ShopNumber, ShopStandard, Stock
+from fronts.rules.practice import inches
+from fronts.services.shelf import practice_set, stock_clear, stock_set
+from fronts.services.standards import Owner, standard_set, tables_set
+from fronts.snapshot import kitchen_of
+from shopjobs.models import Job, Shop
+from tests.factories import NOW, make_cabinet, make_opening
+
+HALF = inches(1, 2)
+
+
+def test_each_level_keeps_what_it_says(shop: Shop, job: Job) -> None:
+    """Shop, job, cabinet and opening."""
+    cabinet = make_cabinet(job)
+    opening = make_opening(cabinet)
+    owners: tuple[Owner, ...] = (shop, job, cabinet, opening)
+    for thickness, owner in enumerate(owners, start=16):
+        standard_set(owner=owner, front_thickness=Fraction(thickness), at=NOW)
+    kitchen = kitchen_of(job)
+    found = kitchen.cabinets[0]
+
+    assert ShopStandard.objects.get().front_thickness == 16
+    assert (
+        kitchen.standard.front_thickness,
+        found.standard.front_thickness,
+        found.openings[0].standard.front_thickness,
+    ) == (Fraction(17), Fraction(18), Fraction(19))
+
+
+def test_a_level_is_entered_bit_by_bit(job: Job) -> None:
+    """Setting one key leaves the others; None takes one back."""
+    standard_set(owner=job, skin=HALF, bite=HALF, at=NOW)
+    standard_set(owner=job, skin=None, at=NOW)
+    level = JobStandard.objects.get()
+
+    assert (level.skin, level.bite) == (None, HALF)
+
+
+def test_an_overlay_takes_the_place_of_the_same_levels_reveal(job: Job) -> None:
+    """And the other way round; both at once are refused."""
+    standard_set(
+        owner=job, at=NOW, reveal_between=HALF, reveal_left=HALF, reveal_right=HALF,
+        reveal_top=HALF, reveal_bottom=HALF,
+    )  # fmt: skip
+    standard_set(
+        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
+        overlay_bottom=HALF,
+    )  # fmt: skip
+    level = JobStandard.objects.get()
+
+    assert (level.overlay_left, level.reveal_left, level.reveal_between) == (HALF, None, None)
+    with pytest.raises(ValidationError):
+        standard_set(
+            owner=job, at=NOW, overlay_left=HALF, reveal_left=HALF, reveal_between=HALF,
+            reveal_right=HALF, reveal_top=HALF, reveal_bottom=HALF,
+        )  # fmt: skip
+
+
+def test_half_an_overlay_is_refused(shop: Shop) -> None:
+    """Each side that is missing is named, and nothing is kept."""
+    with pytest.raises(ValidationError) as refused:
+        standard_set(owner=shop, overlay_left=HALF, at=NOW)
+
+    assert set(refused.value.message_dict) == {"overlay_right", "overlay_top", "overlay_bottom"}
+    assert not ShopStandard.objects.exists()
+
+
+def test_the_shops_change_counts_for_each_of_its_jobs(shop: Shop, job: Job) -> None:
+    """A page that shows an older revision can tell."""
+    other = Job.objects.create(shop=Shop.objects.create(name="Elm End"), number="E-1")
+    standard_set(owner=shop, skin=HALF, at=NOW)
+
+    assert Job.objects.get(pk=job.pk).revision == job.revision + 1
+    assert Job.objects.get(pk=other.pk).revision == other.revision
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        [],
+        [(inches(40), 2), (inches(40), 3)],
+        [(inches(60), 3), (inches(40), 2)],
+        [(inches(40), 3), (inches(60), 2)],
+        [(inches(0), 2)],
+        [(inches(40), 0)],
+    ],
+)
+def test_a_table_of_hinges_only_ever_rises(shop: Shop, rows: list[tuple[Fraction, int]]) -> None:
+    """A higher door never gets fewer hinges."""
+    with pytest.raises(ValidationError) as refused:
+        tables_set(
+            owner=shop, hinges_by_height=rows, hinges_by_weight=None, slide_classes=None,
+            material="", frame_material="", at=NOW,
+        )  # fmt: skip
+
+    assert set(refused.value.message_dict) == {"hinges_by_height"}
+
+
+@pytest.mark.parametrize("classes", [[], [Fraction(0)], [Fraction(45), Fraction(34)]])
+def test_load_classes_rise(shop: Shop, classes: list[Fraction]) -> None:
+    """From the lightest up."""
+    with pytest.raises(ValidationError) as refused:
+        tables_set(
+            owner=shop, hinges_by_height=None, hinges_by_weight=None, slide_classes=classes,
+            material="", frame_material="", at=NOW,
+        )  # fmt: skip
+
+    assert set(refused.value.message_dict) == {"slide_classes"}
+
+
+class TestStock:
+    """What is on the shelf."""
+
+    def test_a_jobs_stock_begins_as_a_copy_of_the_shops(self, shop: Shop, job: Job) -> None:
+        """It replaces the shop's whole, so it has to hold all of it."""
+        stock_set(owner=shop, slide_lengths=[inches(20)], at=NOW)
+        stock_set(owner=job, knob_thread="M4", at=NOW)
+        stock = kitchen_of(job).stock
+
+        assert (stock.knob_thread, stock.slide_lengths) == ("M4", (inches(20),))
+
+    def test_the_shops_stock_can_hold_again(self, shop: Shop, job: Job) -> None:
+        """Clearing twice does nothing."""
+        stock_set(owner=job, knob_thread="M4", at=NOW)
+        stock_clear(job=job, at=NOW)
+        stock_clear(job=job, at=NOW)
+
+        assert kitchen_of(job).stock.knob_thread == "8-32"
+        assert not Stock.objects.exists()
+
+    def test_what_is_no_length_is_refused(self, shop: Shop) -> None:
+        """A screw of no length, and a shelf without end."""
+        for wrong in ([inches(0)], [inches(1)] * 201):
+            with pytest.raises(ValidationError) as refused:
+                stock_set(owner=shop, screw_lengths=wrong, at=NOW)
+            assert set(refused.value.message_dict) == {"screw_lengths"}
+
+
+class TestNumbers:
+    """The shop's own numbers."""
+
+    def test_a_number_is_set_and_taken_back(self, shop: Shop, job: Job) -> None:
+        """None lets common practice hold again."""
+        practice_set(owner=shop, values={"spares": Fraction(10)}, at=NOW)
+        assert kitchen_of(job).practice.spares == 10
+
+        practice_set(owner=shop, values={"spares": None}, at=NOW)
+        assert kitchen_of(job).practice.spares == 5
+        assert not ShopNumber.objects.exists()
+
+    @pytest.mark.parametrize(
+        ("name", "value", "words"),
+        [
+            ("spares", Fraction(101), "0 to 100"),
+            ("spares", Fraction(-1), "0 to 100"),
+            ("stile", Fraction(20_001), "0 to 20000"),
+            ("hole_move", Fraction(0), "above zero"),
+            ("stile", Fraction(1, 3), "exactly"),
+            ("stile", Fraction("12345.12345678912"), "exactly"),
+            ("shoe_size", Fraction(9), "none of the shop's numbers"),
+        ],
+    )
+    def test_what_makes_no_sense_is_refused(
+        self, shop: Shop, name: str, value: Fraction, words: str
+    ) -> None:
+        """With the number's name as the field."""
+        with pytest.raises(ValidationError) as refused:
+            practice_set(owner=shop, values={name: value}, at=NOW)
+
+        assert words in refused.value.message_dict[name][0]
+        assert not ShopNumber.objects.exists()
+
+    def test_the_driest_month_is_not_damper_than_the_dampest(self, shop: Shop) -> None:
+        """Both numbers are looked at together."""
+        with pytest.raises(ValidationError) as refused:
+            practice_set(owner=shop, values={"humidity_low": Fraction(60)}, at=NOW)
+
+        assert set(refused.value.message_dict) == {"humidity_high"}
+        assert not ShopNumber.objects.exists()
+
+    def test_small_numbers_are_kept_exactly(self, shop: Shop, job: Job) -> None:
+        """The load of a drawer's floor, in kg a mm²."""
+        load = Fraction(73_000_001, 10**10)
+        practice_set(owner=shop, values={"drawer_load": load}, at=NOW)
+
+        assert kitchen_of(job).practice.drawer_load == load
