@@ -1,1 +1,1 @@
-"""Forms of a kitchen: what people type, read and checked."""
+"""Forms of a kitchen: what a person types becomes exact values, or a message at the field."""

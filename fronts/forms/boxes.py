@@ -1,0 +1,89 @@
+"""The form of a drawer box, and its rows of shelf-pin holes."""
+
+from typing import Any
+
+from django import forms
+
+from fronts.forms.kitchen import Group, KitchenForm
+from fronts.forms.rows import RowForm
+from fronts.forms.sizes import Size
+from fronts.forms.words import SLIDES
+from fronts.models import Box, Opening
+from fronts.rules.kitchen import ShelfPins
+
+BOX_FIELDS = (
+    "width", "height", "depth", "front_thickness", "rise", "side_clearance", "slide",
+    "slide_width", "slide_height",
+)  # fmt: skip
+MOST_PINS = 500
+
+
+class BoxForm(KitchenForm):
+    """A drawer box as it stands in its opening."""
+
+    groups = (
+        Group("", ("width", "height", "depth", "front_thickness"), kind="cells"),
+        Group("In its opening", ("rise", "side_clearance"), kind="cells"),
+        Group("Its slide", ("slide", "slide_width", "slide_height"), kind="cells"),
+    )
+
+    width = Size(label="Width")
+    height = Size(label="Height")
+    depth = Size(label="Depth", required=False)
+    front_thickness = Size(label="Thickness of the box front")
+    rise = Size(
+        label="Bottom above the opening's bottom",
+        zero=True,
+        asks="how far the box's bottom is above the opening's bottom",
+    )
+    side_clearance = Size(label="From the opening's left", zero=True, required=False)
+    slide = forms.ChoiceField(
+        label="Slide", choices=(("", "Not known yet"), *SLIDES), required=False
+    )
+    slide_width = Size(label="Width of the slide", required=False)
+    slide_height = Size(label="Height of the slide", required=False)
+
+    def __init__(self, *args: Any, box: Box | None, **kwargs: Any) -> None:
+        if box is not None:
+            kwargs.setdefault("initial", {name: getattr(box, name) for name in BOX_FIELDS})
+        super().__init__(*args, **kwargs)
+        self.offer("side_clearance", "centred")
+        self.offer("depth", "not known")
+
+
+class PinsForm(RowForm):
+    """A row of shelf-pin holes, upwards from its lowest."""
+
+    x = Size(label="From the left", zero=True, asks="how far the holes are from the left")
+    y = Size(label="Lowest above the bottom", zero=True, asks="how far up the lowest hole is")
+    pitch = Size(label="Hole to hole", asks="the distance from hole to hole")
+    count = forms.IntegerField(
+        label="Holes",
+        min_value=1,
+        max_value=MOST_PINS,
+        widget=forms.TextInput(attrs={"inputmode": "numeric"}),
+        error_messages={"required": "Enter how many holes, like 5."},
+    )
+    diameter = Size(label="Diameter")
+
+    @property
+    def row(self) -> ShelfPins:
+        return ShelfPins(**self.cleaned_data)
+
+
+def pin_rows(box: Box | None) -> list[dict[str, Any]]:
+    """The box's rows of holes, as the form's rows start."""
+    if box is None or box.pk is None:
+        return []
+    names = ("x", "y", "pitch", "count", "diameter")
+    return [{name: getattr(row, name) for name in names} for row in box.shelf_pins.all()]
+
+
+def next_box(opening: Opening, last: Box | None) -> dict[str, Any]:
+    """What a new box starts with: built and hung like the last one that was entered."""
+    if last is None:
+        return {}
+    names = ("height", "depth", "front_thickness", "rise", "slide", "slide_width", "slide_height")
+    initial = {name: getattr(last, name) for name in names}
+    width = opening.width - (last.opening.width - last.width)
+    return initial | ({"width": width} if width > 0 else {})

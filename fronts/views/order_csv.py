@@ -1,0 +1,48 @@
+"""The hardware list as a CSV file that a spreadsheet opens as it stands."""
+
+import csv
+import io
+
+from django.http import HttpResponse
+
+from fronts.views.sheets_files import attachment
+from fronts.views.order_rows import HardwareList, Row
+from shopjobs.models import Job
+
+COLUMNS = (
+    "item", "need", "why", "fronts", "checked by", "checked at", "need when checked", "change",
+    "note",
+)  # fmt: skip
+_FORMULAS = ("=", "+", "-", "@", "\t", "\r")
+"""What a spreadsheet would take for the start of a formula (OWASP, CSV injection)."""
+
+
+def order_csv(job: Job, hardware: HardwareList) -> HttpResponse:
+    """The list with one line an item; the mark at its start tells spreadsheets that it is UTF-8."""
+    out = io.StringIO()
+    out.write("\N{BYTE ORDER MARK}")
+    writer = csv.writer(out)
+    writer.writerow(COLUMNS)
+    for row in hardware.rows:
+        writer.writerow(plain(cell) for cell in _cells(row))
+    return attachment(out.getvalue().encode(), "text/csv; charset=utf-8", f"{job.number} order.csv")
+
+
+def plain(cell: str) -> str:
+    """The cell as text: what begins like a formula gets an apostrophe before it."""
+    return f"'{cell}" if cell.startswith(_FORMULAS) else cell
+
+
+def _cells(row: Row) -> tuple[str, ...]:
+    line = row.line
+    return (
+        line.item,
+        str(line.need),
+        line.why,
+        row.where,
+        line.checked_by.shown_name if line.checked_by else "",
+        line.checked_at.isoformat(timespec="minutes") if line.checked_at else "",
+        "" if line.was is None else str(line.was),
+        row.change,
+        line.note,
+    )

@@ -1,0 +1,102 @@
+"""The printed sheets, as PDF on the shop's paper."""
+
+import hashlib
+from collections.abc import Callable
+from typing import cast
+
+from django.http import Http404, HttpResponse
+from django.utils import timezone
+from django.utils.cache import get_conditional_response
+from django.utils.http import quote_etag
+from django.views.decorators.http import require_safe
+
+from fronts.models import Cabinet
+from fronts.rules.fingerprint import fingerprint
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.results import Schedule
+from fronts.rules.schedule import schedule as schedule_for
+from fronts.selectors.kitchens import cabinet_of
+from fronts.sheets import fitting, front_schedule, hardware, jigs
+from fronts.sheets.imprint import Imprint
+from fronts.sheets.pdf import Paper, PrintingError, render
+from fronts.snapshot import kitchen_of
+from fronts.views.sheets_files import inline
+from shopjobs.access import SignedInRequest, signed_in
+from shopjobs.models import Job
+from shopjobs.pages import render_page
+from shopjobs.views.jobs import job_or_404
+
+Content = Callable[[Schedule, Kitchen, Imprint], str]
+
+
+@signed_in
+@require_safe
+def sheet_schedule(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """The front schedule and cut sheet of a job."""
+    return _sheet(request, job_id, "front schedule", front_schedule.content)
+
+
+@signed_in
+@require_safe
+def sheet_hardware(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """The hardware sheet of a job."""
+    return _sheet(
+        request, job_id, "hardware", lambda schedule, _, imprint: hardware.content(schedule, imprint)
+    )
+
+
+@signed_in
+@require_safe
+def sheet_jigs(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """All jigs and shims of a job."""
+    return _sheet(request, job_id, "jigs and shims", jigs.content)
+
+
+@signed_in
+@require_safe
+def sheet_fitting(request: SignedInRequest, job_id: int, cabinet_id: int) -> HttpResponse:
+    """The fitting sheet of one cabinet."""
+    job = job_or_404(request, job_id)
+    try:
+        label = cabinet_of(job, cabinet_id).label
+    except Cabinet.DoesNotExist as missing:
+        raise Http404 from missing
+    return print_sheet(
+        request, job, f"fitting {label}", _made(job, lambda *of: fitting.content(*of, [label]))
+    )
+
+
+@signed_in
+@require_safe
+def sheet_all_fittings(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """The fitting sheets of all cabinets."""
+    return _sheet(request, job_id, "fitting sheets", fitting.content)
+
+
+def _sheet(request: SignedInRequest, job_id: int, name: str, content: Content) -> HttpResponse:
+    job = job_or_404(request, job_id)
+    return print_sheet(request, job, name, _made(job, content))
+
+
+def _made(job: Job, content: Content) -> str:
+    kitchen = kitchen_of(job)
+    schedule = schedule_for(kitchen)
+    return content(schedule, kitchen, Imprint(timezone.localdate(), fingerprint(schedule)))
+
+
+def print_sheet(request: SignedInRequest, job: Job, name: str, html: str) -> HttpResponse:
+    """The sheet as a PDF; none is made again for a browser that has just this one."""
+    paper = cast(Paper, str(job.shop.paper))
+    etag = quote_etag(hashlib.sha256(f"{paper}\n{html}".encode()).hexdigest()[:32])
+    known: HttpResponse | None = get_conditional_response(request, etag=etag)
+    if known is not None:
+        return known
+    try:
+        content = render(html, paper)
+    except PrintingError as lacking:
+        context = {"job": job, "message": str(lacking)}
+        return render_page(request, "fronts/cut/no_printing.html", context, status=503)
+    response = inline(content, "application/pdf", f"{job.number} {name}.pdf")
+    response.headers["ETag"] = etag
+    response.headers["Cache-Control"] = "private, no-cache"
+    return response
