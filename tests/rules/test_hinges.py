@@ -1,0 +1,135 @@
+"""Hinges: counts, centres, overlays. No published table exists; the shop's own must rise."""
+
+from dataclasses import replace
+from fractions import Fraction
+from itertools import pairwise
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from fronts.rules.hinges import hinge_centres, hinge_count, makes_overlay, too_heavy
+from fronts.rules.lengths import INCH, Mm
+from fronts.rules.practice import POUND, PRACTICE
+from tests.rules.laws import LAW
+from tests.rules.small_kitchens import SIXTEENTH, inch
+
+BY_HEIGHT = [("10", 2), ("40", 2), ("40 1/16", 3), ("60", 3), ("60 1/16", 4), ("80", 4),
+             ("80 1/16", 5), ("100", 5), ("100 1/16", None)]  # fmt: skip
+BY_WEIGHT = [("1", 2), ("15", 2), ("15.1", 3), ("30", 3), ("30.1", 4), ("45", 4), ("45.1", 5),
+             ("60", 5), ("60.1", None)]  # fmt: skip
+
+
+@pytest.mark.parametrize(("height", "count"), BY_HEIGHT, ids=[f"{h} in high" for h, _ in BY_HEIGHT])
+def test_count_by_height(height: str, count: int | None) -> None:
+    """Common practice, from memory."""
+    assert hinge_count(inch(height), POUND, PRACTICE) == count
+
+
+@pytest.mark.parametrize(("pounds", "count"), BY_WEIGHT, ids=[f"{p} lb" for p, _ in BY_WEIGHT])
+def test_count_by_weight(pounds: str, count: int | None) -> None:
+    """Common practice, from memory."""
+    weight = Fraction(pounds) * POUND
+
+    assert hinge_count(inch("20"), weight, PRACTICE) == count
+    assert too_heavy(weight, PRACTICE) == (count is None)
+
+
+def test_the_greater_count_holds() -> None:
+    """A low heavy door and a high light one."""
+    assert hinge_count(inch("20"), 40 * POUND, PRACTICE) == 4
+    assert hinge_count(inch("70"), 5 * POUND, PRACTICE) == 4
+
+
+@LAW
+@given(st.integers(1, 1600), st.integers(1, 300), st.integers(0, 400), st.integers(0, 100))
+def test_a_larger_door_never_takes_fewer(height: int, weight: int, more: int, extra: int) -> None:
+    """The table rises with height and with weight; past it there is no count."""
+    small = hinge_count(height * SIXTEENTH, weight * POUND / 5, PRACTICE)
+    large = hinge_count((height + more) * SIXTEENTH, (weight + extra) * POUND / 5, PRACTICE)
+
+    assert large is None or (small is not None and small <= large)
+
+
+def test_the_shops_own_table_replaces_it() -> None:
+    """A shop that hangs every door on three says so."""
+    three = replace(PRACTICE, hinges_by_height=((inch("50"), 3),), hinges_by_weight=((POUND, 3),))
+
+    assert hinge_count(inch("20"), POUND / 2, three) == 3
+    assert hinge_count(inch("51"), POUND / 2, three) is None
+
+
+END, HALF = inch("3 1/2"), inch("1")
+CENTRES = [
+    ("28 1/2", 2, ["3 1/2", "25"]),
+    ("47", 3, ["3 1/2", "23 1/2", "43 1/2"]),
+    ("67", 4, ["3 1/2", "23 1/2", "43 1/2", "63 1/2"]),
+    ("46 1/16", 3, ["3 1/2", "23", "42 9/16"]),
+]
+
+
+@pytest.mark.parametrize(
+    ("length", "count", "places"), CENTRES, ids=[f"{c} on {n} in" for n, c, _ in CENTRES]
+)
+def test_centres(length: str, count: int, places: list[str]) -> None:
+    """3 1/2 in from the ends (common practice, no source), the rest equally spaced, to the step."""
+    found = hinge_centres(inch(length), count, END, SIXTEENTH, (), HALF)
+
+    assert found == tuple(inch(each) for each in places)
+
+
+def test_moved_clear_of_a_rail() -> None:
+    """A rail from 23 to 24 1/2 in: the middle hinge moves to an inch from its nearer edge."""
+    rails = [(inch("23"), inch("24 1/2"))]
+
+    found = hinge_centres(inch("47"), 3, END, SIXTEENTH, rails, HALF)
+
+    assert found == (END, inch("22"), inch("43 1/2"))
+
+
+def test_no_clear_place() -> None:
+    """Rails all along leave nowhere to go."""
+    rails = [(inch("0"), inch("47"))]
+
+    assert hinge_centres(inch("47"), 3, END, SIXTEENTH, rails, HALF) is None
+
+
+def test_a_door_too_low_for_its_hinges() -> None:
+    """Two plates of 2 in don't go on a door of 3 in."""
+    assert hinge_centres(inch("3"), 2, END, SIXTEENTH, (), HALF) is None
+
+
+rails_of = st.lists(
+    st.tuples(st.integers(-20, 500), st.integers(0, 120)).map(
+        lambda pair: (pair[0] * INCH / 8, (pair[0] + pair[1]) * INCH / 8)
+    ),
+    max_size=4,
+)
+
+
+@LAW
+@given(st.integers(16, 800), st.integers(2, 6), st.integers(0, 40), rails_of)
+def test_centres_lie_on_the_door_clear_and_apart(
+    length: int, count: int, end: int, rails: list[tuple[Mm, Mm]]
+) -> None:
+    """As many as wished, in order, inside, clear of every rail, plates beside each other."""
+    long = length * INCH / 8
+    found = hinge_centres(long, count, end * INCH / 8, SIXTEENTH, rails, HALF)
+    if found is None:
+        return
+
+    assert len(found) == count
+    assert all(0 < each < long for each in found)
+    for each in found:
+        assert all(each <= low - HALF or each >= high + HALF for low, high in rails if low < high)
+    assert all(after - before >= 2 * HALF for before, after in pairwise(found))
+
+
+OVERLAYS = [("1/2", True), ("0", True), ("1 1/2", True), ("1 9/16", False), ("-3/32", True),
+            ("-1/4", True), ("-5/16", False)]  # fmt: skip
+
+
+@pytest.mark.parametrize(("overlay", "made"), OVERLAYS, ids=[each for each, _ in OVERLAYS])
+def test_overlays_that_the_hinges_make(overlay: str, made: bool) -> None:
+    """Up to 1 1/2 in of overlay and 1/4 in of inset gap: common practice, from memory."""
+    assert makes_overlay(inch(overlay), PRACTICE) is made

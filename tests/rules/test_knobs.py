@@ -1,0 +1,82 @@
+"""Where knobs go: common practice, no source."""
+
+import pytest
+
+from fronts.rules.edges import Rect
+from fronts.rules.kitchen import Hinged, Kind, Point
+from fronts.rules.knobs import knob_count, knob_places, over_box
+from fronts.rules.practice import PRACTICE
+from fronts.rules.results import FrontKind
+from tests.rules.small_kitchens import inch
+
+W, H = inch("16"), inch("28")
+COUNTS: list[tuple[FrontKind, str, int]] = [
+    ("door", "40", 1), ("pull-out", "40", 1), ("drawer", "23 15/16", 1), ("drawer", "24", 2),
+    ("fixed", "40", 0),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("kind", "width", "count"), COUNTS, ids=[f"{k}, {w}" for k, w, _ in COUNTS]
+)
+def test_how_many(kind: FrontKind, width: str, count: int) -> None:
+    """One, two on a drawer front 24 in or wider, none on a fixed front."""
+    assert knob_count(kind, inch(width), PRACTICE) == count
+
+
+DOORS: list[tuple[Hinged, Kind, str, str]] = [
+    ("left", "base", "14 7/8", "25"),
+    ("right", "base", "1 1/8", "25"),
+    ("left", "wall", "14 7/8", "3"),
+    ("right", "tall", "1 1/8", "14"),
+    ("top", "wall", "8", "3"),
+    ("bottom", "base", "8", "25"),
+]
+
+
+@pytest.mark.parametrize(
+    ("hinged", "kind", "x", "y"), DOORS, ids=[f"{h}, {k}" for h, k, *_ in DOORS]
+)
+def test_on_a_door(hinged: Hinged, kind: Kind, x: str, y: str) -> None:
+    """At the free edge: high on a base cabinet, low on a wall one, halfway on a tall one."""
+    assert knob_places("door", hinged, kind, W, H, PRACTICE) == (Point(inch(x), inch(y)),)
+
+
+def test_on_drawers_and_pull_outs() -> None:
+    """In the middle of a drawer front, at its quarters where two; high on a pull-out."""
+    narrow = knob_places("drawer", None, "base", W, inch("6"), PRACTICE)
+    wide = knob_places("drawer", None, "base", inch("32"), inch("6"), PRACTICE)
+
+    assert narrow == (Point(inch("8"), inch("3")),)
+    assert wide == (Point(inch("8"), inch("3")), Point(inch("24"), inch("3")))
+    assert knob_places("pull-out", None, "base", W, H, PRACTICE) == (Point(inch("8"), inch("25")),)
+
+
+@pytest.mark.parametrize("size", ["1", "2", "5"])
+def test_on_a_small_door_it_stays_on_it(size: str) -> None:
+    """No knob lies outside a door, however small."""
+    small = inch(size)
+    for hinged in ("left", "right", "top", "bottom"):
+        for kind in ("base", "wall", "tall"):
+            (knob,) = knob_places("door", hinged, kind, small, small, PRACTICE)
+            assert 0 < knob.x < small
+            assert 0 < knob.y < small
+
+
+BOX = Rect(inch("1"), inch("1"), inch("14"), inch("20"))
+MOVED = [("8", "10", "8", "10"), ("8", "25", "8", "20 1/4"), ("0", "0", "1 3/4", "1 3/4")]
+
+
+@pytest.mark.parametrize(("x", "y", "to_x", "to_y"), MOVED, ids=["on it", "above it", "beside it"])
+def test_moved_over_the_box(x: str, y: str, to_x: str, to_y: str) -> None:
+    """As little as may be, to 3/4 in inside the box front's edge."""
+    found = over_box(Point(inch(x), inch(y)), BOX, PRACTICE)
+
+    assert found == Point(inch(to_x), inch(to_y))
+
+
+def test_over_a_box_too_low_it_goes_to_its_middle() -> None:
+    """Where both margins don't go in, halfway is farthest from both edges."""
+    low = Rect(inch("1"), inch("2"), inch("14"), inch("1"))
+
+    assert over_box(Point(inch("8"), inch("25")), low, PRACTICE).y == inch("2 1/2")
