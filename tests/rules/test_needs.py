@@ -1,0 +1,124 @@
+"""Hardware needs: item by item, summed over the fronts that want them."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+from hypothesis import given
+
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.practice import PRACTICE
+from fronts.rules.results import Need
+from fronts.rules.schedule import schedule
+from tests.rules.laws import KITCHEN_LAW
+from tests.rules.small_kitchens import BOX, STOCK, beside, cabinet, inch, inches, kitchen, opening
+from tests.strategies import kitchens
+
+DRAWER = opening("drawer", height=inch("6"), boxes=(replace(BOX, height=inch("4")),))
+# Counts: common practice, no source.
+
+
+def _needs(of: Kitchen) -> dict[str, int]:
+    return {each.item: each.need for each in schedule(of).hardware}
+
+
+def test_a_door() -> None:
+    """Two hinges with four screws each, a knob with its screw, two bumpers."""
+    assert _needs(kitchen(cabinet(opening()))) == {
+        "hinge": 2,
+        "hinge screw": 8,
+        "knob or pull": 1,
+        "knob screw 8-32, 1 in": 1,
+        "bumper": 2,
+    }
+
+
+def test_a_pull_out() -> None:
+    """Mounting screws, slides of the right length and class with theirs, knob, bumpers."""
+    assert _needs(kitchen(cabinet(opening("pull-out", boxes=(BOX,))))) == {
+        "#8 washer-head screw, 1 1/4 in": 4,
+        "slides, pair, 20 in, 50 lb": 1,
+        "slide screw": 8,
+        "knob or pull": 1,
+        "knob screw 8-32, 1 3/4 in": 1,
+        "bumper": 2,
+    }
+
+
+def test_a_wide_drawer_takes_two_pulls_and_their_screws() -> None:
+    """24 in and wider: two."""
+    wide = cabinet(replace(DRAWER, width=inch("33")), width=inch("36"))
+    found = _needs(kitchen(wide))
+
+    assert found["knob or pull"] == 2
+    assert found["knob screw 8-32, 1 3/4 in"] == 2
+
+
+def test_a_fixed_front_needs_nothing() -> None:
+    """It neither opens nor closes."""
+    assert _needs(kitchen(cabinet(opening("fixed")))) == {}
+
+
+def test_each_kind_of_slide_is_its_own_item() -> None:
+    """A bottom slide is one piece; the others come in pairs."""
+    bottom = replace(BOX, slide="bottom", slide_width=inch("1 3/4"), slide_height=inch("1/2"))
+    under, side = replace(BOX, slide="under"), replace(BOX, slide="side")
+    first = cabinet(opening("pull-out", boxes=(bottom,)))
+    run = [
+        beside(first, label=f"B{n}", x=n * first.width, openings=(opening("pull-out", boxes=(b,)),))
+        for n, b in enumerate((bottom, under, side, side))
+    ]
+    found = _needs(kitchen(*run))
+
+    assert found["bottom slide, 20 in, 50 lb"] == 1
+    assert found["under slides, pair, 20 in, 50 lb"] == 1
+    assert found["side slides, pair, 20 in, 50 lb"] == 2
+
+
+def test_a_shop_that_wants_no_bumpers() -> None:
+    """Nothing is not an item."""
+    none = replace(PRACTICE, bumpers=Fraction(0))
+
+    assert "bumper" not in _needs(kitchen(cabinet(opening()), practice=none))
+
+
+def test_metric_shops_read_metric_items() -> None:
+    """M4 knob screws and slides in millimetres and kilograms."""
+    of = kitchen(
+        cabinet(opening("pull-out", boxes=(BOX,))),
+        unit="mm",
+        stock=replace(STOCK, knob_thread="M4", knob_screw_lengths=inches("45 mm")),
+    )
+
+    assert {"knob screw M4, 45 mm", "slides, pair, 508 mm, 23 kg"} <= set(_needs(of))
+
+
+def _told(need: Need) -> tuple[int, tuple[str, ...]]:
+    return need.need, need.fronts
+
+
+@KITCHEN_LAW
+@given(kitchens())
+def test_need_is_the_sum_over_the_fronts(of: Kitchen) -> None:
+    """Every item is the sum of what its fronts want, and agrees with the schedule's own counts."""
+    found = schedule(of)
+    labels = {each.label for each in found.fronts}
+    needs = {each.item: each for each in found.hardware}
+    hinged = [each for each in found.fronts if each.hinges]
+    screws = [each.screw.count for each in found.fittings if each.screw]
+
+    for each in found.hardware:
+        assert each.need == sum(each.per_front.values())
+        assert tuple(each.per_front) == each.fronts
+        assert set(each.fronts) <= labels
+        assert min(each.per_front.values()) > 0
+        assert each.why
+    assert needs["hinge"].need if hinged else "hinge" not in needs
+    if hinged:
+        assert _told(needs["hinge"]) == (
+            sum(each.hinges for each in hinged),
+            tuple(each.label for each in hinged),
+        )
+        assert needs["hinge screw"].need == 4 * needs["hinge"].need
+    assert sum(screws) == sum(n.need for n in found.hardware if n.item.startswith("#8"))
+    knobs = sum(len(each.knobs) for each in found.fronts)
+    assert knobs == (needs["knob or pull"].need if knobs else 0)
