@@ -9,15 +9,18 @@ from typing import Unpack
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
+from fronts.jobfile.shop_tables import MOST_HINGES, MOST_ROWS
 from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
 from fronts.models.standard import GROUPS
-from fronts.rules.lengths import Mm, exact
+from fronts.rules.lengths import LONGEST, Mm, exact
 from fronts.services.keeping import checked, enter, job_changed, shop_changed
 from fronts.services.values import StandardValues
 from shopjobs.models import Job, Person, Shop
 
 TABLES = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material")
 """What of `rules.practice` is no single number."""
+HEAVIEST = Fraction(1000)
+"""Kilograms; nothing in a kitchen's tables is heavier."""
 Owner = Shop | Job | Cabinet | Opening
 Level = ShopStandard | JobStandard | Cabinet | Opening
 
@@ -52,8 +55,8 @@ def tables_set(
 ) -> ShopStandard | JobStandard:
     """Set the shop's tables; None and "" leave them to the farther level. Weights in kg."""
     level = shared_level_of(owner)
-    level.hinges_by_height = _table("hinges_by_height", hinges_by_height)
-    level.hinges_by_weight = _table("hinges_by_weight", hinges_by_weight)
+    level.hinges_by_height = _table("hinges_by_height", hinges_by_height, LONGEST)
+    level.hinges_by_weight = _table("hinges_by_weight", hinges_by_weight, HEAVIEST)
     level.slide_classes = _classes(slide_classes)
     level.material, level.frame_material = material, frame_material
     checked(level)
@@ -94,14 +97,16 @@ def _tell(owner: Owner, what: str, by: Person | None, at: datetime) -> None:
             job_changed(job=owner.cabinet.job, text=text, by=by, at=at)
 
 
-def _table(name: str, rows: Sequence[tuple[Fraction, int]] | None) -> list[list[str | int]] | None:
+def _table(
+    name: str, rows: Sequence[tuple[Fraction, int]] | None, limit: Fraction
+) -> list[list[str | int]] | None:
     """Rows of a size or weight up to which so many hinges do; both must grow together."""
     if rows is None:
         return None
-    if not rows:
-        raise ValidationError({name: "enter at least one row"})
-    if any(most <= 0 or count < 1 for most, count in rows):
-        raise ValidationError({name: "enter sizes above zero and counts from 1"})
+    if not 1 <= len(rows) <= MOST_ROWS:
+        raise ValidationError({name: f"enter 1 to {MOST_ROWS} rows"})
+    if any(not 0 < most <= limit or not 1 <= count <= MOST_HINGES for most, count in rows):
+        raise ValidationError({name: f"enter sizes above zero, and 1 to {MOST_HINGES} hinges"})
     for (most, count), (next_most, next_count) in pairwise(rows):
         if next_most <= most or next_count < count:
             raise ValidationError({name: "each row must be more than the one before it"})
@@ -111,7 +116,9 @@ def _table(name: str, rows: Sequence[tuple[Fraction, int]] | None) -> list[list[
 def _classes(classes: Sequence[Fraction] | None) -> list[str] | None:
     if classes is None:
         return None
+    if len(classes) > MOST_ROWS:
+        raise ValidationError({"slide_classes": f"enter 1 to {MOST_ROWS} loads"})
     rising = all(one < other for one, other in pairwise(classes))
-    if not classes or classes[0] <= 0 or not rising:
+    if not classes or not 0 < classes[0] <= classes[-1] <= HEAVIEST or not rising:
         raise ValidationError({"slide_classes": "enter loads above zero, each above the last"})
     return [exact(each) for each in classes]

@@ -142,6 +142,14 @@ class TestStock:
                 stock_set(owner=shop, screw_lengths=wrong, at=NOW)
             assert set(refused.value.message_dict) == {"screw_lengths"}
 
+    @pytest.mark.parametrize("thread", ["", "coarse", "8-32\n", "M"])
+    def test_what_is_no_thread_is_refused(self, shop: Shop, thread: str) -> None:
+        """A knob's screw is chosen by it."""
+        with pytest.raises(ValidationError) as refused:
+            stock_set(owner=shop, knob_thread=thread, at=NOW)
+
+        assert set(refused.value.message_dict) == {"knob_thread"}
+
 
 class TestNumbers:
     """The shop's own numbers."""
