@@ -1,0 +1,65 @@
+"""The shop's own numbers: each is worded, sourced, and as the trade has it."""
+
+from fractions import Fraction
+
+import pytest
+
+from fronts.rules.practice import NUMBERS, PRACTICE
+from tests.rules.small_kitchens import inch
+
+# Common practice, no source, but where an id names one.
+VALUES = [
+    ("hole_diameter", "1/4"),
+    ("hole_inset", "1 1/2"),
+    ("hole_to_edge", "3/8"),
+    ("hole_clear", "3/16"),
+    ("ledge_thickness", "1/4"),
+    ("ledge_length", "2 1/4"),
+    ("slot_wider", "1/8"),
+    ("slot_deeper", "1/16"),
+    ("bottom_shim_length", "12"),
+    ("tape_width", "1"),
+    ("tape_thickness", "1/8"),
+    ("drill_past", "1/16"),
+    ("recess_width", "1/2"),
+    ("recess_depth", "1/4"),
+    ("recess_wall", "1/8"),
+    ("wide_drawer", "24"),
+    ("lines_seen", "1/4"),
+    ("rear_clearance", "1/2"),
+    ("stile", "2 1/4"),
+    ("rail", "2 1/4"),
+    ("tongue", "3/8"),
+    ("panel_clearance", "1/16"),
+    ("knob_hole", "3/16"),
+    ("middle_rail_over", "60"),
+    ("cup_diameter", "35 mm"),
+]
+
+
+@pytest.mark.parametrize(("name", "value"), VALUES, ids=[name for name, _ in VALUES])
+def test_common_practice(name: str, value: str) -> None:
+    """Common practice, no source; the middle rail over 60 in: Architectural Woodwork Standards,
+    1st ed. 2009.
+    """
+    assert getattr(PRACTICE, name) == inch(value)
+
+
+@pytest.mark.parametrize("number", NUMBERS, ids=lambda each: each.name)
+def test_every_number_says_what_it_is_and_whence(number: object) -> None:
+    """A shop that changes a number reads what it does and where ours comes from."""
+    name = getattr(number, "name")  # noqa: B009
+    metadata = getattr(number, "metadata")  # noqa: B009
+
+    assert metadata["says"]
+    assert metadata["source"]
+    assert getattr(PRACTICE, name) >= 0
+
+
+@pytest.mark.parametrize("table", ["hinges_by_height", "hinges_by_weight"])
+def test_hinge_tables_rise(table: str) -> None:
+    """No standard gives hinge counts; a table can only be held to rise."""
+    rows: tuple[tuple[Fraction, int], ...] = getattr(PRACTICE, table)
+
+    assert list(rows) == sorted(rows)
+    assert [count for _, count in rows] == sorted({count for _, count in rows})
