@@ -1,20 +1,24 @@
 """How long a plan may take: the clock is the last stop, work limits come first."""
 
 import time
-from dataclasses import dataclass, field
+from collections.abc import Callable
+from dataclasses import dataclass
+
+Clock = Callable[[], float]
 
 
 @dataclass(frozen=True, slots=True)
 class Budget:
-    """Seconds from the moment it is made."""
+    """Seconds on a clock, from `started` on."""
 
     seconds: float
-    started: float = field(default_factory=time.monotonic)
+    started: float
+    clock: Clock = time.monotonic
 
     @property
     def spent(self) -> float:
         """Seconds gone by."""
-        return time.monotonic() - self.started
+        return self.clock() - self.started
 
     @property
     def left(self) -> float:
@@ -28,4 +32,9 @@ class Budget:
 
     def share(self, part: float) -> "Budget":
         """A budget that ends after `part` of what is left here."""
-        return Budget(self.left * part)
+        return begin(self.left * part, self.clock)
+
+
+def begin(seconds: float, clock: Clock = time.monotonic) -> Budget:
+    """A budget that starts now."""
+    return Budget(seconds, clock(), clock)

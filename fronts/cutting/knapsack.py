@@ -33,30 +33,42 @@ class Scale:
 
 @dataclass(slots=True)
 class Loads:
-    """`value[c]` is the most that a line of length c carries."""
+    """`value[c]` is the most that a line of length c carries.
+
+    `steps[mark]` is the value of the whole line, and the number of chunks, up to that mark.
+    """
 
     value: NDArray[np.int64]
     chunks: list[tuple[int, int, int]]
     taken: list[NDArray[np.bool_]]
+    steps: dict[int, tuple[int, int]]
 
-    def load(self, length: int) -> tuple[tuple[int, int], ...]:
-        """How many of each size make up `value[length]`."""
+    def load(self, length: int, until: int | None = None) -> tuple[tuple[int, int], ...]:
+        """How many of each size make up the value of a line, out of the first `until` chunks."""
         counts: dict[int, int] = {}
         room = length
-        for (which, size, times), taken in zip(
-            reversed(self.chunks), reversed(self.taken), strict=True
-        ):
+        last = len(self.chunks) if until is None else until
+        for step in range(last - 1, -1, -1):
+            (which, size, times), taken = self.chunks[step], self.taken[step]
             if room >= size and taken[room - size]:
                 counts[which] = counts.get(which, 0) + times
                 room -= size
         return tuple(sorted(counts.items()))
 
 
-def loads(sizes: Sequence[int], weights: Sequence[int], most: Sequence[int], length: int) -> Loads:
-    """Fill lines up to `length`; at most `most[i]` of size i, each worth `weights[i]` > 0."""
+def loads(
+    sizes: Sequence[int],
+    weights: Sequence[int],
+    most: Sequence[int],
+    length: int,
+    watch: Sequence[int] = (),
+) -> Loads:
+    """Fill lines up to `length`; at most `most[i]` of size i, each worth `weights[i]` > 0.
+
+    `watch` gives each size a mark, for `steps`.
+    """
     value = np.zeros(length + 1, np.int64)
-    chunks: list[tuple[int, int, int]] = []
-    taken: list[NDArray[np.bool_]] = []
+    found = Loads(value, [], [], {})
     for which, size in enumerate(sizes):
         weight = weights[which]
         left = min(most[which], length // size) if weight > 0 and size > 0 else 0
@@ -67,11 +79,12 @@ def loads(sizes: Sequence[int], weights: Sequence[int], most: Sequence[int], len
             reach = size * now
             offered = value[: length + 1 - reach] + weight * now
             room = value[reach:]
-            better = offered > room
+            found.taken.append(offered > room)
             np.maximum(room, offered, out=room)
-            chunks.append((which, reach, now))
-            taken.append(better)
-    return Loads(value, chunks, taken)
+            found.chunks.append((which, reach, now))
+        if watch and value[length] > 0:
+            found.steps[watch[which]] = int(value[length]), len(found.chunks)
+    return found
 
 
 def scales(sizes: Sequence[int], longest: int) -> tuple[Scale, Scale]:

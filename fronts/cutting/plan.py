@@ -4,13 +4,14 @@ With no prices the aim is the fewest pieces of stock, then the least stock area;
 the least cost. What cannot be placed because stock runs out comes before either.
 """
 
+import time
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import replace
 
 from fronts.cutting import columns as col
 from fronts.cutting import proof
-from fronts.cutting.budget import Budget
+from fronts.cutting.budget import Budget, Clock, begin
 from fronts.cutting.columns import Packing
 from fronts.cutting.found import done
 from fronts.cutting.lattice import Lattice, Unit, lattice
@@ -25,11 +26,11 @@ SEARCH = 0.93
 """Share of the seconds for the search; the rest is for writing the plan out."""
 
 
-def plan(request: Request, seconds: float) -> Plan:
+def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Plan:
     """The best plan found within `seconds`; every unit must fit some stock (see `misfits`)."""
-    budget = Budget(seconds)
+    budget = begin(seconds, clock)
     whole = lattice(request)
-    search = Budget(seconds * SEARCH, budget.started)
+    search = Budget(seconds * SEARCH, budget.started, clock)
     found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
     waiting = _Waiting(whole)
     layouts = tuple(_layouts(request, whole, found.packing, waiting))

@@ -7,23 +7,15 @@ always be sawn edge to edge.
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal, NamedTuple
+from typing import Literal
 
+from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column, column
-from fronts.cutting.lattice import Lattice, Lie
+from fronts.cutting.lattice import Board, Lattice, Lie
+from fronts.cutting.placing import Choice, Free, Pick, wanted
 from fronts.cutting.tree import Spot
 
 Split = Literal["rip", "cross", "short", "long", "big", "even"]
-Pick = Literal["first", "snug", "strip"]
-
-
-class Free(NamedTuple):
-    """A rectangle that is still free."""
-
-    x: int
-    y: int
-    length: int
-    width: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,45 +26,47 @@ class Manner:
     split: Split
 
 
-Order = Sequence[tuple[int, tuple[Lie, ...]]]
-"""Items in the order in which they are tried, each with the ways that it may lie."""
+Filler = Callable[[int, Sequence[int]], list[Spot]]
+"""Places on one board of this kind, of what is left."""
 
 
-def fill(length: int, width: int, order: Order, left: list[int], manner: Manner) -> list[Spot]:
-    """Places on one sheet; takes what it places from `left`."""
+def fill(board: Board, choice: Choice, left: Sequence[int], manner: Manner) -> list[Spot]:
+    """Places on one sheet, at most `left[item]` of each item."""
+    return fill_rooms([Free(0, 0, board.length, board.width)], choice, list(left), manner)
+
+
+def fill_rooms(free: list[Free], choice: Choice, left: list[int], manner: Manner) -> list[Spot]:
+    """Places in free rectangles; takes what it places from `left`."""
     spots: list[Spot] = []
-    free = [Free(0, 0, length, width)]
-    choose = _PICKS[manner.pick]
-    live = [entry for entry in order if left[entry[0]] > 0]
-    while free and live:
+    rows = wanted(choice, left, manner.pick)
+    while free:
         room = free.pop()
-        found = choose(room, live, left)
-        if found is None:
+        row = rows.take(room)
+        if row is None:
             continue
-        item, lie = found
+        item, lie = row[2], row[3]
         spots.append(Spot(item, room.x, room.y, lie))
         left[item] -= 1
-        if left[item] == 0:
-            live = [entry for entry in live if entry[0] != item]
+        if left[item] == 0 and not rows.drop(item):
+            break
         free.extend(_split(room, lie, manner.split))
     return spots
 
 
 def sheet_by_sheet(
     lattice: Lattice,
-    order: Sequence[int],
-    manner: Manner,
+    filler: Filler,
     left: list[int],
     open_boards: list[int | None],
+    budget: Budget | None = None,
 ) -> list[tuple[Column, int]]:
-    """Fill sheets until nothing is left or no board is; equal sheets are counted at once."""
-    orders = [
-        [(i, lattice.items[i].lies[b]) for i in order if lattice.items[i].lies[b]]
-        for b in range(len(lattice.boards))
-    ]
+    """Fill sheets until nothing is left or no board is; equal sheets are counted at once.
+
+    Takes what it places from `left` and `open_boards`; stops early where the budget is over.
+    """
     found: list[tuple[Column, int]] = []
-    while any(left):
-        best = _best(lattice, orders, manner, left, open_boards)
+    while any(left) and not (budget is not None and budget.over):
+        best = _best(lattice, filler, left, open_boards)
         if best is None:
             break
         limit = open_boards[best.board]
@@ -86,19 +80,21 @@ def sheet_by_sheet(
     return found
 
 
+def corner_filler(lattice: Lattice, order: Sequence[int], manner: Manner) -> Filler:
+    """Fills sheets in this order and manner."""
+    choices = [Choice(lattice, b, order) for b in range(len(lattice.boards))]
+    return lambda board, left: fill(lattice.boards[board], choices[board], left, manner)
+
+
 def _best(
-    lattice: Lattice,
-    orders: Sequence[Order],
-    manner: Manner,
-    left: list[int],
-    open_boards: Sequence[int | None],
+    lattice: Lattice, filler: Filler, left: Sequence[int], open_boards: Sequence[int | None]
 ) -> Column | None:
     """The sheet that gives most area for its cost; of equals, the smallest."""
     best, most = None, (Fraction(-1), 0)
     for index, board in enumerate(lattice.boards):
         if open_boards[index] == 0:
             continue
-        spots = fill(board.length, board.width, orders[index], list(left), manner)
+        spots = filler(index, left)
         if not spots:
             continue
         used = sum(spot.lie.length * spot.lie.width for spot in spots)
@@ -108,51 +104,10 @@ def _best(
     return best
 
 
-def _first(room: Free, live: Order, left: list[int]) -> tuple[int, Lie] | None:
-    length, width = room.length, room.width
-    for item, lies in live:
-        for lie in lies:
-            if lie[0] <= length and lie[1] <= width:
-                return item, lie
-    return None
-
-
-def _snug(room: Free, live: Order, left: list[int]) -> tuple[int, Lie] | None:
-    """What leaves the narrowest strip beside it."""
-    length, width = room.length, room.width
-    best, least = None, length + width
-    for item, lies in live:
-        for lie in lies:
-            spare, above = length - lie[0], width - lie[1]
-            if spare >= 0 and above >= 0 and (spare if spare < above else above) < least:
-                best, least = (item, lie), min(spare, above)
-                if least == 0:
-                    return best
-    return best
-
-
-def _strip(room: Free, live: Order, left: list[int]) -> tuple[int, Lie] | None:
-    """What uses up the width of the rectangle best, then its length."""
-    length, width = room.length, room.width
-    best, least = None, (width + 1, length)
-    for item, lies in live:
-        for lie in lies:
-            spare, above = length - lie[0], width - lie[1]
-            if spare >= 0 and above >= 0 and (above, spare) < least:
-                best, least = (item, lie), (above, spare)
-    return best
-
-
-_PICKS: dict[Pick, Callable[[Free, Order, list[int]], tuple[int, Lie] | None]] = {
-    "first": _first,
-    "snug": _snug,
-    "strip": _strip,
-}
-
-
 def _split(room: Free, lie: Lie, split: Split) -> list[Free]:
     """The two rectangles beside and above; the one to fill next comes last."""
-    spare, above = room.length - lie.length, room.width - lie.width
+    x, y, length, width = room
+    spare, above = length - lie.length, width - lie.width
     if split == "rip":
         rip = True
     elif split == "cross":
@@ -164,11 +119,15 @@ def _split(room: Free, lie: Lie, split: Split) -> list[Free]:
     else:
         rip = spare * lie.width <= above * lie.length
         rip = rip if split == "big" else not rip
+    found = []
     if rip:
-        beside = Free(room.x + lie.length, room.y, spare, lie.width)
-        over = Free(room.x, room.y + lie.width, room.length, above)
+        if above:
+            found.append(Free(x, y + lie.width, length, above))
+        if spare:
+            found.append(Free(x + lie.length, y, spare, lie.width))
     else:
-        beside = Free(room.x + lie.length, room.y, spare, room.width)
-        over = Free(room.x, room.y + lie.width, lie.length, above)
-    found = [over, beside] if rip else [beside, over]
-    return [free for free in found if free.length > 0 and free.width > 0]
+        if spare:
+            found.append(Free(x + lie.length, y, spare, width))
+        if above:
+            found.append(Free(x, y + lie.width, lie.length, above))
+    return found

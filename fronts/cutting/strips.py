@@ -1,0 +1,105 @@
+"""Sheets by strips: each strip the best knapsack load of its height, gaps filled afterwards."""
+
+from collections.abc import Sequence
+
+from fronts.cutting.knapsack import loads, rough_scale
+from fronts.cutting.lattice import Lattice, Lie
+from fronts.cutting.placing import Choice, Free
+from fronts.cutting.sheet_filling import Manner, fill_rooms
+from fronts.cutting.tree import Spot
+
+CELLS = 600
+"""Cells of a strip's length; sizes are rounded up to them, so that what fits does fit."""
+
+
+class Strips:
+    """Fills a board strip by strip for given weights; strips run along its length or across."""
+
+    def __init__(self, lattice: Lattice, board: int, *, across: bool) -> None:
+        self.board, self.across = lattice.boards[board], across
+        self.line, self.depth = self.board.length, self.board.width
+        if across:
+            self.line, self.depth = self.depth, self.line
+        rows = [
+            (lie.length, lie.width, index, lie) if across else (lie.width, lie.length, index, lie)
+            for index, item in enumerate(lattice.items)
+            for lie in item.lies[board]
+        ]
+        self.rows = sorted(rows)
+        sizes = [size for _, size, _, _ in self.rows] or [1]
+        self.scale = rough_scale(sizes, self.line, min(self.line, CELLS))
+        self.manner = Manner("first", "big")
+
+    def fill(self, weights: Sequence[int], left: Sequence[int], choice: Choice) -> list[Spot]:
+        """Places on one board, most weight first; `choice` orders what fills the gaps."""
+        rest, spots, rooms = list(left), [], []
+        place = 0
+        while place < self.depth:
+            found = self._strip(weights, rest, self.depth - place)
+            if found is None:
+                break
+            height, chosen = found
+            at = 0
+            for lie, item in sorted(chosen, key=lambda pair: (-self._deep(pair[0]), pair)):
+                spots.append(Spot(item, *self._corner(at, place), lie))
+                rest[item] -= 1
+                spare = height - self._deep(lie)
+                if spare:
+                    rooms.append(
+                        self._room(at, place + height - spare, self._long(lie), spare)
+                    )
+                at += self._long(lie)
+            if at < self.line:
+                rooms.append(self._room(at, place, self.line - at, height))
+            place += height
+        if place < self.depth:
+            rooms.append(self._room(0, place, self.line, self.depth - place))
+        return spots + fill_rooms(rooms, choice, rest, self.manner)
+
+    def _strip(
+        self, weights: Sequence[int], left: Sequence[int], room: int
+    ) -> tuple[int, list[tuple[Lie, int]]] | None:
+        """The strip to cut next: of those that fill the room best, the one of most worth."""
+        rows = [
+            (k, row) for k, row in enumerate(self.rows)
+            if row[0] <= room and left[row[2]] > 0 and weights[row[2]] > 0
+        ]  # fmt: skip
+        if not rows:
+            return None
+        sizes = [self.scale.sizes[k] for k, _ in rows]
+        line = self.scale.line(self.line)
+        table = loads(
+            sizes, [weights[r[2]] for _, r in rows], [left[r[2]] for _, r in rows], line,
+            watch=[r[0] for _, r in rows],
+        )  # fmt: skip
+        heights = sorted(table.steps)
+        best = self._height(heights, [table.steps[h][0] for h in heights], room)
+        counts = table.load(line, table.steps[best][1])
+        chosen: list[tuple[Lie, int]] = []
+        rest = {row[2]: left[row[2]] for _, row in rows}
+        for which, n in counts:
+            _, _, item, lie = rows[which][1]
+            take = min(n, rest[item])
+            rest[item] -= take
+            chosen.extend([(lie, item)] * take)
+        return max(self._deep(lie) for lie, _ in chosen), chosen
+
+    def _height(self, heights: list[int], worth: list[int], room: int) -> int:
+        """Fill the room with strips as if parts never ran out; of those, the densest strip."""
+        cells = min(room, CELLS)
+        sizes = [-(-height * cells // room) for height in heights]
+        table = loads(sizes, worth, [cells // max(size, 1) for size in sizes], cells)
+        used = [which for which, _ in table.load(cells)]
+        return heights[max(used, key=lambda k: worth[k] / heights[k])]
+
+    def _deep(self, lie: Lie) -> int:
+        return lie.length if self.across else lie.width
+
+    def _long(self, lie: Lie) -> int:
+        return lie.width if self.across else lie.length
+
+    def _corner(self, along: int, deep: int) -> tuple[int, int]:
+        return (deep, along) if self.across else (along, deep)
+
+    def _room(self, along: int, deep: int, long: int, high: int) -> Free:
+        return Free(deep, along, high, long) if self.across else Free(along, deep, long, high)
