@@ -20,7 +20,6 @@ MEASURED_KEYS = (
 )  # fmt: skip
 MOST_FRONTS = 20
 _BELONGS = {
-    "hinged": ("door",),
     "count": ("drawers",),
     "heights": ("drawers",),
     "boxes": ("drawers",),
@@ -67,9 +66,9 @@ def _size(record: Record, key: str, *measured: Mm | None) -> Mm:
 
 
 def _hinged(record: Record, closed_by: str) -> Hinged | None:
-    if closed_by != "door":
-        return None
-    return record.take("hinged", values.one_of(words.HINGED)) or "left"
+    """The hinge side of a door; on anything else the word is read, and says nothing."""
+    said = record.take("hinged", values.one_of(words.HINGED))
+    return (said or "left") if closed_by == "door" else None
 
 
 def _count(record: Record, closed_by: str) -> int:

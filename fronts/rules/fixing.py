@@ -41,7 +41,9 @@ from fronts.rules.screws import (
 )
 from fronts.rules.slides import slide_length, slide_room
 
-CORNERS = 2 * 2
+CORNERS = 4
+MOST_MOVES = 1000
+"""Places tried for a hole along a box, at most."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -203,13 +205,17 @@ def _holes(
     site = Site(
         fixing.box, front, fixing.side_offset, fixing.jig_thickness, tuple(rounds), practice
     )
-    holes = mounting_holes(site, _whole_steps(practice.hole_move, fixing.kitchen.job.step))
+    holes = mounting_holes(
+        site, _whole_steps(practice.hole_move, fixing.box, fixing.kitchen.job.step)
+    )
     missing = CORNERS - len(holes)
     return holes, [fixing.speaks.no_place(front.label, missing)] if missing else []
 
 
-def _whole_steps(length: Mm, step: Mm) -> Mm:
-    return max(round(length / step), 1) * step
+def _whole_steps(length: Mm, box: Box, step: Mm) -> Mm:
+    """The step a hole is moved by: whole cutting steps, and no finer than the box warrants."""
+    coarse = max(box.width, box.height) / MOST_MOVES
+    return max(round(length / step), -(-coarse // step), 1) * step
 
 
 def _screw(fixing: _Fixing) -> tuple[Screw | None, list[Finding]]:

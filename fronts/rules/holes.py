@@ -8,6 +8,7 @@ rail of a five-piece front), and clear of everything else that is drilled or hun
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from heapq import heapify, heappop, heapreplace
 from math import lcm
 
 from fronts.rules.kitchen import Box, Point, ShelfPins
@@ -101,6 +102,28 @@ def _hole(site: Site, grid: "_Grid", inset: tuple[int, int], *, right: bool, top
     )
 
 
+def _by_distance(
+    columns: Sequence[tuple[int, bool]], rows: Sequence[tuple[int, bool]]
+) -> Iterator[tuple[int, int]]:
+    """Moves across and along that end in a stile or a rail, the shortest first."""
+    in_rail = [each for each in rows if each[1]]
+    heap = []
+    for across, in_stile in columns:
+        lane = rows if in_stile else in_rail
+        if lane:
+            heap.append((across**2 + lane[0][0] ** 2, abs(lane[0][0]), across, 0, in_stile))
+    heapify(heap)
+    while heap:
+        _, _, across, place, in_stile = heap[0]
+        lane = rows if in_stile else in_rail
+        yield across, lane[place][0]
+        if place + 1 == len(lane):
+            heappop(heap)
+        else:
+            along = lane[place + 1][0]
+            heapreplace(heap, (across**2 + along**2, abs(along), across, place + 1, in_stile))
+
+
 class _Grid:
     """A site in whole parts of a millimetre, so that many places are tried exactly and quickly."""
 
@@ -144,41 +167,35 @@ class _Grid:
 
     def place_in_corner(self, *, right: bool, top: bool) -> tuple[int, int] | None:
         """How far in from the box's side and end the hole of one corner goes."""
-        wide, tall = self.box
-        for inward, up in self._moves():
-            x, y = wide - inward if right else inward, tall - up if top else up
-            if self._solid(x, y) and self._clear(x, y):
-                return inward, up
-        return None
-
-    def _moves(self) -> Iterator[tuple[int, int]]:
-        """Places in a corner, the wished one first and then by how far they are from it."""
         across, along = self.wished
         if across < self.edge or along < self.edge:
-            return
-        yield across, along
-        spans: list[Sequence[int]] = []
-        for start, limit in zip(self.wished, self.limits, strict=True):
-            spans.append(
-                range(-((start - self.edge) // self.step), (limit - start) // self.step + 1)
-            )
-        moves = sorted((i * i + j * j, abs(j), i, j) for i in spans[0] for j in spans[1] if i or j)
-        for _, _, i, j in moves:
-            yield across + i * self.step, along + j * self.step
+            return None
+        columns = self._lines(0, far=right)
+        rows = self._lines(1, far=top)
+        for inward, up in _by_distance(columns, rows):
+            x, y = across + inward * self.step, along + up * self.step
+            place = (self.box[0] - x if right else x, self.box[1] - y if top else y)
+            if self._clear(*place):
+                return x, y
+        return None
 
-    def _solid(self, x: int, y: int) -> bool:
-        """Whether a hole's centre is in solid wood of the box front and of the front."""
-        edge, (wide, tall) = self.edge, self.box
-        if not (edge <= x <= wide - edge and edge <= y <= tall - edge):
-            return False
-        (wide, tall), x, y = self.front, x + self.offset[0], y + self.offset[1]
-        if not (edge <= x <= wide - edge and edge <= y <= tall - edge):
-            return False
+    def _lines(self, axis: int, *, far: bool) -> list[tuple[int, bool]]:
+        """Moves along one direction that stay in wood, nearest first; in a stile (rail) or not."""
+        start, limit, size = self.wished[axis], self.limits[axis], self.box[axis]
+        moves = range(-((start - self.edge) // self.step), (limit - start) // self.step + 1)
+        found = []
+        for move in sorted(moves, key=lambda each: (abs(each), each)):
+            place = start + move * self.step
+            behind = (size - place if far else place) + self.offset[axis]
+            if self.edge <= behind <= self.front[axis] - self.edge:
+                found.append((move, self._in_member(axis, behind)))
+        return found
+
+    def _in_member(self, axis: int, place: int) -> bool:
         if self.frame is None:
             return True
-        stile, rail = self.frame
-        in_stile = x <= stile - edge or x >= wide - stile + edge
-        return in_stile or y <= rail - edge or y >= tall - rail + edge
+        member = self.frame[axis] - self.edge
+        return place <= member or place >= self.front[axis] - member
 
     def _clear(self, x: int, y: int) -> bool:
         """Whether a hole there leaves enough wood to everything else."""

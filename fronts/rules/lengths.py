@@ -25,6 +25,8 @@ UNITS: dict[str, Fraction] = {
 LONGEST = Fraction(20_000)
 """Nothing in a kitchen is longer than 20 m; what is, was mistyped."""
 FINEST_FRACTION = 128
+ROUNDED_FRACTION = 64
+"""What is on no mark of a rule is shown to the nearest mark that a rule has, with `≈`."""
 LONGEST_TEXT = 60
 
 _NAMES = {
@@ -187,9 +189,10 @@ def _value(number: str, text: str, unit: str) -> Fraction:
 
 def _show_inches(length: Mm, finest: int) -> str:
     inches = length / INCH
-    parts = inches * finest
-    nearest = Fraction(round(parts), finest)
-    return ("" if parts.denominator == 1 else "≈") + _ratio(nearest)
+    if (inches * finest).denominator == 1:
+        return _ratio(inches)
+    rounded = min(finest, ROUNDED_FRACTION)
+    return "≈" + _ratio(Fraction(round(inches * rounded), rounded))
 
 
 def _show_decimal(length: Mm, finest: Fraction) -> str:

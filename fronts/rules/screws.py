@@ -1,5 +1,6 @@
 """Which stocked screw: short enough not to come through, or long enough to hold."""
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
@@ -17,21 +18,24 @@ def diameter_of_number(number: int) -> Mm:
     return NUMBER_0 + PER_NUMBER * number
 
 
+THREAD = re.compile(
+    r"M ?(?P<metric>[0-9]{1,2}(?:\.[0-9]{1,2})?)"
+    r"|#?(?P<number>[0-9]{1,2})-[0-9]{2}"
+    r"|(?P<ratio>[0-9]{1,2}/[1-9][0-9]?)-[0-9]{2}",
+    re.IGNORECASE,
+)
+
+
 @lru_cache(maxsize=1024)
 def thread_diameter(thread: str) -> Mm | None:
     """Major diameter of a thread as it is said: `8-32`, `10-24`, `1/4-20`, `M4`; None: not one."""
-    said = thread.strip().upper().replace(" ", "")
-    size = said.partition("-")[0].lstrip("#")
-    try:
-        if size.startswith("M"):
-            found = Fraction(size[1:])
-        elif "/" in size:
-            found = Fraction(size) * INCH
-        else:
-            found = diameter_of_number(int(size))
-    except (ValueError, ZeroDivisionError):
+    said = THREAD.fullmatch(thread.strip())
+    if said is None:
         return None
-    return found if found > 0 else None
+    if said["number"]:
+        return diameter_of_number(int(said["number"]))
+    found = Fraction(said["metric"]) if said["metric"] else Fraction(said["ratio"]) * INCH
+    return found or None
 
 
 @lru_cache(maxsize=1024)

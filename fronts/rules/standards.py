@@ -7,7 +7,7 @@ replaces both of a farther level; other keys fall through one by one.
 
 from dataclasses import dataclass, fields, replace
 
-from fronts.rules.kitchen import Mount, Reveal, Sides, Standard
+from fronts.rules.kitchen import Mount, Reveal, Sides, Standard, Stock
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 
@@ -46,6 +46,15 @@ DEFAULTS = Settled(
     bite=inches(3, 8),  # practice
     hinge_end=inches(7, 2),  # practice
 )
+
+COMMON_STOCK = Stock(
+    screw_lengths=(inches(3, 4), inches(1), inches(5, 4), inches(3, 2)),
+    knob_screw_lengths=(inches(1), inches(7, 4)),
+    knob_thread="8-32",
+    knob_thread_depth=inches(1, 2),
+    slide_lengths=tuple(inches(each) for each in (12, 14, 16, 18, 20, 22, 24)),
+)
+"""What is taken to lie on the shelf where nobody says (common practice, no source)."""
 
 
 def settled(*levels: Standard) -> Settled:

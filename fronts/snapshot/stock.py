@@ -11,14 +11,8 @@ from fronts import models
 from fronts.models.standard import SharedStandard
 from fronts.rules.kitchen import Stock
 from fronts.rules.lengths import Mm
-from fronts.rules.practice import PRACTICE, Practice, inches
-
-COMMON_STOCK = Stock(
-    screw_lengths=(inches(3, 4), inches(1), inches(5, 4), inches(3, 2)),
-    knob_screw_lengths=(inches(1), inches(7, 4)),
-    slide_lengths=tuple(inches(each) for each in range(12, 25, 2)),
-)
-"""What is taken to be in stock where nobody says (common practice, no source)."""
+from fronts.rules.practice import PRACTICE, Practice
+from fronts.rules.standards import COMMON_STOCK
 
 
 def stock_in_force(shop_id: int | None, job_id: int | None) -> Stock:

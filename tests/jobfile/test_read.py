@@ -150,6 +150,7 @@ def test_a_door_is_hinged_left_unless_it_says_so() -> None:
     """A door without a hand gets one; nothing else has a hand."""
     assert opening_with(hinged=None).hinged == "left"
     assert opening_with(closed_by="pair", hinged=None).hinged is None
+    assert opening_with(closed_by="pair", hinged="right").hinged is None
 
 
 def test_measured_sizes_stand_in_for_the_nominal_ones() -> None:

@@ -87,8 +87,6 @@ LABEL = "a label of 1 to 40 characters"
          "drawer, drawers, pull-out, fixed, open"),
         (f"{OPENING}.hinged", "middle", f'{O1}.hinged: found "middle", wanted one of left, right, '
          "top, bottom"),
-        (f"{OPENING}.closed_by", "pair", f'{O1}.hinged: found "left", wanted no hinged unless '
-         "closed_by is door"),
         (f"{OPENING}.count", 2, f"{O1}.count: found 2, wanted no count unless closed_by is "
          "drawers"),
         (f"{OPENING}.heights", ["4"], f"{O1}.heights: found a list of 1, wanted no heights unless "

@@ -128,7 +128,7 @@ SHOWN = [
     (-INCH / 2, "in", "-1/2"),
     (Fraction(-7, 2) * INCH, "in", "-3 1/2"),
     (Fraction(600), "in", "≈23 5/8"),
-    (INCH / 3, "in", "≈43/128"),
+    (INCH / 3, "in", "≈21/64"),
     (Fraction(600), "mm", "600"),
     (Fraction(1201, 2), "mm", "600.5"),
     (Fraction("600.25"), "mm", "600.25"),
