@@ -11,15 +11,14 @@ from hypothesis import HealthCheck, given, settings
 from pytest_django import DjangoAssertNumQueries
 
 from fronts.jobfile import read, write
-from fronts.jobfile.stock import STOCK
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening, Sides, Standard
 from fronts.rules.practice import PRACTICE, inches
 from fronts.rules.schedule import schedule
+from fronts.rules.standards import COMMON_STOCK
 from fronts.services.imports import job_import
 from fronts.services.shelf import practice_set, stock_set
 from fronts.services.standards import standard_set, tables_set
 from fronts.snapshot import kitchen_of
-from fronts.snapshot.stock import COMMON_STOCK
 from shopjobs.models import Job, Shop
 from tests.factories import NOW, make_cabinet
 from tests.strategies import kitchens
@@ -134,7 +133,6 @@ def test_a_new_shop_has_what_is_commonly_kept(job: Job) -> None:
         kitchen.practice,
         kitchen.standard,
     )
-    assert STOCK == COMMON_STOCK
 
 
 def test_the_jobs_own_stock_replaces_the_shops_whole(shop: Shop, job: Job) -> None:
