@@ -22,7 +22,7 @@ _PLACE = Group("Where it stands", ("wall", "x", "y"), kind="cells")
 class CabinetForm(KitchenForm):
     """A cabinet's outer sizes, and where on its wall it stands."""
 
-    groups = (_BODY, _PLACE)
+    groups: tuple[Group, ...] = (_BODY, _PLACE)
 
     label = forms.CharField(
         label="Label", max_length=40, error_messages={"required": "Enter a label, like B1."}

@@ -51,7 +51,7 @@ class NumbersForm(KitchenForm):
             self.fields[each.name] = self._field(each.name, each.metadata)
 
     def _field(self, name: str, metadata: Mapping[str, str]) -> forms.Field:
-        words = {
+        words: dict[str, Any] = {
             "label": metadata["says"][:1].upper() + metadata["says"][1:],
             "help_text": f"Usual: {metadata['source']}.",
         }

@@ -30,7 +30,7 @@ _MEASURED = "Where these are filled in, they hold instead of the width and heigh
 class MeasuredForm(KitchenForm):
     """Sizes of an opening taken on site."""
 
-    groups = (Group("Measured on site", MEASURED_FIELDS, kind="cells"),)
+    groups: tuple[Group, ...] = (Group("Measured on site", MEASURED_FIELDS, kind="cells"),)
 
     measured_width_top = Size(label="Width at the top", required=False)
     measured_width_bottom = Size(label="Width at the bottom", required=False)

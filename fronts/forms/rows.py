@@ -35,7 +35,7 @@ def rows_form(
     unit: str,
     prefix: str,
     initial: Sequence[dict[str, Any]],
-) -> BaseFormSet[RowForm]:
+) -> "BaseFormSet[RowForm]":
     """A table with the rows that there are and two empty ones."""
     made = formset_factory(form, extra=2, max_num=MOST_ROWS, absolute_max=MOST_ROWS)
     table: BaseFormSet[RowForm] = made(
@@ -48,12 +48,12 @@ def rows_form(
     return table
 
 
-def stated(table: BaseFormSet[RowForm]) -> list[Any]:
+def stated(table: "BaseFormSet[RowForm]") -> list[Any]:
     """What the rows that were filled in state, in their order."""
     return [form.row for form in table.forms if form.has_changed()]
 
 
-def heads(table: BaseFormSet[RowForm]) -> list[str]:
+def heads(table: "BaseFormSet[RowForm]") -> list[str]:
     """The heads of the table's columns."""
     fields = table.empty_form.fields.values()
     return [str(field.label) for field in fields if not isinstance(field.widget, forms.HiddenInput)]

@@ -26,7 +26,7 @@ class Size(LengthField):
     def speak(self, unit: str) -> None:
         """Take bare numbers in `unit`, and show lengths in it."""
         self.unit = unit
-        self.widget.attrs |= self.widget_attrs(self.widget)
+        self.widget.attrs.update(self.widget_attrs(forms.TextInput()))
         asks = self.asks or f"the {str(self.label).lower()}"
         self.error_messages["required"] = f"Enter {asks}, like {EXAMPLES[unit]}."
 

@@ -1,0 +1,102 @@
+"""Drawer boxes behind an opening, with their shelf-pin holes."""
+
+from django.http import Http404, HttpResponse
+from django.urls import reverse
+
+from fronts.forms.boxes import BoxForm, PinsForm, next_box, pin_rows
+from fronts.forms.rows import heads, rows_form, stated
+from fronts.forms.version import version_of
+from fronts.models import Box, Opening
+from fronts.models.openings import BOXED
+from fronts.selectors.kitchens import boxes_of, opening_of
+from fronts.services.boxes import box_remove, box_set, shelf_pins_set
+from fronts.services.keeping import AskFirst
+from fronts.views.measure_cabinets import ask
+from fronts.views.measure_editor import (
+    Editor,
+    found_or_404,
+    job_view,
+    kept,
+    posted,
+    show_editor,
+    who,
+)
+from fronts.views.measure_parts import done
+from shopjobs.access import SignedInRequest
+from shopjobs.models import Job
+
+
+@job_view("edit_kitchen")
+def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) -> HttpResponse:
+    """Enter or change the box behind one front of an opening."""
+    opening = _boxed(job, opening_id, index)
+    boxes = boxes_of(opening)
+    box = boxes.get(index)
+    form = _form(request, job, opening, box, index)
+    table = rows_form(
+        PinsForm,
+        data=posted(request),
+        unit=job.unit,
+        prefix=f"pins-{opening.pk}-{index}",
+        initial=pin_rows(box),
+    )
+    here = [job.pk, opening.pk, index]
+    editor = Editor(
+        job=job,
+        form=form,
+        target=f"opening-{opening.pk}",
+        heading=f"{_name(opening, index)} of {opening}",
+        action=reverse("fronts:box-edit", args=here),
+        table=table,
+        table_legend="Shelf-pin holes in the box front, from its lower left corner",
+        heads=tuple(heads(table)),
+        remove=reverse("fronts:box-remove", args=here) if box else "",
+    )
+    if not form.is_bound:
+        return show_editor(request, editor)
+
+    def save() -> None:
+        made = box_set(opening=opening, index=index, **who(request), **form.values)
+        shelf_pins_set(box=made, rows=stated(table), **who(request))
+
+    refusal = kept(request, editor, save, row=box)
+    return refusal or done(request, job, editor.target, f"{editor.heading} is saved.")
+
+
+@job_view("edit_kitchen")
+def box_remove_page(
+    request: SignedInRequest, job: Job, opening_id: int, index: int
+) -> HttpResponse:
+    """Ask, then take a box away."""
+    opening = _boxed(job, opening_id, index)
+    target, name = f"opening-{opening.pk}", f"{_name(opening, index)} of {opening}"
+    if request.method == "POST":
+        box_remove(opening=opening, index=index, **who(request))
+        return done(request, job, target, f"{name} is removed.")
+    question = AskFirst(f"Remove {name.lower()}?", ["its sizes", "its shelf-pin holes"])
+    action = reverse("fronts:box-remove", args=[job.pk, opening.pk, index])
+    return ask(request, job, target, question, action, "Remove the box")
+
+
+def _boxed(job: Job, opening_id: int, index: int) -> Opening:
+    opening = found_or_404(opening_of, job, opening_id)
+    if opening.closed_by not in BOXED or index >= opening.count:
+        raise Http404
+    return opening
+
+
+def _form(
+    request: SignedInRequest, job: Job, opening: Opening, box: Box | None, index: int
+) -> BoxForm:
+    form = BoxForm(posted(request), unit=job.unit, box=box, auto_id=f"box-{opening.pk}-{index}-%s")
+    form.fields["width"].widget.attrs["autofocus"] = True
+    if box is None:
+        latest = Box.objects.filter(opening__cabinet__job=job).select_related("opening")
+        form.initial.update(next_box(opening, latest.order_by("-pk").first()))
+    else:
+        form.initial["version"] = version_of(box)
+    return form
+
+
+def _name(opening: Opening, index: int) -> str:
+    return "Box" if opening.count == 1 else f"Box {index + 1}"

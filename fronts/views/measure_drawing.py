@@ -1,0 +1,45 @@
+"""A cabinet drawn beside its form, as it is or as the form has it."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from django.utils.safestring import SafeString, mark_safe
+
+from fronts.drawings.cabinet import cabinet_elevation
+from fronts.drawings.drawing import SCREEN
+from fronts.rules.kitchen import Cabinet as CabinetFacts
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.results import Finding, Schedule
+from fronts.rules.schedule import schedule
+from fronts.snapshot import kitchen_of
+from shopjobs.models import Job
+
+ROOM = (420_00, 400_00)
+
+
+def drawn_cabinet(job: Job, label: str) -> SafeString:
+    """The cabinet as it is now."""
+    kitchen = kitchen_of(job)
+    return drawing_of(schedule(kitchen), kitchen, label)
+
+
+def drawing_of(found: Schedule, kitchen: Kitchen, label: str) -> SafeString:
+    """The cabinet's elevation for the screen."""
+    svg = cabinet_elevation(found, kitchen, label, unit=kitchen.job.unit, ink=SCREEN, room=ROOM)
+    return mark_safe(svg)  # noqa: S308 - drawn by us, every word in it escaped
+
+
+def with_cabinet(kitchen: Kitchen, cabinet: CabinetFacts, instead_of: str | None) -> Kitchen:
+    """The kitchen with this cabinet in place of another, or after the last."""
+    others = tuple(cabinet if each.label == instead_of else each for each in kitchen.cabinets)
+    cabinets = others if instead_of is not None else (*others, cabinet)
+    return replace(kitchen, cabinets=cabinets)
+
+
+def findings_about(found: Schedule, label: str) -> Sequence[Finding]:
+    """What is said about a cabinet, its openings and its fronts."""
+    return [
+        each
+        for each in found.findings
+        if any(at == label or at.startswith(f"{label}.") for at in each.where)
+    ]

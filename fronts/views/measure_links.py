@@ -1,0 +1,106 @@
+"""Where a front or a finding leads: to the form in which its cause is entered."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from django.urls import reverse
+
+from fronts.models import Cabinet, DoorOnHand
+from fronts.models.openings import BOXED
+from fronts.rules.results import Finding, Level, Schedule
+from shopjobs.models import Job
+
+_OF_BOXES = frozenset({"box-missing", "box-does-not-fit", "slide-not-measured", "no-slide-fits"})
+_OF_STANDARD = frozenset({"no-overlay-rule"})
+_OF_STOCK = frozenset({"thread-unknown", "no-screw-fits", "no-knob-screw-fits"})
+_SIGNS: Mapping[Level, tuple[str, str]] = {
+    "stop": ("!", "Stop"),
+    "check": ("?", "Check"),
+    "note": ("i", "Note"),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """Words that lead somewhere."""
+
+    words: str
+    href: str
+
+
+@dataclass(frozen=True, slots=True)
+class FindingRow:
+    """A finding with its sign, its word, and where to mend it."""
+
+    level: Level
+    sign: str
+    word: str
+    message: str
+    links: tuple[Link, ...]
+
+
+def finding_row(finding: Finding, links: tuple[Link, ...] = ()) -> FindingRow:
+    """A finding in words, its sign for those who see no colour."""
+    return FindingRow(finding.level, *_SIGNS[finding.level], finding.message, links)
+
+
+class Ways:
+    """Addresses of a job's forms by the labels that drawings and findings use."""
+
+    def __init__(
+        self,
+        job: Job,
+        cabinets: Sequence[Cabinet],
+        doors: Sequence[DoorOnHand],
+        *,
+        may_edit: bool,
+    ) -> None:
+        self.job, self.may_edit = job, may_edit
+        self._ways: dict[str, str] = {}
+        self._boxes: dict[str, str] = {}
+        self._openings: dict[str, str] = {}
+        if may_edit:
+            self._ways |= {d.label: _to("door-edit", job, d.pk) for d in doors}
+            self._ways |= {c.label: _to("cabinet-edit", job, c.pk) for c in cabinets}
+        name = "opening-edit" if may_edit else "opening-measured"
+        for cabinet in cabinets:
+            for opening in cabinet.openings.all():
+                label = f"{cabinet.label}.{opening.label}"
+                self._openings[label] = _to(name, job, opening.pk)
+                if may_edit and opening.closed_by in BOXED:
+                    for index in range(opening.count):
+                        front = label if opening.count == 1 else f"{label}.{index + 1}"
+                        self._boxes[front] = _to("box-edit", job, opening.pk, index)
+
+    def of_fronts(self, schedule: Schedule) -> None:
+        """Learn the labels of the fronts: each leads to its opening."""
+        for front in schedule.fronts:
+            way = self._openings.get(f"{front.cabinet}.{front.opening}")
+            if way is not None:
+                self._openings[front.label] = way
+
+    def front(self, label: str) -> str:
+        """The address of the form of the front's opening."""
+        return self._openings.get(label, f"#{label}")
+
+    def findings(self, found: Sequence[Finding]) -> list[FindingRow]:
+        """The findings as the page shows them."""
+        return [finding_row(each, tuple(self._links(each))) for each in found]
+
+    def _links(self, finding: Finding) -> list[Link]:
+        links = []
+        for label in finding.where:
+            way = self._boxes.get(label) if finding.code in _OF_BOXES else None
+            way = way or self._openings.get(label) or self._ways.get(label)
+            if way is not None:
+                words = f"Box of {label}" if way == self._boxes.get(label) else label
+                links.append(Link(words, way))
+        if self.may_edit and finding.code in _OF_STANDARD:
+            links.append(Link("This job's standard", _to("job-standard", self.job)))
+        if self.may_edit and finding.code in _OF_STOCK:
+            links.append(Link("This job's stock", _to("job-stock", self.job)))
+        return links
+
+
+def _to(name: str, job: Job, *args: int) -> str:
+    return reverse(f"fronts:{name}", args=(job.pk, *args))

@@ -1,0 +1,109 @@
+"""The shop's own page of habits: its standard, stock, numbers and tables."""
+
+from collections.abc import Callable
+
+from django.contrib import messages
+from django.core.exceptions import ValidationError
+from django.db import transaction
+from django.http import HttpResponse
+from django.utils import timezone
+from django.views.decorators.http import require_http_methods
+
+from fronts.forms.kitchen import KitchenForm
+from fronts.forms.numbers import NumbersForm
+from fronts.forms.standards import StandardForm
+from fronts.forms.stock import StockForm
+from fronts.forms.tables import TablesForm
+from fronts.selectors.standards import standard_levels
+from fronts.services.shelf import practice_set, stock_set
+from fronts.services.standards import shared_level_of, standard_set, tables_set
+from fronts.snapshot.stock import practice_in_force, stock_in_force
+from shopjobs.access import SignedInRequest, needs
+from shopjobs.models import Shop
+from shopjobs.pages import go_to, render_page
+
+PAGE = "fronts/measure/shop_standard.html"
+FORMS = ("standard", "stock", "numbers", "tables")
+_HEADS = {
+    "standard": "House standard",
+    "stock": "Stock",
+    "numbers": "The shop's numbers",
+    "tables": "Tables and materials",
+}
+
+
+@needs("standard")
+@require_http_methods(["GET", "POST"])
+def shop_standard(request: SignedInRequest) -> HttpResponse:
+    """Show and change how this shop works; each of the forms is saved by itself."""
+    name = request.POST.get("form", "")
+    forms = {each: _MAKERS[each](request, each == name) for each in FORMS}
+    changed = forms.get(name)
+    if changed is not None and _kept(request, name, changed):
+        messages.success(request, f"{_HEADS[name]}: saved.")
+        return go_to(request, "fronts:shop-standard")
+    shown = [{"name": each, "head": _HEADS[each], "form": forms[each]} for each in FORMS]
+    context = {"forms": shown, "form": changed, "shop": request.shop}
+    return render_page(request, PAGE, context, status=422 if changed is not None else 200)
+
+
+def _kept(request: SignedInRequest, name: str, form: KitchenForm) -> bool:
+    if not form.is_valid():
+        return False
+    try:
+        with transaction.atomic():
+            _keep(request, name, form)
+    except ValidationError as error:
+        form.refuse_all(error)
+        return False
+    return True
+
+
+def _keep(request: SignedInRequest, name: str, form: KitchenForm) -> None:
+    shop, values, now, by = request.shop, form.values, timezone.now(), request.user
+    match name:
+        case "standard":
+            standard_set(owner=shop, at=now, by=by, **values)
+        case "stock":
+            stock_set(owner=shop, at=now, by=by, **values)
+        case "numbers":
+            practice_set(owner=shop, values=values, at=now, by=by)
+        case "tables":
+            tables_set(owner=shop, at=now, by=by, **values)
+
+
+def _standard(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
+    shop = request.shop
+    return StandardForm(
+        request.POST if posted else None,
+        unit=shop.unit,
+        levels=standard_levels(shop),
+        auto_id="standard-%s",
+    )
+
+
+def _stock(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
+    held = stock_in_force(request.shop.pk, None)
+    data = request.POST if posted else None
+    return StockForm(data, unit=request.shop.unit, stock=held, auto_id="stock-%s")
+
+
+def _numbers(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
+    held = practice_in_force(request.shop.pk, None)
+    data = request.POST if posted else None
+    return NumbersForm(data, unit=request.shop.unit, held=held, auto_id="numbers-%s")
+
+
+def _tables(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
+    shop: Shop = request.shop
+    held = practice_in_force(shop.pk, None, shared_level_of(shop))
+    data = request.POST if posted else None
+    return TablesForm(data, unit=shop.unit, held=held, auto_id="tables-%s")
+
+
+_MAKERS: dict[str, Callable[[SignedInRequest, bool], KitchenForm]] = {
+    "standard": _standard,
+    "stock": _stock,
+    "numbers": _numbers,
+    "tables": _tables,
+}
