@@ -121,8 +121,8 @@ def closed(draw: DrawFn, unit: Unit, opening: Opening, doors: tuple[str, ...]) -
         if kind == "door"
         else None,
         count=count,
-        heights=heights,
-        boxes=boxes,
+        heights=heights if any(each is not None for each in heights) else (),
+        boxes=boxes if any(boxes) else (),
         front=draw(fronts(unit, opening, doors)),
         measured=draw(st.just(Measured()) | measurements(unit, opening)),
         standard=draw(standards(unit)),

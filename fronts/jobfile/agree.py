@@ -1,7 +1,11 @@
-"""What must agree across a job file: labels, named doors, places, overlays."""
+"""What must agree across a job file: labels, named doors, places.
+
+A front whose overlay nobody gave is no fault of the file: the schedule says so.
+"""
 
 from fronts.jobfile.place import Record
-from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, Opening, Standard
+from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, Opening
+from fronts.rules.laying import front_labels
 
 MOST_FRONTS_IN_ALL = 20_000
 
@@ -12,9 +16,7 @@ class Agreement:
     Only keys without a fault of their own are compared, so that one slip is told once.
     """
 
-    def __init__(self, job: Record, standard: Standard, doors: tuple[DoorOnHand, ...]) -> None:
-        self._job = job
-        self._standard = standard
+    def __init__(self, doors: tuple[DoorOnHand, ...]) -> None:
         self._doors = {each.label for each in doors}
         self._cabinets: set[str] = set()
         self._fronts: set[str] = set()
@@ -33,13 +35,10 @@ class Agreement:
         _check_within(record, opening, around, cabinet)
         if record.sound("closed_by"):
             self._check_front(record, opening)
-        sound = all(each.sound("standard") for each in (record, around, self._job))
-        if sound and record.sound("closed_by", "front"):
-            self._check_overlay(record, opening, cabinet)
 
     def _check_labels(self, record: Record, opening: Opening, cabinet: Cabinet) -> None:
-        labels = front_labels(cabinet.label, opening)
-        taken = next((each for each in labels if each in self._fronts), None)
+        labels = {f"{cabinet.label}.{opening.label}", *front_labels(cabinet.label, opening)}
+        taken = next((each for each in sorted(labels) if each in self._fronts), None)
         if taken is not None:
             record.fault("label", f"a label that no other opening has; “{taken}” is taken")
         self._fronts.update(labels)
@@ -58,32 +57,6 @@ class Agreement:
             at.fault(f"the label of a door on hand, or {CHOOSE}")
         elif opening.closed_by in ("pair", "drawers"):
             at.fault(f"{CHOOSE}: a door that is named serves a single front")
-
-    def _check_overlay(self, record: Record, opening: Opening, cabinet: Cabinet) -> None:
-        if opening.closed_by == "open" or not _is_sized_by_rule(opening):
-            return
-        levels = (opening.standard, cabinet.standard, self._standard)
-        mount = next((each.mount for each in levels if each.mount), "overlay")
-        if mount == "overlay" and not any(each.overlay or each.reveal for each in levels):
-            record.place.fault(
-                "overlay or reveal in the standard of this opening, its cabinet or the job",
-                "a front to overlay and not by how much",
-            )
-
-
-def front_labels(cabinet: str, opening: Opening) -> list[str]:
-    """The opening's own name and those of its fronts, from the left or from the top."""
-    name = f"{cabinet}.{opening.label}"
-    count = 2 if opening.closed_by == "pair" else opening.count
-    several = range(1, count + 1) if count > 1 else ()
-    return [name, *(f"{name}.{index}" for index in several)]
-
-
-def _is_sized_by_rule(opening: Opening) -> bool:
-    front = opening.front
-    if front.door_on_hand is not None:
-        return front.door_on_hand == CHOOSE
-    return front.width is None or front.height is None
 
 
 def _check_within(record: Record, opening: Opening, around: Record, cabinet: Cabinet) -> None:

@@ -1,5 +1,7 @@
 """Openings and what closes them, as a job file gives them."""
 
+from typing import TypeVar
+
 from fronts.jobfile import sizes, values, words
 from fronts.jobfile.boxes import box
 from fronts.jobfile.doors import LONGEST_MATERIAL
@@ -19,6 +21,7 @@ MEASURED_KEYS = (
     "width_top", "width_bottom", "height_left", "height_right", "diagonal_1", "diagonal_2",
 )  # fmt: skip
 MOST_FRONTS = 20
+T = TypeVar("T")
 _BELONGS = {
     "count": ("drawers",),
     "heights": ("drawers",),
@@ -67,7 +70,7 @@ def _size(record: Record, key: str, *measured: Mm | None) -> Mm:
 
 def _hinged(record: Record, closed_by: str) -> Hinged | None:
     """The hinge side of a door; on anything else the word is read, and says nothing."""
-    said = record.take("hinged", values.one_of(words.HINGED))
+    said: Hinged | None = record.take("hinged", values.one_of(words.HINGED))
     return (said or "left") if closed_by == "door" else None
 
 
@@ -81,13 +84,18 @@ def _count(record: Record, closed_by: str) -> int:
 def _heights(record: Record, count: int) -> tuple[Mm | None, ...]:
     places = record.entries("heights", MOST_FRONTS)
     _check_one_each(record, "heights", count)
-    return tuple(None if each.value is None else sizes.length(each) for each in places)
+    return _or_none(tuple(None if each.value is None else sizes.length(each) for each in places))
 
 
 def _boxes(record: Record, count: int) -> tuple[Box | None, ...]:
     places = record.entries("boxes", MOST_FRONTS)
     _check_one_each(record, "boxes", count)
-    return tuple(None if each.value is None else box(each) for each in places)
+    return _or_none(tuple(None if each.value is None else box(each) for each in places))
+
+
+def _or_none(entries: tuple[T | None, ...]) -> tuple[T | None, ...]:
+    """A list of nothing but nulls says no more than no list."""
+    return entries if any(each is not None for each in entries) else ()
 
 
 def _check_one_each(record: Record, key: str, count: int) -> None:

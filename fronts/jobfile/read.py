@@ -34,7 +34,7 @@ def read(text: str) -> Kitchen:
         job=job,
         standard=job_standard,
         doors_on_hand=found_doors,
-        cabinets=cabinets(root, Agreement(root, job_standard, found_doors)),
+        cabinets=cabinets(root, Agreement(found_doors)),
         stock=stock(root),
         practice=practice(root),
     )

@@ -1,7 +1,9 @@
-"""What must agree across a file: labels, named doors, overlays; and all of it told at once."""
+"""What must agree across a file: labels, named doors; and all of it told at once."""
 
 import json
 
+from fronts.jobfile import read
+from fronts.rules.schedule import schedule
 from tests.kitchen_files import faults_of, small, without
 
 FIRST = "cabinets[0].openings[0]"
@@ -23,20 +25,11 @@ def test_every_fault_is_told_at_once() -> None:
     ]
 
 
-def test_an_overlay_that_nobody_gave() -> None:
-    """A new front to overlay needs an amount or a reveal on some level."""
-    assert faults_of(without("standard")) == [
-        f"{FIRST}: found a front to overlay and not by how much, wanted overlay or reveal in the "
-        "standard of this opening, its cabinet or the job"
-    ]
+def test_an_overlay_that_nobody_gave_is_for_the_schedule_to_say() -> None:
+    """A half-entered kitchen can be kept as a file: its schedule stops where a rule is missing."""
+    found = schedule(read(without("standard")))
 
-
-def test_a_chosen_door_needs_an_overlay_too() -> None:
-    """Doors are chosen against the size that the rules give."""
-    tree = small()
-    del tree["standard"]
-    tree["cabinets"][0]["openings"][0]["front"] = {"door_on_hand": "choose"}
-    assert len(faults_of(json.dumps(tree))) == 1
+    assert {each.code for each in found.findings if each.level == "stop"} == {"no-overlay-rule"}
 
 
 def test_labels_that_would_name_two_fronts() -> None:
