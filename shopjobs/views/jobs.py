@@ -3,7 +3,6 @@
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.http import Http404, HttpResponse
-from django.urls import NoReverseMatch, reverse
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods
 
@@ -33,7 +32,7 @@ def job_list(request: SignedInRequest) -> HttpResponse:
         if not may(request.user, "jobs"):
             raise PermissionDenied
         if job := _made(request, form):
-            return go_to(request, _measure_page(), job.pk)
+            return go_to(request, "fronts:job-measure", job.pk)
     return render_page(
         request,
         "shopjobs/job_list.html",
@@ -41,14 +40,6 @@ def job_list(request: SignedInRequest) -> HttpResponse:
         partial="new-job",
         status=422 if form.is_bound else 200,
     )
-
-
-def _measure_page() -> str:
-    try:
-        reverse("fronts:job-measure", args=[0])
-    except NoReverseMatch:
-        return "shopjobs:job-settings"
-    return "fronts:job-measure"
 
 
 def _made(request: SignedInRequest, form: NewJobForm) -> Job | None:
