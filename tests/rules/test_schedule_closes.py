@@ -1,0 +1,212 @@
+"""What is subtracted is all there: gap + front + overlay closes exactly, and no front is
+larger than its rule.
+"""
+
+from collections import defaultdict
+from itertools import pairwise
+
+from hypothesis import given
+
+from fronts.rules.edges import widths_of
+from fronts.rules.kitchen import SIDES, Cabinet, Kitchen, Opening, Side, Sides
+from fronts.rules.lengths import Mm
+from fronts.rules.results import Front, Schedule
+from fronts.rules.schedule import schedule
+from fronts.rules.standards import Settled, settled
+from tests.rules.laws import KITCHEN_LAW
+from tests.rules.transforms import as_drawn
+from tests.strategies import kitchens
+
+
+def _openings(of: Kitchen) -> list[tuple[Cabinet, Opening, Settled]]:
+    return [
+        (cabinet, each, settled(each.standard, cabinet.standard, of.standard))
+        for cabinet in of.cabinets
+        for each in cabinet.openings
+    ]
+
+
+def _fronts_in(found: Schedule, cabinet: Cabinet, opening: Opening) -> list[Front]:
+    """The fronts of an opening, from the left and from the bottom."""
+    own = [e for e in found.fronts if (e.cabinet, e.opening) == (cabinet.label, opening.label)]
+    return sorted(own, key=lambda each: (each.x, each.y))
+
+
+@KITCHEN_LAW
+@given(kitchens())
+def test_every_opening_closes(of: Kitchen) -> None:
+    """Overlay + opening + overlay = fronts + the gaps between them, across and upwards."""
+    of = as_drawn(of)
+    found = schedule(of)
+    for cabinet, opening, standard in _openings(of):
+        fronts = _fronts_in(found, cabinet, opening)
+        if not fronts:
+            continue
+        first, last = fronts[0], fronts[-1]
+        pair = opening.closed_by == "pair"
+        across = fronts if pair else [first]
+        up = [first] if pair else fronts
+        between = standard.gap_between
+
+        wide = sum((e.width for e in across), between * (len(across) - 1))
+        tall = sum((e.height for e in up), between * (len(up) - 1))
+        assert _lap(first, "left") + opening.width + _lap(last, "right") == wide
+        assert _lap(first, "bottom") + opening.height + _lap(last, "top") == tall
+        # … and on the wall: cabinet's edge + member - overlay is where the front begins and ends.
+        end = cabinet.width - opening.x - opening.width
+        assert cabinet.x + opening.x - _lap(first, "left") == first.x
+        assert cabinet.x + cabinet.width - end + _lap(last, "right") == last.right
+        assert cabinet.y + opening.y - _lap(first, "bottom") == first.y
+        for one, other in pairwise(fronts):
+            assert (other.x - one.right if pair else other.y - one.top) == between
+
+
+def _lap(front: Front, side: Side) -> Mm:
+    lap = front.edges[side].overlay
+    assert lap is not None
+    return lap
+
+
+@KITCHEN_LAW
+@given(kitchens())
+def test_every_row_and_column_of_a_wall_closes(of: Kitchen) -> None:
+    """Front + gap + the front that faces it, from end to end, is the distance on the wall."""
+    found = schedule(of)
+    by_label = {each.label: each for each in found.fronts}
+    walls: dict[tuple[str, str], list[Front]] = defaultdict(list)
+    for each in found.fronts:
+        walls[each.wall, each.plane].append(each)
+        for side in SIDES:
+            edge = each.edges[side]
+            assert (edge.gap is None) == (edge.faces is None)
+            if edge.gap is not None and edge.faces is not None:
+                _check_distance(each, by_label[edge.faces], side, edge.gap)
+
+    for fronts in walls.values():
+        for each in fronts:
+            row = [f for f in fronts if f.y < each.y + each.height / 2 < f.top]
+            _check_row(sorted(row, key=lambda f: (f.x, f.right)))
+
+
+def _check_distance(one: Front, other: Front, side: Side, gap: Mm) -> None:
+    away = {
+        "left": one.x - other.right,
+        "right": other.x - one.right,
+        "top": other.y - one.top,
+        "bottom": one.y - other.top,
+    }
+    level = (one.x - other.right, other.x - one.right)
+    upright = (one.y - other.top, other.y - one.top)
+    if gap >= 0:
+        assert away[side] == gap
+        assert max(upright if side in ("left", "right") else level) < 0
+    else:
+        assert max(*level, *upright) == gap
+
+
+def _check_row(row: list[Front]) -> None:
+    """Along one line the widths and gaps add up, where each next front is faced."""
+    if not row or any(after.x < before.right for before, after in pairwise(row)):
+        return
+    gaps = [after.x - before.right for before, after in pairwise(row)]
+    assert sum((f.width for f in row), Mm(0)) + sum(gaps) == row[-1].right - row[0].x
+    for (before, after), gap in zip(pairwise(row), gaps, strict=True):
+        nearest, back = before.edges.right.gap, after.edges.left.gap
+        assert nearest is not None
+        assert back is not None
+        assert nearest <= gap
+        assert back <= gap
+
+
+@KITCHEN_LAW
+@given(kitchens())
+def test_no_front_is_larger_than_its_rule(of: Kitchen) -> None:
+    """A new front's edges never pass what the rule's own words allow, nor miss it by a step."""
+    of = as_drawn(of)
+    found = schedule(of)
+    for cabinet, opening, standard in _openings(of):
+        allowed = _allowed(cabinet, opening, standard)
+        fronts = [e for e in _fronts_in(found, cabinet, opening) if e.is_new]
+        if not fronts or allowed is None or opening.front.width or opening.front.height:
+            continue
+        shift_x, shift_y = opening.front.shift_x, opening.front.shift_y
+        first, last = fronts[0], fronts[-1]
+        short = {
+            "left": allowed.left - _lap(first, "left") - shift_x,
+            "right": allowed.right - _lap(last, "right") + shift_x,
+            "top": allowed.top - _lap(last, "top") + shift_y,
+            "bottom": allowed.bottom - _lap(first, "bottom") - shift_y,
+        }
+        leaves = 2 if opening.closed_by == "pair" else 1
+        assert short["left"] == short["right"]
+        assert 0 <= short["left"] + short["right"] < leaves * of.job.step
+        assert short["top"] == short["bottom"]
+        if not opening.heights or None in opening.heights:
+            assert 0 <= short["top"] + short["bottom"] < of.job.step
+            assert all((e.height / of.job.step).denominator == 1 for e in _free(fronts, opening))
+        assert all((e.width / of.job.step).denominator == 1 for e in fronts)
+
+
+def _free(fronts: list[Front], opening: Opening) -> list[Front]:
+    """Those whose height the rule gives; fronts run from the bottom, heights from the top."""
+    own = opening.heights or (None,) * len(fronts)
+    return [e for e, h in zip(reversed(fronts), own, strict=False) if h is None]
+
+
+def _allowed(cabinet: Cabinet, opening: Opening, standard: Settled) -> Sides[Mm] | None:
+    """How far past its opening a front may go on each side, from the rule's own words."""
+    if standard.mount == "inset":
+        gap = standard.inset_gap
+        return Sides(-gap.left, -gap.right, -gap.top, -gap.bottom)
+    if standard.overlay is not None:
+        return standard.overlay
+    if standard.reveal is None:
+        return None
+    found: dict[Side, Mm] = {}
+    for side in SIDES:
+        between = [s for o in cabinet.openings if (s := _stands(opening, o, side)) is not None]
+        if between:
+            found[side] = (min(between) - standard.reveal.between) / 2
+        else:
+            found[side] = _to_end(cabinet, opening, side) - standard.reveal.end[side]
+    return Sides(**found)
+
+
+def _stands(one: Opening, other: Opening, side: Side) -> Mm | None:
+    """Width of the member between two openings on this side; None: they don't share one."""
+    beside = one.y < other.y + other.height and other.y < one.y + one.height
+    along = one.x < other.x + other.width and other.x < one.x + one.width
+    faces = beside if side in ("left", "right") else along
+    width = {
+        "left": one.x - other.x - other.width,
+        "right": other.x - one.x - one.width,
+        "top": other.y - one.y - one.height,
+        "bottom": one.y - other.y - other.height,
+    }[side]
+    return width if other is not one and faces and width >= 0 else None
+
+
+def _to_end(cabinet: Cabinet, opening: Opening, side: Side) -> Mm:
+    return {
+        "left": opening.x,
+        "right": cabinet.width - opening.x - opening.width,
+        "top": cabinet.height - opening.y - opening.height,
+        "bottom": opening.y,
+    }[side]
+
+
+@KITCHEN_LAW
+@given(kitchens())
+def test_measured_openings_are_closed_by_their_rule(of: Kitchen) -> None:
+    """A new overlay front covers the greatest width, a new inset one goes into the least."""
+    found = schedule(of)
+    for cabinet, opening, standard in _openings(of):
+        fronts = [e for e in _fronts_in(found, cabinet, opening) if e.is_new]
+        if not fronts or opening.front.width:
+            continue
+        wide = fronts[-1].right - fronts[0].x if opening.closed_by == "pair" else fronts[0].width
+        widths = widths_of(opening)
+        rule = standard.mount
+        span = max(widths) if rule == "overlay" else min(widths)
+        laps = _lap(fronts[0], "left") + _lap(fronts[-1], "right")
+        assert wide == span + laps
