@@ -15,9 +15,13 @@ from fronts.rules.results import Finding, Fitting, Front, Need
 from fronts.rules.screws import machine_screw, thread_diameter
 from fronts.rules.slides import expected_load, slide_class
 
+GROUPS = ("hinge", "slides", "knob", "mounting screw", "bumper")
+"""The order in which a list of hardware reads."""
+
 
 @dataclass(frozen=True, slots=True)
 class _Line:
+    group: str
     item: str
     front: str
     count: int
@@ -31,7 +35,7 @@ def hardware_needs(
     kitchen: Kitchen,
     speaks: Speaks,
 ) -> tuple[tuple[Need, ...], list[Finding]]:
-    """Needs in the order in which their items first come up; `boxes` with their cabinet's depth."""
+    """Needs, like things together; `boxes` with their cabinet's depth."""
     findings: list[Finding] = []
     lines: list[_Line] = []
     for front in fronts:
@@ -52,7 +56,7 @@ def hardware_needs(
 def _summed(lines: Sequence[_Line]) -> tuple[Need, ...]:
     counts: dict[str, dict[str, int]] = {}
     whys: dict[str, str] = {}
-    for line in lines:
+    for line in sorted(lines, key=lambda each: GROUPS.index(each.group)):
         per_front = counts.setdefault(line.item, {})
         per_front[line.front] = per_front.get(line.front, 0) + line.count
         whys.setdefault(line.item, line.why)
@@ -65,9 +69,13 @@ def _for_door(front: Front, kitchen: Kitchen) -> Iterator[_Line]:
     if not front.hinges:
         return
     screws = int(kitchen.practice.hinge_screws)
-    yield _Line("hinge", front.label, front.hinges, "by each door's height and weight")
+    yield _Line("hinge", "hinge", front.label, front.hinges, "by each door's height and weight")
     yield _Line(
-        "hinge screw", front.label, front.hinges * screws, f"{screws} a hinge, with its plate"
+        "hinge",
+        "hinge screw",
+        front.label,
+        front.hinges * screws,
+        f"{screws} a hinge, with its plate",
     )
 
 
@@ -76,7 +84,9 @@ def _for_fitting(
 ) -> Iterator[_Line]:
     if fitting.screw:
         item = f"#8 washer-head screw, {speaks.say(fitting.screw.length)}"
-        yield _Line(item, front.label, fitting.screw.count, "one in each corner of a box")
+        yield _Line(
+            "mounting screw", item, front.label, fitting.screw.count, "one in each corner of a box"
+        )
 
 
 def _slides(
@@ -95,8 +105,8 @@ def _slides(
     screws = int(practice.slide_screws)
     why = "the longest stocked length that fits, for the box's expected load"
     return [
-        _Line(item, front.label, 1, why),
-        _Line("slide screw", front.label, screws, f"{screws} for each box's slides"),
+        _Line("slides", item, front.label, 1, why),
+        _Line("slides", "slide screw", front.label, screws, f"{screws} for each box's slides"),
     ], []
 
 
@@ -106,14 +116,18 @@ def _knobs(
     count = len(front.knobs)
     if not count:
         return [], []
-    lines = [_Line("knob or pull", front.label, count, "one a front, two on a wide drawer front")]
+    lines = [
+        _Line("knob", "knob or pull", front.label, count, "one a front, two on a wide drawer front")
+    ]
     if fitting:
         length = fitting.knob_screw.length if fitting.knob_screw else None
     else:
         length = _door_knob_screw(front, kitchen)
     if length is not None:
         item = f"knob screw {kitchen.stock.knob_thread}, {speaks.say(length)}"
-        lines.append(_Line(item, front.label, count, "through what the knob sits on, and engaged"))
+        lines.append(
+            _Line("knob", item, front.label, count, "through what the knob sits on, and engaged")
+        )
         return lines, []
     if fitting or thread_diameter(kitchen.stock.knob_thread) is None:
         return lines, []
@@ -133,7 +147,9 @@ def _door_knob_screw(front: Front, kitchen: Kitchen) -> Mm | None:
 def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:
     count = int(kitchen.practice.bumpers)
     if front.kind != "fixed" and count:
-        yield _Line("bumper", front.label, count, f"{count} a door, {count} a drawer front")
+        yield _Line(
+            "bumper", "bumper", front.label, count, f"{count} a door, {count} a drawer front"
+        )
 
 
 def _weight(kilograms: Fraction, kitchen: Kitchen, *, places: int = 1) -> str:
