@@ -28,8 +28,3 @@ class FitForm(HouseForm):
             validators=[one_line],
             error_messages={"max_length": "Keep the note under 400 characters."},
         )
-
-    @property
-    def gap_fields(self) -> list[forms.BoundField]:
-        """The four gaps, as they are measured: left, right, top, bottom."""
-        return [self[f"gap_{side}"] for side in SIDES]

@@ -22,7 +22,7 @@ from fronts.sheets.cautions import at_cabinet
 from fronts.sheets.imprint import findings_of, size
 from fronts.sheets.steps import work_for
 from fronts.snapshot import kitchen_of
-from fronts.views.fit_fronts import FrontToFit, elevation_of, front_to_fit, way_of
+from fronts.views.fit_fronts import FrontToFit, elevation_of, front_to_fit, record_key, way_of
 from fronts.views.fit_rows import places, walls_of
 from shopjobs.access import SignedInRequest, may, signed_in
 from shopjobs.models import Job
@@ -75,14 +75,14 @@ def job_fit_cabinet(request: SignedInRequest, job_id: int, cabinet_id: int) -> H
     front = next((each for each in at.fronts if each.label == request.POST.get("front")), None)
     if front is None:
         return _gone(request, at)
-    form = _form(request, at, front)
+    key = record_key(front.label)
+    form = FitForm(request.POST, unit=at.schedule.job.unit, auto_id=f"{key}-%s")
     if not _recorded(request, at, front, form):
         return _answer(request, at, front, form)
     if wants_part(request):
         return _answer(request, _at_cabinet(at.job, cabinet_id), front)
     messages.success(request, f"The fit of {front.label} is recorded.")
-    shown = front_to_fit(at.schedule, at.kitchen, front, None, at.now)
-    return redirect(reverse("fronts:job-fit-cabinet", args=[job_id, cabinet_id]) + f"#{shown.key}")
+    return redirect(reverse("fronts:job-fit-cabinet", args=[job_id, cabinet_id]) + f"#{key}")
 
 
 def _numbers(job: Job) -> dict[str, int]:
@@ -102,11 +102,6 @@ def _at_cabinet(job: Job, number: int) -> _AtCabinet:
         job, number, numbers, kitchen, schedule, cabinet, fronts, fit_records_of(job),
         fingerprint(schedule),
     )  # fmt: skip
-
-
-def _form(request: SignedInRequest, at: _AtCabinet, front: Front) -> FitForm:
-    key = front_to_fit(at.schedule, at.kitchen, front, None, at.now).key
-    return FitForm(request.POST, unit=at.schedule.job.unit, auto_id=f"{key}-%s")
 
 
 def _recorded(request: SignedInRequest, at: _AtCabinet, front: Front, form: FitForm) -> bool:
@@ -133,7 +128,12 @@ def _answer(
     """The one front's part for htmx; the whole page, with what was typed, without it."""
     if not wants_part(request):
         return _page(request, at, form)
-    context = {"job": at.job, "cabinet_id": at.number, "front": _shown(at, front, form)}
+    context = {
+        "job": at.job,
+        "cabinet_id": at.number,
+        "front": _shown(at, front, form),
+        "answered": True,
+    }
     status = 200 if form is None else 422
     return render_page(
         request, "fronts/fit/cabinet.html", context, partial="fit-record", status=status

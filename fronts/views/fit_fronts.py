@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from django.forms import BoundField
 from django.utils.safestring import SafeString
 
 from fronts.drawings.cabinet import cabinet_elevation
@@ -20,9 +21,10 @@ from fronts.sheets.fitting import made_from, what
 from fronts.sheets.imprint import size
 from fronts.sheets.steps import Way
 
-_ROOM: tuple[Px, Px] = (520_00, 460_00)
-_BACK: tuple[Px, Px] = (420_00, 420_00)
-_JIG: tuple[Px, Px] = (480_00, 240_00)
+_ROOM: tuple[Px, Px] = (358_00, 420_00)
+"""What a phone is wide; at a desk the drawing is shown larger."""
+_BACK: tuple[Px, Px] = (340_00, 400_00)
+_JIG: tuple[Px, Px] = (340_00, 240_00)
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +73,7 @@ class FrontToFit:
     hinges: Hinges | None
     back: SafeString
     jig: SafeString
-    gaps: tuple[tuple[str, str], ...]
+    gaps: tuple[tuple[BoundField, str], ...]
     recorded: Recorded | None
     form: FitForm
 
@@ -93,7 +95,8 @@ def front_to_fit(
 ) -> FrontToFit:
     """Everything about one front; `now` is the fingerprint of the schedule."""
     fitting, unit = schedule.fitting(front.label), schedule.job.unit
-    key = safe_id("record", front.label)
+    key = record_key(front.label)
+    form = form or FitForm(unit=unit, initial={"front": front.label}, auto_id=f"{key}-%s")
     return FrontToFit(
         key=key,
         label=front.label,
@@ -106,9 +109,12 @@ def front_to_fit(
         hinges=_hinges(front, kitchen),
         back=_back(front, fitting, kitchen),
         jig=_jig(schedule, front, fitting),
-        gaps=tuple((side, _shown(planned_gap(front, side), unit)) for side in SIDES),
-        recorded=None if record is None else _recorded(front, record, unit, now),
-        form=form or FitForm(unit=unit, initial={"front": front.label}, auto_id=f"{key}-%s"),
+        gaps=tuple(
+            (form[f"gap_{side}"], _shown(planned_gap(front, side, kitchen.practice.filler), unit))
+            for side in SIDES
+        ),
+        recorded=None if record is None else _recorded(front, record, kitchen, now),
+        form=form,
     )
 
 
@@ -119,22 +125,33 @@ def way_of(front: Front, fitting: Fitting | None) -> Way:
     return "hinges" if front.kind == "door" else "fixed"
 
 
-def planned_gap(front: Front, side: Side) -> Mm | None:
-    """The gap to be expected: inside the opening, or to the front that faces the side."""
+def record_key(label: str) -> str:
+    """The id of the part of the page in which a front's fit is recorded."""
+    return safe_id("record", label)
+
+
+def planned_gap(front: Front, side: Side, farthest: Mm) -> Mm | None:
+    """The gap to be expected: inside the opening, or to the front that faces the side.
+
+    What is farther than `farthest` is no gap that one looks at.
+    """
     edge = front.edges[side]
     if edge.overlay is not None and edge.overlay < 0:
         return -edge.overlay
-    return edge.gap
+    return edge.gap if edge.gap is not None and edge.gap <= farthest else None
 
 
-def _recorded(front: Front, record: FitRecord, unit: str, now: str) -> Recorded:
+def _recorded(front: Front, record: FitRecord, kitchen: Kitchen, now: str) -> Recorded:
+    unit, farthest = kitchen.job.unit, kitchen.practice.filler
     measured: Mapping[Side, Mm | None] = {
         "left": record.gap_left,
         "right": record.gap_right,
         "top": record.gap_top,
         "bottom": record.gap_bottom,
     }
-    gaps = tuple(_gap(side, planned_gap(front, side), measured[side], unit) for side in SIDES)
+    gaps = tuple(
+        _gap(side, planned_gap(front, side, farthest), measured[side], unit) for side in SIDES
+    )
     return Recorded(record, gaps, record.fingerprint != now)
 
 

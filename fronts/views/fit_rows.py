@@ -61,7 +61,10 @@ def walls_of(
 
 
 def _row(
-    cabinet: Cabinet, schedule: Schedule, numbers: Mapping[str, int], records: Mapping[str, FitRecord]
+    cabinet: Cabinet,
+    schedule: Schedule,
+    numbers: Mapping[str, int],
+    records: Mapping[str, FitRecord],
 ) -> CabinetRow:
     fronts = [each for each in schedule.fronts if each.cabinet == cabinet.label]
     sizes = size(schedule.job.unit, cabinet.width, cabinet.height, cabinet.depth)

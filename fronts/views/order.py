@@ -31,8 +31,10 @@ def job_order(request: SignedInRequest, job_id: int) -> HttpResponse:
     form = OrderLineForm(request.POST)
     if not _marked(request, form, job, schedule):
         return _page(request, job, schedule, refused=form)
-    return _page(request, job, schedule) if wants_part(request) else go_to(
-        request, "fronts:job-order", job.pk
+    return (
+        _page(request, job, schedule)
+        if wants_part(request)
+        else go_to(request, "fronts:job-order", job.pk)
     )
 
 
@@ -44,9 +46,7 @@ def job_order_csv(request: SignedInRequest, job_id: int) -> HttpResponse:
     return order_csv(job, hardware_list(job, schedule_of(job)))
 
 
-def _marked(
-    request: SignedInRequest, form: OrderLineForm, job: Job, schedule: Schedule
-) -> bool:
+def _marked(request: SignedInRequest, form: OrderLineForm, job: Job, schedule: Schedule) -> bool:
     if not form.is_valid():
         return False
     asked, now = form.cleaned_data, timezone.now()

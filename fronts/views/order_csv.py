@@ -5,8 +5,8 @@ import io
 
 from django.http import HttpResponse
 
-from fronts.views.sheets_files import attachment
 from fronts.views.order_rows import HardwareList, Row
+from fronts.views.sheets_files import attachment
 from shopjobs.models import Job
 
 COLUMNS = (

@@ -55,12 +55,12 @@ def hardware_list(
 
 
 def where_needed(line: OrderLine) -> str:
-    """`2 each: B1.a, B1.b; 1: B2.a`."""
+    """`2 each: B1.a, B1.b; B2.a: 1`."""
     by_count: dict[int, list[str]] = defaultdict(list)
     for front, count in line.per_front.items():
         by_count[count].append(front)
     return "; ".join(
-        f"{count}{' each' if len(fronts) > 1 else ''}: {', '.join(fronts)}"
+        f"{count} each: {', '.join(fronts)}" if len(fronts) > 1 else f"{fronts[0]}: {count}"
         for count, fronts in sorted(by_count.items(), reverse=True)
     )
 

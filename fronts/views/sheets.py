@@ -2,6 +2,7 @@
 
 import hashlib
 from collections.abc import Callable
+from functools import partial
 from typing import cast
 
 from django.http import Http404, HttpResponse
@@ -40,9 +41,7 @@ def sheet_schedule(request: SignedInRequest, job_id: int) -> HttpResponse:
 @require_safe
 def sheet_hardware(request: SignedInRequest, job_id: int) -> HttpResponse:
     """The hardware sheet of a job."""
-    return _sheet(
-        request, job_id, "hardware", lambda schedule, _, imprint: hardware.content(schedule, imprint)
-    )
+    return _sheet(request, job_id, "hardware", _hardware)
 
 
 @signed_in
@@ -61,9 +60,7 @@ def sheet_fitting(request: SignedInRequest, job_id: int, cabinet_id: int) -> Htt
         label = cabinet_of(job, cabinet_id).label
     except Cabinet.DoesNotExist as missing:
         raise Http404 from missing
-    return print_sheet(
-        request, job, f"fitting {label}", _made(job, lambda *of: fitting.content(*of, [label]))
-    )
+    return print_sheet(request, job, f"fitting {label}", _made(job, partial(_of_cabinet, label)))
 
 
 @signed_in
@@ -71,6 +68,14 @@ def sheet_fitting(request: SignedInRequest, job_id: int, cabinet_id: int) -> Htt
 def sheet_all_fittings(request: SignedInRequest, job_id: int) -> HttpResponse:
     """The fitting sheets of all cabinets."""
     return _sheet(request, job_id, "fitting sheets", fitting.content)
+
+
+def _of_cabinet(label: str, schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
+    return fitting.content(schedule, kitchen, imprint, [label])
+
+
+def _hardware(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
+    return hardware.content(schedule, imprint)
 
 
 def _sheet(request: SignedInRequest, job_id: int, name: str, content: Content) -> HttpResponse:
