@@ -27,15 +27,15 @@ def hinge_centres(
 ) -> tuple[Mm, ...] | None:
     """Hinge centres along a door's hinge side, from its bottom (left, where it hinges at an end).
 
-    First and last `hinge_end` from the ends, the rest equally spaced, to the step. Each is
-    then moved, as little as may be, until `half` a hinge plate is clear of every one of `rails`
-    (low, high along the door: rails, shelf pins, slides). None: there is no clear place.
+    First and last `hinge_end` from the ends, the rest equally spaced, to the step; a single one
+    halfway. Each is then moved, as little as may be, until `half` a hinge plate is clear of every
+    one of `rails` (low, high along the door: rails, shelf pins, slides). None: no clear place.
     """
     end = min(hinge_end, length / (2 * count))
-    pitch = (length - 2 * end) / (count - 1)
-    wished = [end + pitch * index for index in range(count)]
-    inner = [round(each / step) * step for each in wished[1:-1]]
-    centres = [_clear(each, length, rails, half) for each in (wished[0], *inner, wished[-1])]
+    pitch = (length - 2 * end) / max(count - 1, 1)
+    inner = [round((end + pitch * index) / step) * step for index in range(1, count - 1)]
+    wished = [end, *inner, length - end] if count > 1 else [length / 2]
+    centres = [_clear(each, length, rails, half) for each in wished]
     found = [each for each in centres if each is not None]
     if len(found) < count or any(b - a < 2 * half for a, b in pairwise(found)):
         return None

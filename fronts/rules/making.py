@@ -11,7 +11,7 @@ from fronts.rules.kitchen import DoorOnHand, FrontBuild, Kitchen, Point
 from fronts.rules.knobs import knob_places, over_box
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
-from fronts.rules.materials import density_of, material_of
+from fronts.rules.materials import LAST_RESORT, density_of, material_of
 from fronts.rules.parts import frame_of
 from fronts.rules.practice import POUND, Practice
 from fronts.rules.results import Finding, FrontKind
@@ -107,6 +107,7 @@ def make_findings(laid: Laid, make: Make, practice: Practice, speaks: Speaks) ->
     found = []
     if material_of(make.material) is None:
         taken = practice.material if make.build == "slab" else practice.frame_material
+        taken = taken if material_of(taken) else LAST_RESORT
         found.append(speaks.material_unknown(laid.label, make.material, taken))
     if make.build == "five-piece" and laid.height > practice.middle_rail_over:
         found.append(speaks.middle_rail(laid.label))

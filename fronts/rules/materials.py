@@ -17,6 +17,8 @@ MC_OF_GRAVITY = Fraction(12)
 WATER = Fraction(1000)
 """Density of water in kg/m³, to which specific gravity refers."""
 PERCENT = Fraction(100)
+LAST_RESORT = "MDF"
+"""Weighed as this where neither a front's material nor the shop's own is known."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +80,8 @@ _BOARDS = {
     "glass": Board("glass", Fraction(2500)),  # soda-lime glass; memory
 }
 
+_LAST_RESORT = _BOARDS[LAST_RESORT.lower()]
+
 
 @lru_cache(maxsize=512)
 def material_of(name: str) -> Wood | Board | None:
@@ -99,10 +103,8 @@ def wood_density(gravity: Fraction, moisture: Fraction) -> Fraction:
 
 @lru_cache(maxsize=512)
 def density_of(name: str, otherwise: str) -> Fraction:
-    """kg/m³ of the named material, or of `otherwise` where it is not known."""
-    material = material_of(name) or material_of(otherwise)
+    """kg/m³ of the named material; of `otherwise`, or the last resort, where it is not known."""
+    material = material_of(name) or material_of(otherwise) or _LAST_RESORT
     if isinstance(material, Wood):
         return wood_density(material.gravity, MC_OF_GRAVITY)
-    if material is None:
-        raise LookupError(f"no density is known for {otherwise}")
     return material.density

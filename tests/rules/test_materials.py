@@ -127,5 +127,4 @@ def test_dry_wood_is_lighter() -> None:
 def test_what_nobody_knows_is_weighed_as_the_shops_own() -> None:
     """An unknown material takes the density of what the shop names instead."""
     assert density_of("unobtainium", "cherry") == density_of("cherry", "MDF")
-    with pytest.raises(LookupError):
-        density_of("unobtainium", "nothing")
+    assert density_of("unobtainium", "nothing") == density_of("MDF", "cherry")
