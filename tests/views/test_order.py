@@ -1,0 +1,255 @@
+"""The hardware order: gone through line by line, and taken away as a file."""
+
+import csv
+import io
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from django.test import Client
+from pytest_django.fixtures import DjangoAssertNumQueries
+
+from fronts.models import Opening, OrderCheck
+from fronts.rules.practice import inches
+from fronts.services.boxes import box_remove
+from fronts.services.standards import standard_set
+from shopjobs.models import Job, Person
+from tests.factories import NOW, make_box, make_cabinet, make_opening
+
+SignIn = Callable[[Person], Client]
+HTMX = {"HX-Request": "true"}
+HALF = inches(1, 2)
+
+
+@pytest.fixture
+def kitchen_job(job: Job) -> Job:
+    """A job with a door on two hinges, and a drawer."""
+    standard_set(
+        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
+        overlay_bottom=HALF,
+    )  # fmt: skip
+    cabinet = make_cabinet(job)
+    make_opening(cabinet, height=inches(19))
+    drawer = make_opening(cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer")
+    make_box(drawer, height=inches(5))
+    return job
+
+
+def address(job: Job) -> str:
+    """The order page of the job."""
+    return f"/jobs/{job.pk}/order/"
+
+
+def mark(client: Client, job: Job, **changes: str | int) -> Any:
+    """Check the hinges, unless told otherwise."""
+    posted: dict[str, str | int] = {"item": "hinge", "need": 2, "mark": "check", "note": ""}
+    return client.post(address(job), posted | changes)
+
+
+def add_door(job: Job) -> None:
+    """A second cabinet with a door: two more hinges."""
+    make_opening(make_cabinet(job, label="B2", x=inches(18)), height=inches(19))
+
+
+def test_each_line_says_how_many_why_and_for_which_fronts(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """The hinges of the door stand there with their number, their reason and their front."""
+    page = signed_in(office).get(address(kitchen_job)).text
+
+    row = page.split("<strong>hinge</strong>")[1].split("</tr>")[0]
+    assert "by each door&#x27;s height and weight" in row
+    assert "B1.a: 2" in row
+    assert "0 of" in page
+
+
+@pytest.mark.parametrize("username", ["ada", "otto"])
+def test_the_desk_checks_a_line(
+    username: str, kitchen_job: Job, owner: Person, office: Person, signed_in: SignIn
+) -> None:
+    """Owner and office mark a line with their name and the time; the progress counts it."""
+    person = Person.objects.get(username=username)
+    client = signed_in(person)
+
+    answer = mark(client, kitchen_job, note="from the spring order")
+
+    assert answer.status_code == 302
+    page = client.get(address(kitchen_job)).text
+    assert f"2 checked by {person.shown_name}" in page
+    assert "from the spring order" in page
+    assert "1 of" in page
+
+
+def test_the_installer_reads_but_does_not_check(
+    kitchen_job: Job, installer: Person, signed_in: SignIn
+) -> None:
+    """The installer sees the list without buttons, and is refused where they are tried."""
+    client = signed_in(installer)
+
+    assert "Check<span" not in client.get(address(kitchen_job)).text
+    assert mark(client, kitchen_job).status_code == 403
+    assert not OrderCheck.objects.exists()
+
+
+def test_a_mark_is_taken_back(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
+    """Unchecking a line leaves it as if nobody had looked at it."""
+    client = signed_in(office)
+    mark(client, kitchen_job)
+    mark(client, kitchen_job, mark="uncheck")
+
+    assert "checked by" not in client.get(address(kitchen_job)).text
+
+
+def test_htmx_gets_the_list_alone(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
+    """Checking in place answers with the list, not with a page round it."""
+    answer = signed_in(office).post(
+        address(kitchen_job), {"item": "hinge", "need": 2, "mark": "check"}, headers=HTMX
+    )
+
+    assert answer.status_code == 200
+    assert answer.text.strip().startswith('<div id="order-list"')
+    assert "2 checked by otto" in answer.text
+    assert "HX-Request" in answer["Vary"]
+
+
+def test_what_has_changed_since_is_named(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """More of a thing, a new thing and a thing no longer needed all show."""
+    client = signed_in(office)
+    mark(client, kitchen_job)
+    slides = next(each for each in _items(client, kitchen_job) if each.startswith("side slides"))
+    mark(client, kitchen_job, item=slides, need=1)
+    add_door(kitchen_job)
+    drawer = Opening.objects.get(cabinet__job=kitchen_job, label="b")
+    box_remove(opening=drawer, index=0, by=office, at=NOW)
+    make_box(drawer, height=inches(5), slide="under")
+
+    page = client.get(address(kitchen_job)).text
+
+    assert "was 2, now 4" in page
+    assert "was 1, no longer needed" in page
+    assert "new since this list was begun" in page
+    assert "The kitchen has changed since" in page
+    assert "Check 4 now" in page
+
+
+def test_a_line_that_was_never_looked_at_is_not_called_new(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """Only what came after somebody began is new; the rest just waits."""
+    client = signed_in(office)
+
+    assert "new since" not in client.get(address(kitchen_job)).text
+    mark(client, kitchen_job)
+    assert "new since" not in client.get(address(kitchen_job)).text
+
+
+def test_a_need_that_changed_meanwhile_is_not_checked(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """Whoever looked at 2 hinges does not check 4; the note stays as typed."""
+    client = signed_in(office)
+    add_door(kitchen_job)
+
+    answer = mark(client, kitchen_job, note="brass ones")
+
+    assert answer.status_code == 422
+    assert "it was 2 × hinge when you looked, now it is 4" in answer.text
+    assert 'value="brass ones"' in answer.text
+    assert not OrderCheck.objects.exists()
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        {"need": "two"}, {"need": "-1"}, {"need": "9" * 30}, {"need": ""}, {"item": ""},
+        {"item": "gold hinge"}, {"item": "x" * 300}, {"mark": "burn"}, {"note": "x" * 500},
+        {"note": "two\nlines"}, {"item": "a\x00b"},
+    ],
+)  # fmt: skip
+def test_what_makes_no_sense_is_refused(
+    typed: dict[str, str], kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """A mark that can't be is answered in words, and nothing is kept."""
+    answer = mark(signed_in(office), kitchen_job, **typed)
+
+    assert answer.status_code == 422
+    assert "There is a problem" in answer.text
+    assert not OrderCheck.objects.exists()
+
+
+def test_a_job_without_fronts_says_what_the_page_is_for(
+    job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """An empty list leads to where it is filled."""
+    page = signed_in(office).get(address(job)).text
+
+    assert "Nothing to order yet" in page
+    assert f'href="/jobs/{job.pk}/"' in page
+
+
+def test_stops_are_named_on_top(job: Job, office: Person, signed_in: SignIn) -> None:
+    """A kitchen that can't be cut as it is should not be ordered for either."""
+    standard_set(owner=job, at=NOW, mount="inset", least_gap=inches(1, 2))
+    make_opening(make_cabinet(job), diagonal_1=inches(32), diagonal_2=inches(31))
+
+    page = signed_in(office).get(address(job)).text
+
+    assert "stop" in page
+    assert "don’t order yet" in page
+
+
+@pytest.mark.parametrize("path", ["order/", "order.csv"])
+def test_another_shop_sees_nothing(
+    path: str, kitchen_job: Job, stranger: Person, signed_in: SignIn
+) -> None:
+    """The list of another shop does not exist."""
+    client = signed_in(stranger)
+
+    assert client.get(f"/jobs/{kitchen_job.pk}/{path}").status_code == 404
+    assert mark(client, kitchen_job).status_code == 404
+
+
+def test_other_methods_are_refused(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
+    """The page is read and posted to, the file is read."""
+    client = signed_in(office)
+
+    assert client.delete(address(kitchen_job)).status_code == 405
+    assert client.post(f"/jobs/{kitchen_job.pk}/order.csv").status_code == 405
+
+
+def test_the_page_takes_few_queries(
+    kitchen_job: Job,
+    office: Person,
+    signed_in: SignIn,
+    django_assert_max_num_queries: DjangoAssertNumQueries,
+) -> None:
+    """However many lines there are."""
+    client = signed_in(office)
+
+    with django_assert_max_num_queries(18):
+        client.get(address(kitchen_job))
+
+
+def test_the_file_holds_every_line(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
+    """A spreadsheet gets the same needs, and who checked them."""
+    client = signed_in(office)
+    mark(client, kitchen_job, note="=1+1")
+
+    answer = client.get(f"/jobs/{kitchen_job.pk}/order.csv")
+
+    rows = list(csv.reader(io.StringIO(answer.content.decode("utf-8-sig"))))
+    assert answer["Content-Disposition"] == 'attachment; filename="K-1 order.csv"'
+    assert rows[0] == [
+        "item", "need", "why", "fronts", "checked by", "checked at", "need when checked",
+        "change", "note",
+    ]  # fmt: skip
+    hinge = next(row for row in rows if row[0] == "hinge")
+    assert hinge[1:5] == ["2", "by each door's height and weight", "B1.a: 2", "otto"]
+    assert (hinge[6], hinge[8]) == ("2", "'=1+1")
+
+
+def _items(client: Client, job: Job) -> list[str]:
+    answer = client.get(f"/jobs/{job.pk}/order.csv")
+    return [row[0] for row in csv.reader(io.StringIO(answer.content.decode("utf-8-sig")))]
