@@ -1,6 +1,7 @@
 """The forms of a cabinet."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Any
 
 from django import forms
@@ -15,8 +16,8 @@ from fronts.rules.lengths import Mm, show
 from fronts.services.faces import FACES, Face, member_of, openings_of_face
 
 CABINET_FIELDS = ("label", "kind", "build", "wall", "x", "y", "width", "height", "depth")
-_BODY = Group("", ("label", "width", "height", "depth", "kind", "build"), kind="cells")
-_PLACE = Group("Where it stands", ("wall", "x", "y"), kind="cells")
+_BODY = Group("", ("label", "width", "height", "depth"), kind="cells")
+_PLACE = Group("Its kind, and where it stands", ("kind", "build", "wall", "x", "y"), kind="cells")
 
 
 class CabinetForm(KitchenForm):
@@ -51,7 +52,6 @@ class NewCabinetForm(CabinetForm):
 
     groups = (
         _BODY,
-        _PLACE,
         Group("Its face", ("face", "hinged", "count", "drawer_height"), kind="cells"),
         Group(
             "Width of the members round the opening",
@@ -59,6 +59,7 @@ class NewCabinetForm(CabinetForm):
             kind="cells",
             hint="A toe space counts as part of the member below.",
         ),
+        _PLACE,
     )
 
     x = Size(label="From the wall's left end", signed=True, zero=True, required=False)
@@ -84,11 +85,14 @@ class NewCabinetForm(CabinetForm):
         super().__init__(*args, **kwargs)
         self.fields["count"].widget = forms.TextInput(attrs={"inputmode": "numeric"})
         end = show(self.next.run_end(self.next.wall(), kind), self.unit)
-        self.offer("x", f"{end}, the next place")
+        self.offer("x", f"next: {end}")
         self.offer("y", show(self.next.floor_of(kind), self.unit))
-        for name in ("sides", "above", "below", "between"):
-            members = [show(member_of(build, self.unit), self.unit) for build, _ in BUILDS]
-            self.offer(name, f"{members[0]}, frameless {members[1]}")
+        framed, plain = (show(member_of(build, self.unit), self.unit) for build, _ in BUILDS)
+        usual = f"Left empty: {framed} in a face frame, {plain} frameless. "
+        self.groups = tuple(
+            replace(each, hint=usual + each.hint) if "sides" in each.fields else each
+            for each in self.groups
+        )
 
     def clean(self) -> dict[str, Any]:
         """Settle the place that was left open, and see that the face has room."""

@@ -7,6 +7,7 @@ from typing import Any
 
 from fronts.models import Cabinet, Opening
 from fronts.rules.lengths import Mm
+from fronts.services.faces import FACES
 
 FIRST_LABELS = {"base": "B1", "wall": "W1", "tall": "T1"}
 _NUMBERED = re.compile(r"(.*?)([0-9]+)(\D*)")
@@ -22,13 +23,19 @@ class Next:
     def initial(self) -> dict[str, Any]:
         """What the form of the next cabinet starts with."""
         last = self.last(self.kind)
-        initial: dict[str, Any] = {"kind": self.kind, "label": self.label(), "wall": self.wall()}
+        initial: dict[str, Any] = {
+            "kind": self.kind,
+            "label": self.label(),
+            "wall": self.wall(),
+            "face": "door",
+        }
         latest = self.cabinets[-1] if self.cabinets else None
         initial["build"] = latest.build if latest else "face-frame"
         if last is None:
             return initial
         initial |= {name: getattr(last, name) for name in ("build", "height", "depth")}
-        return initial | _members(last, list(last.openings.all()))
+        openings = list(last.openings.all())
+        return initial | _members(last, openings) | _closing(openings)
 
     def last(self, kind: str) -> Cabinet | None:
         """The last cabinet of this kind."""
@@ -77,6 +84,15 @@ def _members(cabinet: Cabinet, openings: Sequence[Opening]) -> dict[str, Any]:
         found["between"] = highest.y - max(each.y + each.height for each in under)
         found["drawer_height"] = highest.height
     return found
+
+
+def _closing(openings: Sequence[Opening]) -> dict[str, Any]:
+    """What closed the last cabinet, where that is one of the plain faces."""
+    down = sorted(openings, key=lambda each: -each.y)
+    face = "+".join(each.closed_by for each in down)
+    if face not in FACES:
+        return {"face": ""}
+    return {"face": face, "hinged": down[-1].hinged, "count": down[-1].count} if down else {}
 
 
 def _counted_on(label: str) -> str:

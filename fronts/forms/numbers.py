@@ -53,7 +53,7 @@ class NumbersForm(KitchenForm):
     def _field(self, name: str, metadata: Mapping[str, str]) -> forms.Field:
         words: dict[str, Any] = {
             "label": metadata["says"][:1].upper() + metadata["says"][1:],
-            "help_text": f"Usual: {metadata['source']}.",
+            "help_text": sourced(metadata["source"]),
         }
         usual = getattr(PRACTICE, name)
         if name in PLAIN:
@@ -68,6 +68,12 @@ class NumbersForm(KitchenForm):
     @property
     def values(self) -> dict[str, Any]:
         return {name: self.cleaned_data[name] for name in NAMES}
+
+
+def sourced(source: str) -> str:
+    """Where the usual number is from, as a sentence."""
+    words = {"practice": "Common practice.", "practice, memory": "Common practice, from memory."}
+    return words.get(source, f"{source}.")
 
 
 def plain(value: Fraction) -> str:

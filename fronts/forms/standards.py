@@ -20,25 +20,25 @@ class StandardForm(KitchenForm):
     """Every key of the house standard at one level."""
 
     groups = (
-        Group("How fronts sit", ("mount", "gap_between", "least_gap"), kind="cells"),
+        Group("How fronts sit", ("mount", "gap_between", "least_gap"), kind="cells wide"),
         Group(
             "Overlay: how far a front laps past its opening",
             tuple(f"overlay_{side}" for side in SIDES),
             hint="Give the overlay or the reveal, not both.",
-            kind="cells",
+            kind="cells wide",
         ),
         Group(
             "Reveal: how much of a member stays in sight",
             ("reveal_between", *(f"reveal_{side}" for side in SIDES)),
             hint="Between two openings of a cabinet, and at each outer side of it.",
-            kind="cells",
+            kind="cells wide",
         ),
         Group("Inset: gap inside the opening", tuple(f"inset_{side}" for side in SIDES),
-              kind="cells"),
+              kind="cells wide"),
         Group(
             "Making and hanging",
             ("front_thickness", "trim_limit", "least_stile", "skin", "bite", "hinge_end"),
-            kind="cells",
+            kind="cells wide",
         ),
     )  # fmt: skip
 

@@ -18,7 +18,7 @@ class StockForm(KitchenForm):
 
     groups = (
         Group("", ("screw_lengths", "slide_lengths", "knob_screw_lengths")),
-        Group("Knobs and pulls", ("knob_thread", "knob_thread_depth"), kind="cells"),
+        Group("Knobs and pulls", ("knob_thread", "knob_thread_depth"), kind="cells wide"),
     )
 
     screw_lengths = Sizes(label="Mounting screws", required=False)

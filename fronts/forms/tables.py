@@ -25,9 +25,9 @@ class TablesForm(KitchenForm):
     """What no single number says; what is empty, common practice says."""
 
     groups = (
-        Group("Hinges on a door", ("hinges_by_height", "hinges_by_weight"), kind="cells"),
+        Group("Hinges on a door", ("hinges_by_height", "hinges_by_weight"), kind="cells numbers"),
         Group("Slides", ("slide_classes",)),
-        Group("What fronts are made of", ("material", "frame_material"), kind="cells"),
+        Group("What fronts are made of", ("material", "frame_material"), kind="cells wide"),
     )
 
     hinges_by_height = forms.CharField(

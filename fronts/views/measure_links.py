@@ -12,6 +12,7 @@ from shopjobs.models import Job
 
 _OF_BOXES = frozenset({"box-missing", "box-does-not-fit", "slide-not-measured", "no-slide-fits"})
 _OF_STANDARD = frozenset({"no-overlay-rule"})
+_UNSAID = "Nobody has said how far fronts lap. Give an overlay or a reveal, or make them inset."
 _OF_STOCK = frozenset({"thread-unknown", "no-screw-fits", "no-knob-screw-fits"})
 _SIGNS: Mapping[Level, tuple[str, str]] = {
     "stop": ("!", "Stop"),
@@ -85,7 +86,17 @@ class Ways:
 
     def findings(self, found: Sequence[Finding]) -> list[FindingRow]:
         """The findings as the page shows them."""
-        return [finding_row(each, tuple(self._links(each))) for each in found]
+        unsaid = [each for each in found if each.code in _OF_STANDARD]
+        others = [each for each in found if each.code not in _OF_STANDARD]
+        rows = [finding_row(each, tuple(self._links(each))) for each in others]
+        return [self._unsaid(unsaid), *rows] if unsaid else rows
+
+    def _unsaid(self, findings: Sequence[Finding]) -> FindingRow:
+        """One word is missing for many fronts, and one place mends it."""
+        links = [Link(each.words, each.href) for found in findings for each in self._links(found)]
+        if self.may_edit:
+            links.insert(0, Link("This job's standard", _to("job-standard", self.job)))
+        return FindingRow("stop", *_SIGNS["stop"], _UNSAID, tuple(links))
 
     def _links(self, finding: Finding) -> list[Link]:
         links = []
@@ -95,8 +106,6 @@ class Ways:
             if way is not None:
                 words = f"Box of {label}" if way == self._boxes.get(label) else label
                 links.append(Link(words, way))
-        if self.may_edit and finding.code in _OF_STANDARD:
-            links.append(Link("This job's standard", _to("job-standard", self.job)))
         if self.may_edit and finding.code in _OF_STOCK:
             links.append(Link("This job's stock", _to("job-stock", self.job)))
         return links
