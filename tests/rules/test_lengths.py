@@ -182,7 +182,7 @@ def test_what_is_shown_without_a_mark_is_the_length(length: Fraction, unit: str)
     shown = show(length, unit)
     off = abs(read(shown.lstrip("≈"), unit) - length)
 
-    assert off <= (INCH / 256 if unit == "in" else Fraction(1, 200))
+    assert off <= (INCH / 128 if unit == "in" else Fraction(1, 200))
     assert shown.startswith("≈") == (off > 0)
 
 
