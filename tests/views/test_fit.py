@@ -1,0 +1,205 @@
+"""Fitting: the cabinets by wall, and a cabinet's page with what was measured."""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from django.test import Client
+from pytest_django.fixtures import DjangoAssertNumQueries
+
+from fronts.models import Cabinet, FitRecord
+from fronts.rules.practice import inches
+from fronts.services.standards import standard_set
+from shopjobs.models import Job, Person
+from tests.factories import NOW, make_box, make_cabinet, make_opening
+
+SignIn = Callable[[Person], Client]
+HTMX = {"HX-Request": "true"}
+HALF = inches(1, 2)
+
+
+@pytest.fixture
+def cabinet(job: Job) -> Cabinet:
+    """A cabinet with an inset door (gaps of 3/32 in) and a drawer."""
+    standard_set(owner=job, at=NOW, mount="inset")
+    cabinet = make_cabinet(job)
+    make_opening(cabinet, height=inches(19))
+    drawer = make_opening(cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer")
+    make_box(drawer, height=inches(5))
+    make_cabinet(job, label="W1", wall="East", kind="wall", x=inches(20))
+    return cabinet
+
+
+def address(cabinet: Cabinet) -> str:
+    """The page of the cabinet."""
+    return f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/"
+
+
+def record(client: Client, cabinet: Cabinet, **changes: str) -> Any:
+    """Record what was measured round the door, unless told otherwise."""
+    return client.post(address(cabinet), {"front": "B1.a", "gap_left": "1/8"} | changes)
+
+
+def test_the_cabinets_stand_by_wall(cabinet: Cabinet, installer: Person, signed_in: SignIn) -> None:
+    """Each wall has its cabinets, with what is in them and how far they are."""
+    page = signed_in(installer).get(f"/jobs/{cabinet.job_id}/fit/").text
+
+    assert page.index("Wall North") < page.index(">B1<") < page.index("Wall East")
+    assert "a door, hinged left; b drawer" in page
+    assert "not fitted" in page
+    assert "0 of 1</strong> cabinets fitted" in page
+
+
+def test_a_cabinet_is_fitted_once_all_its_fronts_are(
+    cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """One of two fronts is half the way."""
+    client, fit = signed_in(installer), f"/jobs/{cabinet.job_id}/fit/"
+
+    record(client, cabinet)
+    assert "1 of 2 fitted" in client.get(fit).text
+
+    record(client, cabinet, front="B1.b")
+    assert "1 of 1</strong> cabinets fitted" in client.get(fit).text
+
+
+def test_the_cabinets_page_has_what_is_needed_to_hang_its_fronts(
+    cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """Sizes, shims, screws, holes, hinges, steps, cautions, and the sheet to print."""
+    page = signed_in(installer).get(address(cabinet)).text
+
+    assert "14 13/16 × 18 13/16" in page  # 15 × 19 less twice 3/32, down to 1/16
+    for words in ("Side offset", "Side shims", "Screws", "Hole places", "Hinge centres"):
+        assert words in page
+    assert "Order of work" in page
+    assert "Take care" in page
+    assert page.count("<svg") >= 3
+    assert f"/jobs/{cabinet.job_id}/sheets/fitting/{cabinet.pk}/" in page
+    assert "planned 3/32" in page
+
+
+def test_what_was_measured_stands_beside_what_was_planned(
+    cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """The difference of each gap is shown, with who measured it."""
+    client = signed_in(installer)
+
+    answer = record(client, cabinet, gap_left="1/8", gap_right="1/16", gap_top="3/32", note="ok")
+
+    assert (answer.status_code, answer["Location"]) == (302, f"{address(cabinet)}#record-B1.a")
+    rows = client.get(address(cabinet)).text.split('<table class="gaps">')[1].split("</table>")[0]
+    assert "Recorded by ines" in rows
+    assert "+1/32" in rows
+    assert "−1/32" in rows
+    assert "as planned" in rows
+
+
+def test_htmx_gets_the_one_front(cabinet: Cabinet, installer: Person, signed_in: SignIn) -> None:
+    """What others have typed into other fronts' fields is left alone."""
+    answer = signed_in(installer).post(
+        address(cabinet), {"front": "B1.a", "gap_left": "1/8"}, headers=HTMX
+    )
+
+    assert answer.status_code == 200
+    assert answer.text.strip().startswith('<div id="record-B1.a"')
+    assert "B1.b" not in answer.text
+
+
+@pytest.mark.parametrize(
+    "typed", ["1/0", "twelve", "-1/8", "1e400", "100 m", "1/3", "99999999999999999999 in"]
+)
+def test_a_gap_that_is_none_is_refused_beside_its_field(
+    typed: str, cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """The message names what was typed, and the other fields keep theirs."""
+    answer = record(signed_in(installer), cabinet, gap_left=typed, gap_right="1/16", note="tight")
+
+    assert answer.status_code == 422
+    assert 'id="record-B1.a-gap_left_error"' in answer.text
+    assert f'value="{typed}"' in answer.text
+    assert 'value="1/16"' in answer.text
+    assert 'value="tight"' in answer.text
+    assert not FitRecord.objects.exists()
+
+
+def test_an_empty_record_is_refused(cabinet: Cabinet, installer: Person, signed_in: SignIn) -> None:
+    """Something must have been measured or said."""
+    answer = record(signed_in(installer), cabinet, gap_left="")
+
+    assert answer.status_code == 422
+    assert "enter a gap that was measured, or a note" in answer.text
+
+
+@pytest.mark.parametrize("front", ["B9.z", "", "x" * 500, "B1.a\x00"])
+def test_a_front_that_is_gone_is_said_so(
+    front: str, cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """The kitchen may be changed while somebody stands before it."""
+    answer = record(signed_in(installer), cabinet, front=front)
+
+    assert answer.status_code == 422
+    assert "no longer part of cabinet B1" in answer.text
+    assert not FitRecord.objects.exists()
+
+
+def test_a_note_too_long_stays_as_typed(
+    cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """The message stands at the note."""
+    answer = record(signed_in(installer), cabinet, note="x" * 401)
+
+    assert answer.status_code == 422
+    assert "Keep the note under 400 characters." in answer.text
+    assert "x" * 401 in answer.text
+
+
+@pytest.mark.parametrize("path", ["fit/", "fit/{cabinet}/"])
+def test_another_shop_sees_nothing(
+    path: str, cabinet: Cabinet, stranger: Person, signed_in: SignIn
+) -> None:
+    """Neither the list nor a cabinet of another shop exists."""
+    client = signed_in(stranger)
+
+    assert (
+        client.get(f"/jobs/{cabinet.job_id}/{path.format(cabinet=cabinet.pk)}").status_code == 404
+    )
+    assert record(client, cabinet).status_code == 404
+
+
+def test_a_cabinet_of_another_job_is_not_there(
+    cabinet: Cabinet, shop: object, installer: Person, signed_in: SignIn
+) -> None:
+    """A cabinet belongs to its job."""
+    other = Job.objects.create(shop=cabinet.job.shop, number="K-2")
+
+    assert signed_in(installer).get(f"/jobs/{other.pk}/fit/{cabinet.pk}/").status_code == 404
+
+
+def test_other_methods_are_refused(cabinet: Cabinet, installer: Person, signed_in: SignIn) -> None:
+    """The list is only read; a cabinet is read and posted to."""
+    client = signed_in(installer)
+
+    assert client.post(f"/jobs/{cabinet.job_id}/fit/").status_code == 405
+    assert client.put(address(cabinet)).status_code == 405
+
+
+def test_the_pages_take_few_queries(
+    cabinet: Cabinet,
+    installer: Person,
+    signed_in: SignIn,
+    django_assert_max_num_queries: DjangoAssertNumQueries,
+) -> None:
+    """However many cabinets and fronts there are."""
+    client = signed_in(installer)
+
+    for path in (address(cabinet), f"/jobs/{cabinet.job_id}/fit/"):
+        with django_assert_max_num_queries(18):
+            client.get(path)
+
+
+def test_a_kitchen_without_cabinets_says_what_comes_here(
+    job: Job, installer: Person, signed_in: SignIn
+) -> None:
+    """The empty list leads to where it is filled."""
+    assert "There are no cabinets yet" in signed_in(installer).get(f"/jobs/{job.pk}/fit/").text
