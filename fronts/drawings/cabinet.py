@@ -2,6 +2,8 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
+from functools import partial
 from itertools import pairwise
 
 from fronts.drawings.crossing import Area
@@ -17,6 +19,10 @@ from fronts.rules.results import Front, Schedule
 
 _LETTERS = Letters(name=16_00, figure=13_50)
 _ROW: Px = 13_00
+_SMALL = Fraction(2, 5)
+"""Where the cabinet would come out this much smaller than the room, the fronts' widths are left
+out: they stand in the fronts' names too."""
+
 _PLACES = (50, 35, 65, 25, 75, 15, 85)
 
 
@@ -43,17 +49,19 @@ def cabinet_elevation(
     fronts = [each for each in schedule.fronts if each.cabinet == cabinet_label]
     stopped = {at for each in schedule.findings if each.level == "stop" for at in each.where}
 
-    def drawn(size: int) -> Drawing:
+    def drawn(size: int, *, widths: bool = True) -> Drawing:
         view = _View(Drawing(ink), Scale(size, cabinet.x, cabinet.y), cabinet, fronts, unit)
-        _draw(view, stopped)
+        _draw(view, stopped, widths=widths)
         return view.drawing
 
     first = fitted(cabinet.width, cabinet.height, room=room, most=1_200)
-    title = f"Elevation of cabinet {cabinet_label}"
-    return largest(drawn, first, room).svg(title, "cabinet")
+    size, drawing = largest(drawn, first, room)
+    if size < first * _SMALL:
+        _, drawing = largest(partial(drawn, widths=False), first, room)
+    return drawing.svg(f"Elevation of cabinet {cabinet_label}", "cabinet")
 
 
-def _draw(view: _View, stopped: set[str]) -> None:
+def _draw(view: _View, stopped: set[str], *, widths: bool) -> None:
     _body(view, stopped)
     _laps(view)
     draw_gaps(
@@ -61,7 +69,7 @@ def _draw(view: _View, stopped: set[str]) -> None:
     )
     for front in view.fronts:
         draw_hand(view.drawing, view.scale, front)
-    _chains(view)
+    _chains(view, widths=widths)
 
 
 def _body(view: _View, stopped: set[str]) -> None:
@@ -120,7 +128,7 @@ def _lap(view: _View, axis: Axis, side: str, ends: tuple[Px, Px], overlay: Mm, a
     )
 
 
-def _chains(view: _View) -> None:
+def _chains(view: _View, *, widths: bool) -> None:
     """Members and openings below and at the left; fronts and reveals above and at the right."""
     cabinet, scale, drawing = view.cabinet, view.scale, view.drawing
     right, top = cabinet.x + cabinet.width, cabinet.y + cabinet.height
@@ -132,7 +140,8 @@ def _chains(view: _View) -> None:
     _chain(view, Chain("x", below + _ROW, 1, below, _LETTERS.figure), xs)
     _chain(view, Chain("y", left - _ROW, -1, left, _LETTERS.figure), ys)
     above, beside = drawing.bounds().top, scale.x(right)
-    _chain(view, Chain("x", above - _ROW, -1, above, _LETTERS.figure), _fronts_at(view, "x"))
+    if widths:
+        _chain(view, Chain("x", above - _ROW, -1, above, _LETTERS.figure), _fronts_at(view, "x"))
     _chain(view, Chain("y", beside + _ROW, 1, beside, _LETTERS.figure), _fronts_at(view, "y"))
 
 

@@ -66,7 +66,8 @@ def front_from_back(
         return drawing
 
     first = fitted(front.width, high - low, room=room, most=1_200)
-    return largest(drawn, first, room).svg(f"{front.label} seen from the back", "back")
+    _, drawing = largest(drawn, first, room)
+    return drawing.svg(f"{front.label} seen from the back", "back")
 
 
 def _span(front: Front, fitting: Fitting | None) -> tuple[Mm, Mm]:
@@ -176,11 +177,22 @@ def _box(view: _View, fitting: Fitting) -> None:
     left = mirrored(front, fitting.side_offset + fitting.jig_length)
     area = scale.area(left, fitting.jig_thickness, fitting.jig_length, fitting.box_height)
     drawing.rect("box", area)
-    for hole in fitting.holes:
+    for number, hole in enumerate(fitting.holes, 1):
         x, y = scale.x(mirrored(front, hole.front_x)), scale.y(hole.front_y)
         radius = max(_LEAST_HOLE, scale.length(hole.diameter) // 2)
         drawing.circle("front", x, y, radius)
         _cross(drawing, x, y, radius)
+        _number(drawing, area, x, y, str(number))
+
+
+def _number(drawing: Drawing, box: Area, x: Px, y: Px, number: str) -> None:
+    """A hole's number, on the side of the hole that is nearer the box's middle."""
+    middle = box.middle
+    aside = 9_00 if x < middle[0] else -9_00
+    for down in (9_00, -9_00) if y < middle[1] else (-9_00, 9_00):
+        if drawing.free(text_area(x + aside, y + down, number, _NOTE), box):
+            drawing.text(x + aside, y + down, number, _NOTE, kind="note")
+            return
 
 
 def _measured_from_front(view: _View, xs: Sequence[Mm], ys: Sequence[Mm]) -> None:

@@ -24,6 +24,11 @@ _STANDS: Px = 34_00
 
 _APART: Px = 30_00
 _BREAK: Px = 4_00
+_LEAST, _MOST = 1_400, 1_700
+"""Scales between which a ledge's figures have room, in thousandths of a pixel to the mm."""
+
+_AROUND: Px = 110_00
+"""What stands above and the dimensions below take of the height."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +55,7 @@ def jig_drawing(
 ) -> str:
     """The jig as an `<svg>` about `room` in size: from the front, and beside it from the side."""
     high = jig.thickness + jig.ledges.thickness
-    size = min(1_700, (room[1] - 130_00) * 10 // max(1, round(high)))
+    size = max(_LEAST, min(_MOST, (room[1] - _AROUND) * 10 // max(1, round(high))))
     view = _View(Drawing(ink), jig, unit, size)
     _from_side(view, front_thickness)
     _from_front(view, room[0] - view.drawing.bounds().width - _APART)

@@ -47,8 +47,8 @@ def fitted(width: Mm, height: Mm, *, room: tuple[Px, Px], most: int = 2_000, lea
     return max(least, min([most, *(int(each) for each in fits)]))
 
 
-def largest(draw: Callable[[int], Drawing], first: int, room: tuple[Px, Px]) -> Drawing:
-    """The drawing at the largest scale tried, from `first` down, that stays inside the room.
+def largest(draw: Callable[[int], Drawing], first: int, room: tuple[Px, Px]) -> tuple[int, Drawing]:
+    """The largest scale tried, from `first` down, at which the drawing stays inside the room.
 
     What the dimensions take around the drawn thing depends on the scale itself, so it is tried.
     """
@@ -60,4 +60,4 @@ def largest(draw: Callable[[int], Drawing], first: int, room: tuple[Px, Px]) -> 
             break
         size = max(1, size * 9 // 10)
         drawing = draw(size)
-    return drawing
+    return size, drawing

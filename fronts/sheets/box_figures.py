@@ -75,18 +75,15 @@ def _hanging(fitting: Fitting, kitchen: Kitchen, unit: str) -> Iterator[Line]:
         yield Line("Side shims", sides, "one each side", key=True)
         about = show(kitchen.practice.bottom_shim_length, unit)
         yield Line("Bottom shims", f"2 × {show(shims.bottom, unit)}", f"{about} long", key=True)
-    if fitting.tape.suggested:
-        practice = kitchen.practice
-        tape = f"{show(practice.tape_width, unit)} × {show(practice.tape_thickness, unit)}"
-        yield Line("Foam tape", tape, "may do; once it touches, the front stays")
-    else:
-        yield Line("Foam tape", "not here", fitting.tape.why)
+    tape = kitchen.practice
+    width = size(unit, tape.tape_width, tape.tape_thickness)
+    yield Line("Foam tape", width if fitting.tape.suggested else "not here", fitting.tape.why)
 
 
 def _side_offset(fitting: Fitting, unit: str) -> Line:
     left, right = show(fitting.side_offset, unit), show(fitting.right_offset, unit)
     if left == right:
-        return Line("Side offset", left, "past the box, each side", key=True)
+        return Line("Side offset", left, "past the box", key=True)
     return Line("Side offset", f"{left} | {right}", "left | right, from before", key=True)
 
 
@@ -97,13 +94,13 @@ def _boring(fitting: Fitting, kitchen: Kitchen, unit: str) -> Iterator[Line]:
         yield Line("Drill", f"⌀ {bit}", stop, key=True)
     if fitting.screw is not None:
         screw = fitting.screw
-        play = f"washer head, play {show(fitting.play, unit, finest=64)}"
+        play = f"#8, play {show(fitting.play, unit, finest=64)}"
         yield Line("Screws", f"{screw.count} × {show(screw.length, unit)}", play, key=True)
     if fitting.knob_screw is not None:
         yield _knob(fitting, kitchen, unit)
     if fitting.slide is not None:
         length = "" if fitting.slide_length is None else show(fitting.slide_length, unit)
-        yield Line("Slide", length or fitting.slide, fitting.slide if length else "")
+        yield Line("Slide", length or "none fits", f"{fitting.slide} slide")
 
 
 def _knob(fitting: Fitting, kitchen: Kitchen, unit: str) -> Line:
@@ -120,5 +117,5 @@ def _knob(fitting: Fitting, kitchen: Kitchen, unit: str) -> Line:
             f"{thread}; front alone, recess ⌀ {wide} × {deep} deep in box front",
             key=True,
         )
-    through = "through the box too" if screw.through_box else "front alone"
+    through = "through box" if screw.through_box else "front alone"
     return Line("Knob screw", figure, f"{thread}, {through}", key=True)

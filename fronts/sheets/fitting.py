@@ -7,7 +7,7 @@ from fronts.drawings.gaps import WIDEST_SHOWN
 from fronts.rules.kitchen import SIDES, Cabinet, Kitchen, Side
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Finding, Fitting, Front, Schedule
-from fronts.sheets import cautions
+from fronts.sheets import cautions, page_room
 from fronts.sheets.fitting_drawings import Block, Boxes, Layout, boxes_of, lay_out
 from fronts.sheets.imprint import Imprint, findings_of, page, size
 from fronts.sheets.steps import Way, Work, work_for
@@ -32,7 +32,7 @@ class HingeRow:
     label: str
     count: str
     centres: str
-    measured_from: str
+    measured: str
     cup: str
 
 
@@ -93,21 +93,30 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
     fronts = [each for each in schedule.fronts if each.cabinet == cabinet.label]
     fittings = {each.label: fit for each in fronts if (fit := schedule.fitting(each.label))}
     findings = findings_of(schedule, _places(cabinet, fronts))
-    layout = Layout(schedule, kitchen, cabinet, fronts, fittings)
     unit = schedule.job.unit
+    rows = [_front_row(each, unit) for each in fronts]
+    hinges = [_hinge_row(each, kitchen) for each in fronts if each.hinge_centres]
+    works = work_for(frozenset(_way(each, fittings.get(each.label)) for each in fronts))
+    care = cautions.at_cabinet(cabinet, fronts, list(fittings.values()))
+    height = page_room.left_over(
+        page_room.rows_height([(each.made_from, "".join(each.laps)) for each in rows]),
+        page_room.findings_height(findings.stops, findings.others),
+    )
+    below = page_room.below_height(len(hinges), works, care, len(rows))
+    layout = Layout(schedule, kitchen, cabinet, fronts, fittings, height, below)
     return CabinetPage(
         label=cabinet.label,
         title=f"Fitting sheet {cabinet.label}",
         about=_about(cabinet, unit),
         stops=findings.stops,
         others=findings.others,
-        fronts=[_front_row(each, unit) for each in fronts],
+        fronts=rows,
         blocks=lay_out(layout),
         boxes=boxes_of(layout),
-        hinges=[_hinge_row(each, kitchen) for each in fronts if each.hinge_centres],
-        works=work_for(frozenset(_way(each, fittings.get(each.label)) for each in fronts)),
+        hinges=hinges,
+        works=works,
         measured=[_measured_row(each, unit) for each in fronts],
-        cautions=cautions.at_cabinet(cabinet, fronts, list(fittings.values())),
+        cautions=care,
     )
 
 
@@ -148,7 +157,7 @@ def made_from(front: Front, unit: str) -> str:
 def _lap(overlay: Mm | None, unit: str) -> str:
     if overlay is None:
         return "—"
-    return show(overlay, unit) if overlay >= 0 else f"in {show(-overlay, unit)}"
+    return show(overlay, unit) if overlay >= 0 else f"in\u00a0{show(-overlay, unit)}"
 
 
 def _hinge_row(front: Front, kitchen: Kitchen) -> HingeRow:
@@ -159,8 +168,8 @@ def _hinge_row(front: Front, kitchen: Kitchen) -> HingeRow:
         label=front.label,
         count=str(front.hinges),
         centres=" · ".join(show(each, unit) for each in front.hinge_centres),
-        measured_from="from the door's bottom" if upright else "from the door's left, from before",
-        cup=f"⌀ {diameter} mm, centre {inset} mm from the {front.hinged} edge",
+        measured="from the bottom" if upright else "from the left, from before",
+        cup=f"⌀ {diameter} mm, {inset} mm in",
     )
 
 

@@ -13,23 +13,30 @@ from fronts.drawings.svg import Px
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Fitting, Front, Schedule
 from fronts.sheets.box_figures import HolePlace, Line, box_figures, hole_places
+from fronts.sheets.page_room import HEADING
 
-_ROOMS: dict[int, tuple[Px, Px]] = {
-    1: (520_00, 290_00),
-    2: (334_00, 300_00),
-    3: (224_00, 300_00),
+_WIDTHS: dict[int, tuple[Px, Px]] = {
+    1: (520_00, 520_00),
+    2: (334_00, 334_00),
+    3: (262_00, 206_00),
 }
-"""Room for a drawing where so many stand in a row: in all, the width of an A4 page."""
+"""Width for the cabinet, and for each front's back, where so many drawings stand in a row."""
 
-_UPRIGHT: tuple[Px, Px] = (220_00, 285_00)
-_UNDER: tuple[Px, Px] = (440_00, 190_00)
-"""Room beside a column of figures: for the cabinet and the back, and for the jig below both."""
+_UPRIGHT: Px = 206_00
+_UNDER: Px = 412_00
+"""Widths beside a column of figures: of the cabinet and the back, and of the jig below both."""
 
-_BESIDE: tuple[Px, Px] = (334_00, 150_00)
-"""Room for each back in a column of them beside the cabinet."""
+_BESIDE: tuple[Px, Px, Px] = (334_00, 130_00, 162_00)
+"""Each back in a column of them beside the cabinet: its width, its least and greatest height."""
 
 _MOST_BESIDE = 4
-_JIG: tuple[Px, Px] = (330_00, 190_00)
+_JIG: tuple[Px, Px] = (330_00, 140_00)
+_JIG_ROW: Px = 168_00
+_FIGURES: Px = 275_00
+_LEAST: Px = 165_00
+_USUAL: Px = 290_00
+_MOST: Px = 360_00
+"""Heights of a drawing: the least that can be read, the usual, and the most that helps."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,23 +67,38 @@ Block: TypeAlias = list[list[Cell]]
 
 
 @dataclass(frozen=True, slots=True)
+class BoxLine:
+    """One figure of several fronts; one alone where it is the same for all."""
+
+    name: str
+    figures: tuple[Line | None, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Boxes:
     """Several fronts on boxes side by side: their figures by name, and their holes."""
 
     labels: tuple[str, ...]
-    lines: tuple[tuple[str, tuple[Line | None, ...]], ...]
+    count: str
+    lines: tuple[BoxLine, ...]
     holes: tuple[tuple[str, tuple[HolePlace, ...]], ...]
 
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """What is to be laid out: one cabinet with its fronts and their fittings."""
+    """What is to be laid out: one cabinet with its fronts and their fittings.
+
+    `height` is what its first page has left for all else, `below` what comes under the
+    drawings and the figures beside them.
+    """
 
     schedule: Schedule
     kitchen: Kitchen
     cabinet: Cabinet
     fronts: Sequence[Front]
     fittings: Mapping[str, Fitting]
+    height: Px
+    below: Px
 
     @property
     def unit(self) -> str:
@@ -94,23 +116,38 @@ def lay_out(layout: Layout) -> list[Block]:
     drawn = [each for each in layout.fronts if each.hinge_centres or each.label in layout.fittings]
     if len(boxed) == len(drawn) == 1:
         return [_alone(layout, boxed[0])]
-    jigs = [Cell((each,)) for each in _jigs(layout, boxed, _JIG)]
+    jigs = _jigs(layout, boxed, _JIG)
     if len(boxed) == 1:
         figures = _figures(layout, boxed[0])
-        beside = Cell(jigs[0].drawings if jigs else (), figures.label, holes=figures.holes)
-        return [*_in_rows(layout, drawn), [[Cell((), figures.label, figures.lines), beside]]]
-    jig_rows = [[jigs[start : start + 2]] for start in range(0, len(jigs), 2)]
+        beside = Cell(tuple(jigs), figures.label, holes=figures.holes)
+        row = [Cell((), figures.label, figures.lines), beside]
+        return [*_in_rows(layout, drawn, _FIGURES), [row]]
     if 1 < len(boxed) == len(drawn) <= _MOST_BESIDE:
-        high = (_BESIDE[0], _BESIDE[1] * len(drawn))
-        backs = tuple(_back(layout, each, _BESIDE) for each in drawn)
-        return [[[Cell((_elevation(layout, high),)), Cell(backs)]], *jig_rows]
-    return [*_in_rows(layout, drawn), *jig_rows]
+        return _stack(layout, drawn, jigs)
+    rows = [[Cell((each,)) for each in jigs[start : start + 2]] for start in range(0, len(jigs), 2)]
+    return [*_in_rows(layout, drawn, _JIG_ROW * len(rows)), *([row] for row in rows)]
+
+
+def _stack(layout: Layout, drawn: Sequence[Front], jigs: Sequence[Drawn]) -> list[Block]:
+    """Fronts on boxes one over another: their backs in a column, the jigs under the cabinet."""
+    width, least, most = _BESIDE
+    high = max(least, min(most, (layout.height - HEADING) // len(drawn) - HEADING))
+    backs = Cell(tuple(_back(layout, each, (width, high)) for each in drawn))
+    left = layout.height - 2 * HEADING - _JIG_ROW * len(jigs)
+    if left >= _LEAST - HEADING:
+        cabinet = _elevation(layout, (width, min(_MOST, left)))
+        return [[[Cell((cabinet, *jigs)), backs]]]
+    first = [Cell((_elevation(layout, (width, _MOST)),)), backs]
+    rows = [[Cell((each,)) for each in jigs[start : start + 2]] for start in range(0, len(jigs), 2)]
+    return [[first], *([row] for row in rows)]
 
 
 def _alone(layout: Layout, front: Front) -> Block:
     """One front on its box: cabinet and back, the jig below them, all figures at the right."""
-    cabinet, back = _elevation(layout, _UPRIGHT), _back(layout, front, _UPRIGHT)
-    jigs = tuple(_jigs(layout, [front], _UNDER))
+    jigs = tuple(_jigs(layout, [front], (_UNDER, _JIG[1])))
+    left = layout.height - layout.below - HEADING - (_JIG_ROW if jigs else 0)
+    room = (_UPRIGHT, _height_within(left))
+    cabinet, back = _elevation(layout, room), _back(layout, front, room)
     figures = _figures(layout, front)
     if not jigs:
         return [[Cell((cabinet,)), Cell((back,)), figures]]
@@ -118,17 +155,26 @@ def _alone(layout: Layout, front: Front) -> Block:
     return [first, [Cell(jigs, across="2")]]
 
 
+def _height_within(left: Px) -> Px:
+    """A drawing's height: what is left on the page, or the usual where it needs two anyway."""
+    return min(left, _MOST) if left >= _LEAST else _USUAL
+
+
 def _figures(layout: Layout, front: Front) -> Cell:
     lines = tuple(box_figures(layout.fittings[front.label], layout.kitchen))
     return Cell((), front.label, lines, _holes(layout, front))
 
 
-def _in_rows(layout: Layout, drawn: Sequence[Front]) -> list[Block]:
-    """The cabinet and the backs, two or three in a row."""
+def _in_rows(layout: Layout, drawn: Sequence[Front], besides: Px) -> list[Block]:
+    """The cabinet and the backs, two or three in a row; `besides` is what else they share with."""
     count = 1 + len(drawn)
     columns = count if count <= 3 else 2 if count == 4 else 3
-    cells = [Cell((_elevation(layout, _ROOMS[columns]),))]
-    cells += [Cell((_back(layout, each, _ROOMS[columns]),)) for each in drawn]
+    rows = -(-count // columns)
+    left = layout.height - layout.below - besides
+    high = _height_within(left // rows - HEADING)
+    widths = _WIDTHS[columns]
+    cells = [Cell((_elevation(layout, (widths[0], high)),))]
+    cells += [Cell((_back(layout, each, (widths[1], high)),)) for each in drawn]
     return [[cells[start : start + columns]] for start in range(0, count, columns)]
 
 
@@ -144,9 +190,14 @@ def boxes_of(layout: Layout) -> Boxes | None:
     names = dict.fromkeys(name for each in figures for name in each)
     return Boxes(
         tuple(each.label for each in boxed),
-        tuple((name, tuple(each.get(name) for each in figures)) for name in names),
+        str(len(boxed)),
+        tuple(_box_line(name, tuple(each.get(name) for each in figures)) for name in names),
         tuple((each.label, _holes(layout, each)) for each in boxed),
     )
+
+
+def _box_line(name: str, figures: tuple[Line | None, ...]) -> BoxLine:
+    return BoxLine(name, figures[:1] if len(set(figures)) == 1 else figures)
 
 
 def _holes(layout: Layout, front: Front) -> tuple[HolePlace, ...]:

@@ -1,7 +1,7 @@
 """The front schedule and cut sheet: every front, then every piece by material and thickness."""
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from django.utils.safestring import SafeString
@@ -29,7 +29,8 @@ class ScheduleRow:
     thickness: str
     what: str
     made_from: str
-    place: str
+    from_left: str
+    from_floor: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,13 +44,13 @@ class WallGroup:
 
 @dataclass(frozen=True, slots=True)
 class PartRow:
-    """One kind of piece to cut; its grain runs along the length."""
+    """Pieces of one size; their grain runs along the length."""
 
-    label: str
     part: str
     length: str
     width: str
     count: str
+    fronts: tuple[str, ...]
     keep: str
 
 
@@ -95,7 +96,8 @@ def _front_row(front: Front, unit: str) -> ScheduleRow:
         thickness=show(front.thickness, unit),
         what=what(front),
         made_from=made_from(front, unit),
-        place=f"{show(front.x, unit)}, {show(front.y, unit)}",
+        from_left=show(front.x, unit),
+        from_floor=show(front.y, unit),
     )
 
 
@@ -106,14 +108,21 @@ def _groups(parts: Iterable[Part], unit: str) -> list[PartGroup]:
         grouped[part.material, part.thickness].append(part)
     found = []
     for (material, thickness), pieces in sorted(grouped.items()):
-        pieces.sort(key=lambda each: (-each.length, -each.width, each.label))
         count = str(sum(each.count for each in pieces))
-        rows = [_part_row(each, unit) for each in pieces]
+        rows = _part_rows(pieces, unit)
         found.append(PartGroup(material, show(thickness, unit), count, rows))
     return found
 
 
-def _part_row(part: Part, unit: str) -> PartRow:
-    keep = "" if part.stack is None else f"with {part.stack}, in order"
-    length, width = show(part.length, unit), show(part.width, unit)
-    return PartRow(part.label, part.part, length, width, str(part.count), keep)
+def _part_rows(pieces: Sequence[Part], unit: str) -> list[PartRow]:
+    """The same sizes counted together, but for those that belong to one stack."""
+    alike: dict[tuple[Mm, Mm, str, str], list[Part]] = defaultdict(list)
+    for each in pieces:
+        alike[-each.length, -each.width, each.part, each.stack or ""].append(each)
+    rows = []
+    for (_, _, part, stack), same in sorted(alike.items()):
+        count, fronts = sum(each.count for each in same), tuple(each.front for each in same)
+        sizes = show(same[0].length, unit), show(same[0].width, unit)
+        keep = f"one stack, {stack}: keep in order" if stack else ""
+        rows.append(PartRow(part, *sizes, str(count), fronts, keep))
+    return rows

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from fronts.rules.results import Schedule
-from fronts.sheets.imprint import Imprint, findings_of, listed, page
+from fronts.sheets.imprint import Imprint, findings_of, page
 
 
 @dataclass(frozen=True, slots=True)
@@ -13,15 +13,12 @@ class ItemRow:
     item: str
     need: str
     why: str
-    fronts: str
+    fronts: tuple[str, ...]
 
 
 def content(schedule: Schedule, imprint: Imprint) -> str:
     """The job's hardware sheet as HTML."""
-    rows = [
-        ItemRow(each.item, str(each.need), each.why, listed(each.fronts))
-        for each in schedule.hardware
-    ]
+    rows = [ItemRow(each.item, str(each.need), each.why, each.fronts) for each in schedule.hardware]
     findings = findings_of(schedule)
     context = {"title": "Hardware", "rows": rows, "stops": findings.stops}
     return page("hardware.html", schedule.job, imprint, context)

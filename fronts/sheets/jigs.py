@@ -1,6 +1,7 @@
 """All jigs and shims of the kitchen on one sheet, with the pieces to cut for them."""
 
-from collections import Counter, defaultdict
+from collections import Counter
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from django.utils.safestring import SafeString
@@ -10,28 +11,20 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Jig, Schedule, Shim
 from fronts.sheets import cautions
-from fronts.sheets.imprint import Imprint, listed, page, size
+from fronts.sheets.imprint import Imprint, findings_of, page, size
 
 _TO_SUIT = "width to suit"
 
 
 @dataclass(frozen=True, slots=True)
 class JigRow:
-    """One jig with its drawing and the fronts it serves."""
+    """One jig with its drawing, the fronts it serves, and those its blank is shared with."""
 
-    length: str
+    size: str
     slot: str
-    fronts: str
+    fronts: tuple[str, ...]
+    shares: str
     drawing: SafeString
-
-
-@dataclass(frozen=True, slots=True)
-class Blank:
-    """Jigs of one thickness: their blocks come from one blank."""
-
-    thickness: str
-    lengths: str
-    jigs: list[JigRow]
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,17 +44,20 @@ class ShimRow:
     thickness: str
     side: str
     bottom: str
-    fronts: str
+    fronts: tuple[str, ...]
 
 
 def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
     """The sheet of jigs and shims as HTML."""
     unit = schedule.job.unit
     thickest = {each.label: each.thickness for each in schedule.fronts}
+    jigs = sorted(schedule.jigs, key=lambda each: (each.thickness, each.length))
+    rows = [_jig_row(each, jigs, thickest, unit) for each in jigs]
     context = {
         "title": "Jigs and shims",
-        "blanks": _blanks(schedule.jigs, thickest, unit),
-        "pieces": _pieces(schedule, kitchen),
+        "stops": findings_of(schedule).stops,
+        "jig_rows": [rows[start : start + 2] for start in range(0, len(rows), 2)],
+        "pieces": pieces_of(schedule, kitchen),
         "shims": [_shim_row(each, unit) for each in schedule.shims],
         "about": show(kitchen.practice.bottom_shim_length, unit),
         "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
@@ -69,28 +65,21 @@ def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
     return page("jigs.html", schedule.job, imprint, context)
 
 
-def _blanks(jigs: tuple[Jig, ...], thickness_of: dict[str, Mm], unit: str) -> list[Blank]:
-    grouped: dict[Mm, list[Jig]] = defaultdict(list)
-    for jig in jigs:
-        grouped[jig.thickness].append(jig)
-    return [
-        Blank(
-            show(thickness, unit),
-            listed([show(each.length, unit) for each in same]),
-            [_jig_row(each, thickness_of, unit) for each in same],
-        )
-        for thickness, same in sorted(grouped.items())
-    ]
-
-
-def _jig_row(jig: Jig, thickness_of: dict[str, Mm], unit: str) -> JigRow:
+def _jig_row(jig: Jig, jigs: Sequence[Jig], thickness_of: Mapping[str, Mm], unit: str) -> JigRow:
     thick = max(thickness_of[each] for each in jig.fronts)
-    svg = jig_drawing(jig, thick, unit=unit, room=(640_00, 230_00))
+    svg = jig_drawing(jig, thick, unit=unit, room=(330_00, 170_00))
     slot = "no slot" if jig.slot is None else f"slot {size(unit, jig.slot.width, jig.slot.depth)}"
-    return JigRow(show(jig.length, unit), slot, listed(jig.fronts), SafeString(svg))
+    others = [
+        show(each.length, unit)
+        for each in jigs
+        if each is not jig and each.thickness == jig.thickness
+    ]
+    shares = f"{', '.join(others)} long" if others else ""
+    name = size(unit, jig.thickness, jig.length)
+    return JigRow(name, slot, jig.fronts, shares, SafeString(svg))
 
 
-def _pieces(schedule: Schedule, kitchen: Kitchen) -> list[Piece]:
+def pieces_of(schedule: Schedule, kitchen: Kitchen) -> list[Piece]:
     """Blocks, ledges and shims, the same sizes counted together."""
     unit = schedule.job.unit
     blocks: Counter[tuple[Mm, Mm, Mm]] = Counter()
@@ -123,6 +112,4 @@ def _shim_pieces(shim: Shim, length: Mm, unit: str) -> list[Piece]:
 
 
 def _shim_row(shim: Shim, unit: str) -> ShimRow:
-    return ShimRow(
-        show(shim.thickness, unit), str(shim.side), str(shim.bottom), listed(shim.fronts)
-    )
+    return ShimRow(show(shim.thickness, unit), str(shim.side), str(shim.bottom), shim.fronts)

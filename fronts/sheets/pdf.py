@@ -58,7 +58,7 @@ def _fonts() -> "FontConfiguration":
 
 @cache
 def _style(paper: Paper) -> "CSS":
-    size = f"@page {{ size: {'letter' if paper == 'letter' else 'A4'} }}\n"
+    size = f"@page {{ size: {paper} }}\n@page across {{ size: {paper} landscape }}\n"
     style = size + (BUNDLED / "sheet.css").read_text("utf-8")
     css: CSS = _weasyprint().CSS(
         string=style, base_url=f"{BUNDLED.as_uri()}/", font_config=_fonts(), url_fetcher=_fetcher()
