@@ -23,6 +23,7 @@ from typing import NoReturn
 ROOT = Path(__file__).resolve().parent.parent
 VENV = ROOT / ".venv"
 STAMP = VENV / "installed.json"
+CONSTRAINTS = ROOT / ".ci" / "constraints.txt"
 OLDEST_PYTHON = (3, 11)
 
 PANGO_LIBRARIES = ("libpango-1.0.so.0", "libpangoft2-1.0.so.0", "libharfbuzz-subset.so.0")
@@ -118,7 +119,7 @@ def _environment() -> Path:
 
 
 def _install(groups: Sequence[str]) -> None:
-    constraints = (ROOT / "constraints.txt").read_text(encoding="utf-8")
+    constraints = CONSTRAINTS.read_text(encoding="utf-8")
     packages = requirements((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
     wanted = {group: stamp_of(packages[group], constraints) for group in groups}
     installed = json.loads(STAMP.read_text(encoding="utf-8")) if STAMP.exists() else {}
@@ -129,7 +130,7 @@ def _install(groups: Sequence[str]) -> None:
     _say(f"Installing {len(names)} Python packages with what they need, about a minute …")
     pip = [str(VENV / "bin" / "python"), "-m", "pip", "install", "--quiet"]
     quiet = ["--disable-pip-version-check", "--root-user-action=ignore", "--no-input"]
-    if _run([*pip, *quiet, "--constraint", str(ROOT / "constraints.txt"), *names]):
+    if _run([*pip, *quiet, "--constraint", str(CONSTRAINTS), *names]):
         _stop("Not all packages could be installed; what pip said stands above.")
     kept = {group: wanted[group] for group in missing}
     STAMP.write_text(json.dumps({**installed, **kept}), encoding="utf-8")

@@ -92,9 +92,9 @@ def test_functions_are_short() -> None:
 
 @pytest.mark.parametrize("group", ["runtime", "dev"])
 def test_packages_are_pinned_and_constrained(group: str) -> None:
-    """Each package is pinned to one version, the one that constraints.txt holds too."""
+    """Each package is pinned to one version, the one that the constraints hold too."""
     wanted = requirements((ROOT / "pyproject.toml").read_text(encoding="utf-8"))[group]
-    held = (ROOT / "constraints.txt").read_text(encoding="utf-8").lower().split()
+    held = (ROOT / ".ci" / "constraints.txt").read_text(encoding="utf-8").lower().split()
 
     plain = [re.sub(r"\[.*?\]", "", package).lower() for package in wanted]
 

@@ -6,7 +6,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 GUIDE = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
 TABLE = GUIDE.partition("## Where is")[2].partition("\n## ")[0]
-PLACES = re.findall(r"`((?:fronts|shopjobs|fixtures|templates|benchmarks)[\w./-]*)`", TABLE)
+PLACES = re.findall(r"`((?:fronts|shopjobs|fixtures|templates|tests)[\w./-]*)`", TABLE)
 
 
 def test_every_rule_is_in_the_table() -> None:

@@ -127,7 +127,8 @@ def test_a_machine_without_an_environment_gets_one(tmp_path: Path) -> None:
     (tmp_path / "pyproject.toml").write_text(
         '[project]\ndependencies = ["pip"]\n[dependency-groups]\ndev = []\n', encoding="utf-8"
     )
-    (tmp_path / "constraints.txt").touch()
+    (tmp_path / ".ci").mkdir()
+    (tmp_path / ".ci" / "constraints.txt").touch()
     (tmp_path / "manage.py").write_text(
         "import sys\nfrom shopjobs import bootstrap\nbootstrap.enter(sys.argv[1:])\n"
         "print(sys.prefix, *sys.argv[1:])\n",

@@ -1,0 +1,1 @@
+"""How fast it is: each file measures one thing and prints it beside its target."""
