@@ -50,7 +50,7 @@ class CabinetForm(KitchenForm):
 class NewCabinetForm(CabinetForm):
     """A cabinet with its face, where the face is a plain one; what can be known is offered."""
 
-    groups = (
+    groups: tuple[Group, ...] = (
         _BODY,
         Group("Its face", ("face", "hinged", "count", "drawer_height"), kind="cells"),
         Group(
@@ -86,7 +86,9 @@ class NewCabinetForm(CabinetForm):
         self.fields["count"].widget = forms.TextInput(attrs={"inputmode": "numeric"})
         end = show(self.next.run_end(self.next.wall(), kind), self.unit)
         self.offer("x", f"next: {end}")
-        self.offer("y", show(self.next.floor_of(kind), self.unit))
+        floor = self.next.floor_of(kind)
+        if floor is not None:
+            self.offer("y", show(floor, self.unit))
         framed, plain = (show(member_of(build, self.unit), self.unit) for build, _ in BUILDS)
         usual = f"Left empty: {framed} in a face frame, {plain} frameless. "
         self.groups = tuple(
@@ -103,6 +105,8 @@ class NewCabinetForm(CabinetForm):
                 given["x"] = self.next.run_end(wall, kind)
             if given["y"] is None:
                 given["y"] = self.next.floor_of(kind)
+            if given["y"] is None:
+                self.add_error("y", "Enter how far above the floor it hangs.")
             self._check_face(given)
         return given
 

@@ -51,10 +51,13 @@ class Next:
         run = [each for each in self.cabinets if each.wall == wall and each.kind in row]
         return max((each.x + each.width for each in run), default=Mm(0))
 
-    def floor_of(self, kind: str) -> Mm:
-        """How high above the floor the last cabinet of this kind begins."""
+    def floor_of(self, kind: str) -> Mm | None:
+        """How high above the floor the last cabinet of this kind begins; the first that hangs
+        may hang anywhere."""
         last = self.last(kind)
-        return last.y if last else Mm(0)
+        if last is not None:
+            return last.y
+        return None if kind == "wall" else Mm(0)
 
     def label(self, after: str | None = None) -> str:
         """The label that comes after that one, or after the last of this kind."""

@@ -23,6 +23,12 @@ class Size(LengthField):
         self.asks = asks
         super().__init__(unit="mm", **kwargs)
 
+    def to_python(self, value: Any) -> Mm | None:
+        try:
+            return super().to_python(value)
+        except ValidationError as error:
+            raise ValidationError([f"{message}." for message in error.messages]) from error
+
     def speak(self, unit: str) -> None:
         """Take bare numbers in `unit`, and show lengths in it."""
         self.unit = unit

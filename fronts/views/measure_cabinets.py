@@ -192,7 +192,8 @@ def cabinet_delete_page(request: SignedInRequest, job: Job, cabinet_id: int) -> 
         return done(request, job, part, said, template=GONE)
     row = found_or_404(cabinets_of(job).get, pk=cabinet_id)
     goes = [f"opening {each}" for each in row.openings.all()]
-    goes += [str(box).lower() for each in row.openings.all() for box in each.boxes.all()]
+    boxes = [box for each in row.openings.all() for box in each.boxes.all()]
+    goes += [f"box {box.index + 1} of {box.opening}" for box in boxes]
     question = AskFirst(f"Delete cabinet {label}?", goes)
     action = reverse("fronts:cabinet-delete", args=[job.pk, cabinet.pk])
     return ask(request, job, f"cabinet-{cabinet.pk}", question, action, f"Delete cabinet {label}")

@@ -123,7 +123,7 @@ def opening_delete_page(request: SignedInRequest, job: Job, opening_id: int) -> 
     if request.method == "POST":
         opening_delete(opening=opening, at=timezone.now(), confirmed=True, by=request.user)
         return done(request, job, target, f"Opening {name} is deleted.", template=GONE)
-    goes = [str(box).lower() for box in boxes_of(opening).values()]
+    goes = [f"box {index + 1}" for index in boxes_of(opening)]
     question = AskFirst(f"Delete opening {name}?", goes)
     action = reverse("fronts:opening-delete", args=[job.pk, opening.pk])
     return ask(request, job, target, question, action, f"Delete opening {name}")
