@@ -1,0 +1,121 @@
+"""How long the pure schedule takes: a kitchen of 30 cabinets, and one of 1,000.
+
+    python -m tests.benchmarks.schedule
+
+Cost should grow no faster than the work: 1,000 cabinets within 40 times what 30 take.
+"""
+
+import gc
+import time
+from dataclasses import replace
+
+from fronts.rules.kitchen import (
+    CHOOSE,
+    Box,
+    Cabinet,
+    DoorOnHand,
+    FrontWish,
+    JobFacts,
+    Kitchen,
+    Opening,
+    ShelfPins,
+    Sides,
+    Standard,
+    Stock,
+)
+from fronts.rules.lengths import Mm
+from fronts.rules.practice import inches
+from fronts.rules.schedule import schedule
+
+FEW, MANY = 30, 1000
+WALLS = ("North", "East", "West")
+MOST_MS, MOST_TIMES = 20, 40
+ROUNDS_OF_FEW, ROUNDS_OF_MANY = 25, 5
+
+MEMBER = inches(3, 2)
+WIDE, HIGH = inches(15), inches(27)
+BOX = Box(inches(14), inches(24), inches(3, 4), inches(1, 2), depth=inches(21))
+LOW_BOX = replace(BOX, height=inches(6))
+PINS = ShelfPins(inches(7), inches(3), inches(1), 20, inches(1, 4))
+SLIDE = replace(
+    BOX, slide="bottom", slide_width=inches(7, 4), slide_height=inches(1, 2), shelf_pins=(PINS,)
+)
+PLAIN = Opening("a", MEMBER, MEMBER, WIDE, HIGH, "door", hinged="left")
+INSET = Standard(mount="inset")
+OPENINGS = (
+    PLAIN,
+    replace(PLAIN, closed_by="pair", hinged=None, width=inches(33)),
+    replace(
+        PLAIN, closed_by="drawers", hinged=None, count=3,
+        boxes=tuple(replace(LOW_BOX, rise=inches(rise)) for rise in (19, 10, 1)),
+    ),
+    replace(PLAIN, closed_by="pull-out", hinged=None, boxes=(SLIDE,)),
+    replace(
+        PLAIN, closed_by="pull-out", hinged=None, boxes=(BOX,),
+        front=FrontWish(door_on_hand=CHOOSE),
+    ),
+    replace(
+        PLAIN, closed_by="pull-out", hinged=None, boxes=(SLIDE,),
+        front=FrontWish(build="five-piece", material="hard maple"),
+    ),
+    replace(PLAIN, front=FrontWish(material="cherry"), standard=INSET),
+    replace(PLAIN, closed_by="pair", hinged=None, front=FrontWish(build="five-piece")),
+)  # fmt: skip
+
+
+def kitchen_of(count: int) -> Kitchen:
+    """A kitchen of so many cabinets, of every kind in turn, along three walls."""
+    at = dict.fromkeys(WALLS, Mm(0))
+    cabinets = []
+    for index in range(count):
+        wall = WALLS[index % len(WALLS)]
+        of = OPENINGS[index % len(OPENINGS)]
+        width = of.width + 2 * MEMBER
+        cabinets.append(
+            Cabinet(
+                f"B{index + 1}", "base", "face-frame", wall, at[wall], inches(4), width,
+                HIGH + 2 * MEMBER, inches(24), (of,),
+            )
+        )  # fmt: skip
+        at[wall] += width
+    doors = tuple(
+        DoorOnHand(f"D{n}", inches(16) + n % 9, inches(28) + n % 7, inches(3, 4))
+        for n in range(count // len(OPENINGS))
+    )
+    half = inches(1, 2)
+    return Kitchen(
+        job=JobFacts("BENCH"),
+        standard=Standard(overlay=Sides(half, half, half, half)),
+        cabinets=tuple(cabinets),
+        doors_on_hand=doors,
+        stock=Stock(
+            tuple(inches(each, 4) for each in (3, 4, 5, 6)),
+            tuple(inches(each, 4) for each in (4, 7)),
+            slide_lengths=tuple(inches(each) for each in range(12, 26, 2)),
+        ),
+    )
+
+
+def milliseconds(count: int, rounds: int) -> float:
+    """The best of so many rounds for a kitchen of this size."""
+    of, best = kitchen_of(count), float("inf")
+    for _ in range(rounds):
+        gc.collect()
+        start = time.perf_counter()
+        schedule(of)
+        best = min(best, time.perf_counter() - start)
+    return best * 1000
+
+
+def main() -> None:
+    """Print both times and their ratio, with the targets."""
+    few, many = milliseconds(FEW, ROUNDS_OF_FEW), milliseconds(MANY, ROUNDS_OF_MANY)
+    found = schedule(kitchen_of(FEW))
+    print(f"schedule of {FEW} cabinets ({len(found.fronts)} fronts): "
+          f"{few:.1f} ms (target {MOST_MS})")  # fmt: skip
+    print(f"schedule of {MANY:,} cabinets: {many:.0f} ms, "
+          f"{many / few:.1f} times that (target {MOST_TIMES})")  # fmt: skip
+
+
+if __name__ == "__main__":
+    main()
