@@ -25,7 +25,7 @@ from shopjobs.pages import go_to, render_page
 PAGE = "fronts/measure/shop_standard.html"
 FORMS = ("standard", "stock", "numbers", "tables")
 _HEADS = {
-    "standard": "House standard",
+    "standard": "How fronts lie",
     "stock": "Stock",
     "numbers": "The shop's numbers",
     "tables": "Tables and materials",

@@ -1,0 +1,51 @@
+"""What the tests of a job's measuring pages share: forms as people post them, and a kitchen."""
+
+from typing import Any
+
+from fronts.rules.practice import inches
+from fronts.services.standards import standard_set
+from shopjobs.models import Job
+from tests.factories import NOW, BoxFactory, CabinetFactory, DoorOnHandFactory, OpeningFactory
+
+HTMX = {"HX-Request": "true"}
+HALF = inches(1, 2)
+
+NEW_CABINET = {
+    "label": "B1", "width": "18", "height": "30 1/2", "depth": "24", "face": "door",
+    "hinged": "left", "count": "", "drawer_height": "", "sides": "", "above": "", "below": "",
+    "between": "", "kind": "base", "build": "face-frame", "wall": "A", "x": "", "y": "",
+}  # fmt: skip
+NEW_OPENING = {
+    "label": "a", "x": "1 1/2", "y": "1 1/2", "width": "15", "height": "27 1/2",
+    "closed_by": "door", "hinged": "left", "count": "", "heights": "",
+}  # fmt: skip
+
+
+def overlaid(job: Job) -> None:
+    """The job's fronts lap half an inch all round."""
+    standard_set(
+        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
+        overlay_bottom=HALF,
+    )  # fmt: skip
+
+
+def furnish(job: Job) -> None:
+    """Two cabinets: a door, and a drawer with its box; a door on hand."""
+    overlaid(job)
+    OpeningFactory(cabinet=CabinetFactory(job=job))
+    drawer = OpeningFactory(
+        cabinet=CabinetFactory(job=job, label="B2", x=inches(18)), closed_by="drawer"
+    )
+    BoxFactory(opening=drawer)
+    DoorOnHandFactory(job=job)
+
+
+def typed_in(page: str, name: str) -> str:
+    """What a text field of a form holds."""
+    field = page.split(f'name="{name}"')[1].split(">")[0]
+    return field.split('value="')[1].split('"')[0] if 'value="' in field else ""
+
+
+def version_in(page: str) -> dict[str, Any]:
+    """What a form says of the row that it was made from."""
+    return {"version": typed_in(page, "version")}
