@@ -13,7 +13,7 @@ from fronts.fields import LabelField, LengthField, MmField, MmListField, WordsFi
 from fronts.models import Cabinet, Opening
 from fronts.rules.lengths import INCH
 from shopjobs.models import Job
-from tests.factories import make_cabinet, make_opening
+from tests.factories import CabinetFactory, OpeningFactory
 
 IN_A_TRANSACTION = settings(
     deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
@@ -29,7 +29,7 @@ SIZES = (
 def test_every_length_that_is_kept_comes_back_exactly(job: Job, size: Fraction) -> None:
     """Every 128th of an inch, and every decimal of 8 places, survives the database."""
     with transaction.atomic():
-        cabinet = make_cabinet(job, width=size)
+        cabinet = CabinetFactory.create(job=job, width=size)
         found = Cabinet.objects.get(pk=cabinet.pk).width
         transaction.set_rollback(True)
 
@@ -40,7 +40,7 @@ def test_every_length_that_is_kept_comes_back_exactly(job: Job, size: Fraction) 
 def test_a_length_that_cannot_be_kept_is_refused_at_its_field(job: Job) -> None:
     """A third of a millimetre has no decimal; nothing is rounded in silence."""
     with pytest.raises(ValidationError) as refused:
-        make_cabinet(job, width=Fraction(1000, 3))
+        CabinetFactory.create(job=job, width=Fraction(1000, 3))
 
     assert list(refused.value.message_dict) == ["width"]
     assert "can't be kept exactly" in refused.value.message_dict["width"][0]
@@ -88,7 +88,7 @@ def test_a_field_is_rebuilt_as_it_was() -> None:
 def test_a_list_keeps_its_order_and_its_blanks(job: Job) -> None:
     """Heights from the top, None where a front shares what remains."""
     heights = (Fraction(127), None, INCH / 128)
-    made = make_opening(make_cabinet(job), closed_by="drawers", count=3, heights=heights)
+    made = OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=3, heights=heights)
 
     assert heights == Opening.objects.get(pk=made.pk).heights
 

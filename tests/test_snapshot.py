@@ -20,7 +20,7 @@ from fronts.services.shelf import practice_set, stock_set
 from fronts.services.standards import standard_set, tables_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
-from tests.factories import NOW, make_cabinet
+from tests.factories import NOW, CabinetFactory
 from tests.strategies import kitchens
 
 QUERIES = 10
@@ -67,7 +67,7 @@ def test_a_kitchen_takes_few_queries_whatever_its_size(
     shop: Shop, job: Job, django_assert_num_queries: DjangoAssertNumQueries
 ) -> None:
     """As many for one cabinet as for sixty."""
-    make_cabinet(job)
+    CabinetFactory.create(job=job)
     with django_assert_num_queries(QUERIES):
         kitchen_of(job)
 
@@ -169,7 +169,7 @@ def test_the_shops_numbers_and_tables_are_in_force(shop: Shop, job: Job) -> None
 def test_the_order_is_the_one_that_people_gave(job: Job) -> None:
     """Not that of the labels, nor of the places on the wall."""
     for label, x in (("B2", 50), ("B1", 0), ("A9", 100)):
-        make_cabinet(job, label=label, x=inches(x))
+        CabinetFactory.create(job=job, label=label, x=inches(x))
 
     assert [each.label for each in kitchen_of(job).cabinets] == ["B2", "B1", "A9"]
 

@@ -13,7 +13,7 @@ from pytest_django.live_server_helper import LiveServer
 
 from shopjobs.bootstrap import chromium
 from shopjobs.models import Person
-from tests.conftest import PASSWORD
+from tests.factories import PASSWORD
 
 DESK = 1280
 PHONE = 390

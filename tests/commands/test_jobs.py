@@ -14,7 +14,7 @@ from fronts.services.imports import job_import
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
 from tests.commands.test_schedule import run
-from tests.conftest import NOW
+from tests.factories import NOW
 from tests.kitchen_files import FOLDER, SAMPLES, changed, small
 from tests.strategies import kitchens
 

@@ -21,7 +21,13 @@ from fronts.rules.kitchen import CHOOSE
 from fronts.rules.practice import inches
 from fronts.services.keeping import checked
 from shopjobs.models import Job, Shop
-from tests.factories import make_box, make_cabinet, make_door, make_opening
+from tests.factories import (
+    BoxFactory,
+    CabinetFactory,
+    DoorOnHandFactory,
+    OpeningFactory,
+    ShelfPinsFactory,
+)
 
 
 def fields_at_fault(row: Cabinet | DoorOnHand | Opening | Box | JobStandard) -> set[str]:
@@ -90,7 +96,7 @@ def test_an_opening_is_refused_at_its_fields(
     job: Job, changes: dict[str, object], fields: set[str]
 ) -> None:
     """What contradicts itself or is no size."""
-    opening = make_opening(make_cabinet(job))
+    opening = OpeningFactory.create(cabinet__job=job)
     for name, value in changes.items():
         setattr(opening, name, value)
 
@@ -99,7 +105,7 @@ def test_an_opening_is_refused_at_its_fields(
 
 def test_a_named_door_and_a_chosen_one_exclude_each_other(job: Job) -> None:
     """A front is made from one door."""
-    opening = make_opening(make_cabinet(job), front_door=make_door(job))
+    opening = OpeningFactory.create(cabinet__job=job, front_door=DoorOnHandFactory.create(job=job))
     opening.front_choose = True
 
     assert fields_at_fault(opening) == {"front_choose"}
@@ -107,9 +113,9 @@ def test_a_named_door_and_a_chosen_one_exclude_each_other(job: Job) -> None:
 
 def test_a_box_stands_behind_a_front_that_is_there(job: Job) -> None:
     """A door has no box, a stack has one a front."""
-    cabinet = make_cabinet(job)
-    stack = make_opening(cabinet, closed_by="drawers", count=2)
-    box = make_box(stack, index=1)
+    cabinet = CabinetFactory.create(job=job)
+    stack = OpeningFactory.create(cabinet=cabinet, closed_by="drawers", count=2)
+    box = BoxFactory.create(opening=stack, index=1)
     box.index = 2
 
     assert fields_at_fault(box) == {"__all__"}
@@ -133,7 +139,7 @@ def test_a_door_is_refused_at_its_fields(
     job: Job, changes: dict[str, object], fields: set[str]
 ) -> None:
     """A knob hole has both its places; one word has a meaning of its own."""
-    door = make_door(job)
+    door = DoorOnHandFactory.create(job=job)
     for name, value in changes.items():
         setattr(door, name, value)
 
@@ -158,10 +164,10 @@ def test_a_number_is_one_that_the_shop_has(shop: Shop) -> None:
 
 def test_the_database_itself_keeps_labels_apart(job: Job) -> None:
     """Even where two people save at the same moment."""
-    cabinet = make_cabinet(job)
-    opening = make_opening(cabinet, closed_by="drawer")
-    make_box(opening)
-    make_door(job)
+    cabinet = CabinetFactory.create(job=job)
+    opening = OpeningFactory.create(cabinet=cabinet, closed_by="drawer")
+    BoxFactory.create(opening=opening)
+    DoorOnHandFactory.create(job=job)
     for table in (Cabinet, Opening, Box, DoorOnHand):
         twin = table._default_manager.get()
         twin.pk = None
@@ -180,10 +186,12 @@ def test_one_standard_and_one_stock_a_shop(shop: Shop) -> None:
 
 def test_a_job_goes_with_all_that_was_entered_for_it(job: Job) -> None:
     """Also where an opening names a door of the same job."""
-    opening = make_opening(make_cabinet(job), closed_by="drawer", front_door=make_door(job))
-    ShelfPins.objects.create(
-        box=make_box(opening), x=inches(1), y=inches(1), pitch=inches(1), diameter=inches(1, 4)
+    opening = OpeningFactory.create(
+        cabinet__job=job,
+        closed_by="drawer",
+        front_door=DoorOnHandFactory.create(job=job),
     )
+    ShelfPinsFactory.create(box=BoxFactory.create(opening=opening))
     job.delete()
 
     for table in (Cabinet, Opening, Box, ShelfPins, DoorOnHand):
@@ -192,10 +200,18 @@ def test_a_job_goes_with_all_that_was_entered_for_it(job: Job) -> None:
 
 def test_rows_say_what_they_are(job: Job) -> None:
     """Each in the words of the drawings."""
-    cabinet = make_cabinet(job)
-    opening = make_opening(cabinet, closed_by="drawer")
+    cabinet = CabinetFactory.create(job=job)
+    opening = OpeningFactory.create(cabinet=cabinet, closed_by="drawer")
 
-    assert [str(each) for each in (cabinet, opening, make_box(opening), make_door(job))] == [
+    assert [
+        str(each)
+        for each in (
+            cabinet,
+            opening,
+            BoxFactory.create(opening=opening),
+            DoorOnHandFactory.create(job=job),
+        )
+    ] == [
         "B1",
         "B1.a",
         "Box 1 of B1.a",

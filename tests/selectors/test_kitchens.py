@@ -17,20 +17,26 @@ from fronts.selectors.kitchens import (
     schedule_of,
 )
 from shopjobs.models import Job, Person
-from tests.factories import make_box, make_cabinet, make_door, make_opening
+from tests.factories import (
+    BoxFactory,
+    CabinetFactory,
+    DoorOnHandFactory,
+    JobFactory,
+    OpeningFactory,
+)
 
 
 @pytest.fixture
 def others_job(stranger: Person) -> Job:
     """A job of another shop."""
     assert stranger.shop is not None
-    return Job.objects.create(shop=stranger.shop, number="K-1")
+    return JobFactory.create(shop=stranger.shop)
 
 
 def test_another_jobs_things_do_not_exist(job: Job, others_job: Job) -> None:
     """Cabinets, openings and doors."""
-    cabinet = make_cabinet(job)
-    opening, door = make_opening(cabinet), make_door(job)
+    cabinet = CabinetFactory.create(job=job)
+    opening, door = OpeningFactory.create(cabinet=cabinet), DoorOnHandFactory.create(job=job)
     assert cabinet_of(job, cabinet.pk) == cabinet
     assert opening_of(job, opening.pk) == opening
     assert door_of(job, door.pk) == door
@@ -46,7 +52,7 @@ def test_another_jobs_things_do_not_exist(job: Job, others_job: Job) -> None:
 
 def test_a_finding_leads_to_its_opening(job: Job) -> None:
     """By the labels of cabinet and opening; None once it is gone."""
-    opening = make_opening(make_cabinet(job))
+    opening = OpeningFactory.create(cabinet__job=job)
 
     assert opening_labelled(job, "B1", "a") == opening
     assert opening_labelled(job, "B1", "z") is None
@@ -56,10 +62,12 @@ def test_a_list_takes_as_many_queries_for_many_as_for_one(
     job: Job, django_assert_num_queries: DjangoAssertNumQueries
 ) -> None:
     """Cabinets with their openings, doors and boxes at hand."""
-    door = make_door(job)
+    door = DoorOnHandFactory.create(job=job)
     for index in range(3):
-        cabinet = make_cabinet(job, label=f"B{index}", x=inches(18 * index))
-        make_box(make_opening(cabinet, closed_by="drawer", front_door=door))
+        cabinet = CabinetFactory.create(job=job, label=f"B{index}", x=inches(18 * index))
+        BoxFactory.create(
+            opening__cabinet=cabinet, opening__closed_by="drawer", opening__front_door=door
+        )
 
     with django_assert_num_queries(3):
         seen = [
@@ -72,13 +80,16 @@ def test_a_list_takes_as_many_queries_for_many_as_for_one(
 
 def test_lists_are_in_the_order_that_people_gave(job: Job) -> None:
     """Openings, boxes and doors."""
-    cabinet = make_cabinet(job)
+    cabinet = CabinetFactory.create(job=job)
     for label in ("b", "a"):
-        make_opening(cabinet, label=label, closed_by="open")
+        OpeningFactory.create(cabinet=cabinet, label=label, closed_by="open")
     for label in ("D2", "D1"):
-        make_door(job, label=label)
-    stack = make_opening(cabinet, label="c", closed_by="drawers", count=3)
-    lowest, highest = make_box(stack, index=2), make_box(stack, index=0)
+        DoorOnHandFactory.create(job=job, label=label)
+    stack = OpeningFactory.create(cabinet=cabinet, label="c", closed_by="drawers", count=3)
+    lowest, highest = (
+        BoxFactory.create(opening=stack, index=2),
+        BoxFactory.create(opening=stack, index=0),
+    )
 
     assert [each.label for each in openings_of(cabinet)] == ["b", "a", "c"]
     assert [each.label for each in doors_of(job)] == ["D2", "D1"]
@@ -87,9 +98,11 @@ def test_lists_are_in_the_order_that_people_gave(job: Job) -> None:
 
 def test_the_schedule_follows_what_was_entered(job: Job) -> None:
     """Nothing of it is kept."""
-    cabinet = make_cabinet(job, mount="inset")
-    make_opening(cabinet)
+    cabinet = CabinetFactory.create(job=job, mount="inset")
+    OpeningFactory.create(cabinet=cabinet)
     assert [front.label for front in schedule_of(job).fronts] == ["B1.a"]
 
-    make_opening(make_cabinet(job, label="B2", x=inches(18), mount="inset"))
+    OpeningFactory.create(
+        cabinet__job=job, cabinet__label="B2", cabinet__x=inches(18), cabinet__mount="inset"
+    )
     assert [front.label for front in schedule_of(job).fronts] == ["B1.a", "B2.a"]

@@ -10,7 +10,7 @@ from fronts.selectors.standards import key_of, standard_levels
 from fronts.services.standards import standard_set
 from fronts.snapshot.standards import columns_of
 from shopjobs.models import Job, Shop
-from tests.factories import NOW, make_cabinet, make_opening
+from tests.factories import NOW, CabinetFactory, OpeningFactory
 
 HALF, EIGHTH = inches(1, 2), inches(1, 8)
 
@@ -27,8 +27,8 @@ def test_nobody_says_anything_at_first(shop: Shop) -> None:
 
 def test_each_key_comes_from_the_nearest_level_that_says_it(shop: Shop, job: Job) -> None:
     """Opening, cabinet, job, shop."""
-    cabinet = make_cabinet(job, bite=inches(3))
-    opening = make_opening(cabinet, hinge_end=inches(4))
+    cabinet = CabinetFactory.create(job=job, bite=inches(3))
+    opening = OpeningFactory.create(cabinet=cabinet, hinge_end=inches(4))
     standard_set(owner=shop, skin=inches(1), trim_limit=inches(1), bite=inches(1), at=NOW)
     standard_set(owner=job, trim_limit=inches(2), at=NOW)
     levels = standard_levels(opening)
@@ -61,11 +61,11 @@ def test_a_nearer_reveal_hides_a_farther_overlay(shop: Shop, job: Job) -> None:
         owner=shop, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
         overlay_bottom=HALF,
     )  # fmt: skip
-    cabinet = make_cabinet(
-        job, reveal_between=EIGHTH, reveal_left=EIGHTH, reveal_right=EIGHTH, reveal_top=EIGHTH,
+    cabinet = CabinetFactory.create(
+        job=job, reveal_between=EIGHTH, reveal_left=EIGHTH, reveal_right=EIGHTH, reveal_top=EIGHTH,
         reveal_bottom=EIGHTH,
     )  # fmt: skip
-    levels = standard_levels(make_opening(cabinet))
+    levels = standard_levels(OpeningFactory.create(cabinet=cabinet))
 
     assert (levels["reveal_left"].value, levels["reveal_left"].level) == (EIGHTH, "cabinet B1")
     assert (levels["overlay_left"].value, levels["overlay_left"].level) == (None, "")

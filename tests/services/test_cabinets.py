@@ -18,7 +18,7 @@ from fronts.services.cabinets import (
 )
 from fronts.snapshot import kitchen_of
 from shopjobs.models import DiaryEntry, Job, Person
-from tests.factories import NOW, make_box, make_cabinet, make_door, make_opening
+from tests.factories import NOW, BoxFactory, CabinetFactory, DoorOnHandFactory, OpeningFactory
 
 
 def labels_of(job: Job) -> list[str]:
@@ -28,7 +28,7 @@ def labels_of(job: Job) -> list[str]:
 
 def test_a_change_is_counted_and_told(job: Job, owner: Person) -> None:
     """The job's revision goes up, and the diary says who did what and when."""
-    cabinet = make_cabinet(job)
+    cabinet = CabinetFactory.create(job=job)
     before = job.revision
     cabinet_change(cabinet=cabinet, width=inches(21), by=owner, at=NOW)
     line = DiaryEntry.objects.order_by("pk").last()
@@ -45,7 +45,7 @@ def test_a_change_is_counted_and_told(job: Job, owner: Person) -> None:
 
 def test_what_is_not_given_stays(job: Job) -> None:
     """A change names what it changes."""
-    cabinet = make_cabinet(job)
+    cabinet = CabinetFactory.create(job=job)
     cabinet_change(cabinet=cabinet, depth=inches(22), at=NOW)
     found = Cabinet.objects.get()
 
@@ -54,9 +54,9 @@ def test_what_is_not_given_stays(job: Job) -> None:
 
 def test_a_label_is_given_once_a_job(job: Job) -> None:
     """The second one is refused at its field, and nothing is kept of it."""
-    make_cabinet(job)
+    CabinetFactory.create(job=job)
     with pytest.raises(ValidationError) as refused:
-        make_cabinet(job, x=inches(18))
+        CabinetFactory.create(job=job, label="B1")
 
     assert set(refused.value.message_dict) == {"label"}
     assert Cabinet.objects.count() == 1
@@ -65,15 +65,17 @@ def test_a_label_is_given_once_a_job(job: Job) -> None:
 def test_every_fault_is_told_at_once(job: Job) -> None:
     """One message a field, so that nobody is sent round in circles."""
     with pytest.raises(ValidationError) as refused:
-        make_cabinet(job, label="", width=inches(0), depth=Fraction(1, 3), kind="shelf")
+        CabinetFactory.create(
+            job=job, label="", width=inches(0), depth=Fraction(1, 3), kind="shelf"
+        )
 
     assert set(refused.value.message_dict) == {"label", "width", "depth", "kind"}
 
 
 def test_a_cabinet_stays_larger_than_its_openings(job: Job) -> None:
     """The message says which opening, and by how much it would stand out."""
-    cabinet = make_cabinet(job)
-    make_opening(cabinet)
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet)
     with pytest.raises(ValidationError) as refused:
         cabinet_change(cabinet=cabinet, width=inches(16), at=NOW)
 
@@ -86,7 +88,7 @@ def test_a_cabinet_stays_larger_than_its_openings(job: Job) -> None:
 def test_a_new_cabinet_comes_last_and_can_be_moved(job: Job) -> None:
     """The order is the one that people give."""
     for label in ("B1", "B2", "B3"):
-        make_cabinet(job, label=label)
+        CabinetFactory.create(job=job, label=label)
     cabinet_move(cabinet=Cabinet.objects.get(label="B3"), to=0, at=NOW)
     assert labels_of(job) == ["B3", "B1", "B2"]
 
@@ -96,11 +98,13 @@ def test_a_new_cabinet_comes_last_and_can_be_moved(job: Job) -> None:
 
 def test_a_copy_has_all_but_the_one_door(job: Job) -> None:
     """Openings, boxes and pins come along; the named door stays, there is only one of it."""
-    cabinet = make_cabinet(job)
-    opening = make_opening(cabinet, closed_by="pull-out", front_door=make_door(job))
+    cabinet = CabinetFactory.create(job=job)
+    opening = OpeningFactory.create(
+        cabinet=cabinet, closed_by="pull-out", front_door=DoorOnHandFactory.create(job=job)
+    )
     pins = ShelfPins(inches(2), inches(2), inches(1), 4, inches(1, 4))
-    shelf_pins_set(box=make_box(opening), rows=[pins], at=NOW)
-    make_opening(cabinet, label="b", closed_by="fixed", front_choose=True)
+    shelf_pins_set(box=BoxFactory.create(opening=opening), rows=[pins], at=NOW)
+    OpeningFactory.create(cabinet=cabinet, label="b", closed_by="fixed", front_choose=True)
     cabinet_copy(cabinet=cabinet, label="B2", x=inches(18), at=NOW)
 
     first, second = kitchen_of(job).cabinets
@@ -116,8 +120,8 @@ def test_a_copy_has_all_but_the_one_door(job: Job) -> None:
 
 def test_a_copy_under_a_taken_label_changes_nothing(job: Job) -> None:
     """All of it, or none of it."""
-    cabinet = make_cabinet(job)
-    make_opening(cabinet)
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet)
     with pytest.raises(ValidationError):
         cabinet_copy(cabinet=cabinet, label="B1", x=inches(18), at=NOW)
 
@@ -126,8 +130,8 @@ def test_a_copy_under_a_taken_label_changes_nothing(job: Job) -> None:
 
 def test_deleting_what_holds_openings_asks_first(job: Job) -> None:
     """Once it is confirmed, all goes together."""
-    cabinet = make_cabinet(job)
-    make_box(make_opening(cabinet, closed_by="drawer"))
+    cabinet = CabinetFactory.create(job=job)
+    BoxFactory.create(opening__cabinet=cabinet, opening__closed_by="drawer")
     with pytest.raises(CabinetNotEmpty) as asked:
         cabinet_delete(cabinet=cabinet, at=NOW)
     assert asked.value.dependents == ("B1.a",)
@@ -140,17 +144,17 @@ def test_deleting_what_holds_openings_asks_first(job: Job) -> None:
 
 def test_an_empty_cabinet_is_deleted_at_once(job: Job) -> None:
     """Nothing depends on it."""
-    cabinet_delete(cabinet=make_cabinet(job), at=NOW)
+    cabinet_delete(cabinet=CabinetFactory.create(job=job), at=NOW)
 
     assert not Cabinet.objects.exists()
 
 
 def test_no_two_fronts_get_one_name(job: Job) -> None:
     """`B1` with opening `a.1` would be called like the first drawer of `B1.a`."""
-    cabinet = make_cabinet(job)
-    make_opening(cabinet, closed_by="drawers", count=2)
-    other = make_cabinet(job, label="B1.a", x=inches(18))
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet, closed_by="drawers", count=2)
+    other = CabinetFactory.create(job=job, label="B1.a", x=inches(18))
     with pytest.raises(ValidationError) as refused:
-        make_opening(other, label="1")
+        OpeningFactory.create(cabinet=other, label="1")
 
     assert "B1.a.1" in refused.value.message_dict["label"][0]

@@ -22,7 +22,7 @@ from fronts.services.standards import standard_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import DiaryEntry, Job, Person, Shop
 from shopjobs.services.refused import Refused
-from tests.factories import NOW
+from tests.factories import NOW, ShopFactory
 from tests.kitchen_files import SAMPLES, small
 
 DEMO = "fixtures/demo.job.json"
@@ -91,7 +91,7 @@ def test_a_number_that_is_there_is_refused(shop: Shop, kitchen: Kitchen) -> None
     with pytest.raises(Refused, match="already a job T-1") as refused:
         job_import(kitchen=kitchen, shop=shop, at=NOW)
     assert refused.value.field == "number"
-    other = job_import(kitchen=kitchen, shop=Shop.objects.create(name="Elm End"), at=NOW)
+    other = job_import(kitchen=kitchen, shop=ShopFactory.create(name="Elm End"), at=NOW)
 
     assert {first.pk, other.pk} == set(Job.objects.values_list("pk", flat=True))
 

@@ -15,7 +15,14 @@ from fronts.services.openings import (
     opening_move,
 )
 from shopjobs.models import Job
-from tests.factories import NOW, make_box, make_cabinet, make_door, make_opening
+from tests.factories import (
+    NOW,
+    BoxFactory,
+    CabinetFactory,
+    DoorOnHandFactory,
+    JobFactory,
+    OpeningFactory,
+)
 
 PIN = ShelfPins(inches(2), inches(2), inches(1), 4, inches(1, 4))
 
@@ -23,7 +30,7 @@ PIN = ShelfPins(inches(2), inches(2), inches(1), 4, inches(1, 4))
 def test_an_opening_lies_within_its_cabinet(job: Job) -> None:
     """The field says by how much it stands out."""
     with pytest.raises(ValidationError) as refused:
-        make_opening(make_cabinet(job), width=inches(17), height=inches(30))
+        OpeningFactory.create(cabinet__job=job, width=inches(17), height=inches(30))
 
     assert refused.value.message_dict == {
         "width": ["the opening ends 1/2 in past cabinet B1"],
@@ -33,8 +40,10 @@ def test_an_opening_lies_within_its_cabinet(job: Job) -> None:
 
 def test_what_a_former_way_of_closing_left_behind_goes(job: Job) -> None:
     """A stack that becomes a door has neither count nor heights, but hangs somewhere."""
-    cabinet = make_cabinet(job)
-    stack = make_opening(cabinet, closed_by="drawers", count=2, heights=(inches(6), None))
+    cabinet = CabinetFactory.create(job=job)
+    stack = OpeningFactory.create(
+        cabinet=cabinet, closed_by="drawers", count=2, heights=(inches(6), None)
+    )
     opening_change(opening=stack, closed_by="door", at=NOW)
     found = Opening.objects.get()
 
@@ -43,9 +52,9 @@ def test_what_a_former_way_of_closing_left_behind_goes(job: Job) -> None:
 
 def test_boxes_that_lose_their_front_are_asked_for_first(job: Job) -> None:
     """Fewer drawers, fewer boxes; nothing goes unseen."""
-    stack = make_opening(make_cabinet(job), closed_by="drawers", count=3)
+    stack = OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=3)
     for index in range(3):
-        make_box(stack, index=index)
+        BoxFactory.create(opening=stack, index=index)
     with pytest.raises(BoxesInTheWay) as asked:
         opening_change(opening=stack, count=2, at=NOW)
     assert asked.value.dependents == ("Box 3 of B1.a",)
@@ -57,22 +66,22 @@ def test_boxes_that_lose_their_front_are_asked_for_first(job: Job) -> None:
 
 def test_deleting_an_opening_with_boxes_asks_first(job: Job) -> None:
     """An opening without any goes at once."""
-    cabinet = make_cabinet(job)
-    opening = make_opening(cabinet, closed_by="drawer")
-    make_box(opening)
+    cabinet = CabinetFactory.create(job=job)
+    opening = OpeningFactory.create(cabinet=cabinet, closed_by="drawer")
+    BoxFactory.create(opening=opening)
     with pytest.raises(BoxesInTheWay):
         opening_delete(opening=opening, at=NOW)
     opening_delete(opening=opening, confirmed=True, at=NOW)
-    opening_delete(opening=make_opening(cabinet), at=NOW)
+    opening_delete(opening=OpeningFactory.create(cabinet=cabinet), at=NOW)
 
     assert not Opening.objects.exists()
 
 
 def test_openings_keep_the_order_that_they_are_given(job: Job) -> None:
     """Last in, and moved by hand."""
-    cabinet = make_cabinet(job)
+    cabinet = CabinetFactory.create(job=job)
     for label in ("a", "b", "c"):
-        make_opening(cabinet, label=label, closed_by="open")
+        OpeningFactory.create(cabinet=cabinet, label=label, closed_by="open")
     opening_move(opening=Opening.objects.get(label="c"), to=1, at=NOW)
 
     assert [each.label for each in Opening.objects.order_by("position")] == ["a", "c", "b"]
@@ -80,25 +89,30 @@ def test_openings_keep_the_order_that_they_are_given(job: Job) -> None:
 
 def test_a_label_is_given_once_a_cabinet(job: Job) -> None:
     """Another cabinet may use it again."""
-    cabinet = make_cabinet(job)
-    make_opening(cabinet)
-    make_opening(make_cabinet(job, label="B2"))
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet)
+    OpeningFactory.create(cabinet__job=job, cabinet__label="B2")
     with pytest.raises(ValidationError) as refused:
-        make_opening(cabinet)
+        OpeningFactory.create(cabinet=cabinet, label="a")
 
     assert set(refused.value.message_dict) == {"label"}
 
 
 def test_a_named_door_is_one_of_this_job_and_serves_one_front(job: Job) -> None:
     """Neither another job's door, nor one door for a pair."""
-    other = Job.objects.create(shop=job.shop, number="K-2")
-    cabinet = make_cabinet(job)
+    other = JobFactory.create(shop=job.shop)
+    cabinet = CabinetFactory.create(job=job)
     with pytest.raises(ValidationError) as refused:
-        make_opening(cabinet, front_door=make_door(other))
+        OpeningFactory.create(cabinet=cabinet, front_door=DoorOnHandFactory.create(job=other))
     assert set(refused.value.message_dict) == {"front_door"}
 
     with pytest.raises(ValidationError) as refused:
-        make_opening(cabinet, closed_by="pair", hinged="", front_door=make_door(job))
+        OpeningFactory.create(
+            cabinet=cabinet,
+            closed_by="pair",
+            hinged="",
+            front_door=DoorOnHandFactory.create(job=job),
+        )
 
     assert set(refused.value.message_dict) == {"front_door"}
 
@@ -108,8 +122,8 @@ class TestBoxes:
 
     def test_a_box_is_entered_and_changed_in_its_place(self, job: Job) -> None:
         """What is not given stays."""
-        opening = make_opening(make_cabinet(job), closed_by="drawer")
-        make_box(opening)
+        opening = OpeningFactory.create(cabinet__job=job, closed_by="drawer")
+        BoxFactory.create(opening=opening)
         box_set(opening=opening, rise=inches(1), at=NOW)
         box = Box.objects.get()
 
@@ -118,13 +132,13 @@ class TestBoxes:
     def test_a_box_needs_a_front_that_stands_on_one(self, job: Job) -> None:
         """A door has none."""
         with pytest.raises(ValidationError):
-            make_box(make_opening(make_cabinet(job)))
+            BoxFactory.create(opening__cabinet__job=job, opening__closed_by="door")
 
         assert not Box.objects.exists()
 
     def test_a_missing_size_is_told_at_its_field(self, job: Job) -> None:
         """A new box has a width."""
-        opening = make_opening(make_cabinet(job), closed_by="drawer")
+        opening = OpeningFactory.create(cabinet__job=job, closed_by="drawer")
         with pytest.raises(ValidationError) as refused:
             box_set(opening=opening, height=inches(6), at=NOW)
 
@@ -132,8 +146,8 @@ class TestBoxes:
 
     def test_a_box_is_removed(self, job: Job) -> None:
         """Removing what is not there does nothing, not even to the diary."""
-        opening = make_opening(make_cabinet(job), closed_by="drawer")
-        make_box(opening)
+        opening = OpeningFactory.create(cabinet__job=job, closed_by="drawer")
+        BoxFactory.create(opening=opening)
         box_remove(opening=opening, at=NOW)
         before = Job.objects.get(pk=job.pk).revision
         box_remove(opening=opening, at=NOW)
@@ -143,7 +157,7 @@ class TestBoxes:
 
     def test_shelf_pins_are_replaced_whole(self, job: Job) -> None:
         """In the order in which they were given."""
-        box = make_box(make_opening(make_cabinet(job), closed_by="drawer"))
+        box = BoxFactory.create(opening__cabinet__job=job, opening__closed_by="drawer")
         shelf_pins_set(box=box, rows=[PIN], at=NOW)
         other = ShelfPins(inches(9), inches(2), inches(1), 6, inches(1, 4))
         shelf_pins_set(box=box, rows=[other, PIN], at=NOW)
@@ -153,7 +167,7 @@ class TestBoxes:
     @pytest.mark.parametrize("count", [0, 501])
     def test_a_wrong_row_is_named_and_the_old_rows_stay(self, job: Job, count: int) -> None:
         """The second row is at fault: nothing of it all is kept."""
-        box = make_box(make_opening(make_cabinet(job), closed_by="drawer"))
+        box = BoxFactory.create(opening__cabinet__job=job, opening__closed_by="drawer")
         shelf_pins_set(box=box, rows=[PIN], at=NOW)
         wrong = ShelfPins(inches(2), inches(2), inches(1), count, inches(1, 4))
         with pytest.raises(ValidationError, match="row 2, count"):
@@ -192,7 +206,7 @@ class TestDoors:
         self, job: Job, changes: dict[str, object], field: str
     ) -> None:
         """A hole beside the door was mistyped."""
-        door = make_door(job)
+        door = DoorOnHandFactory.create(job=job)
         with pytest.raises(ValidationError) as refused:
             door_change(door=door, at=NOW, **changes)  # type: ignore[arg-type]
 
@@ -200,8 +214,8 @@ class TestDoors:
 
     def test_deleting_a_door_that_closes_an_opening_asks_first(self, job: Job) -> None:
         """Once it is confirmed, the opening is left to the rules."""
-        door = make_door(job)
-        make_opening(make_cabinet(job), front_door=door)
+        door = DoorOnHandFactory.create(job=job)
+        OpeningFactory.create(cabinet__job=job, front_door=door)
         with pytest.raises(DoorInUse) as asked:
             door_delete(door=door, at=NOW)
         assert asked.value.dependents == ("B1.a",)

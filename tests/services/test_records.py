@@ -14,7 +14,7 @@ from fronts.services.fits import fit_record
 from fronts.services.orders import order_check, order_uncheck
 from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
-from tests.factories import NOW, make_box, make_cabinet, make_opening
+from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
 
 HALF = inches(1, 2)
 
@@ -26,10 +26,14 @@ def kitchen_job(job: Job) -> Job:
         owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
         overlay_bottom=HALF,
     )  # fmt: skip
-    cabinet = make_cabinet(job)
-    make_opening(cabinet, height=inches(19))
-    make_box(
-        make_opening(cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer"),
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet, height=inches(19))
+    BoxFactory.create(
+        opening__cabinet=cabinet,
+        opening__label="b",
+        opening__y=inches(22),
+        opening__height=inches(7),
+        opening__closed_by="drawer",
         height=inches(5),
     )
     return job
@@ -71,8 +75,8 @@ def test_a_checked_line_has_a_name_and_a_time(kitchen_job: Job, office: Person) 
 def test_a_line_shows_that_its_need_changed_since(kitchen_job: Job, office: Person) -> None:
     """With what it was when it was checked."""
     check(kitchen_job, "hinge", office)
-    cabinet = make_cabinet(kitchen_job, label="B2", x=inches(18))
-    make_opening(cabinet, height=inches(19))
+    cabinet = CabinetFactory.create(job=kitchen_job, label="B2", x=inches(18))
+    OpeningFactory.create(cabinet=cabinet, height=inches(19))
     line = lines_of(kitchen_job)["hinge"]
 
     assert (line.was, line.need, line.is_changed) == (2, 4, True)

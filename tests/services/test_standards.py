@@ -11,15 +11,15 @@ from fronts.services.shelf import practice_set, stock_clear, stock_set
 from fronts.services.standards import Owner, standard_set, tables_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
-from tests.factories import NOW, make_cabinet, make_opening
+from tests.factories import NOW, CabinetFactory, JobFactory, OpeningFactory
 
 HALF = inches(1, 2)
 
 
 def test_each_level_keeps_what_it_says(shop: Shop, job: Job) -> None:
     """Shop, job, cabinet and opening."""
-    cabinet = make_cabinet(job)
-    opening = make_opening(cabinet)
+    cabinet = CabinetFactory.create(job=job)
+    opening = OpeningFactory.create(cabinet=cabinet)
     owners: tuple[Owner, ...] = (shop, job, cabinet, opening)
     for thickness, owner in enumerate(owners, start=16):
         standard_set(owner=owner, front_thickness=Fraction(thickness), at=NOW)
@@ -74,7 +74,7 @@ def test_half_an_overlay_is_refused(shop: Shop) -> None:
 
 def test_the_shops_change_counts_for_each_of_its_jobs(shop: Shop, job: Job) -> None:
     """A page that shows an older revision can tell."""
-    other = Job.objects.create(shop=Shop.objects.create(name="Elm End"), number="E-1")
+    other = JobFactory.create()
     standard_set(owner=shop, skin=HALF, at=NOW)
 
     assert Job.objects.get(pk=job.pk).revision == job.revision + 1

@@ -11,7 +11,7 @@ from django.test import Client
 from shopjobs.management.commands.demo import free_port
 from shopjobs.models import Person, Role, Shop
 from shopjobs.services.demo import demo_passwords
-from tests.conftest import PASSWORD
+from tests.factories import PASSWORD
 
 
 @pytest.fixture

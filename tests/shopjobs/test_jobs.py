@@ -9,8 +9,8 @@ from django.test import Client
 from pytest_django import DjangoAssertNumQueries
 
 from shopjobs.models import DiaryEntry, Job, Person, Shop
-from shopjobs.services.jobs import job_create, job_touch
-from tests.conftest import NOW
+from shopjobs.services.jobs import job_touch
+from tests.factories import JobFactory
 
 SignIn = Callable[[Person], Client]
 SETTINGS = {
@@ -80,8 +80,8 @@ def test_the_list_shows_only_the_shops_jobs_latest_first(
 ) -> None:
     """The job that was changed last comes first; other shops' jobs don't come at all."""
     assert stranger.shop
-    job_create(shop=stranger.shop, number="X-1", at=NOW)
-    job_create(shop=job.shop, number="K-2", at=NOW)
+    JobFactory.create(shop=stranger.shop, number="X-1")
+    JobFactory.create(shop=job.shop, number="K-2")
     job_touch(job=job)
 
     page = signed_in(owner).get("/jobs/").text
@@ -97,8 +97,7 @@ def test_the_list_asks_the_database_little(
     django_assert_max_num_queries: DjangoAssertNumQueries,
 ) -> None:
     """Thirty jobs cost no more questions than one."""
-    for number in range(30):
-        job_create(shop=shop, number=f"K-{number}", at=NOW)
+    JobFactory.create_batch(30, shop=shop)
     client = signed_in(owner)
 
     with django_assert_max_num_queries(6):

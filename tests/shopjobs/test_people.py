@@ -9,7 +9,7 @@ from django.test import Client
 from shopjobs.models import Person, Role
 from shopjobs.services.people import person_deactivate
 from shopjobs.services.refused import Refused
-from tests.conftest import NOW, PASSWORD
+from tests.factories import NOW, PASSWORD
 
 SignIn = Callable[[Person], Client]
 NEW = {"username": "maria", "first_name": "Maria", "role": "office", "password": PASSWORD}

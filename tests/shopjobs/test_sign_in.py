@@ -7,7 +7,7 @@ from django.test import Client
 from pytest_django import Settings
 
 from shopjobs.models import Person, SignInFailure
-from tests.conftest import PASSWORD
+from tests.factories import PASSWORD
 
 
 def test_a_person_signs_in_and_sees_the_jobs(owner: Person) -> None:

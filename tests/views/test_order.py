@@ -14,7 +14,7 @@ from fronts.rules.practice import inches
 from fronts.services.boxes import box_remove
 from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
-from tests.factories import NOW, make_box, make_cabinet, make_opening
+from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
@@ -28,10 +28,12 @@ def kitchen_job(job: Job) -> Job:
         owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
         overlay_bottom=HALF,
     )  # fmt: skip
-    cabinet = make_cabinet(job)
-    make_opening(cabinet, height=inches(19))
-    drawer = make_opening(cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer")
-    make_box(drawer, height=inches(5))
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet, height=inches(19))
+    drawer = OpeningFactory.create(
+        cabinet=cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer"
+    )
+    BoxFactory.create(opening=drawer, height=inches(5))
     return job
 
 
@@ -48,7 +50,9 @@ def mark(client: Client, job: Job, **changes: str | int) -> Any:
 
 def add_door(job: Job) -> None:
     """A second cabinet with a door: two more hinges."""
-    make_opening(make_cabinet(job, label="B2", x=inches(18)), height=inches(19))
+    OpeningFactory.create(
+        cabinet__job=job, cabinet__label="B2", cabinet__x=inches(18), height=inches(19)
+    )
 
 
 def test_each_line_says_how_many_why_and_for_which_fronts(
@@ -123,7 +127,7 @@ def test_what_has_changed_since_is_named(
     add_door(kitchen_job)
     drawer = Opening.objects.get(cabinet__job=kitchen_job, label="b")
     box_remove(opening=drawer, index=0, by=office, at=NOW)
-    make_box(drawer, height=inches(5), slide="under")
+    BoxFactory.create(opening=drawer, height=inches(5), slide="under")
 
     page = client.get(address(kitchen_job)).text
 
@@ -192,7 +196,7 @@ def test_a_job_without_fronts_says_what_the_page_is_for(
 def test_stops_are_named_on_top(job: Job, office: Person, signed_in: SignIn) -> None:
     """A kitchen that can't be cut as it is should not be ordered for either."""
     standard_set(owner=job, at=NOW, mount="inset", least_gap=inches(1, 2))
-    make_opening(make_cabinet(job), diagonal_1=inches(32), diagonal_2=inches(31))
+    OpeningFactory.create(cabinet__job=job, diagonal_1=inches(32), diagonal_2=inches(31))
 
     page = signed_in(office).get(address(job)).text
 

@@ -1,0 +1,16 @@
+"""Rows for tests that need some, each made by the service that people's own go through."""
+
+from tests.factories.kitchens import (
+    BoxFactory,
+    CabinetFactory,
+    DoorOnHandFactory,
+    OpeningFactory,
+    ShelfPinsFactory,
+)
+from tests.factories.made import NOW
+from tests.factories.shops import PASSWORD, JobFactory, PersonFactory, ShopFactory
+
+__all__ = [
+    "NOW", "PASSWORD", "BoxFactory", "CabinetFactory", "DoorOnHandFactory", "JobFactory",
+    "OpeningFactory", "PersonFactory", "ShelfPinsFactory", "ShopFactory",
+]  # fmt: skip
