@@ -6,6 +6,7 @@ coefficient per 1 % from the Wood Handbook (USDA Forest Products Laboratory, FPL
 Values from memory are marked. Board goods: from makers' usual sheets, as marked.
 """
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
@@ -88,12 +89,17 @@ def material_of(name: str) -> Wood | Board | None:
     """The material that a shop's word for it means, or None: not known."""
     said = name.lower()
     for word, board in _BOARDS.items():
-        if word in said:
+        if _begins_a_word(word, said):
             return board
     for word in sorted(_WOODS, key=len, reverse=True):
-        if word in said:
+        if _begins_a_word(word, said):
             return _WOODS[word]
     return None
+
+
+def _begins_a_word(word: str, said: str) -> bool:
+    """So that a whitewashed oak is no ash."""
+    return re.search(rf"\b{re.escape(word)}", said) is not None
 
 
 def wood_density(gravity: Fraction, moisture: Fraction) -> Fraction:

@@ -66,6 +66,9 @@ SAID = [
     ("white melamine", "particleboard"),
     ("Particle board", "particleboard"),
     ("clear glass", "glass"),
+    ("whitewashed oak", "red oak"),
+    ("Simply White maple", "hard maple"),
+    ("birch-ply", "plywood"),
     ("something else", None),
     ("", None),
 ]
