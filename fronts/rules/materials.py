@@ -55,20 +55,20 @@ _WOODS = {
     "birch": _wood("yellow birch", "0.62", "0.00338", "9.5"),
     "cherry": _wood("cherry", "0.50", "0.00248", "7.1"),
     "pecan": _wood("pecan", "0.66", "0.00315", "8.9"),
-    "hickory": _wood("hickory", "0.72", "0.00411", "11.4"),
-    "red maple": _wood("red maple", "0.54", "0.00289", "8.2"),
-    "soft maple": _wood("red maple", "0.54", "0.00289", "8.2"),
-    "silver maple": _wood("silver maple", "0.47", "0.00252", "7.2"),  # gravity: memory
-    "maple": _wood("hard maple", "0.63", "0.00353", "9.9"),
+    "hickory": _wood("hickory", "0.72", "0.00411", "11.4"),  # shrinkage: memory
+    "red maple": _wood("red maple", "0.54", "0.00289", "8.2"),  # shrinkage: memory
+    "soft maple": _wood("red maple", "0.54", "0.00289", "8.2"),  # shrinkage: memory
+    "silver maple": _wood("silver maple", "0.47", "0.00252", "7.2"),  # gravity, shrinkage: memory
+    "maple": _wood("hard maple", "0.63", "0.00353", "9.9"),  # shrinkage: memory
     "white oak": _wood("white oak", "0.68", "0.00365", "10.5"),
-    "oak": _wood("red oak", "0.63", "0.00369", "8.6"),  # gravity: memory
+    "oak": _wood("red oak", "0.63", "0.00369", "8.6"),  # gravity, shrinkage: memory
     "walnut": _wood("walnut", "0.55", "0.00274", "7.8"),
     "poplar": _wood("yellow-poplar", "0.42", "0.00289", "8.2"),  # coefficient: memory
     "douglas-fir": _wood("Douglas-fir", "0.48", "0.00267", "7.6"),
     "douglas fir": _wood("Douglas-fir", "0.48", "0.00267", "7.6"),
-    "ponderosa pine": _wood("ponderosa pine", "0.40", "0.00216", "6.2"),  # coefficient: memory
-    "pine": _wood("eastern white pine", "0.35", "0.00212", "6.1"),  # gravity: memory
-    "white fir": _wood("white fir", "0.39", "0.00245", "7.0"),  # memory
+    "ponderosa pine": _wood("ponderosa pine", "0.40", "0.00216", "6.2"),  # memory but gravity
+    "pine": _wood("eastern white pine", "0.35", "0.00212", "6.1"),  # gravity, shrinkage: memory
+    "white fir": _wood("white fir", "0.39", "0.00245", "7.0"),  # gravity, coefficient: memory
 }
 """By the name a shop says; longer names are looked for first."""
 
