@@ -9,9 +9,9 @@ from fronts.forms.work_order import OrderLineForm
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import schedule_of
 from fronts.services.order_lists import order_line_check, order_line_uncheck
-from fronts.sheets.imprint import findings_of
 from fronts.views.order_csv import order_csv
 from fronts.views.order_rows import hardware_list
+from fronts.views.order_stops import stops_of
 from shopjobs.access import SignedInRequest, may, signed_in
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page, wants_part
@@ -71,7 +71,7 @@ def _page(
         "job": job,
         "step": "order",
         "hardware": hardware_list(job, schedule, refused),
-        "stops": findings_of(schedule).stops,
+        "stops": stops_of(request, job, schedule),
         "form": refused or OrderLineForm(),
     }
     return render_page(
