@@ -17,6 +17,7 @@ class RowForm(HouseForm):
 
     def __init__(self, *args: Any, unit: str, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
+        self.empty_permitted = True  # also a row that was there: emptied, it is taken out
         for name, field in self.fields.items():
             if isinstance(field, Size):
                 field.speak(unit)

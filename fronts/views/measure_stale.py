@@ -18,14 +18,15 @@ def stale_message(job: Job, row: Model, typed: dict[str, Any], unit: str) -> str
         f"{_name(row, name)}: now {_said(value, unit)}, you typed {_said(typed[name], unit)}"
         for name, value in now.items()
     )
-    words = f"{_who(job)} saved this while you were typing."
+    words = f"{_who(job, row)} saved this while you were typing."
     again = "Save again to put yours in its place."
     return f"{words} {values}. {again}" if values else f"{words} {again}"
 
 
-def _who(job: Job) -> str:
-    latest = DiaryEntry.objects.filter(job=job).select_related("person").order_by("-at", "-pk")
-    entry = latest.first()
+def _who(job: Job, row: Model) -> str:
+    """Who wrote the row last, as the diary has it."""
+    entries = DiaryEntry.objects.filter(job=job, text__iendswith=f" {row}")
+    entry = entries.select_related("person").order_by("-pk").first()
     if entry is None or entry.person is None:
         return "Somebody"
     return f"{entry.person.shown_name}, at {timezone.localtime(entry.at):%H:%M},"

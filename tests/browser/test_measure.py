@@ -1,0 +1,255 @@
+"""A kitchen entered by hand in a real browser, at the width of a desk and of a phone."""
+
+import re
+
+import pytest
+from playwright.sync_api import Locator, Page, expect
+
+from fronts.models import Cabinet, Opening
+from fronts.rules.practice import inches
+from shopjobs.models import Job, Person
+from tests.browser.conftest import PHONE, sign_in
+from tests.factories import CabinetFactory, OpeningFactory
+from tests.views.kitchens import furnish, overlaid
+
+pytestmark = pytest.mark.slow
+SMALLEST_TARGET = 44
+CONTROLS = (
+    "main :is(button, select, summary, input:not([type=hidden], [type=checkbox]), .does a, .adds a,"
+    " .more a, .ways a, .boxes a, .actions a, .fronts a):visible"
+)
+HEIGHT = "control => control.getBoundingClientRect().height"
+
+
+def press(page: Page, *keys: str) -> None:
+    """Press keys one after the other; what is no key's name is typed."""
+    for key in keys:
+        if key in ("Tab", "Enter", "Escape"):
+            page.keyboard.press(key)
+        else:
+            page.keyboard.type(key)
+
+
+def width_field(page: Page) -> Locator:
+    """Where the next cabinet's width is typed."""
+    return page.locator("#cabinet-new-width")
+
+
+def entered(page: Page, label: str) -> None:
+    """Wait until the cabinet stands in the list and the next form is ready."""
+    expect(page.locator(".cabinet h4", has_text=re.compile(f"^{label}$"))).to_be_visible()
+    expect(width_field(page)).to_be_focused()
+    expect(width_field(page)).to_have_value("")
+
+
+def test_four_cabinets_from_nothing_by_keyboard(page: Page, job: Job) -> None:
+    """Only what is new of each cabinet is typed; the walls and the fronts follow."""
+    overlaid(job)
+    page.goto(f"/jobs/{job.pk}/")
+    expect(width_field(page)).to_be_focused()
+
+    press(page, "18", "Tab", "30 1/2", "Tab", "24", "Enter")
+    entered(page, "B1")
+    press(page, "21", "Tab", "Tab", "Tab", "Stack", "Tab", "3", "Enter")
+    entered(page, "B2")
+    press(page, "33", "Tab", "Tab", "Tab", "Drawer over a pair", "Tab", "5", "Enter")
+    entered(page, "B3")
+    press(page, "24", "Enter")
+    entered(page, "B4")
+
+    places = list(Cabinet.objects.order_by("position").values_list("label", "x"))
+    assert places == [("B1", 0), ("B2", inches(18)), ("B3", inches(39)), ("B4", inches(72))]
+    kinds = Opening.objects.filter(cabinet__label="B3").order_by("position")
+    assert [each.closed_by for each in kinds] == ["drawer", "pair"]
+    expect(page.locator("#walls svg a")).to_have_count(1 + 3 + 3 + 3)
+    expect(page.locator(".fronts tbody tr")).to_have_count(1 + 3 + 3 + 3)
+    expect(page.locator("#findings")).to_contain_text("its box is not measured")
+
+
+def test_an_edit_in_place_is_followed_by_the_drawing(page: Page, job: Job) -> None:
+    """A changed width shows in the line, the drawing and the schedule, without a new page."""
+    furnish(job)
+    page.goto(f"/jobs/{job.pk}/")
+    page.evaluate("window.same = true")
+    opening = Opening.objects.get(cabinet__label="B1")
+    line = page.locator(f"#opening-{opening.pk}")
+
+    line.get_by_role("link", name="Change opening a").click()
+    line.get_by_label("Width", exact=True).fill("14 1/2")
+    line.get_by_role("button", name="Save").click()
+
+    expect(line.locator(".size")).to_have_text("14 1/2 × 27 1/2 in")
+    expect(line.get_by_role("link", name="Change opening a")).to_be_focused()
+    expect(page.locator("#walls svg")).to_contain_text("15 1/2 × 28 1/2")
+    expect(page.locator(".fronts tbody tr").first).to_contain_text("15 1/2")
+    expect(page.locator("#said")).to_have_text("Opening B1.a is saved.")
+    assert page.evaluate("window.same") is True
+
+
+def test_the_drawing_follows_the_keys_and_leaves_them_alone(page: Page, job: Job) -> None:
+    """Typing redraws the cabinet beside the form; a half-typed size only makes it wait."""
+    furnish(job)
+    opening = Opening.objects.get(cabinet__label="B1")
+    page.goto(f"/jobs/{job.pk}/openings/{opening.pk}/")
+    field, drawing = page.get_by_label("Width", exact=True), page.locator(".preview")
+
+    field.fill("")
+    page.keyboard.type("13 1/", delay=60)
+    expect(page.locator(".not-yet")).to_contain_text("The drawing waits")
+    expect(drawing).to_contain_text("16 × 28 1/2")
+    page.keyboard.type("2", delay=60)
+
+    expect(drawing).to_contain_text("14 1/2 × 28 1/2")
+    expect(page.locator(".not-yet")).to_be_empty()
+    expect(field).to_have_value("13 1/2")
+    expect(field).to_be_focused()
+    opening.refresh_from_db()
+    assert opening.width == inches(15)
+
+
+def test_a_fault_takes_the_focus_and_leads_to_its_field(page: Page, job: Job) -> None:
+    """The summary is focused; its line leads to the field, where what was typed stands."""
+    page.goto(f"/jobs/{job.pk}/")
+    page.keyboard.type("two feet")
+    page.keyboard.press("Enter")
+
+    expect(page.locator(".summary")).to_be_focused()
+    page.locator(".summary").get_by_role("link", name="two feet").click()
+
+    expect(width_field(page)).to_be_focused()
+    expect(width_field(page)).to_have_value("two feet")
+    expect(width_field(page)).to_have_attribute("aria-invalid", "true")
+
+
+def test_a_front_in_the_drawing_opens_its_opening(page: Page, job: Job) -> None:
+    """A click on a front opens its form; saving leads back to the whole kitchen."""
+    furnish(job)
+    page.goto(f"/jobs/{job.pk}/")
+
+    page.locator("#walls").get_by_role("link", name="B1.a: door").click()
+    expect(page.get_by_role("heading", name="Opening B1.a")).to_be_visible()
+    page.get_by_label("Hinged").select_option("right")
+    page.get_by_role("button", name="Save").click()
+
+    expect(page).to_have_url(re.compile(rf"/jobs/{job.pk}/#opening-\d+$"))
+    expect(page.locator("#walls svg")).to_contain_text("B1.a")
+    assert Opening.objects.get(cabinet__label="B1").hinged == "right"
+
+
+def test_deleting_asks_in_place(page: Page, job: Job) -> None:
+    """The question stands where the cabinet stood; keeping it brings the cabinet back."""
+    furnish(job)
+    page.goto(f"/jobs/{job.pk}/")
+    cabinet = Cabinet.objects.get(label="B2")
+    place = page.locator(f"#cabinet-{cabinet.pk}")
+
+    place.locator("summary").first.click()
+    place.get_by_role("link", name="Delete…").first.click()
+    expect(place).to_contain_text("box 1 of B2.a")
+    place.get_by_role("link", name="Keep it").click()
+    expect(place.get_by_role("heading", name="B2")).to_be_visible()
+
+    place.locator("summary").first.click()
+    place.get_by_role("link", name="Delete…").first.click()
+    place.get_by_role("button", name="Delete cabinet B2").click()
+    expect(page.locator(".gone")).to_be_focused()
+    expect(page.locator("#walls svg")).not_to_contain_text("B2")
+    assert not Cabinet.objects.filter(label="B2").exists()
+
+
+def test_fields_that_mean_nothing_are_put_away(page: Page, job: Job) -> None:
+    """A door asks for its hinges, a stack for its drawers."""
+    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
+    page.goto(f"/jobs/{job.pk}/openings/{opening.pk}/")
+    expect(page.get_by_label("Hinged")).to_be_visible()
+    expect(page.get_by_label("How many drawers")).to_be_hidden()
+
+    page.get_by_label("Closed by").select_option("drawers")
+
+    expect(page.get_by_label("Hinged")).to_be_hidden()
+    expect(page.get_by_label("How many drawers")).to_be_visible()
+
+
+def test_it_all_works_without_javascript(plain_page: Page, job: Job) -> None:
+    """Without scripts the same forms are pages of their own, and lead back."""
+    overlaid(job)
+    page = plain_page
+    page.goto(f"/jobs/{job.pk}/")
+    page.get_by_label("Width", exact=True).fill("18")
+    page.get_by_role("button", name="Enter the cabinet").click()
+    expect(page.locator(".summary")).to_contain_text("Enter the height")
+    expect(page.get_by_label("Width", exact=True)).to_have_value("18")
+
+    page.get_by_label("Height", exact=True).fill("30 1/2")
+    page.get_by_label("Depth").fill("24")
+    page.get_by_role("button", name="Enter the cabinet").click()
+    expect(page.locator(".said")).to_have_text("Cabinet B1 is entered.")
+    expect(page.locator("#walls svg")).to_contain_text("B1.a")
+
+    page.get_by_role("link", name="Add an opening").click()
+    expect(page.get_by_role("heading", name="New opening in cabinet B1")).to_be_visible()
+    page.go_back()
+    page.get_by_role("link", name="Change opening a").click()
+    page.get_by_label("Hinged").select_option("right")
+    page.get_by_role("button", name="Save").click()
+    expect(page.locator(".openings")).to_contain_text("Door, hinged right")
+
+
+def test_the_installer_measures_on_a_phone(
+    open_page: Page, installer: Person, job: Job, width: int
+) -> None:
+    """The installer gets the measured sizes of an opening in its place, and nothing else."""
+    furnish(job)
+    page = open_page
+    sign_in(page, installer.username)
+    page.goto(f"/jobs/{job.pk}/")
+    opening = Opening.objects.get(cabinet__label="B1")
+    line = page.locator(f"#opening-{opening.pk}")
+
+    line.get_by_role("link", name="Measure opening a").click()
+    line.get_by_label("Width at the top").fill("14 15/16")
+    line.get_by_role("button", name="Save").click()
+
+    expect(line).to_contain_text("measured on site")
+    opening.refresh_from_db()
+    assert opening.measured_width_top == inches(239, 16)
+
+
+def test_nothing_scrolls_sideways_but_drawings_and_tables(page: Page, job: Job) -> None:
+    """No page is wider than its window; a wide drawing scrolls in a box that takes the focus."""
+    furnish(job)
+    for place in range(6):
+        CabinetFactory(job=job, label=f"C{place}")
+    opening = Opening.objects.get(cabinet__label="B2")
+    start = f"/jobs/{job.pk}/"
+    for address in (
+        start, f"{start}cabinets/new/", f"{start}openings/{opening.pk}/", f"{start}doors/new/",
+        f"{start}openings/{opening.pk}/boxes/0/", f"{start}standard/", "/shop/standard/",
+        "/jobs/import/",
+    ):  # fmt: skip
+        page.goto(address)
+        wide = page.evaluate("document.documentElement.scrollWidth - window.innerWidth")
+        assert wide <= 0, address
+    page.goto(start)
+    box = page.get_by_role("region", name="Elevation of wall North")
+    box.focus()
+    expect(box).to_be_focused()
+
+
+def test_targets_are_large_enough_for_a_finger(page: Page, width: int, job: Job) -> None:
+    """On a phone every control of the job's page and its forms is at least 44 px high."""
+    if width == PHONE:
+        furnish(job)
+        opening = Opening.objects.get(cabinet__label="B2")
+        start = f"/jobs/{job.pk}/"
+        for address in (
+            start, f"{start}cabinets/new/", f"{start}openings/{opening.pk}/",
+            f"{start}openings/{opening.pk}/boxes/0/", "/shop/standard/", "/jobs/import/",
+        ):  # fmt: skip
+            page.goto(address)
+            small = [
+                control.evaluate("control => control.outerHTML")[:80]
+                for control in page.locator(CONTROLS).all()
+                if control.evaluate(HEIGHT) < SMALLEST_TARGET
+            ]
+            assert small == [], address
