@@ -14,6 +14,8 @@ if TYPE_CHECKING:
 Paper: TypeAlias = Literal["letter", "a4"]
 PAPERS: tuple[Paper, ...] = get_args(Paper)
 BUNDLED = Path(__file__).resolve().parents[2] / "static" / "sheets"
+FONTS = BUNDLED / "fonts"
+_NO_SIGN = "□"
 _ONE_AT_A_TIME = Lock()
 """The font configuration is shared, and WeasyPrint does not say that two threads may use it."""
 
@@ -26,11 +28,29 @@ def render(html: str, paper: Paper) -> bytes:
     """The PDF of a sheet's whole HTML, tagged for reading aloud."""
     weasyprint = _weasyprint()
     with _ONE_AT_A_TIME:
-        document = weasyprint.HTML(string=html, base_url=None, url_fetcher=_fetcher())
+        document = weasyprint.HTML(string=printable(html), base_url=None, url_fetcher=_fetcher())
         written: bytes = document.write_pdf(
             stylesheets=[_style(paper)], font_config=_fonts(), pdf_tags=True
         )
     return written
+
+
+def printable(html: str) -> str:
+    """The text with an open box for every sign that the bundled fonts don't have.
+
+    One missing sign would make the whole page's text unreadable to search and to readers.
+    """
+    missing = {each for each in set(html) if each > "~" and ord(each) not in _covered()}
+    return html.translate({ord(each): _NO_SIGN for each in missing})
+
+
+@cache
+def _covered() -> frozenset[int]:
+    """The signs that both bundled fonts have."""
+    from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
+
+    both = [frozenset(TTFont(each).getBestCmap()) for each in sorted(FONTS.glob("*.ttf"))]
+    return frozenset.intersection(*both)
 
 
 def _weasyprint() -> Any:

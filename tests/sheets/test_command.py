@@ -1,0 +1,75 @@
+"""`sheets FILE --out DIR`."""
+
+import json
+from io import StringIO
+from pathlib import Path
+
+import pytest
+from django.core.management import CommandError, call_command
+from pypdf import PdfReader
+
+from tests.kitchen_files import changed, small
+
+
+def job_file(folder: Path, text: str) -> str:
+    """A job file with this text."""
+    file = folder / "kitchen.job.json"
+    file.write_text(text, encoding="utf-8")
+    return str(file)
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(("paper", "width"), [("letter", 612), ("a4", 595)])
+def test_it_writes_every_sheet_and_prints_their_names(
+    tmp_path: Path, paper: str, width: int
+) -> None:
+    """Into a folder that need not be there; no database is touched."""
+    out, said = tmp_path / "new" / "sheets", StringIO()
+    call_command(
+        "sheets", job_file(tmp_path, json.dumps(small())), out=out, paper=paper, stdout=said
+    )
+    names = said.getvalue().splitlines()
+    assert sorted(names) == sorted(str(each) for each in out.iterdir())
+    assert {Path(each).name for each in names} == {
+        "front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf", "fitting-B1.pdf",
+    }  # fmt: skip
+    for each in names:
+        pages = PdfReader(each).pages
+        assert round(pages[0].mediabox.width) == width
+        assert "Job T-1" in pages[0].extract_text()
+
+
+def test_a_refused_file_exits_with_a_line_for_each_fault(tmp_path: Path) -> None:
+    """Exit code 2, and nothing is written."""
+    errors, out = StringIO(), tmp_path / "sheets"
+    with pytest.raises(SystemExit) as stopped:
+        call_command(
+            "sheets",
+            job_file(tmp_path, changed("cabinets.0.width", "wide")),
+            out=out,
+            stderr=errors,
+            stdout=StringIO(),
+        )
+    assert stopped.value.code == 2
+    (line,) = errors.getvalue().splitlines()
+    assert "cabinets[0].width" in line
+    assert "wide" in line
+    assert not out.exists()
+
+
+def test_a_folder_that_cannot_be_made_is_said_plainly(tmp_path: Path) -> None:
+    """A file stands where the folder should be."""
+    taken = tmp_path / "taken"
+    taken.write_text("here already")
+    with pytest.raises(CommandError, match="taken"):
+        call_command("sheets", job_file(tmp_path, json.dumps(small())), out=taken / "sheets")
+    with pytest.raises(CommandError, match="taken"):
+        call_command("sheets", job_file(tmp_path, json.dumps(small())), out=taken)
+
+
+def test_a_paper_that_is_none_is_refused(tmp_path: Path) -> None:
+    """The message says which there are."""
+    with pytest.raises(CommandError, match="letter or a4"):
+        call_command(
+            "sheets", job_file(tmp_path, json.dumps(small())), "--out=x", "--paper=foolscap"
+        )

@@ -1,0 +1,69 @@
+"""What every page of every sheet carries."""
+
+import pytest
+
+from fronts.sheets.pdf import PAPERS, Paper
+from tests.drawings.kitchens import demo
+from tests.sheets.printed import PRINTED, SHEETS, demo_pages, imprint
+
+pytestmark = pytest.mark.slow
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("name", SHEETS)
+def test_every_page_says_whose_it_is(name: str, paper: Paper) -> None:
+    """Job, client, site, day of printing, page of pages and the schedule's fingerprint."""
+    job = demo()[0].job
+    pages = demo_pages(name, paper)
+    assert pages
+    for number, text in enumerate(pages, 1):
+        plain = " ".join(text.split())
+        assert f"Job {job.number}" in plain
+        assert job.client in plain
+        assert job.site in plain
+        assert PRINTED.isoformat() in plain
+        assert imprint().fingerprint in plain
+        assert f"page {number} of {len(pages)}" in plain
+
+
+@pytest.mark.parametrize("name", SHEETS)
+def test_a_stop_is_printed_in_the_way(name: str) -> None:
+    """A finding that says stop stands on the sheets in words, under a heading to match."""
+    stops = [each for each in demo()[1].findings if each.level == "stop"]
+    assert stops
+    text = " ".join(" ".join(demo_pages(name)).split())
+    assert "STOP — do not cut" in text
+    for each in stops:
+        assert each.message in text
+
+
+def test_fronts_and_parts_are_all_on_the_front_schedule() -> None:
+    """Every front with its size, and as many pieces to cut as the schedule has."""
+    worked_out = demo()[1]
+    text = " ".join(" ".join(demo_pages("schedule")).split())
+    for front in worked_out.fronts:
+        assert front.label in text
+    assert f"{len(worked_out.fronts)} fronts" in text
+    thicknesses = {(each.material, each.thickness) for each in worked_out.parts}
+    for material, thickness in thicknesses:
+        same = [each for each in worked_out.parts
+                if (each.material, each.thickness) == (material, thickness)]  # fmt: skip
+        assert f"{sum(each.count for each in same)} pieces" in text
+        assert material in text
+
+
+def test_every_need_is_on_the_hardware_sheet() -> None:
+    """Item, count and the reason for it."""
+    text = " ".join(" ".join(demo_pages("hardware")).split())
+    for need in demo()[1].hardware:
+        assert f"{need.need} {need.item} {need.why}" in text
+
+
+def test_every_jig_and_shim_is_on_their_sheet() -> None:
+    """Once each, with all the fronts that it serves."""
+    worked_out = demo()[1]
+    text = " ".join(" ".join(demo_pages("jigs")).split())
+    assert text.count("Jig ") == len(worked_out.jigs)
+    for jig in worked_out.jigs:
+        assert ", ".join(jig.fronts) in text
+    assert "Shims for inset fronts" in text
