@@ -33,6 +33,8 @@ DRIVER_LIBRARIES = ("libatomic.so.1",)
 """What the program that drives Chromium, part of the package playwright, wants of the system."""
 CHROMIUM_NAMES = ("chromium", "chromium-browser", "google-chrome")
 DRAWS_SHEETS = frozenset({"demo", "test", "sheets", "bench"})
+MEASURES_ITSELF = frozenset({"test", "bench"})
+"""What needs the packages that only the tests use."""
 
 
 def enter(arguments: Sequence[str]) -> None:
@@ -61,7 +63,7 @@ def is_activated(prefix: str, base_prefix: str, environ: Mapping[str, str]) -> b
 
 def wanted_groups(command: str) -> tuple[str, ...]:
     """Return which groups of packages a command needs."""
-    return ("runtime", "dev") if command == "test" else ("runtime",)
+    return ("runtime", "dev") if command in MEASURES_ITSELF else ("runtime",)
 
 
 def requirements(pyproject: str) -> dict[str, list[str]]:

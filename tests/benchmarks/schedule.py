@@ -1,12 +1,12 @@
 """How long the pure schedule takes: a kitchen of 30 cabinets, and one of 1,000.
 
-    python -m tests.benchmarks.schedule
+    python3 manage.py bench schedule
 
 Cost should grow no faster than the work: 1,000 cabinets within 40 times what 30 take.
 """
 
 import gc
-import time
+from collections.abc import Iterator
 from dataclasses import replace
 
 from fronts.rules.kitchen import (
@@ -26,6 +26,7 @@ from fronts.rules.kitchen import (
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 from fronts.rules.schedule import schedule
+from tests.benchmarks.figures import Figure, best_ms
 
 FEW, MANY = 30, 1000
 WALLS = ("North", "East", "West")
@@ -98,24 +99,14 @@ def kitchen_of(count: int) -> Kitchen:
 
 def milliseconds(count: int, rounds: int) -> float:
     """The best of so many rounds for a kitchen of this size."""
-    of, best = kitchen_of(count), float("inf")
-    for _ in range(rounds):
-        gc.collect()
-        start = time.perf_counter()
-        schedule(of)
-        best = min(best, time.perf_counter() - start)
-    return best * 1000
+    of = kitchen_of(count)
+    return best_ms(lambda: schedule(of), rounds, before=gc.collect)
 
 
-def main() -> None:
-    """Print both times and their ratio, with the targets."""
+def figures() -> Iterator[Figure]:
+    """Both times, and how many times longer the large kitchen takes."""
     few, many = milliseconds(FEW, ROUNDS_OF_FEW), milliseconds(MANY, ROUNDS_OF_MANY)
-    found = schedule(kitchen_of(FEW))
-    print(f"schedule of {FEW} cabinets ({len(found.fronts)} fronts): "
-          f"{few:.1f} ms (target {MOST_MS})")  # fmt: skip
-    print(f"schedule of {MANY:,} cabinets: {many:.0f} ms, "
-          f"{many / few:.1f} times that (target {MOST_TIMES})")  # fmt: skip
-
-
-if __name__ == "__main__":
-    main()
+    fronts = len(schedule(kitchen_of(FEW)).fronts)
+    yield Figure(f"schedule of {FEW} cabinets, {fronts} fronts", few, "ms", MOST_MS)
+    yield Figure(f"schedule of {MANY:,} cabinets", many, "ms")
+    yield Figure("  in times of the small one", many / few, "times", MOST_TIMES)

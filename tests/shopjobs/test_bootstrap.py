@@ -28,10 +28,11 @@ def test_an_environment_that_someone_chose_is_left_alone(
     assert bootstrap.is_activated(prefix, "/usr", environ) is activated
 
 
-def test_only_the_tests_need_what_tests_need() -> None:
-    """The demo installs what the site runs on; the tests add their own."""
+def test_only_tests_and_benchmarks_need_what_tests_need() -> None:
+    """The demo installs what the site runs on; the tests and the benchmarks add their own."""
     assert bootstrap.wanted_groups("demo") == ("runtime",)
     assert bootstrap.wanted_groups("test") == ("runtime", "dev")
+    assert bootstrap.wanted_groups("bench") == ("runtime", "dev")
 
 
 def test_packages_are_read_from_the_project_file() -> None:
