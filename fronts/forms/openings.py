@@ -12,6 +12,7 @@ from fronts.models import DoorOnHand, Opening
 from fronts.models.openings import MOST_FRONTS
 from fronts.rules.kitchen import CHOOSE
 from fronts.rules.lengths import Mm, show
+from shopjobs.models import Job
 
 MEASURED_FIELDS = (
     "measured_width_top", "measured_width_bottom", "measured_height_left",
@@ -139,6 +140,12 @@ class OpeningForm(MeasuredForm):
         for name in ("shift_x", "shift_y"):
             values[name] = values[name] or Mm(0)
         return values
+
+
+def door_names(job: Job) -> list[DoorOnHand]:
+    """The job's doors on hand, to be named in a list."""
+    doors = DoorOnHand.objects.filter(job=job).order_by("position", "pk")
+    return list(doors.only("label", "job"))
 
 
 def door_key(opening: Opening) -> str:

@@ -7,7 +7,7 @@ from typing import Any, Concatenate, ParamSpec, TypeVar
 
 from django.core.exceptions import ObjectDoesNotExist, ValidationError
 from django.db import transaction
-from django.db.models import Model
+from django.db.models import Model, QuerySet
 from django.forms.formsets import BaseFormSet
 from django.http import Http404, HttpResponse
 from django.utils import timezone
@@ -21,7 +21,6 @@ from fronts.views.measure_stale import stale_message
 from shopjobs.access import AnyView, Capability, SignedInRequest, needs
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
-from shopjobs.selectors import jobs_of
 from shopjobs.services.refused import Refused
 
 P = ParamSpec("P")
@@ -67,16 +66,22 @@ def job_view(
         def found(
             request: SignedInRequest, /, job_id: int, *args: P.args, **kwargs: P.kwargs
         ) -> HttpResponse:
-            jobs = jobs_of(request.user).select_related("shop")
+            jobs = Job.objects.filter(shop=request.shop)
             if request.method != "POST":
-                return view(request, found_or_404(jobs.get, pk=job_id), *args, **kwargs)
+                return view(request, _one_of(jobs, request, job_id), *args, **kwargs)
             with transaction.atomic():
-                job = found_or_404(jobs.select_for_update(of=("self",)).get, pk=job_id)
+                job = _one_of(jobs.select_for_update(), request, job_id)
                 return view(request, job, *args, **kwargs)
 
         return require_http_methods(["GET", "HEAD", "POST"])(found)
 
     return guard
+
+
+def _one_of(jobs: QuerySet[Job], request: SignedInRequest, job_id: int) -> Job:
+    job = found_or_404(jobs.get, pk=job_id)
+    job.shop = request.shop
+    return job
 
 
 def found_or_404(find: Callable[..., T], *args: Any, **kwargs: Any) -> T:

@@ -61,4 +61,4 @@ def _made_from(front: Front, unit: str) -> Iterator[str]:
 
 
 def _said(length: Mm | None, unit: str) -> str:
-    return NOTHING if length is None else show(length, unit)
+    return NOTHING if length is None else show(length, unit).replace("-", "−")

@@ -7,10 +7,10 @@ from django.urls import reverse
 from django.utils import timezone
 
 from fronts.forms.next_opening import next_opening
-from fronts.forms.openings import MeasuredForm, OpeningForm
+from fronts.forms.openings import MeasuredForm, OpeningForm, door_names
 from fronts.forms.version import version_of
 from fronts.models import Opening
-from fronts.selectors.kitchens import boxes_of, cabinet_of, doors_of, opening_of, openings_of
+from fronts.selectors.kitchens import boxes_of, cabinet_of, opening_of, openings_of
 from fronts.services.keeping import AskFirst
 from fronts.services.openings import opening_change, opening_create, opening_delete
 from fronts.views.measure_cabinets import ask
@@ -24,7 +24,7 @@ from fronts.views.measure_editor import (
     show_editor,
     who,
 )
-from fronts.views.measure_parts import GONE, done
+from fronts.views.measure_parts import GONE, PAGE, done
 from fronts.views.measure_rows import opening_row
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -39,7 +39,7 @@ def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResp
     form = OpeningForm(
         posted(request),
         unit=job.unit,
-        doors=list(doors_of(job)),
+        doors=door_names(job),
         initial=initial,
         auto_id=f"{target}-%s",
     )
@@ -88,7 +88,7 @@ def _edited(
     target, name = f"opening-{opening.pk}", str(opening)
     known: dict[str, Any] = {"unit": job.unit, "opening": opening, "auto_id": f"{target}-%s"}
     form: MeasuredForm = (
-        OpeningForm(posted(request), doors=list(doors_of(job)), **known)
+        OpeningForm(posted(request), doors=door_names(job), **known)
         if everything
         else MeasuredForm(posted(request), **known)
     )
@@ -112,7 +112,10 @@ def _edited(
         opening_change(opening=opening, confirmed=confirmed, **who(request), **form.values)
 
     refusal = kept(request, editor, save, row=opening)
-    return refusal or done(request, job, target, f"Opening {opening} is saved.")
+    if refusal is not None:
+        return refusal
+    said, row = f"Opening {opening} is saved.", opening_row(opening, job.unit)
+    return done(request, job, target, said, template=f"{PAGE}#opening", opening=row)
 
 
 @job_view("edit_kitchen")

@@ -7,13 +7,13 @@ from django.shortcuts import render
 from django_htmx.http import reswap, retarget
 
 from fronts.forms.cabinets import CabinetForm, NewCabinetForm
-from fronts.forms.openings import OpeningForm
+from fronts.forms.openings import OpeningForm, door_names
 from fronts.models import Cabinet, Opening
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.schedule import schedule
-from fronts.selectors.kitchens import cabinet_of, cabinets_of, doors_of, opening_of
+from fronts.selectors.kitchens import cabinet_of, cabinets_of, opening_of
 from fronts.services.agreement import past_cabinet
 from fronts.services.faces import openings_of_face
 from fronts.snapshot import kitchen_of
@@ -75,7 +75,7 @@ def opening_preview(request: SignedInRequest, job: Job, opening_id: int) -> Http
 def _opening(
     request: SignedInRequest, job: Job, cabinet: Cabinet, target: str, label: str | None
 ) -> HttpResponse:
-    form = OpeningForm(request.GET, unit=job.unit, doors=list(doors_of(job)))
+    form = OpeningForm(request.GET, unit=job.unit, doors=door_names(job))
     if not form.is_valid():
         return _not_yet(request, target)
     row = Opening(**form.values)
