@@ -101,7 +101,9 @@ def _check_distance(one: Front, other: Front, side: Side, gap: Mm) -> None:
         assert away[side] == gap
         assert max(upright if side in ("left", "right") else level) < 0
     else:
-        assert max(*level, *upright) == gap
+        wide = min(one.right, other.right) - max(one.x, other.x)
+        tall = min(one.top, other.top) - max(one.y, other.y)
+        assert -gap == min(wide, tall)
 
 
 def _check_row(row: list[Front]) -> None:
