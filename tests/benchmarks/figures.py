@@ -1,5 +1,6 @@
 """What a benchmark found out, beside its target."""
 
+import statistics
 import time
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
@@ -60,10 +61,23 @@ def best_ms(
     times = []
     for _ in range(rounds):
         before()
-        start = time.perf_counter()
-        do()
-        times.append(time.perf_counter() - start)
-    return min(times) * 1000
+        times.append(_ms(do))
+    return min(times)
+
+
+def median_ms_in_turn(things: Sequence[Callable[[], object]], rounds: int) -> list[float]:
+    """The median time of each, in milliseconds, each done once in every round.
+
+    Done in turn, they share whatever else the machine does; the first round is not counted.
+    """
+    times = [[_ms(do) for do in things] for _ in range(rounds + 1)]
+    return [statistics.median(each) for each in zip(*times[1:], strict=True)]
+
+
+def _ms(do: Callable[[], object]) -> float:
+    start = time.perf_counter()
+    do()
+    return (time.perf_counter() - start) * 1000
 
 
 @contextmanager
