@@ -4,17 +4,20 @@ import hashlib
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
 from django.db.models import QuerySet
 
 from fronts.models import CutPlan, PlanState
 from fronts.rules.lengths import Mm, exact
+from fronts.rules.materials import Board, material_of
 from fronts.rules.results import Part
 from shopjobs.models import Job
 
 FRAME = ("stile", "rail")
 """What is ripped to width and sawn from sticks."""
 LETTERS = 8
+CENTS = 100
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,11 +60,23 @@ def _largest_first(parts: Sequence[Part]) -> tuple[Part, ...]:
     return tuple(sorted(parts, key=lambda each: (-each.length, -each.width, each.label)))
 
 
+def has_grain(material: str) -> bool:
+    """Wood and plywood have a grain; MDF, particleboard and glass have none."""
+    found = material_of(material)
+    return not isinstance(found, Board) or found.name == "plywood"
+
+
 def parts_fingerprint(parts: Iterable[Part]) -> str:
     """A short name for exactly these parts, whatever order they come in."""
     said = sorted(repr(part) for part in parts)
     digest = hashlib.sha256("\n".join(said).encode()).hexdigest()[:LETTERS]
     return f"{digest[: LETTERS // 2]}-{digest[LETTERS // 2 :]}"
+
+
+def money(amount: Fraction) -> str:
+    """An amount to the cent, in whatever money the shop counts."""
+    whole, cents = divmod(round(amount * CENTS), CENTS)
+    return f"{whole}.{cents:02d}"
 
 
 def latest_plan(job: Job) -> CutPlan | None:

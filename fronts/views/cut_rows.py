@@ -145,9 +145,12 @@ def _jig(jig: Jig, unit: str) -> JigRow:
     ledges = jig.ledges
     block = (show(each, unit) for each in (jig.thickness, jig.length, ledges.block_depth))
     strip = (show(each, unit) for each in (ledges.thickness, ledges.length))
-    slot = "" if jig.slot is None else f"{show(jig.slot.width, unit)} × {show(jig.slot.depth, unit)}"
+    slot = () if jig.slot is None else (jig.slot.width, jig.slot.depth)
     return JigRow(
-        " × ".join(block), f"{ledges.count}: {' × '.join(strip)}", slot, ", ".join(jig.fronts)
+        block=" × ".join(block),
+        ledges=f"{ledges.count}: {' × '.join(strip)}",
+        slot=" × ".join(show(each, unit) for each in slot),
+        fronts=", ".join(jig.fronts),
     )
 
 

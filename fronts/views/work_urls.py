@@ -2,7 +2,7 @@
 
 from django.urls import URLPattern, path
 
-from fronts.views import cut, fit, order, sheets
+from fronts.views import cut, fit, order, sheets, sheets_cutting
 
 urlpatterns: list[URLPattern] = [
     path("jobs/<int:job_id>/cut/", cut.job_cut, name="job-cut"),
@@ -22,4 +22,6 @@ urlpatterns: list[URLPattern] = [
         sheets.sheet_fitting,
         name="sheet-fitting",
     ),
+    path("jobs/<int:job_id>/sheets/labels/", sheets_cutting.sheet_labels, name="sheet-labels"),
+    path("jobs/<int:job_id>/sheets/cutting/", sheets_cutting.sheet_cutting, name="sheet-cutting"),
 ]

@@ -1,0 +1,73 @@
+"""What a shop usually saws from, and the parts as the saw sees them."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from fronts.cutting.model import SAFE_WIDTH, Part, Request, Stock, Way
+from fronts.rules.lengths import INCH, Mm
+from fronts.rules.results import Part as Piece
+from fronts.selectors.plans import Group, has_grain
+
+ROWS = 3
+"""So many sizes of stock for each material: what is bought, and offcuts to use up."""
+STICKS, SHEETS = "sticks", "sheets"
+
+
+@dataclass(frozen=True, slots=True)
+class Saw:
+    """How the shop saws: kerf, trims, and what is too narrow to hold."""
+
+    kerf: Mm
+    trim: Mm
+    ends: Mm
+    safe: Mm
+
+
+def default_saw(unit: str, kept: Mapping[str, Request]) -> Saw:
+    """As the last plan had it, else the usual (common practice, no source)."""
+    if unit == "in":
+        usual = Saw(INCH / 8, INCH / 4, INCH / 2, SAFE_WIDTH)
+    else:
+        usual = Saw(Mm(16, 5), Mm(10), Mm(15), Mm(75))
+    sheets = next((each for each in kept.values() if not each.sticks), None)
+    sticks = next((each for each in kept.values() if each.sticks), None)
+    any_one = sheets or sticks
+    return Saw(
+        kerf=any_one.kerf if any_one else usual.kerf,
+        trim=sheets.trim if sheets else usual.trim,
+        ends=sticks.trim if sticks else usual.ends,
+        safe=any_one.safe_width if any_one else usual.safe,
+    )
+
+
+def default_stock(group: Group, unit: str) -> tuple[Stock, ...]:
+    """A sheet of the usual size, or a stick of the usual length (common practice, no source)."""
+    if group.sticks:
+        return (Stock("stick", 96 * INCH if unit == "in" else Mm(2440)),)
+    length, width = (96 * INCH, 48 * INCH) if unit == "in" else (Mm(2440), Mm(1220))
+    return (Stock("sheet", length, width, grain="length" if has_grain(group.material) else None),)
+
+
+def parts_to_cut(group: Group, *, sticks: bool, grained: bool, upright: bool) -> tuple[Part, ...]:
+    """The group's parts; `upright` stacks turn their grain upright and become blocks.
+
+    Where no stock has a grain, parts may turn.
+    """
+    if sticks:
+        return tuple(Part(each.label, each.length, count=each.count) for each in group.parts)
+    grain: Way | None = "length" if grained else None
+    return tuple(
+        _in_block(each, grain)
+        if upright and each.stack
+        else Part(each.label, each.length, each.width, each.count, grain)
+        for each in group.parts
+    )
+
+
+def _in_block(piece: Piece, grain: Way | None) -> Part:
+    """A drawer front turned upright, in its stack's block; the grain order runs from the top.
+
+    Its label ends in its place in the stack, counted from the top.
+    """
+    order = int(piece.label.rpartition(".")[2])
+    return Part(piece.label, piece.width, piece.length, piece.count, grain, piece.stack, order)

@@ -1,0 +1,136 @@
+"""Making a cutting plan: begun by a person, worked out beside the page, kept with its input."""
+
+import logging
+import multiprocessing
+import os
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from threading import Thread
+from typing import Any
+
+from django.db import IntegrityError, connection, transaction
+from django.utils import timezone
+
+from fronts.cutting.model import Plan, Request
+from fronts.cutting.plan import plan as solve
+from fronts.models import CutPlan, PlanState
+from fronts.selectors.kept_plans import plan_json, request_from, request_json
+from shopjobs.models import Job, Person
+from shopjobs.services.diary import diary_write
+from shopjobs.services.refused import Refused
+
+MARGIN = timedelta(seconds=30)
+"""What a run may take beyond its own seconds: starting a process, writing the plan out."""
+KEPT = 3
+"""A job keeps so many finished plans; older ones go."""
+_NICE = 10
+"""The pages come before the plan."""
+
+log = logging.getLogger(__name__)
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What one material is planned from; `key`, `name` say which one it is."""
+
+    key: str
+    name: str
+    request: Request
+
+
+@transaction.atomic
+def plan_begin(
+    *,
+    job: Job,
+    fingerprint: str,
+    asked: Sequence[Asked],
+    seconds: int,
+    by: Person,
+    at: datetime,
+) -> CutPlan:
+    """Begin a plan; it is worked out once the transaction is through."""
+    plans_give_up(job=job, at=at)
+    rows = [
+        {"key": each.key, "name": each.name, "seconds": seconds, **request_json(each.request)}
+        for each in asked
+    ]
+    try:
+        with transaction.atomic():
+            begun = CutPlan.objects.create(
+                job=job, fingerprint=fingerprint, asked=rows, made_by=by, started_at=at,
+                due_at=at + timedelta(seconds=seconds) + MARGIN,
+            )  # fmt: skip
+    except IntegrityError as running:
+        raise Refused("A plan for this job is being worked out already.") from running
+    diary_write(shop=job.shop, job=job, text="Began a cutting plan", at=at, person=by)
+    transaction.on_commit(lambda: _start(begun.pk))
+    return begun
+
+
+def plans_give_up(*, job: Job, at: datetime) -> None:
+    """Give up what should have been over: the server was stopped while it worked."""
+    late = CutPlan.objects.filter(job=job, state=PlanState.WORKING, due_at__lt=at)
+    late.update(
+        state=PlanState.FAILED,
+        finished_at=at,
+        fault="The server was stopped while the plan was being worked out.",
+    )
+
+
+def plan_work(*, plan_id: int) -> None:
+    """Work a begun plan out, material by material; each is kept as soon as it is there."""
+    plan = CutPlan.objects.get(pk=plan_id)
+    for row in plan.asked:
+        worked = timezone.now()
+        plan.due_at = worked + timedelta(seconds=row["seconds"]) + MARGIN
+        plan.save(update_fields=["due_at"])
+        found = _solved_apart(request_from(row), row["seconds"])
+        if found is None:
+            _finish(plan, PlanState.FAILED, f"No plan for {row['name']} came within its time.")
+            return
+        plan.found = [*plan.found, plan_json(found)]
+        plan.save(update_fields=["found"])
+    _finish(plan, PlanState.DONE, "")
+
+
+def _start(plan_id: int) -> None:
+    Thread(
+        target=_work_beside, args=(plan_id,), name=f"cutting-plan-{plan_id}", daemon=True
+    ).start()
+
+
+def _work_beside(plan_id: int) -> None:
+    """What the thread does: whatever goes wrong, the plan does not stay at work."""
+    try:
+        plan_work(plan_id=plan_id)
+    except Exception:
+        log.exception("cutting plan %s failed", plan_id)
+        CutPlan.objects.filter(pk=plan_id, state=PlanState.WORKING).update(
+            state=PlanState.FAILED,
+            finished_at=timezone.now(),
+            fault="The plan could not be worked out; the server's log says why.",
+        )
+    finally:
+        connection.close()
+
+
+def _solved_apart(request: Request, seconds: int) -> Plan | None:
+    """The plan from a process of its own, which may take a whole core; None where it is lost."""
+    context = multiprocessing.get_context("spawn")
+    with context.Pool(1, initializer=os.nice, initargs=(_NICE,)) as pool:
+        running: Any = pool.apply_async(solve, (request, float(seconds)))
+        try:
+            found: Plan = running.get(timeout=seconds + MARGIN.total_seconds() / 2)
+        except multiprocessing.TimeoutError:
+            return None
+    return found
+
+
+def _finish(plan: CutPlan, state: PlanState, fault: str) -> None:
+    plan.state, plan.fault, plan.finished_at = state, fault, timezone.now()
+    plan.save(update_fields=["state", "fault", "finished_at"])
+    ended = CutPlan.objects.filter(job_id=plan.job_id).exclude(state=PlanState.WORKING)
+    done = ended.filter(state=PlanState.DONE).order_by("-started_at", "-pk")
+    kept = [plan.pk, *done.values_list("pk", flat=True)[:KEPT]]
+    ended.exclude(pk__in=kept).delete()

@@ -1,0 +1,58 @@
+"""Stickers for the parts: one for each piece, to go on as it leaves the saw."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from fronts.rules.lengths import show
+from fronts.rules.results import Front, Part, Schedule
+from fronts.selectors.banding import is_banded
+from fronts.selectors.plans import groups_of, has_grain
+from fronts.sheets.imprint import Imprint, findings_of, page
+
+ACROSS = 3
+"""Stickers side by side."""
+MOST = 3_000
+"""More stickers than this are a slip, and would take minutes to print."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sticker:
+    """What stands on one piece."""
+
+    label: str
+    piece: str
+    size: str
+    material: str
+    cabinet: str
+    grain: str
+    band: str
+
+
+def content(schedule: Schedule, imprint: Imprint) -> str:
+    """The stickers of all parts, in the order of the cut list."""
+    found = list(stickers_of(schedule))[:MOST]
+    rows = [found[start : start + ACROSS] for start in range(0, len(found), ACROSS)]
+    context = {"title": "Labels", "rows": rows, "stops": findings_of(schedule).stops}
+    return page("labels.html", schedule.job, imprint, context)
+
+
+def stickers_of(schedule: Schedule) -> Iterator[Sticker]:
+    """A sticker for each piece: a part that is wanted twice has two."""
+    fronts = {each.label: each for each in schedule.fronts}
+    for group in groups_of(schedule.parts):
+        yield from _stickers(group.parts, fronts, schedule.job.unit)
+
+
+def _stickers(parts: Iterable[Part], fronts: dict[str, Front], unit: str) -> Iterator[Sticker]:
+    for part in parts:
+        front = fronts[part.front]
+        for number in range(1, part.count + 1):
+            yield Sticker(
+                label=part.front,
+                piece=part.part if part.count == 1 else f"{part.part} {number} of {part.count}",
+                size=f"{show(part.length, unit)} × {show(part.width, unit)}",
+                material=f"{part.material} {show(part.thickness, unit)}",
+                cabinet=f"cabinet {front.cabinet}, wall {front.wall}",
+                grain=f"grain along {show(part.length, unit)}" if has_grain(part.material) else "",
+                band="band all 4 edges" if is_banded(part) else "no banding",
+            )

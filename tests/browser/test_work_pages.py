@@ -1,0 +1,152 @@
+"""Order, fit and cut in a real browser, at a desk and on a phone."""
+
+import re
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from fronts.models import Cabinet, FitRecord, OrderCheck
+from fronts.rules.practice import inches
+from fronts.services.standards import standard_set
+from shopjobs.models import Job
+from tests.browser.conftest import PHONE
+from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
+
+TARGET, MAIN_TARGET = 44, 64
+"""Smallest targets in CSS px: on any phone page, and of what an installer does in gloves."""
+TEXT = 16
+"""Smaller text in an input makes phones zoom in."""
+HEIGHT = "control => control.getBoundingClientRect().height"
+HALF = inches(1, 2)
+
+
+@pytest.fixture
+def cabinet(job: Job) -> Cabinet:
+    """A cabinet with a door, a drawer, and a plywood front above them."""
+    standard_set(
+        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
+        overlay_bottom=HALF,
+    )  # fmt: skip
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet, height=inches(19), front_material="birch plywood")
+    drawer = OpeningFactory.create(
+        cabinet=cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer"
+    )
+    BoxFactory.create(opening=drawer, height=inches(5))
+    return cabinet
+
+
+def test_a_line_is_checked_in_place_and_taken_back(page: Page, cabinet: Cabinet) -> None:
+    """The list stays where it is; the mark has a name and a time; the button keeps the focus."""
+    page.goto(f"/jobs/{cabinet.job_id}/order/")
+    row = page.get_by_role("row").filter(has_text="by each door's height")
+    row.get_by_role("button", name="Check hinge").click()
+
+    expect(row).to_contain_text("2 checked by Ada")
+    expect(page.locator(".progress")).to_contain_text("1 of")
+    expect(row.get_by_role("button", name="Uncheck hinge")).to_be_focused()
+    assert OrderCheck.objects.get().need == 2
+
+    row.get_by_role("button", name="Uncheck hinge").click()
+    expect(page.locator(".progress")).to_contain_text("0 of")
+
+
+def test_a_line_is_checked_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
+    """A plain form does the same, note and all."""
+    plain_page.goto(f"/jobs/{cabinet.job_id}/order/")
+    row = plain_page.get_by_role("row").filter(has_text="by each door's height")
+    row.get_by_text("Add a note").click()
+    row.get_by_label("Note on hinge").fill("in the van")
+    row.get_by_role("button", name="Check hinge").click()
+
+    expect(row).to_contain_text("2 checked by Ada")
+    expect(row).to_contain_text("in the van")
+
+
+def test_a_fit_is_recorded_in_place(page: Page, cabinet: Cabinet) -> None:
+    """A slip is refused beside its field; what was typed beside it stays; then it is kept."""
+    page.goto(f"/jobs/{cabinet.job_id}/fit/")
+    page.get_by_role("link", name=re.compile("^B1")).click()
+    door = page.locator("[id='record-B1.a']")
+    other = page.locator("[id='record-B1.b']")
+    other.get_by_label("Note").fill("still typing")
+    door.get_by_label("Left").fill("1/0")
+    door.get_by_label("Top").fill("3/32")
+    door.get_by_role("button", name="Record B1.a").click()
+
+    expect(door.locator(".error")).to_contain_text("divides by zero")
+    expect(door.get_by_label("Top")).to_have_value("3/32")
+
+    door.get_by_label("Left").fill("1/8")
+    door.get_by_role("button", name="Record B1.a").click()
+
+    expect(door).to_contain_text("Recorded by Ada")
+    expect(other.get_by_label("Note")).to_have_value("still typing")
+    assert FitRecord.objects.get().gap_left == inches(1, 8)
+
+
+def test_a_fit_is_recorded_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
+    """A plain form does the same, and comes back to where one was."""
+    plain_page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
+    door = plain_page.locator("[id='record-B1.a']")
+    door.get_by_label("Left").fill("1/8")
+    door.get_by_role("button", name="Record B1.a").click()
+
+    expect(plain_page.locator("[id='record-B1.a']")).to_contain_text("Recorded by Ada")
+    assert plain_page.url.endswith("#record-B1.a")
+
+
+def test_a_plan_is_made_while_the_page_shows_how_far_it_is(page: Page, cabinet: Cabinet) -> None:
+    """The form gives way to the progress, and that to the drawn plan, without a reload."""
+    page.goto(f"/jobs/{cabinet.job_id}/cut/")
+    page.get_by_role("button", name="Make the plan").click()
+
+    expect(page.locator(".at-work")).to_contain_text("materials worked out")
+    expect(page.locator("#cut-plan .takes")).to_contain_text("proved least", timeout=60_000)
+    expect(page.locator("#cut-plan svg").first).to_be_visible()
+
+
+def test_a_plan_is_made_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
+    """The page says that it is at work, and a link looks again."""
+    plain_page.goto(f"/jobs/{cabinet.job_id}/cut/")
+    plain_page.get_by_role("button", name="Make the plan").click()
+    expect(plain_page.locator("#cut-plan")).to_contain_text("Look again")
+
+    for _ in range(60):
+        if plain_page.locator("#cut-plan .takes").count():
+            break
+        plain_page.wait_for_timeout(500)
+        plain_page.goto(f"/jobs/{cabinet.job_id}/cut/")
+    expect(plain_page.locator("#cut-plan .takes")).to_contain_text("proved least")
+
+
+def test_nothing_scrolls_sideways(page: Page, cabinet: Cabinet) -> None:
+    """No page is wider than its window."""
+    for path in ("cut/", "order/", "fit/", f"fit/{cabinet.pk}/"):
+        page.goto(f"/jobs/{cabinet.job_id}/{path}")
+
+        wide = page.evaluate("document.documentElement.scrollWidth - window.innerWidth")
+        assert wide <= 0, path
+
+
+def test_targets_fit_a_finger(page: Page, width: int, cabinet: Cabinet) -> None:
+    """Whatever is pressed on a phone is high enough."""
+    smallest = TARGET if width == PHONE else 0
+    controls = "main :is(button, select, summary, a, input:not([type=hidden], [type=checkbox]))"
+    for path in ("cut/", "order/", "fit/", f"fit/{cabinet.pk}/"):
+        page.goto(f"/jobs/{cabinet.job_id}/{path}")
+        for control in page.locator(f"{controls}:visible").all():
+            assert control.evaluate(HEIGHT) > smallest - 1, (path, control.text_content())
+
+
+def test_what_an_installer_does_is_large(page: Page, cabinet: Cabinet) -> None:
+    """Links to cabinets, inputs and buttons for gloved thumbs; text that does not zoom."""
+    page.goto(f"/jobs/{cabinet.job_id}/fit/")
+    for link in page.locator(".cabinets a").all():
+        assert link.evaluate(HEIGHT) >= MAIN_TARGET
+
+    page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
+    for control in page.locator(".record :is(input:not([type=hidden]), button):visible").all():
+        assert control.evaluate(HEIGHT) >= MAIN_TARGET
+        size = control.evaluate("control => parseFloat(getComputedStyle(control).fontSize)")
+        assert size >= TEXT
