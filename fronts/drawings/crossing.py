@@ -53,7 +53,11 @@ class Area:
 
 def left_open(start: Place, end: Place, areas: Sequence[Area]) -> Iterator[tuple[Place, Place]]:
     """The pieces of the line from `start` to `end` that lie in none of the areas."""
-    inside = [each for area in areas if (each := _inside(start, end, area))]
+    around = Area(
+        min(start[0], end[0]), min(start[1], end[1]), max(start[0], end[0]), max(start[1], end[1])
+    ).grown(1)
+    near = [area for area in areas if area.overlaps(around)]
+    inside = [each for area in near if (each := _inside(start, end, area))]
     reached = Fraction(0)
     for begin, leave in [*sorted(inside), (Fraction(1), Fraction(1))]:
         if begin > reached:

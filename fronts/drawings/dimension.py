@@ -176,13 +176,12 @@ def _arrow(drawing: Drawing, axis: Axis, tip: Px, at: Px, away: int) -> None:
 
 def _lines(drawing: Drawing, chain: Chain, pieces: Sequence[Piece]) -> None:
     stops = sorted({each.start for each in pieces} | {each.end for each in pieces})
-    drawing.line("dimension", *chain.point(stops[0], chain.at), *chain.point(stops[-1], chain.at))
-    for stop in stops:
-        begin = chain.base + chain.towards * 2_00
-        end = chain.at + chain.towards * _PAST
-        drawing.line("dimension", *chain.point(stop, begin), *chain.point(stop, end))
-        x, y = chain.point(stop, chain.at)
-        drawing.line("cabinet", x - _TICK, y + _TICK, x + _TICK, y - _TICK)
+    begin, end = chain.base + chain.towards * 2_00, chain.at + chain.towards * _PAST
+    along = (*chain.point(stops[0], chain.at), *chain.point(stops[-1], chain.at))
+    across = [(*chain.point(stop, begin), *chain.point(stop, end)) for stop in stops]
+    drawing.lines("dimension", [along, *across])
+    places = [chain.point(stop, chain.at) for stop in stops]
+    drawing.lines("cabinet", [(x - _TICK, y + _TICK, x + _TICK, y - _TICK) for x, y in places])
 
 
 def _second_row(drawing: Drawing, chain: Chain, pieces: Sequence[Piece], depth: Px) -> Px:

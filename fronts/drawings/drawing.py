@@ -1,12 +1,13 @@
 """A drawing in the making: lines of the standard kinds, texts that keep clear of each other."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import cache
 from typing import Literal, TypeAlias
 
 from fronts.drawings.crossing import Area, left_open
 from fronts.drawings.lettering import line_height, text_width
-from fronts.drawings.svg import Px, element, number, words
+from fronts.drawings.svg import Px, element, number, words, written
 
 Anchor: TypeAlias = Literal["start", "middle", "end"]
 Kind: TypeAlias = Literal[
@@ -64,9 +65,17 @@ class Drawing:
 
     def line(self, kind: Kind, x1: Px, y1: Px, x2: Px, y2: Px) -> None:
         self._see(Area(min(x1, x2), min(y1, y2), max(x1, x2), max(y1, y2)))
-        self.parts.append(
-            element("line", {"x1": x1, "y1": y1, "x2": x2, "y2": y2, **self._stroke(kind)})
-        )
+        ends = f'x1="{number(x1)}" y1="{number(y1)}" x2="{number(x2)}" y2="{number(y2)}"'
+        self.parts.append(f"<line {ends}{self._stroke(kind)}/>")
+
+    def lines(self, kind: Kind, ends: Iterable[tuple[Px, Px, Px, Px]]) -> None:
+        """Many lines of a kind as one element."""
+        runs = []
+        for x1, y1, x2, y2 in ends:
+            self._see(Area(min(x1, x2), min(y1, y2), max(x1, x2), max(y1, y2)))
+            runs.append(f"M{number(x1)} {number(y1)}L{number(x2)} {number(y2)}")
+        if runs:
+            self.parts.append(f'<path d="{"".join(runs)}" fill="none"{self._stroke(kind)}/>')
 
     def broken_line(self, kind: Kind, x1: Px, y1: Px, x2: Px, y2: Px) -> None:
         """A line that leaves out what would run through a text."""
@@ -77,34 +86,26 @@ class Drawing:
         """A run of straight lines through the points."""
         for x, y in points:
             self._see(Area(x, y, x, y))
-        self.parts.append(
-            element("polyline", {"points": _written(points), "fill": "none", **self._stroke(kind)})
-        )
+        run = f'points="{_points(points)}" fill="none"'
+        self.parts.append(f"<polyline {run}{self._stroke(kind)}/>")
 
     def rect(self, kind: Kind, area: Area, *, target: bool = False) -> None:
         """An outline; a `target` can be clicked anywhere inside."""
         self._see(area)
-        place: dict[str, str | Px | None] = {
-            "x": area.left,
-            "y": area.top,
-            "width": area.width,
-            "height": area.height,
-        }
-        events: dict[str, str | Px | None] = {"pointer-events": "all" if target else None}
-        self.parts.append(
-            element("rect", {**place, "fill": "none", **events, **self._stroke(kind)})
-        )
+        place = f'x="{number(area.left)}" y="{number(area.top)}"'
+        size = f'width="{number(area.width)}" height="{number(area.height)}"'
+        events = ' pointer-events="all"' if target else ""
+        self.parts.append(f'<rect {place} {size} fill="none"{events}{self._stroke(kind)}/>')
 
-    def circle(self, kind: Kind, x: Px, y: Px, radius: Px, *, filled: bool = False) -> None:
+    def circle(self, kind: Kind, x: Px, y: Px, radius: Px) -> None:
         self._see(Area(x - radius, y - radius, x + radius, y + radius))
-        fill = self.ink.colour if filled else "none"
-        self.parts.append(
-            element("circle", {"cx": x, "cy": y, "r": radius, "fill": fill, **self._stroke(kind)})
-        )
+        place = f'cx="{number(x)}" cy="{number(y)}" r="{number(radius)}"'
+        self.parts.append(f'<circle {place} fill="none"{self._stroke(kind)}/>')
 
     def solid(self, points: Sequence[tuple[Px, Px]]) -> None:
         """A small filled shape, an arrowhead."""
-        self.parts.append(element("polygon", {"points": _written(points), "fill": self.ink.colour}))
+        run = written({"points": _points(points), "fill": self.ink.colour})
+        self.parts.append(f"<polygon{run}/>")
 
     def text(
         self,
@@ -137,11 +138,9 @@ class Drawing:
             return False
         return not any(area.overlaps(each) for each in self.taken)
 
-    def opened(self, name: str, attributes: Mapping[str, str | None]) -> int:
+    def opened(self, name: str, attributes: Mapping[str, str | None]) -> None:
         """Begin a group: what is drawn from here goes inside it at `closed`."""
-        written = element(name, attributes, "\0")
-        self.parts.append(written.partition("\0")[0])
-        return len(self.parts) - 1
+        self.parts.append(f"<{name}{written(attributes)}>")
 
     def closed(self, name: str) -> None:
         self.parts.append(f"</{name}>")
@@ -178,18 +177,25 @@ class Drawing:
         }
         return element("svg", attributes, element("title", {}, words(title)), *self.parts)
 
-    def _stroke(self, kind: Kind) -> dict[str, str | Px | None]:
-        width, dashes = _LINES[kind]
-        return {
-            "class": f"line-{kind}",
-            "stroke": self.ink.colour,
-            "stroke-width": width,
-            "stroke-dasharray": dashes,
-        }
+    def _stroke(self, kind: Kind) -> str:
+        return _stroke(kind, self.ink.colour)
 
     def _see(self, area: Area) -> None:
         self.seen.append(area)
 
 
-def _written(points: Sequence[tuple[Px, Px]]) -> str:
+@cache
+def _stroke(kind: Kind, colour: str) -> str:
+    width, dashes = _LINES[kind]
+    return written(
+        {
+            "class": f"line-{kind}",
+            "stroke": colour,
+            "stroke-width": width,
+            "stroke-dasharray": dashes,
+        }
+    )
+
+
+def _points(points: Sequence[tuple[Px, Px]]) -> str:
     return " ".join(f"{number(x)},{number(y)}" for x, y in points)

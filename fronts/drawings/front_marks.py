@@ -149,9 +149,7 @@ def _stop_frame(drawing: Drawing, area: Area) -> None:
             Area(area.left, inner.top, inner.left, inner.bottom),
             Area(inner.right, inner.top, area.right, inner.bottom),
         ]
-    for strip in strips:
-        for x1, y1, x2, y2 in hatching(strip, _HATCH_PITCH):
-            drawing.line("hatch", x1, y1, x2, y2)
+    drawing.lines("hatch", (line for strip in strips for line in hatching(strip, _HATCH_PITCH)))
 
 
 def hatching(area: Area, pitch: Px) -> Iterator[tuple[Px, Px, Px, Px]]:

@@ -25,13 +25,14 @@ class Scale:
     bottom: Mm = ORIGIN
 
     def length(self, mm: Mm) -> Px:
-        return round(mm * self.thousandths / 10)
+        # Half up, in whole numbers: ten times as quick as rounding a Fraction.
+        return (2 * mm.numerator * self.thousandths + 10 * mm.denominator) // (20 * mm.denominator)
 
     def x(self, mm: Mm) -> Px:
-        return self.length(mm - self.left)
+        return self.length(mm) - self.length(self.left)
 
     def y(self, mm: Mm) -> Px:
-        return -self.length(mm - self.bottom)
+        return self.length(self.bottom) - self.length(mm)
 
     def area(self, x: Mm, y: Mm, width: Mm, height: Mm) -> Area:
         return Area(self.x(x), self.y(y + height), self.x(x + width), self.y(y))

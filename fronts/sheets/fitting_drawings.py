@@ -22,8 +22,8 @@ _WIDTHS: dict[int, tuple[Px, Px]] = {
 }
 """Width for the cabinet, and for each front's back, where so many drawings stand in a row."""
 
-_UPRIGHT: Px = 206_00
-_UNDER: Px = 412_00
+_UPRIGHT: Px = 196_00
+_UNDER: Px = 392_00
 """Widths beside a column of figures: of the cabinet and the back, and of the jig below both."""
 
 _BESIDE: tuple[Px, Px, Px] = (334_00, 130_00, 162_00)

@@ -10,7 +10,7 @@ from fronts.drawings.svg import Px
 from fronts.rules.results import Finding
 from fronts.sheets.steps import Work
 
-PAGE: Px = 925_00
+PAGE: Px = 902_00
 HEADING: Px = 25_00
 _LINE: Px = 17_50
 _ROW: Px = 26_00
