@@ -1,0 +1,70 @@
+"""A kitchen whose parts are planned, and the form that plans them, for the cut page's tests."""
+
+from typing import Any
+
+from django.test import Client
+
+from fronts.models import CutPlan, PlanState
+from fronts.rules.practice import inches
+from fronts.selectors.kitchens import schedule_of
+from fronts.selectors.plans import Group, groups_of
+from fronts.services.cutting import plan_work
+from fronts.services.standards import standard_set
+from shopjobs.models import Job
+from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
+
+HTMX = {"HX-Request": "true"}
+HALF = inches(1, 2)
+
+
+def cut_kitchen(job: Job) -> Job:
+    """A plywood door, a five-piece maple door, and a stack of three MDF drawer fronts."""
+    standard_set(
+        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
+        overlay_bottom=HALF,
+    )  # fmt: skip
+    one = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=one, front_material="birch plywood")
+    two = CabinetFactory.create(job=job, label="B2", x=inches(18))
+    OpeningFactory.create(cabinet=two, front_build="five-piece", front_material="hard maple")
+    three = CabinetFactory.create(job=job, label="B3", x=inches(36))
+    stack = OpeningFactory.create(
+        cabinet=three, closed_by="drawers", hinged="", count=3, front_material="MDF"
+    )
+    for index in range(3):
+        BoxFactory.create(opening=stack, index=index)
+    return job
+
+
+def address(job: Job) -> str:
+    """The cut page of the job."""
+    return f"/jobs/{job.pk}/cut/"
+
+
+def groups(job: Job) -> dict[str, Group]:
+    """The job's materials by name; the frame's sticks as "frame"."""
+    found = groups_of(schedule_of(job).parts)
+    return {"frame" if each.sticks else each.material: each for each in found}
+
+
+def make_plan(client: Client, job: Job, *, htmx: bool = False, **changes: str) -> Any:
+    """Post the form as it is offered, but for the changes (by material, field and row)."""
+    posted = {"kerf": "1/8", "trim": "1/4", "ends": "1/2", "safe": "3", "seconds": "5"}
+    for name, group in groups(job).items():
+        posted |= {f"{group.key}-0-length": "96", f"{group.key}-0-width": "48"}
+        if group.sticks:
+            posted[f"{group.key}-kind"] = "sticks"
+        for said, typed in changes.items():
+            material, _, field = said.partition("__")
+            if field and material == name.partition(" ")[0]:
+                posted[f"{group.key}-{field.replace('_', '-')}"] = typed
+    posted |= {name: typed for name, typed in changes.items() if "__" not in name}
+    return client.post(address(job), posted, headers=HTMX if htmx else {})
+
+
+def finish(job: Job) -> CutPlan:
+    """Work out the plan that was begun."""
+    begun = CutPlan.objects.get(job=job, state=PlanState.WORKING)
+    plan_work(plan_id=begun.pk)
+    begun.refresh_from_db()
+    return begun
