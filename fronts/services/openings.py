@@ -50,11 +50,11 @@ def opening_change(
     _keep(opening)
     left = opening.count if opening.closed_by in BOXED else 0
     boxes = Box.objects.filter(opening=opening, index__gte=left)
-    if boxes and not confirmed:
-        raise BoxesInTheWay(
-            f"What closes {opening} now has no place for its boxes.", [str(box) for box in boxes]
-        )
-    boxes.delete()
+    names = [str(box) for box in boxes]
+    if names and not confirmed:
+        raise BoxesInTheWay(f"What closes {opening} now has no place for its boxes.", names)
+    if names:
+        boxes.delete()
     job_changed(job=_job(opening), text=f"Changed opening {opening}", by=by, at=at)
     return opening
 
