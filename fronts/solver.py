@@ -26,11 +26,12 @@ class SolverError(RuntimeError):
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """`duals` belong to the rows; empty for an integer answer."""
+    """`duals` belong to the rows (none for an integer answer); `bound` is the least possible."""
 
     value: float
     amounts: Floats
     duals: Floats
+    bound: float
 
 
 class LinearProgram:
@@ -79,7 +80,7 @@ class LinearProgram:
             return None
         found = self._solver.getSolution()
         value = self._solver.getInfo().objective_function_value
-        return Answer(value, np.array(found.col_value), np.array(found.row_dual))
+        return Answer(value, np.array(found.col_value), np.array(found.row_dual), value)
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,7 +136,7 @@ def _run_integer(solver: Any, limits: IntegerLimits) -> Answer | None:
     if info.primal_solution_status != highspy.SolutionStatus.kSolutionStatusFeasible:
         return None
     amounts = np.array(solver.getSolution().col_value)
-    return Answer(info.objective_function_value, amounts, np.empty(0))
+    return Answer(info.objective_function_value, amounts, np.empty(0), info.mip_dual_bound)
 
 
 class _Silent(highspy.Highs):

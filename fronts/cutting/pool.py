@@ -1,13 +1,18 @@
 """The pool of sheet layouts that have been seen, and the best whole choice among them."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from math import inf
 
 from fronts.cutting import columns as col
 from fronts.cutting.columns import Column, Packing
+from fronts.cutting.generation import WEIGHT
 from fronts.cutting.lattice import Lattice
 from fronts.solver import IntegerLimits, solve_integer
 
 MOST_COLUMNS = 6_000
+TRIED = 900
+"""Columns that one integer program chooses from."""
 
 
 class Pool:
@@ -23,14 +28,19 @@ class Pool:
             if column.yields and len(self.columns) < MOST_COLUMNS:
                 self.columns.setdefault((column.board, column.yields), column)
 
-    def cover(self, best: Packing, target: int, seconds: float, nodes: int) -> Packing:
-        """The best of `best` and the least choice of columns that covers all parts."""
+    def cover(
+        self, best: Packing, target: int, limits: IntegerLimits, weights: Sequence[int] = ()
+    ) -> Packing:
+        """The best of `best` and the least choice of columns that covers all parts.
+
+        `weights` (the last prices of the parts) pick the columns that are worth trying.
+        """
         lattice = self.lattice
         self.add(column for column, _ in best.chosen)
-        columns = list(self.columns.values())
+        columns = self._promising(weights, [column for column, _ in best.chosen])
         limited = [b for b, board in enumerate(lattice.boards) if board.limit is not None]
         base = len(lattice.items)
-        rows = [(float(item.demand), float("inf")) for item in lattice.items]
+        rows = [(float(item.demand), inf) for item in lattice.items]
         rows += [(0.0, float(lattice.boards[b].limit or 0)) for b in limited]
         entries = []
         for column in columns:
@@ -39,13 +49,33 @@ class Pool:
                 entry.append((base + limited.index(column.board), 1.0))
             entries.append(entry)
         costs = [float(lattice.boards[c.board].cost) for c in columns]
-        limits = IntegerLimits(seconds, nodes, float(target) if best.chosen else None)
-        answer = solve_integer(costs, entries, rows, limits)
+        times = {(c.board, c.yields): 0.0 for c in columns}
+        for column, n in best.chosen:
+            times[column.board, column.yields] += n
+        start = None if best.short else [times[c.board, c.yields] for c in columns]
+        answer = solve_integer(
+            costs, entries, rows, replace(limits, target=float(target)), start=start
+        )
         if answer is None:
             return best
         picked = [(c, round(n)) for c, n in zip(columns, answer.amounts, strict=True) if n > 0.5]
         found = col.packing(sorted(picked, key=lambda pair: -_area(pair[0])), lattice)
         return min(best, found, key=lambda p: col.rank(p, lattice))
+
+    def _promising(self, weights: Sequence[int], must: Sequence[Column]) -> list[Column]:
+        columns = list(self.columns.values())
+        if weights and len(columns) > TRIED:
+            boards, dearest = self.lattice.boards, max(b.cost for b in self.lattice.boards) or 1
+
+            def lack(column: Column) -> float:
+                carried = sum(weights[item] * n for item, n in column.yields)
+                return boards[column.board].cost / dearest - carried / WEIGHT
+
+            columns = sorted(columns, key=lack)[:TRIED]
+        known = {(c.board, c.yields) for c in columns}
+        return columns + [
+            self.columns.get((c.board, c.yields), c) for c in must if (c.board, c.yields) not in known
+        ]
 
 
 def _area(column: Column) -> int:

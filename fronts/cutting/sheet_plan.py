@@ -13,10 +13,12 @@ from fronts.cutting.generation import Generation
 from fronts.cutting.lattice import Lattice
 from fronts.cutting.placing import Choice, Pick
 from fronts.cutting.pool import Pool
-from fronts.cutting.proof import Bound
+from fronts.cutting.proof import Bound, best
 from fronts.cutting.sheet_filling import Filler, Manner, Split, corner_filler, sheet_by_sheet
 from fronts.cutting.sheet_pricing import SheetPricer
+from fronts.cutting.sheet_proof import SheetProof
 from fronts.cutting.weighing import quick_bound
+from fronts.solver import IntegerLimits
 
 PASSES = 4_000
 _SEED = 1
@@ -27,12 +29,13 @@ _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
 def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
     """The best packing of sheets within the budget, never worse than the first quick one."""
     search = Search(lattice, budget)
-    search.passes(budget.share(0.25))
-    search.strips(budget.share(0.2))
-    if not search.done:
-        search.generate(budget.share(0.5))
-    if not search.done:
-        search.best = search.pool.cover(search.best, search.bound.cost, budget.left, 20_000)
+    search.passes(budget.share(0.15))
+    search.strips(budget.share(0.15))
+    search.generate(budget.share(0.3))
+    search.prove(budget.share(0.2))
+    search.choose(budget.share(0.5))
+    search.dive(budget.share(0.6))
+    search.choose(budget)
     return Found(search.best, search.bound)
 
 
@@ -43,6 +46,8 @@ class Search:
         self.lattice, self.budget = lattice, budget
         self.pool = Pool(lattice)
         self.pricer = SheetPricer(lattice)
+        self.generation: Generation | None = None
+        self.weights: list[int] = []
         self._passes = _passes(lattice)
         first = self._filled(corner_filler(lattice, *next(self._passes)), None)
         self.best = first
@@ -77,24 +82,67 @@ class Search:
             self._keep(self._filled(self._strip_filler(weights, turn // 4 % 2), budget))
 
     def generate(self, budget: Budget) -> None:
-        """Let the solver's prices ask for better sheets, then dive for whole ones."""
-        lattice = self.lattice
-        generation = Generation(lattice, self.pricer, [b.cost for b in lattice.boards])
-        generation.add(self.pool.columns.values())
-        generation.solve(budget.share(0.5), 200)
-        self.pool.add(generation.columns)
+        """Let the solver's prices ask for better sheets."""
+        if self.done or budget.over:
+            return
+        costs = [b.cost for b in self.lattice.boards]
+        self.generation = Generation(self.lattice, self.pricer, costs)
+        self.generation.add(self.pool.columns.values())
+        relaxed = self.generation.solve(budget, 200)
+        self.pool.add(self.generation.columns)
+        if relaxed is not None:
+            self.weights = relaxed.weights
 
-        def finish(left: list[int], open_boards: list[int | None]) -> list[tuple[Column, int]]:
-            order = sorted(range(len(left)), key=lambda i: -lattice.items[i].area)
-            filler = corner_filler(lattice, order, Manner("first", "big"))
-            return sheet_by_sheet(lattice, filler, left, open_boards)
+    def prove(self, budget: Budget) -> None:
+        """Price from above: where no sheet can carry much more, that is a bound."""
+        if self.done or budget.over:
+            return
+        costs = [b.cost for b in self.lattice.boards]
+        pricer = SheetProof(self.lattice)
+        proof_ = Generation(self.lattice, pricer, costs)
+        proof_.add(self.pool.columns.values())
+        relaxed = proof_.solve(budget, 40, enough=col.cost(self.best, self.lattice.boards))
+        self.pool.add(pricer.packed)
+        if relaxed is not None:
+            self.bound = best([self.bound, relaxed.bound])
 
+    def choose(self, budget: Budget) -> None:
+        """The best whole choice from the pool."""
+        if not self.done and not budget.over:
+            limits = IntegerLimits(budget.left, 20_000)
+            self.best = self.pool.cover(self.best, self.bound.cost, limits, self.weights)
+
+    def dive(self, budget: Budget) -> None:
+        """From the fractions of the linear program down to whole sheets."""
+        if self.generation is None:
+            return
+        self.generation.add(self.pool.columns.values())
         for skip in ((), (1,), (0, 1), (2,)):
             if budget.over or self.done:
                 break
-            dive = Dive(generation, finish, self.bound.cost, budget, skip, rounds=4)
+            dive = Dive(self.generation, self._finish, self.bound.cost, budget, skip, rounds=4)
             self.best = dive.run(self.best)
-        self.pool.add(generation.columns)
+        self.pool.add(self.generation.columns)
+
+    def _finish(
+        self, left: list[int], open_boards: list[int | None]
+    ) -> list[tuple[Column, int]]:
+        """What is left, in the quickest ways; the best of them."""
+        items = self.lattice.items
+        areas = [item.area for item in items]
+        order = sorted(range(len(left)), key=lambda i: -areas[i])
+        tries = []
+        for filler in (
+            corner_filler(self.lattice, order, Manner("first", "big")),
+            self._strip_filler(areas, 0),
+            self._strip_filler(areas, 1),
+        ):
+            rest, boards = list(left), list(open_boards)
+            found = sheet_by_sheet(self.lattice, filler, rest, boards)
+            lacking = sum(n * area for n, area in zip(rest, areas, strict=True))
+            cost = sum(self.lattice.boards[c.board].cost * n for c, n in found)
+            tries.append((lacking, cost, len(tries), found))
+        return min(tries)[3]
 
     def _strip_filler(self, weights: list[int], across: int) -> Filler:
         order = sorted(range(len(weights)), key=lambda i: -weights[i])

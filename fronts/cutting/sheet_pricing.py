@@ -1,6 +1,7 @@
 """Good sheets for given weights: strips both ways, and corners in the order of worth."""
 
 from collections.abc import Sequence
+from random import Random
 
 from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column, column
@@ -20,11 +21,15 @@ MANNERS = (
 )
 
 
+SHAKES = 150
+
+
 class SheetPricer:
     """Finds sheets by quick fillings; it proves nothing."""
 
     def __init__(self, lattice: Lattice) -> None:
         self.lattice = lattice
+        self.random = Random(5)
         boards = range(len(lattice.boards))
         self.strips = [
             [Strips(lattice, b, across=across) for across in (False, True)] for b in boards
@@ -51,14 +56,21 @@ class SheetPricer:
         """Sheets of much weight, by every quick way."""
         items = self.lattice.items
         live = [i for i in range(len(items)) if left[i] > 0 and weights[i] > 0]
-        dense = sorted(live, key=lambda i: -weights[i] / items[i].area)
-        heavy = sorted(live, key=lambda i: -weights[i])
-        choices = [Choice(self.lattice, board, order) for order in (dense, heavy)]
-        found = [strips.fill(weights, left, choices[0]) for strips in self.strips[board]]
+        density = {i: weights[i] / items[i].area for i in live}
+        dense = sorted(live, key=lambda i: -density[i])
+        choice = Choice(self.lattice, board, dense)
+        found = [strips.fill(weights, left, choice) for strips in self.strips[board]]
         size = self.lattice.boards[board]
-        for choice in choices:
-            for manner in MANNERS:
-                if budget.over:
-                    return found
-                found.append(fill(size, choice, left, manner))
+        for turn in range(SHAKES):
+            if budget.over:
+                break
+            spread = (0.05, 0.15, 0.4)[turn % 3]
+            power = (0.0, 0.3, 0.6, 1.0)[turn % 4]
+            worth = {
+                i: density[i] ** (1 - power) * weights[i] ** power
+                * (1 + self.random.uniform(-spread, spread))
+                for i in live
+            }
+            choice = Choice(self.lattice, board, sorted(live, key=lambda i: -worth[i]))
+            found.append(fill(size, choice, left, MANNERS[turn % len(MANNERS)]))
         return found

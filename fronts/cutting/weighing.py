@@ -8,6 +8,9 @@ higher-dimensional orthogonal packing problems"). A part that may turn counts th
 
 from collections.abc import Iterator, Sequence
 
+import numpy as np
+from numpy.typing import NDArray
+
 from fronts.cutting import proof
 from fronts.cutting.lattice import Board, Item, Lattice, Lie
 
@@ -82,3 +85,24 @@ def quick_bound(lattice: Lattice, enough: int | None = None) -> proof.Bound:
         return area
     stop = enough if enough is not None else 1 << 62
     return proof.best([area, stretched_bound(lattice, lattice.boards, stop)])
+
+
+def stretched_rows(lattice: Lattice) -> NDArray[np.float64]:
+    """Every pair of stretches as a row: its share of the largest board that each item takes."""
+    longest = max(b.length for b in lattice.boards)
+    widest = max(b.width for b in lattice.boards)
+    ways = [sorted({lie[:2] for lies in item.loose for lie in lies}) for item in lattice.items]
+    lengths = sorted({length for lies in ways for length, _ in lies})
+    widths = sorted({width for lies in ways for _, width in lies})
+    row_of = {size: k for k, size in enumerate(lengths)}
+    col_of = {size: k for k, size in enumerate(widths)}
+    along = np.array([[w[s] / top for s in lengths] for w, top in _stretches(longest, lengths)])
+    up = np.array([[w[s] / top for s in widths] for w, top in _stretches(widest, widths)])
+    lightest: NDArray[np.float64] | None = None
+    for turn in range(2):
+        picked = [lies[min(turn, len(lies) - 1)] for lies in ways]
+        a, b = along[:, [row_of[p[0]] for p in picked]], up[:, [col_of[p[1]] for p in picked]]
+        product = (a[:, None, :] * b[None, :, :]).reshape(-1, len(ways))
+        lightest = product if lightest is None else np.minimum(lightest, product)
+    rows = np.zeros((0, len(ways))) if lightest is None else lightest
+    return np.unique(rows.round(12), axis=0)
