@@ -1,9 +1,11 @@
 """The forms of an opening: all of it, or only what was measured on site."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable
 from typing import Any
 
 from django import forms
+from django.db.models import QuerySet
+from django.utils.functional import cached_property
 
 from fronts.forms.kitchen import Group, KitchenForm
 from fronts.forms.sizes import Size, Sizes
@@ -104,18 +106,26 @@ class OpeningForm(MeasuredForm):
     shift_x = Size(label="Moved to the right", signed=True, zero=True, required=False)
     shift_y = Size(label="Moved up", signed=True, zero=True, required=False)
 
-    def __init__(self, *args: Any, doors: Sequence[DoorOnHand], **kwargs: Any) -> None:
+    def __init__(self, *args: Any, doors: Iterable[DoorOnHand], **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
-        self.doors = {str(door.pk): door for door in doors}
+        self.on_hand = doors
         field = self.fields["front_door"]
         if isinstance(field, forms.ChoiceField):
-            field.choices = [
-                ("", "A new front"),
-                (CHOOSE, "Whichever door on hand fits best"),
-                *((key, f"Door {door.label}") for key, door in self.doors.items()),
-            ]
+            field.choices = self._fronts
         self.fields["count"].widget = forms.TextInput(attrs={"inputmode": "numeric"})
         self.offer("hinged", "left")
+
+    @cached_property
+    def doors(self) -> dict[str, DoorOnHand]:
+        """The doors on hand by what the list calls them."""
+        return {str(door.pk): door for door in self.on_hand}
+
+    def _fronts(self) -> list[tuple[str, str]]:
+        return [
+            ("", "A new front"),
+            (CHOOSE, "Whichever door on hand fits best"),
+            *((key, f"Door {door.label}") for key, door in self.doors.items()),
+        ]
 
     def clean(self) -> dict[str, Any]:
         """Drop what the chosen way of closing has no use for."""
@@ -136,16 +146,16 @@ class OpeningForm(MeasuredForm):
         values = {**super().values}
         wish = values.pop("front_door")
         values["front_choose"] = wish == CHOOSE
-        values["front_door"] = self.doors.get(wish)
+        values["front_door"] = self.doors[wish] if wish and wish != CHOOSE else None
         for name in ("shift_x", "shift_y"):
             values[name] = values[name] or Mm(0)
         return values
 
 
-def door_names(job: Job) -> list[DoorOnHand]:
-    """The job's doors on hand, to be named in a list."""
+def door_names(job: Job) -> QuerySet[DoorOnHand]:
+    """The job's doors on hand, to be named in a list; asked for only where one is named."""
     doors = DoorOnHand.objects.filter(job=job).order_by("position", "pk")
-    return list(doors.only("label", "job"))
+    return doors.only("label", "job")
 
 
 def door_key(opening: Opening) -> str:

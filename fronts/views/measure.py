@@ -27,7 +27,7 @@ FOLLOWS = "walls"
 """The part that is worked out: it follows every change, and brings findings and fronts."""
 
 
-@job_view("measure")
+@job_view("measure", "GET", "HEAD")
 def job_measure(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the whole job; for htmx the part that it asks to see again."""
     if wants_part(request) and request.htmx.target not in (None, FOLLOWS):

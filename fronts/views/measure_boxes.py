@@ -73,7 +73,9 @@ def box_remove_page(
     if request.method == "POST":
         box_remove(opening=opening, index=index, **who(request))
         return done(request, job, target, f"{name} is removed.")
-    question = AskFirst(f"Remove {name[0].lower()}{name[1:]}?", ["its sizes", "its shelf-pin holes"])
+    question = AskFirst(
+        f"Remove {name[0].lower()}{name[1:]}?", ["its sizes", "its shelf-pin holes"]
+    )
     action = reverse("fronts:box-remove", args=[job.pk, opening.pk, index])
     return ask(request, job, target, question, action, "Remove the box")
 

@@ -166,7 +166,7 @@ def cabinet_copy_page(request: SignedInRequest, job: Job, cabinet_id: int) -> Ht
     return done(request, job, "cabinets", said, anchor=f"cabinet-{made[0].pk}")
 
 
-@job_view("edit_kitchen")
+@job_view("edit_kitchen", "POST")
 def cabinet_move_by(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
     """Move a cabinet one place up or down among those of its wall."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
@@ -175,7 +175,7 @@ def cabinet_move_by(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     up = request.POST.get("to") == "up"
     places = range(place - 1, -1, -1) if up else range(place + 1, len(order))
     to = next((i for i in places if order[i].wall == cabinet.wall), place)
-    if request.method == "POST" and to != place:
+    if to != place:
         cabinet_move(cabinet=cabinet, to=to, **who(request))
     said = f"Cabinet {cabinet.label} is moved."
     return done(request, job, "cabinets", said, anchor=f"cabinet-{cabinet.pk}")

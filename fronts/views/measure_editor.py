@@ -54,9 +54,12 @@ class Editor:
 
 
 def job_view(
-    capability: Capability,
+    capability: Capability, *methods: str
 ) -> Callable[[Callable[Concatenate[SignedInRequest, Job, P], HttpResponse]], AnyView[Any]]:
-    """Hand the view its job; while one request changes a job, others that would wait."""
+    """Hand the view its job; while one request changes a job, others that would wait.
+
+    `methods` are those that the view answers, GET and POST where none is named.
+    """
 
     def guard(
         view: Callable[Concatenate[SignedInRequest, Job, P], HttpResponse],
@@ -73,7 +76,7 @@ def job_view(
                 job = _one_of(jobs.select_for_update(), request, job_id)
                 return view(request, job, *args, **kwargs)
 
-        return require_http_methods(["GET", "HEAD", "POST"])(found)
+        return require_http_methods([*(methods or ("GET", "HEAD", "POST"))])(found)
 
     return guard
 

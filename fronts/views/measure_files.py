@@ -25,7 +25,7 @@ MOST_SHOWN = 200
 _NOT_IN_A_NAME = re.compile(r"[^A-Za-z0-9._-]+")
 
 
-@job_view("measure")
+@job_view("measure", "GET", "HEAD")
 def job_file(request: SignedInRequest, job: Job) -> HttpResponse:
     """Hand out the job's kitchen as a job file."""
     text = jobfile.write(kitchen_of(job))

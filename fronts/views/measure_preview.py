@@ -28,7 +28,7 @@ PREVIEW = "fronts/measure/edit.html#preview"
 NOT_YET = "fronts/measure/edit.html#not-yet"
 
 
-@job_view("edit_kitchen")
+@job_view("edit_kitchen", "GET")
 def cabinet_new_preview(request: SignedInRequest, job: Job) -> HttpResponse:
     """The new cabinet with its face, as far as it is typed."""
     cabinets = list(cabinets_of(job))
@@ -42,7 +42,7 @@ def cabinet_new_preview(request: SignedInRequest, job: Job) -> HttpResponse:
     return _drawn(request, "cabinet-new", with_cabinet(kitchen_of(job), facts, None), facts)
 
 
-@job_view("edit_kitchen")
+@job_view("edit_kitchen", "GET")
 def cabinet_preview(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
     """The cabinet with its openings, at the sizes that are typed."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
@@ -58,14 +58,14 @@ def cabinet_preview(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     return _drawn(request, target, with_cabinet(kitchen, facts, before.label), facts)
 
 
-@job_view("edit_kitchen")
+@job_view("edit_kitchen", "GET")
 def opening_new_preview(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
     """The cabinet with the new opening, as far as it is typed."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
     return _opening(request, job, cabinet, f"opening-new-{cabinet.pk}", None)
 
 
-@job_view("edit_kitchen")
+@job_view("edit_kitchen", "GET")
 def opening_preview(request: SignedInRequest, job: Job, opening_id: int) -> HttpResponse:
     """The cabinet with the opening as it is typed."""
     opening = found_or_404(opening_of, job, opening_id)

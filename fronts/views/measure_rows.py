@@ -41,6 +41,11 @@ class OpeningRow:
     def key(self) -> str:
         return f"opening-{self.id}"
 
+    @property
+    def next_box(self) -> int | None:
+        """The first box that nobody measured."""
+        return next((each.index for each in self.boxes if not each.text), None)
+
 
 @dataclass(frozen=True, slots=True)
 class CabinetRow:

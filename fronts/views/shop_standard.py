@@ -1,5 +1,6 @@
 """The shop's own page of habits: its standard, stock, numbers and tables."""
 
+import hashlib
 from collections.abc import Callable
 
 from django.contrib import messages
@@ -14,6 +15,8 @@ from fronts.forms.numbers import NumbersForm
 from fronts.forms.standards import StandardForm
 from fronts.forms.stock import StockForm
 from fronts.forms.tables import TablesForm
+from fronts.forms.version import version_of
+from fronts.models import ShopNumber, Stock
 from fronts.selectors.standards import standard_levels
 from fronts.services.shelf import practice_set, stock_set
 from fronts.services.standards import shared_level_of, standard_set, tables_set
@@ -24,6 +27,7 @@ from shopjobs.pages import go_to, render_page
 
 PAGE = "fronts/measure/shop_standard.html"
 FORMS = ("standard", "stock", "numbers", "tables")
+_STALE = "Somebody saved this while you were typing. Save again to put yours in its place."
 _HEADS = {
     "standard": "How fronts lie",
     "stock": "Stock",
@@ -38,6 +42,9 @@ def shop_standard(request: SignedInRequest) -> HttpResponse:
     """Show and change how this shop works; each of the forms is saved by itself."""
     name = request.POST.get("form", "")
     forms = {each: _MAKERS[each](request, each == name) for each in FORMS}
+    versions = _versions(request.shop)
+    for each, form in forms.items():
+        form.initial["version"] = versions[each]
     changed = forms.get(name)
     if changed is not None and _kept(request, name, changed):
         messages.success(request, f"{_HEADS[name]}: saved.")
@@ -47,8 +54,26 @@ def shop_standard(request: SignedInRequest) -> HttpResponse:
     return render_page(request, PAGE, context, status=422 if changed is not None else 200)
 
 
+def _versions(shop: Shop) -> dict[str, str]:
+    """What each of the forms was made from."""
+    standard = version_of(shared_level_of(shop))
+    stock = Stock.objects.filter(shop=shop, job=None).first()
+    rows = ShopNumber.objects.filter(shop=shop, job=None).order_by("name")
+    numbers = "-".join(str(each.pk) for each in rows)
+    return {
+        "standard": standard,
+        "tables": standard,
+        "stock": version_of(stock) if stock else "",
+        "numbers": hashlib.sha256(numbers.encode()).hexdigest()[:16],
+    }
+
+
 def _kept(request: SignedInRequest, name: str, form: KitchenForm) -> bool:
     if not form.is_valid():
+        return False
+    if form.data.get("version", form.initial["version"]) != form.initial["version"]:
+        form.add_error(None, _STALE)
+        form.data = {**dict(form.data.items()), "version": form.initial["version"]}
         return False
     try:
         with transaction.atomic():

@@ -159,7 +159,7 @@ def test_deleting_asks_in_place(page: Page, job: Job) -> None:
 
 def test_fields_that_mean_nothing_are_put_away(page: Page, job: Job) -> None:
     """A door asks for its hinges, a stack for its drawers."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     page.goto(f"/jobs/{job.pk}/openings/{opening.pk}/")
     expect(page.get_by_label("Hinged")).to_be_visible()
     expect(page.get_by_label("How many drawers")).to_be_hidden()
@@ -219,7 +219,7 @@ def test_nothing_scrolls_sideways_but_drawings_and_tables(page: Page, job: Job) 
     """No page is wider than its window; a wide drawing scrolls in a box that takes the focus."""
     furnish(job)
     for place in range(6):
-        CabinetFactory(job=job, label=f"C{place}")
+        CabinetFactory.create(job=job, label=f"C{place}")
     opening = Opening.objects.get(cabinet__label="B2")
     start = f"/jobs/{job.pk}/"
     for address in (

@@ -32,12 +32,12 @@ def overlaid(job: Job) -> None:
 def furnish(job: Job) -> None:
     """Two cabinets: a door, and a drawer with its box; a door on hand."""
     overlaid(job)
-    OpeningFactory(cabinet=CabinetFactory(job=job))
-    drawer = OpeningFactory(
-        cabinet=CabinetFactory(job=job, label="B2", x=inches(18)), closed_by="drawer"
+    OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+    drawer = OpeningFactory.create(
+        cabinet=CabinetFactory.create(job=job, label="B2", x=inches(18)), closed_by="drawer"
     )
-    BoxFactory(opening=drawer)
-    DoorOnHandFactory(job=job)
+    BoxFactory.create(opening=drawer)
+    DoorOnHandFactory.create(job=job)
 
 
 def typed_in(page: str, name: str) -> str:

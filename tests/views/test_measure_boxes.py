@@ -44,7 +44,7 @@ def rows(prefix: str, *filled: dict[str, str]) -> dict[str, Any]:
 
 def test_a_box_is_entered_with_its_shelf_pins(job: Job, desk: Client) -> None:
     """The box and its rows of holes are one form; empty rows are none."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job), closed_by="pull-out")
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job), closed_by="pull-out")
     pins = {"x": "1 1/2", "y": "3", "pitch": "1", "count": "20", "diameter": "1/4"}
 
     answer = desk.post(
@@ -62,9 +62,9 @@ def test_a_box_is_entered_with_its_shelf_pins(job: Job, desk: Client) -> None:
 
 def test_the_next_box_is_built_like_the_last(job: Job, desk: Client) -> None:
     """Its slide, thickness and clearance are those of the last box; its width follows."""
-    BoxFactory(opening__cabinet__job=job)
-    other = OpeningFactory(
-        cabinet=CabinetFactory(job=job), width=inches(12), closed_by="drawers", count=3
+    BoxFactory.create(opening__cabinet__job=job)
+    other = OpeningFactory.create(
+        cabinet=CabinetFactory.create(job=job), width=inches(12), closed_by="drawers", count=3
     )
 
     page = desk.get(f"/jobs/{job.pk}/openings/{other.pk}/boxes/2/").text
@@ -86,7 +86,7 @@ def test_a_row_that_is_half_filled_in_is_refused(
     row: dict[str, str], message: str, job: Job, desk: Client
 ) -> None:
     """The message stands in the row, and the box is not entered either."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job), closed_by="drawer")
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job), closed_by="drawer")
     posted = BOX | rows(f"pins-{opening.pk}-0", row)
 
     answer = desk.post(f"/jobs/{job.pk}/openings/{opening.pk}/boxes/0/", posted, headers=HTMX)
@@ -98,7 +98,7 @@ def test_a_row_that_is_half_filled_in_is_refused(
 
 def test_a_table_without_its_count_of_rows_is_refused(job: Job, desk: Client) -> None:
     """A form whose table was torn off is refused in words."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job), closed_by="drawer")
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job), closed_by="drawer")
 
     answer = desk.post(f"/jobs/{job.pk}/openings/{opening.pk}/boxes/0/", BOX)
 
@@ -108,8 +108,8 @@ def test_a_table_without_its_count_of_rows_is_refused(job: Job, desk: Client) ->
 
 def test_a_box_stands_only_behind_a_drawer(job: Job, desk: Client) -> None:
     """A door has no box, and a single drawer no second one."""
-    door = OpeningFactory(cabinet=CabinetFactory(job=job))
-    drawer = OpeningFactory(cabinet=CabinetFactory(job=job), closed_by="drawer")
+    door = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+    drawer = OpeningFactory.create(cabinet=CabinetFactory.create(job=job), closed_by="drawer")
 
     for opening, index in ((door, 0), (drawer, 1)):
         address = f"/jobs/{job.pk}/openings/{opening.pk}/boxes/{index}/"
@@ -119,7 +119,7 @@ def test_a_box_stands_only_behind_a_drawer(job: Job, desk: Client) -> None:
 
 def test_removing_a_box_asks_first(job: Job, desk: Client) -> None:
     """The question comes before the box goes."""
-    box = BoxFactory(opening__cabinet__job=job)
+    box = BoxFactory.create(opening__cabinet__job=job)
     address = f"/jobs/{job.pk}/openings/{box.opening_id}/boxes/0/remove/"
 
     assert "Remove box of B1.a?" in desk.get(address, headers=HTMX).text
@@ -155,7 +155,7 @@ def test_a_bore_outside_the_door_is_refused(job: Job, desk: Client) -> None:
 
 def test_a_door_is_changed_and_its_bores_taken_out(job: Job, desk: Client) -> None:
     """A row that was emptied is gone."""
-    door = DoorOnHandFactory(job=job)
+    door = DoorOnHandFactory.create(job=job)
     HingeBore.objects.create(door=door, x=inches(1), y=inches(3))
     address = f"/jobs/{job.pk}/doors/{door.pk}/"
     page = desk.get(address).text

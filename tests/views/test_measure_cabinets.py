@@ -95,7 +95,7 @@ def test_a_refused_form_keeps_what_was_typed(
 
 def test_a_label_is_taken_once(job: Job, desk: Client) -> None:
     """A second cabinet of the same label is refused at its label."""
-    CabinetFactory(job=job)
+    CabinetFactory.create(job=job)
 
     answer = desk.post(f"/jobs/{job.pk}/cabinets/new/", NEW_CABINET)
 
@@ -123,8 +123,8 @@ def test_each_plain_face_is_laid_out(face: str, closed: list[str], job: Job, des
 
 def test_a_cabinet_is_changed_in_its_place(job: Job, desk: Client) -> None:
     """The form shows sizes as people say them; the answer is the changed cabinet alone."""
-    cabinet = CabinetFactory(job=job)
-    CabinetFactory(job=job)
+    cabinet = CabinetFactory.create(job=job)
+    CabinetFactory.create(job=job)
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/"
     page = desk.get(address, headers=HTMX).text
     assert typed_in(page, "height") == "30 1/2"
@@ -141,7 +141,7 @@ def test_a_cabinet_is_changed_in_its_place(job: Job, desk: Client) -> None:
 
 def test_openings_must_still_lie_in_their_cabinet(job: Job, desk: Client) -> None:
     """A cabinet can't become smaller than its openings; the message stands at the size."""
-    cabinet = OpeningFactory(cabinet=CabinetFactory(job=job)).cabinet
+    cabinet = OpeningFactory.create(cabinet=CabinetFactory.create(job=job)).cabinet
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/"
     version = version_in(desk.get(address).text)
 
@@ -157,7 +157,7 @@ def test_nobodys_newer_value_is_overwritten(
     job: Job, desk: Client, office: Person, signed_in: SignIn
 ) -> None:
     """A form that is older than what somebody else saved is answered with both values."""
-    cabinet = CabinetFactory(job=job)
+    cabinet = CabinetFactory.create(job=job)
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/"
     typed = {**NEW_CABINET, "wall": "North", "x": "0", "y": "4"}
     mine, theirs = (version_in(desk.get(address).text) for _ in range(2))
@@ -196,7 +196,7 @@ def test_a_copy_goes_to_the_end_of_the_run(job: Job, desk: Client) -> None:
 def test_a_cabinet_moves_among_those_of_its_wall(job: Job, desk: Client) -> None:
     """One step passes the next cabinet of the same wall; at the end it stays."""
     for label, wall in (("B1", "North"), ("S1", "South"), ("B2", "North")):
-        CabinetFactory(job=job, label=label, wall=wall)
+        CabinetFactory.create(job=job, label=label, wall=wall)
     cabinet = Cabinet.objects.get(label="B2")
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/move/"
 
@@ -233,7 +233,7 @@ def test_an_edit_asks_little_of_the_database(
     overlaid(job)
     cabinets = CabinetFactory.create_batch(12, job=job)
     for each in cabinets:
-        BoxFactory(opening=OpeningFactory(cabinet=each, closed_by="drawer"))
+        BoxFactory.create(opening=OpeningFactory.create(cabinet=each, closed_by="drawer"))
     address = f"/jobs/{job.pk}/cabinets/{cabinets[-1].pk}/"
     typed = {**NEW_CABINET, "label": "B12", "wall": "North", "x": "198", "y": "4"}
     version = version_in(desk.get(address).text)
@@ -249,9 +249,18 @@ def test_the_installer_enters_no_cabinets(
     end: str, job: Job, installer: Person, signed_in: SignIn
 ) -> None:
     """Cabinets are the desk's; the installer gets the page that says so."""
-    cabinet = CabinetFactory(job=job)
+    cabinet = CabinetFactory.create(job=job)
     address = f"/jobs/{job.pk}/" + end.format(pk=cabinet.pk)
 
     assert signed_in(installer).get(address).status_code == 403
     assert signed_in(installer).post(address, NEW_CABINET).status_code == 403
     assert labels(job) == ["B1"]
+
+
+def test_pages_are_only_asked_and_moves_only_told(job: Job, desk: Client) -> None:
+    """What shows takes no post, and what changes takes no get."""
+    cabinet = CabinetFactory.create(job=job)
+
+    assert desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/move/").status_code == 405
+    assert desk.post(f"/jobs/{job.pk}/").status_code == 405
+    assert desk.post(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/preview/").status_code == 405

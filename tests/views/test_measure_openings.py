@@ -35,7 +35,7 @@ def change(client: Client, opening: Opening, **typed: str) -> tuple[int, str]:
 
 def test_the_first_opening_starts_as_the_whole_face(job: Job, desk: Client) -> None:
     """An empty cabinet offers what its members leave."""
-    cabinet = CabinetFactory(job=job)
+    cabinet = CabinetFactory.create(job=job)
 
     page = desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/").text
 
@@ -47,8 +47,8 @@ def test_the_first_opening_starts_as_the_whole_face(job: Job, desk: Client) -> N
 
 def test_the_next_opening_starts_as_what_is_left(job: Job, desk: Client) -> None:
     """Under a drawer's opening the rest is offered, with members like the others."""
-    cabinet = CabinetFactory(job=job)
-    OpeningFactory(cabinet=cabinet, y=inches(24), height=inches(5), closed_by="drawer")
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet, y=inches(24), height=inches(5), closed_by="drawer")
 
     page = desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/").text
 
@@ -60,7 +60,7 @@ def test_the_next_opening_starts_as_what_is_left(job: Job, desk: Client) -> None
 
 def test_an_opening_is_entered_in_its_cabinet(job: Job, desk: Client) -> None:
     """htmx gets the opening's line and the way to the next one."""
-    cabinet = CabinetFactory(job=job)
+    cabinet = CabinetFactory.create(job=job)
 
     answer = desk.post(
         f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/", NEW_OPENING, headers=HTMX
@@ -75,7 +75,7 @@ def test_an_opening_is_entered_in_its_cabinet(job: Job, desk: Client) -> None:
 
 def test_an_opening_stays_in_its_cabinet(job: Job, desk: Client) -> None:
     """What goes past the cabinet is refused at the size that does."""
-    cabinet = CabinetFactory(job=job)
+    cabinet = CabinetFactory.create(job=job)
 
     answer = desk.post(
         f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/", {**NEW_OPENING, "width": "17"}
@@ -87,7 +87,7 @@ def test_an_opening_stays_in_its_cabinet(job: Job, desk: Client) -> None:
 
 def test_drawers_take_a_count_and_heights(job: Job, desk: Client) -> None:
     """Heights run from the top; an empty place shares the rest."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
 
     status, page = change(desk, opening, closed_by="drawers", count="3", heights="6,,")
 
@@ -113,7 +113,7 @@ def test_a_fault_stands_at_its_field(
     typed: dict[str, str], field: str, message: str, job: Job, desk: Client
 ) -> None:
     """Nothing is kept, and a folded part with a fault in it is open."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
 
     status, page = change(desk, opening, **typed)
 
@@ -127,7 +127,7 @@ def test_a_fault_stands_at_its_field(
 
 def test_what_a_door_has_no_use_for_is_no_fault(job: Job, desk: Client) -> None:
     """The count of a stack that is now a door is dropped, whatever it says."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
 
     status, _ = change(desk, opening, closed_by="door", count="none", heights="x")
 
@@ -137,8 +137,8 @@ def test_what_a_door_has_no_use_for_is_no_fault(job: Job, desk: Client) -> None:
 @pytest.mark.parametrize("choose", [True, False])
 def test_a_door_on_hand_becomes_the_front(choose: bool, job: Job, desk: Client) -> None:
     """The list offers each door by its label, and whichever fits best."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
-    door = DoorOnHandFactory(job=job)
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+    door = DoorOnHandFactory.create(job=job)
 
     _, page = change(desk, opening, front_door="choose" if choose else str(door.pk))
 
@@ -151,7 +151,7 @@ def test_a_door_on_hand_becomes_the_front(choose: bool, job: Job, desk: Client) 
 
 def test_boxes_that_lose_their_front_are_asked_about(job: Job, desk: Client) -> None:
     """A drawer that becomes a door would lose its box: that is said, and done once confirmed."""
-    opening = BoxFactory(opening__cabinet__job=job).opening
+    opening = BoxFactory.create(opening__cabinet__job=job).opening
 
     status, page = change(desk, opening, closed_by="door")
     assert status == 422
@@ -167,7 +167,7 @@ def test_the_installer_enters_what_was_measured(
     job: Job, installer: Person, signed_in: SignIn
 ) -> None:
     """Measured sizes are the installer's; nothing else of the opening changes with them."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     client, address = signed_in(installer), f"/jobs/{job.pk}/openings/{opening.pk}/measured/"
     page = client.get(address).text
     assert "planned 15" in page
@@ -204,7 +204,7 @@ def test_a_stale_opening_keeps_both_values(
     job: Job, desk: Client, installer: Person, signed_in: SignIn
 ) -> None:
     """What the installer measured meanwhile is not lost to a form that didn't know of it."""
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     address = f"/jobs/{job.pk}/openings/{opening.pk}/"
     stale = version_in(desk.get(address).text)
     site = signed_in(installer)
@@ -221,8 +221,8 @@ def test_a_stale_opening_keeps_both_values(
 
 def test_a_door_that_is_used_names_its_openings(job: Job, desk: Client) -> None:
     """Deleting a door on hand asks with the fronts that it makes."""
-    door = DoorOnHandFactory(job=job)
-    OpeningFactory(cabinet=CabinetFactory(job=job), front_door=door)
+    door = DoorOnHandFactory.create(job=job)
+    OpeningFactory.create(cabinet=CabinetFactory.create(job=job), front_door=door)
     address = f"/jobs/{job.pk}/doors/{door.pk}/delete/"
 
     assert "B1.a, which then gets a new front" in desk.get(address).text

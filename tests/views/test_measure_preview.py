@@ -72,7 +72,7 @@ def test_a_changed_opening_is_drawn_with_its_neighbours(job: Job, desk: Client) 
 def test_a_new_opening_is_drawn(job: Job, desk: Client) -> None:
     """The first opening of a cabinet is seen before it is entered."""
     overlaid(job)
-    cabinet = CabinetFactory(job=job)
+    cabinet = CabinetFactory.create(job=job)
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/preview/"
 
     assert "16 × 28 1/2" in desk.get(address, NEW_OPENING, headers=HTMX).text
@@ -83,7 +83,7 @@ def test_a_new_opening_is_drawn(job: Job, desk: Client) -> None:
 def test_a_changed_cabinet_is_drawn_with_its_openings(job: Job, desk: Client) -> None:
     """A cabinet is drawn as typed, unless its openings would not lie in it."""
     overlaid(job)
-    cabinet = OpeningFactory(cabinet=CabinetFactory(job=job)).cabinet
+    cabinet = OpeningFactory.create(cabinet=CabinetFactory.create(job=job)).cabinet
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/preview/"
     typed = {**NEW_CABINET, "x": "0", "y": "4"}
 

@@ -1,6 +1,7 @@
 """The house standard at its levels, the stock, and the shop's own page of habits."""
 
 from collections.abc import Callable
+from fractions import Fraction
 
 import pytest
 from django.test import Client
@@ -37,7 +38,7 @@ def test_what_is_inherited_says_from_where(job: Job, desk: Client) -> None:
     """Each level shows, greyed, what holds without it and whose word that is."""
     standard_set(owner=job.shop, at=NOW, gap_between=inches(3, 32))
     overlaid(job)
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
 
     page = desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/standard/").text
 
@@ -51,7 +52,7 @@ def test_what_is_inherited_says_from_where(job: Job, desk: Client) -> None:
 def test_a_level_is_set_and_let_go(level: str, job: Job, desk: Client) -> None:
     """What is typed holds from there on; emptied, the farther level holds again."""
     overlaid(job)
-    opening = OpeningFactory(cabinet=CabinetFactory(job=job))
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     address = f"/jobs/{job.pk}/" + level.format(c=opening.cabinet_id, o=opening.pk)
     own = {f"overlay_{side}": "3/8" for side in SIDES}
 
@@ -89,7 +90,7 @@ def test_half_a_standard_is_refused(
 
 def test_a_cabinets_own_standard_shows_in_the_list(job: Job, desk: Client) -> None:
     """A cabinet that does otherwise says so in its line."""
-    cabinet = CabinetFactory(job=job)
+    cabinet = CabinetFactory.create(job=job)
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/standard/"
 
     answer = desk.post(
@@ -124,7 +125,7 @@ def test_a_length_that_is_none_is_refused_in_its_list(job: Job, desk: Client) ->
 
 def test_the_shops_standard_holds_for_its_jobs(job: Job, desk: Client) -> None:
     """The owner says once how far fronts lap; every job follows."""
-    OpeningFactory(cabinet=CabinetFactory(job=job))
+    OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     own = {f"overlay_{side}": "1/2" for side in SIDES}
 
     answer = desk.post("/shop/standard/", {"form": "standard", **own})
@@ -150,7 +151,7 @@ def test_a_number_is_set_and_let_go(owner: Person, desk: Client) -> None:
 
     assert owner.shop is not None
     held = practice_in_force(owner.shop.pk, None)
-    assert (held.wide_drawer, held.spares * 2) == (inches(27), 15)
+    assert (held.wide_drawer, held.spares) == (inches(27), Fraction("7.5"))
     desk.post("/shop/standard/", {"form": "numbers"})
     assert not ShopNumber.objects.exists()
 
@@ -223,3 +224,19 @@ def test_the_shops_habits_are_the_owners(
 
     assert client.get("/shop/standard/").status_code == 403
     assert client.post("/shop/standard/", {"form": "numbers"}).status_code == 403
+
+
+def test_two_owners_do_not_overwrite_each_other_unseen(desk: Client) -> None:
+    """A form of the shop's that is older than what was saved says so before it is kept."""
+    page = desk.get("/shop/standard/").text
+    stale = page.split('name="form" value="standard"')[1].split('name="version"')[1]
+    version = stale.split('value="')[1].split('"')[0] if "value=" in stale.split(">")[0] else ""
+    desk.post("/shop/standard/", {"form": "standard", "least_gap": "1/8", "version": version})
+
+    answer = desk.post(
+        "/shop/standard/", {"form": "standard", "least_gap": "1/4", "version": version}
+    )
+
+    assert answer.status_code == 422
+    assert "Somebody saved this while you were typing" in answer.text
+    assert ShopStandard.objects.get().least_gap == inches(1, 8)
