@@ -11,7 +11,7 @@ from fronts.models import Cabinet, FitRecord
 from fronts.rules.practice import inches
 from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
-from tests.factories import NOW, make_box, make_cabinet, make_opening
+from tests.factories import NOW, BoxFactory, CabinetFactory, JobFactory, OpeningFactory
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
@@ -22,11 +22,13 @@ HALF = inches(1, 2)
 def cabinet(job: Job) -> Cabinet:
     """A cabinet with an inset door (gaps of 3/32 in) and a drawer."""
     standard_set(owner=job, at=NOW, mount="inset")
-    cabinet = make_cabinet(job)
-    make_opening(cabinet, height=inches(19))
-    drawer = make_opening(cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer")
-    make_box(drawer, height=inches(5))
-    make_cabinet(job, label="W1", wall="East", kind="wall", x=inches(20))
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet, height=inches(19))
+    drawer = OpeningFactory.create(
+        cabinet=cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer"
+    )
+    BoxFactory.create(opening=drawer, height=inches(5))
+    CabinetFactory.create(job=job, label="W1", wall="East", kind="wall", x=inches(20))
     return cabinet
 
 
@@ -171,7 +173,7 @@ def test_a_cabinet_of_another_job_is_not_there(
     cabinet: Cabinet, shop: object, installer: Person, signed_in: SignIn
 ) -> None:
     """A cabinet belongs to its job."""
-    other = Job.objects.create(shop=cabinet.job.shop, number="K-2")
+    other = JobFactory.create(shop=cabinet.job.shop)
 
     assert signed_in(installer).get(f"/jobs/{other.pk}/fit/{cabinet.pk}/").status_code == 404
 
