@@ -49,8 +49,10 @@ def rows_form(
     return table
 
 
-def stated(table: "BaseFormSet[RowForm]") -> list[Any]:
+def stated(table: "BaseFormSet[RowForm] | None") -> list[Any]:
     """What the rows that were filled in state, in their order."""
+    if table is None:
+        return []
     return [form.row for form in table.forms if form.has_changed()]
 
 

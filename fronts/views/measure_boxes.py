@@ -30,9 +30,24 @@ from shopjobs.models import Job
 def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) -> HttpResponse:
     """Enter or change the box behind one front of an opening."""
     opening = _boxed(job, opening_id, index)
-    boxes = boxes_of(opening)
-    box = boxes.get(index)
-    form = _form(request, job, opening, box, index)
+    box = boxes_of(opening).get(index)
+    editor = _editor(request, job, opening, box, index)
+    form = editor.form
+    if not form.is_bound:
+        return show_editor(request, editor)
+
+    def save() -> None:
+        made = box_set(opening=opening, index=index, **who(request), **form.values)
+        shelf_pins_set(box=made, rows=stated(editor.table), **who(request))
+
+    refusal = kept(request, editor, save, row=box)
+    return refusal or done(request, job, editor.target, f"{editor.heading} is saved.")
+
+
+def _editor(
+    request: SignedInRequest, job: Job, opening: Opening, box: Box | None, index: int
+) -> Editor:
+    here = [job.pk, opening.pk, index]
     table = rows_form(
         PinsForm,
         data=posted(request),
@@ -40,10 +55,9 @@ def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) ->
         prefix=f"pins-{opening.pk}-{index}",
         initial=pin_rows(box),
     )
-    here = [job.pk, opening.pk, index]
-    editor = Editor(
+    return Editor(
         job=job,
-        form=form,
+        form=_form(request, job, opening, box, index),
         target=f"opening-{opening.pk}",
         heading=f"{_name(opening, index)} of {opening}",
         action=reverse("fronts:box-edit", args=here),
@@ -52,15 +66,6 @@ def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) ->
         heads=tuple(heads(table)),
         remove=reverse("fronts:box-remove", args=here) if box else "",
     )
-    if not form.is_bound:
-        return show_editor(request, editor)
-
-    def save() -> None:
-        made = box_set(opening=opening, index=index, **who(request), **form.values)
-        shelf_pins_set(box=made, rows=stated(table), **who(request))
-
-    refusal = kept(request, editor, save, row=box)
-    return refusal or done(request, job, editor.target, f"{editor.heading} is saved.")
 
 
 @job_view("edit_kitchen")

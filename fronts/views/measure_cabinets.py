@@ -21,7 +21,6 @@ from fronts.services.cabinets import (
 )
 from fronts.services.faces import cabinet_enter
 from fronts.services.keeping import AskFirst
-from fronts.views.measure_drawing import drawn_cabinet
 from fronts.views.measure_editor import (
     Editor,
     found_or_404,
@@ -119,16 +118,15 @@ def cabinet_edit(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpRes
         heading=f"Cabinet {cabinet.label}",
         action=reverse("fronts:cabinet-edit", args=[job.pk, cabinet.pk]),
         preview=reverse("fronts:cabinet-preview", args=[job.pk, cabinet.pk]),
-        drawing="" if form.is_bound else drawn_cabinet(job, cabinet.label),
+        drawn=cabinet.label,
     )
     if not form.is_bound:
         return show_editor(request, editor)
-    refusal = kept(
-        request,
-        editor,
-        lambda: cabinet_change(cabinet=cabinet, **who(request), **form.values),
-        row=cabinet,
-    )
+
+    def save() -> None:
+        cabinet_change(cabinet=cabinet, **who(request), **form.values)
+
+    refusal = kept(request, editor, save, row=cabinet)
     part = target if cabinet.wall == wall else "cabinets"
     said = f"Cabinet {cabinet.label} is saved."
     return refusal or done(request, job, part, said, anchor=target)
@@ -138,19 +136,8 @@ def cabinet_edit(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpRes
 def cabinet_copy_page(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
     """Copy a cabinet with its openings and boxes to the end of its run."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
-    form = CopyForm(
-        posted(request), unit=job.unit, cabinet=cabinet, cabinets=list(cabinets_of(job))
-    )
-    form.fields["label"].widget.attrs["autofocus"] = True
-    editor = Editor(
-        job=job,
-        form=form,
-        target=f"cabinet-{cabinet.pk}",
-        heading=f"Copy cabinet {cabinet.label}",
-        action=reverse("fronts:cabinet-copy", args=[job.pk, cabinet.pk]),
-        button="Copy it",
-        hint="Its openings and boxes come with it. A door on hand that it names stays where it is.",
-    )
+    editor = _copy_editor(request, job, cabinet)
+    form = editor.form
     if not form.is_bound:
         return show_editor(request, editor)
     made: list[Cabinet] = []
@@ -164,6 +151,21 @@ def cabinet_copy_page(request: SignedInRequest, job: Job, cabinet_id: int) -> Ht
         return refusal
     said = f"Cabinet {cabinet.label} is copied as {made[0].label}."
     return done(request, job, "cabinets", said, anchor=f"cabinet-{made[0].pk}")
+
+
+def _copy_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
+    others = list(cabinets_of(job))
+    form = CopyForm(posted(request), unit=job.unit, cabinet=cabinet, cabinets=others)
+    form.fields["label"].widget.attrs["autofocus"] = True
+    return Editor(
+        job=job,
+        form=form,
+        target=f"cabinet-{cabinet.pk}",
+        heading=f"Copy cabinet {cabinet.label}",
+        action=reverse("fronts:cabinet-copy", args=[job.pk, cabinet.pk]),
+        button="Copy it",
+        hint="Its openings and boxes come with it. A door on hand that it names stays where it is.",
+    )
 
 
 @job_view("edit_kitchen", "POST")

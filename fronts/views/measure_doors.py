@@ -38,7 +38,7 @@ def door_new(request: SignedInRequest, job: Job) -> HttpResponse:
         return show_editor(request, editor)
 
     def save() -> None:
-        bores = stated(editor.table) if editor.table else []
+        bores = stated(editor.table)
         door_create(job=job, hinge_bores=bores, **who(request), **form.values)
 
     refusal = kept(request, editor, save)
@@ -58,7 +58,7 @@ def door_edit(request: SignedInRequest, job: Job, door_id: int) -> HttpResponse:
         return show_editor(request, editor)
 
     def save() -> None:
-        bores = stated(editor.table) if editor.table else []
+        bores = stated(editor.table)
         door_change(door=door, hinge_bores=bores, **who(request), **form.values)
 
     refusal = kept(request, editor, save, row=door)

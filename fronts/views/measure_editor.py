@@ -17,6 +17,7 @@ from fronts.forms.kitchen import KitchenForm
 from fronts.forms.rows import RowForm
 from fronts.forms.version import version_of
 from fronts.services.keeping import AskFirst
+from fronts.views.measure_drawing import drawn_cabinet
 from fronts.views.measure_stale import stale_message
 from shopjobs.access import AnyView, Capability, SignedInRequest, needs
 from shopjobs.models import Job
@@ -29,7 +30,11 @@ T = TypeVar("T")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Editor:
-    """A form, and where it stands: `target` is the id of the element that it replaces."""
+    """A form, and where it stands: `target` is the id of the element that it replaces.
+
+    `drawn` is the label of the cabinet that is drawn beside it, `preview` the address that
+    draws it as the form has it.
+    """
 
     job: Job
     form: KitchenForm
@@ -38,7 +43,7 @@ class Editor:
     action: str
     button: str = "Save"
     preview: str = ""
-    drawing: str = ""
+    drawn: str = ""
     table: "BaseFormSet[RowForm] | None" = None
     table_legend: str = ""
     heads: tuple[str, ...] = ()
@@ -113,6 +118,7 @@ def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) 
         {
             "editor": editor,
             "form": editor.form,
+            "drawing": drawn_cabinet(editor.job, editor.drawn) if editor.drawn else "",
             "job": editor.job,
             "step": "measure",
             "in_place": wants_part(request),

@@ -9,12 +9,11 @@ from django.utils import timezone
 from fronts.forms.next_opening import next_opening
 from fronts.forms.openings import MeasuredForm, OpeningForm, door_names
 from fronts.forms.version import version_of
-from fronts.models import Opening
+from fronts.models import Cabinet, Opening
 from fronts.selectors.kitchens import boxes_of, cabinet_of, opening_of, openings_of
 from fronts.services.keeping import AskFirst
 from fronts.services.openings import opening_change, opening_create, opening_delete
 from fronts.views.measure_cabinets import ask
-from fronts.views.measure_drawing import drawn_cabinet
 from fronts.views.measure_editor import (
     Editor,
     found_or_404,
@@ -34,26 +33,8 @@ from shopjobs.models import Job
 def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
     """Enter an opening; the form starts with the space that is still free."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
-    target = f"opening-new-{cabinet.pk}"
-    initial = next_opening(cabinet, list(openings_of(cabinet)), job.unit)
-    form = OpeningForm(
-        posted(request),
-        unit=job.unit,
-        doors=door_names(job),
-        initial=initial,
-        auto_id=f"{target}-%s",
-    )
-    form.fields["label"].widget.attrs["autofocus"] = True
-    editor = Editor(
-        job=job,
-        form=form,
-        target=target,
-        heading=f"New opening in cabinet {cabinet.label}",
-        action=reverse("fronts:opening-new", args=[job.pk, cabinet.pk]),
-        preview=reverse("fronts:opening-new-preview", args=[job.pk, cabinet.pk]),
-        drawing="" if form.is_bound else drawn_cabinet(job, cabinet.label),
-        button="Enter the opening",
-    )
+    editor = _new_editor(request, job, cabinet)
+    form, target = editor.form, editor.target
     if not form.is_bound:
         return show_editor(request, editor)
     made: list[Opening] = []
@@ -67,6 +48,28 @@ def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResp
     row = opening_row(made[0], job.unit)
     said, also = f"Opening {made[0]} is entered.", ("opening-added",)
     return done(request, job, target, said, also=also, opening=row)
+
+
+def _new_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
+    target = f"opening-new-{cabinet.pk}"
+    form = OpeningForm(
+        posted(request),
+        unit=job.unit,
+        doors=door_names(job),
+        initial=next_opening(cabinet, list(openings_of(cabinet)), job.unit),
+        auto_id=f"{target}-%s",
+    )
+    form.fields["label"].widget.attrs["autofocus"] = True
+    return Editor(
+        job=job,
+        form=form,
+        target=target,
+        heading=f"New opening in cabinet {cabinet.label}",
+        action=reverse("fronts:opening-new", args=[job.pk, cabinet.pk]),
+        preview=reverse("fronts:opening-new-preview", args=[job.pk, cabinet.pk]),
+        drawn=cabinet.label,
+        button="Enter the opening",
+    )
 
 
 @job_view("edit_kitchen")
@@ -85,25 +88,8 @@ def _edited(
     request: SignedInRequest, job: Job, opening_id: int, *, everything: bool
 ) -> HttpResponse:
     opening = found_or_404(opening_of, job, opening_id)
-    target, name = f"opening-{opening.pk}", str(opening)
-    known: dict[str, Any] = {"unit": job.unit, "opening": opening, "auto_id": f"{target}-%s"}
-    form: MeasuredForm = (
-        OpeningForm(posted(request), doors=door_names(job), **known)
-        if everything
-        else MeasuredForm(posted(request), **known)
-    )
-    form.initial["version"] = version_of(opening)
-    page = "opening-edit" if everything else "opening-measured"
-    preview = reverse("fronts:opening-preview", args=[job.pk, opening.pk])
-    editor = Editor(
-        job=job,
-        form=form,
-        target=target,
-        heading=f"Opening {name}",
-        action=reverse(f"fronts:{page}", args=[job.pk, opening.pk]),
-        preview=preview if everything else "",
-        drawing="" if form.is_bound else drawn_cabinet(job, opening.cabinet.label),
-    )
+    editor = _editor(request, job, opening, everything=everything)
+    form, target = editor.form, editor.target
     if not form.is_bound:
         return show_editor(request, editor)
 
@@ -116,6 +102,27 @@ def _edited(
         return refusal
     said, row = f"Opening {opening} is saved.", opening_row(opening, job.unit)
     return done(request, job, target, said, template=f"{PAGE}#opening", opening=row)
+
+
+def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything: bool) -> Editor:
+    target, here = f"opening-{opening.pk}", [job.pk, opening.pk]
+    known: dict[str, Any] = {"unit": job.unit, "opening": opening, "auto_id": f"{target}-%s"}
+    form: MeasuredForm = (
+        OpeningForm(posted(request), doors=door_names(job), **known)
+        if everything
+        else MeasuredForm(posted(request), **known)
+    )
+    form.initial["version"] = version_of(opening)
+    page = "opening-edit" if everything else "opening-measured"
+    return Editor(
+        job=job,
+        form=form,
+        target=target,
+        heading=f"Opening {opening}",
+        action=reverse(f"fronts:{page}", args=here),
+        preview=reverse("fronts:opening-preview", args=here) if everything else "",
+        drawn=opening.cabinet.label,
+    )
 
 
 @job_view("edit_kitchen")
