@@ -5,9 +5,9 @@ from typing import Any
 from django import forms
 
 from fronts.fields import LengthField
-from fronts.fields.words import one_line
 from fronts.rules.kitchen import SIDES
 from shopjobs.forms.house import HouseForm
+from shopjobs.words import one_line
 
 
 class FitForm(HouseForm):

@@ -2,8 +2,8 @@
 
 from django import forms
 
-from fronts.fields.words import one_line
 from shopjobs.forms.house import HouseForm
+from shopjobs.words import one_line
 
 
 class OrderLineForm(HouseForm):

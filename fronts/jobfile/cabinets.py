@@ -17,7 +17,6 @@ KEYS = (
 )  # fmt: skip
 MOST_CABINETS = 5000
 MOST_OPENINGS = 60
-LONGEST_WALL = 80
 
 
 def cabinets(record: Record, agreement: Agreement) -> tuple[Cabinet, ...]:
@@ -33,7 +32,7 @@ def _cabinet(record: Record, agreement: Agreement) -> Cabinet:
         label=record.need("label", values.label(), "", "a label"),
         kind=values.chosen(record, "kind", words.KINDS, "base"),
         build=values.chosen(record, "build", words.CABINET_BUILDS, "frameless"),
-        wall=record.need("wall", values.label(LONGEST_WALL), "", "the name of a wall"),
+        wall=record.need("wall", values.label(), "", "the name of a wall"),
         x=sizes.needed(record, "x", sizes.PLACE),
         y=sizes.needed(record, "y", sizes.PLACE),
         width=sizes.needed(record, "width"),

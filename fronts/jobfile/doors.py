@@ -11,7 +11,6 @@ KEYS = (
 )  # fmt: skip
 MOST_DOORS = 5000
 MOST_BORES = 50
-LONGEST_MATERIAL = 120
 THICKNESS = INCH * 3 / 4
 KNOB_HOLE = INCH * 3 / 16
 BORE = Mm(35)
@@ -45,7 +44,7 @@ def _door(record: Record) -> DoorOnHand:
         knob_hole=record.take("knob_hole", _knob_hole),
         hinge_bores=tuple(_bore(each) for each in record.entries("hinge_bores", MOST_BORES)),
         bore_diameter=sizes.given_or(record, "bore_diameter", BORE),
-        material=record.take("material", values.text(LONGEST_MATERIAL)) or None,
+        material=record.take("material", values.text(values.LONGEST_MATERIAL)) or None,
     )
     if door.label == CHOOSE:
         record.fault("label", f"a label other than the word {CHOOSE}")

@@ -4,7 +4,6 @@ from typing import TypeVar
 
 from fronts.jobfile import sizes, values, words
 from fronts.jobfile.boxes import box
-from fronts.jobfile.doors import LONGEST_MATERIAL
 from fronts.jobfile.place import Place, Record
 from fronts.jobfile.standard import standard
 from fronts.rules.kitchen import Box, FrontWish, Hinged, Measured, Opening
@@ -117,7 +116,7 @@ def _front(place: Place) -> FrontWish | None:
         height=sizes.given(record, "height"),
         thickness=sizes.given(record, "thickness"),
         build=record.take("build", values.one_of(words.FRONT_BUILDS)),
-        material=record.take("material", values.text(LONGEST_MATERIAL)) or None,
+        material=record.take("material", values.text(values.LONGEST_MATERIAL)) or None,
         shift_x=sizes.given_or(record, "shift_x", Mm(0), sizes.PLACE),
         shift_y=sizes.given_or(record, "shift_y", Mm(0), sizes.PLACE),
     )

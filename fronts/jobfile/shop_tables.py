@@ -13,7 +13,6 @@ KEYS = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "fr
 HEIGHT, WEIGHT, HINGES = "up_to", "up_to_kg", "hinges"
 MOST_ROWS = 20
 MOST_HINGES = 20
-LONGEST_MATERIAL = 80
 _LEAST_KG = Fraction(1, 1000)
 _MOST_KG = Fraction(1000)
 _weight = values.number(_LEAST_KG, _MOST_KG)
@@ -26,8 +25,8 @@ def tables(record: Record) -> dict[str, Any]:
         "hinges_by_height": record.take("hinges_by_height", _by_height),
         "hinges_by_weight": record.take("hinges_by_weight", _by_weight),
         "slide_classes": record.take("slide_classes", _classes),
-        "material": record.take("material", values.text(LONGEST_MATERIAL)),
-        "frame_material": record.take("frame_material", values.text(LONGEST_MATERIAL)),
+        "material": record.take("material", values.text(values.LONGEST_MATERIAL)),
+        "frame_material": record.take("frame_material", values.text(values.LONGEST_MATERIAL)),
     }
     return {key: value for key, value in said.items() if value}
 

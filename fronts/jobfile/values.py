@@ -1,7 +1,6 @@
 """The kinds of value in a job file beside lengths: texts, choices, counts, dates, numbers."""
 
 import re
-import unicodedata
 from collections.abc import Callable, Mapping
 from datetime import date
 from fractions import Fraction
@@ -10,10 +9,12 @@ from typing import TypeVar
 from fronts.jobfile.place import Place, Record
 from fronts.jobfile.tree import spoken
 from fronts.rules import lengths
+from shopjobs.words import fits_one_line
 
 T = TypeVar("T")
 
 LONGEST_LABEL = 40
+LONGEST_MATERIAL = 80
 
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 _NUMBER = re.compile(r"-?[0-9]{1,20}(?:\.[0-9]{1,20}|/[0-9]{1,20})?")
@@ -26,7 +27,7 @@ def text(most: int) -> Callable[[Place], str | None]:
         wanted = f"text of at most {most} characters, on one line"
         if not isinstance(place.value, str) or len(place.value) > most:
             place.fault(wanted)
-        elif any(unicodedata.category(each) in _UNPRINTED for each in place.value):
+        elif not fits_one_line(place.value):
             place.fault("text without control characters")
         else:
             return place.value
@@ -106,6 +107,3 @@ def day(place: Place) -> date | None:
             pass
     place.fault("a date like 2027-03-12")
     return None
-
-
-_UNPRINTED = {"Cc", "Cs", "Zl", "Zp"}

@@ -7,6 +7,7 @@ from django.db.models import Q
 from fronts.fields import MmField, MmListField, WordsField
 from fronts.rules.kitchen import Stock as StockFacts
 from fronts.rules.practice import NUMBERS
+from fronts.rules.screws import thread_diameter
 
 NUMBER_NAMES = frozenset(each.name for each in NUMBERS)
 
@@ -39,6 +40,8 @@ class Stock(models.Model):
         lists = ("screw_lengths", "knob_screw_lengths", "slide_lengths")
         faults = {name: "enter a length in every place" for name in lists
                   if None in getattr(self, name)}  # fmt: skip
+        if self.knob_thread != self.knob_thread.strip() or not thread_diameter(self.knob_thread):
+            faults["knob_thread"] = "enter a thread like 8-32, 1/4-20 or M4"
         if faults:
             raise ValidationError(faults)
 

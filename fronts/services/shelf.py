@@ -12,7 +12,6 @@ from fronts.jobfile.shop_numbers import PLAIN, POSITIVE
 from fronts.models import ShopNumber, Stock
 from fronts.models.stock import NUMBER_NAMES
 from fronts.rules.lengths import LengthError, as_decimal, exact
-from fronts.rules.screws import thread_diameter
 from fronts.services.keeping import checked, enter, job_changed, shop_changed
 from fronts.services.values import StockValues
 from fronts.snapshot.stock import practice_in_force, stock_in_force
@@ -94,10 +93,7 @@ def _stock_of(owner: Shop | Job) -> Stock:
 def _stock_faults(stock: Stock) -> dict[str, str]:
     lists = ("screw_lengths", "knob_screw_lengths", "slide_lengths")
     many = f"enter at most {MOST_LENGTHS} lengths"
-    faults = {name: many for name in lists if len(getattr(stock, name)) > MOST_LENGTHS}
-    if thread_diameter(stock.knob_thread) is None:
-        faults["knob_thread"] = "enter a thread like 8-32, 1/4-20 or M4"
-    return faults
+    return {name: many for name in lists if len(getattr(stock, name)) > MOST_LENGTHS}
 
 
 def _fault(name: str, value: Fraction | None) -> str | None:

@@ -8,6 +8,7 @@ from django import forms
 from shopjobs.forms.house import DateInput, HouseForm
 from shopjobs.models import Job, Unit
 from shopjobs.steps import step_choices, tidy
+from shopjobs.words import one_line
 
 
 class StepField(forms.TypedChoiceField):
@@ -27,10 +28,11 @@ class NewJobForm(HouseForm):
     number = forms.CharField(
         label="Job number",
         max_length=40,
+        validators=[one_line],
         error_messages={"required": "Enter a job number, like K-104."},
     )
-    client = forms.CharField(label="Client", max_length=120, required=False)
-    site = forms.CharField(label="Site", max_length=240, required=False)
+    client = forms.CharField(label="Client", max_length=120, required=False, validators=[one_line])
+    site = forms.CharField(label="Site", max_length=240, required=False, validators=[one_line])
 
 
 class JobForm(NewJobForm):

@@ -3,15 +3,16 @@
 from django.db import models
 
 from shopjobs.models.shop import SIXTEENTH, Shop, Unit
+from shopjobs.words import one_line, trimmed
 
 
 class Job(models.Model):
     """A kitchen that the shop works on. `step` is in millimetres."""
 
     shop = models.ForeignKey(Shop, on_delete=models.CASCADE, related_name="jobs")
-    number = models.CharField(max_length=40)
-    client = models.CharField(max_length=120, blank=True)
-    site = models.CharField(max_length=240, blank=True)
+    number = models.CharField(max_length=40, validators=[one_line, trimmed])
+    client = models.CharField(max_length=120, blank=True, validators=[one_line])
+    site = models.CharField(max_length=240, blank=True, validators=[one_line])
     unit = models.CharField(max_length=2, choices=Unit, default=Unit.INCH)
     step = models.DecimalField(max_digits=14, decimal_places=8, default=SIXTEENTH)
     fit_on = models.DateField(null=True, blank=True)

@@ -167,3 +167,16 @@ def test_deleting_asks_first(owner: Person, job: Job, signed_in: SignIn) -> None
     assert "Job K-1 is deleted." in answer.text.replace("&#x27;", "'")
     assert not Job.objects.exists()
     assert DiaryEntry.objects.filter(text="Deleted job K-1", person=owner).exists()
+
+
+@pytest.mark.parametrize("name", ["number", "client", "site"])
+def test_what_can_not_be_printed_is_refused_at_its_field(
+    owner: Person, signed_in: SignIn, name: str
+) -> None:
+    """A control character that was pasted along is told, and nothing is made."""
+    typed = {"number": "K-9", name: "Lind\aqvist"}
+    answer = signed_in(owner).post("/jobs/", typed)
+
+    assert answer.status_code == 422
+    assert "Use plain text on one line." in answer.text
+    assert not Job.objects.exists()

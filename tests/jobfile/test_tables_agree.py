@@ -1,0 +1,92 @@
+"""What the tables keep, a job file can carry: the same words, of the same lengths."""
+
+import pytest
+from django.core.exceptions import ValidationError
+from django.db.models import CharField
+
+from fronts.jobfile import read, write
+from fronts.jobfile.read import LONGEST_CLIENT, LONGEST_SITE
+from fronts.jobfile.values import LONGEST_LABEL, LONGEST_MATERIAL
+from fronts.models import Cabinet, DoorOnHand, JobStandard, Opening, Stock
+from fronts.rules.screws import thread_diameter
+from fronts.services.keeping import checked
+from fronts.services.shelf import stock_set
+from fronts.snapshot import kitchen_of
+from shopjobs.models import Job, Shop
+from tests.factories import (
+    NOW,
+    CabinetFactory,
+    DoorOnHandFactory,
+    JobFactory,
+    OpeningFactory,
+)
+
+
+@pytest.mark.parametrize(
+    ("table", "name", "longest"),
+    [
+        (Job, "number", LONGEST_LABEL),
+        (Job, "client", LONGEST_CLIENT),
+        (Job, "site", LONGEST_SITE),
+        (Cabinet, "label", LONGEST_LABEL),
+        (Cabinet, "wall", LONGEST_LABEL),
+        (Opening, "label", LONGEST_LABEL),
+        (Opening, "front_material", LONGEST_MATERIAL),
+        (DoorOnHand, "label", LONGEST_LABEL),
+        (DoorOnHand, "material", LONGEST_MATERIAL),
+        (JobStandard, "material", LONGEST_MATERIAL),
+        (JobStandard, "frame_material", LONGEST_MATERIAL),
+    ],
+)
+def test_a_file_and_a_table_hold_texts_of_the_same_length(
+    table: type[Job], name: str, longest: int
+) -> None:
+    """What is exported can be imported, and what is read can be kept."""
+    field = table._meta.get_field(name)
+
+    assert isinstance(field, CharField)
+    assert field.max_length == longest
+
+
+def test_the_longest_words_come_back_from_a_file(shop: Shop) -> None:
+    """A kitchen whose every text is as long as it may be is written and read again."""
+    label, material = "L" * LONGEST_LABEL, "m" * LONGEST_MATERIAL
+    job = JobFactory.create(
+        shop=shop, number=label, client="c" * LONGEST_CLIENT, site="s" * LONGEST_SITE
+    )
+    cabinet = CabinetFactory.create(job=job, label=label, wall=label)
+    OpeningFactory.create(cabinet=cabinet, label=label, front_material=material)
+    DoorOnHandFactory.create(job=job, label=label, material=material)
+    kitchen = kitchen_of(job)
+
+    assert read(write(kitchen)) == kitchen
+
+
+@pytest.mark.parametrize("text", ["two\nlines", "tab\tstop", "nul\0", "bell\a", "line\u2028end"])
+@pytest.mark.parametrize("name", ["number", "client", "site"])
+def test_what_no_file_may_hold_is_kept_out_of_a_job(shop: Shop, name: str, text: str) -> None:
+    """The message is at the field."""
+    job = Job(**{"shop": shop, "number": "K-9", name: text})
+    with pytest.raises(ValidationError) as refused:
+        checked(job)
+
+    assert refused.value.message_dict[name][0] == "Use plain text on one line."
+
+
+@pytest.mark.parametrize("thread", ["coarse", "M0", "8-32 ", " M4", "8-32\n"])
+def test_a_thread_that_no_file_may_hold_is_kept_out_of_the_stock(shop: Shop, thread: str) -> None:
+    """The reader of files and the table know the same threads, each without space around it."""
+    with pytest.raises(ValidationError) as refused:
+        checked(Stock(shop=shop, knob_thread=thread))
+
+    assert "enter a thread like 8-32, 1/4-20 or M4" in refused.value.message_dict["knob_thread"]
+
+
+@pytest.mark.parametrize("thread", ["8-32", "#8-32", "1/4-20", "M4", "m 4"])
+def test_a_thread_comes_back_from_a_file(job: Job, thread: str) -> None:
+    """Each way in which people write one."""
+    stock_set(owner=job, knob_thread=thread, at=NOW)
+    kitchen = kitchen_of(job)
+
+    assert thread_diameter(thread) is not None
+    assert read(write(kitchen)).stock.knob_thread == thread
