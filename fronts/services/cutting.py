@@ -1,21 +1,18 @@
 """Making a cutting plan: begun by a person, worked out beside the page, kept with its input."""
 
 import logging
-import multiprocessing
-import os
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from threading import Thread
-from typing import Any
 
 from django.db import IntegrityError, connection, transaction
 from django.utils import timezone
 
-from fronts.cutting.model import Plan, Request
-from fronts.cutting.plan import plan as solve
+from fronts.cutting.model import Request
 from fronts.models import CutPlan, PlanState
-from fronts.selectors.kept_plans import plan_json, request_from, request_json
+from fronts.selectors.kept_plans import request_from, request_json
+from fronts.services.cutting_apart import planned_apart
 from shopjobs.models import Job, Person
 from shopjobs.services.diary import diary_write
 from shopjobs.services.refused import Refused
@@ -24,8 +21,6 @@ MARGIN = timedelta(seconds=30)
 """What a run may take beyond its own seconds: starting a process, writing the plan out."""
 KEPT = 3
 """A job keeps so many finished plans; older ones go."""
-_NICE = 10
-"""The pages come before the plan."""
 
 log = logging.getLogger(__name__)
 
@@ -85,11 +80,12 @@ def plan_work(*, plan_id: int) -> None:
         worked = timezone.now()
         plan.due_at = worked + timedelta(seconds=row["seconds"]) + MARGIN
         plan.save(update_fields=["due_at"])
-        found = _solved_apart(request_from(row), row["seconds"])
+        patience = row["seconds"] + MARGIN.total_seconds() / 2
+        found = planned_apart(request_from(row), row["seconds"], patience=patience)
         if found is None:
             _finish(plan, PlanState.FAILED, f"No plan for {row['name']} came within its time.")
             return
-        plan.found = [*plan.found, plan_json(found)]
+        plan.found = [*plan.found, found]
         plan.save(update_fields=["found"])
     _finish(plan, PlanState.DONE, "")
 
@@ -113,18 +109,6 @@ def _work_beside(plan_id: int) -> None:
         )
     finally:
         connection.close()
-
-
-def _solved_apart(request: Request, seconds: int) -> Plan | None:
-    """The plan from a process of its own, which may take a whole core; None where it is lost."""
-    context = multiprocessing.get_context("spawn")
-    with context.Pool(1, initializer=os.nice, initargs=(_NICE,)) as pool:
-        running: Any = pool.apply_async(solve, (request, float(seconds)))
-        try:
-            found: Plan = running.get(timeout=seconds + MARGIN.total_seconds() / 2)
-        except multiprocessing.TimeoutError:
-            return None
-    return found
 
 
 def _finish(plan: CutPlan, state: PlanState, fault: str) -> None:
