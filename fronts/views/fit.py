@@ -24,6 +24,7 @@ from fronts.sheets.steps import work_for
 from fronts.snapshot import kitchen_of
 from fronts.views.fit_fronts import FrontToFit, elevation_of, front_to_fit, record_key, way_of
 from fronts.views.fit_rows import places, walls_of
+from fronts.views.order_stops import found_with_ways
 from shopjobs.access import SignedInRequest, may, signed_in
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
@@ -154,6 +155,7 @@ def _gone(request: SignedInRequest, at: _AtCabinet) -> HttpResponse:
 def _page(request: SignedInRequest, at: _AtCabinet, form: FitForm | None = None) -> HttpResponse:
     wanted = places(at.cabinet, at.fronts)
     fittings = [fit for each in at.fronts if (fit := at.schedule.fitting(each.label))]
+    about = findings_of(at.schedule, wanted)
     labels = [each.label for each in at.kitchen.cabinets]
     here = labels.index(at.cabinet.label)
     context = {
@@ -164,7 +166,7 @@ def _page(request: SignedInRequest, at: _AtCabinet, form: FitForm | None = None)
         "sizes": size(at.kitchen.job.unit, at.cabinet.width, at.cabinet.height, at.cabinet.depth),
         "before": _neighbour(at, labels[here - 1] if here else None),
         "after": _neighbour(at, labels[here + 1] if here + 1 < len(labels) else None),
-        "findings": findings_of(at.schedule, wanted),
+        "findings": found_with_ways(request, at.job, at.schedule, [*about.stops, *about.others]),
         "elevation": elevation_of(at.schedule, at.kitchen, at.cabinet.label),
         "fronts": [_shown(at, each, form) for each in at.fronts],
         "works": work_for(frozenset(way_of(e, at.schedule.fitting(e.label)) for e in at.fronts)),

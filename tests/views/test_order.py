@@ -14,26 +14,23 @@ from fronts.rules.practice import inches
 from fronts.services.boxes import box_remove
 from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
-from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
+from tests.factories import (
+    NOW,
+    BoxFactory,
+    OpeningFactory,
+    door_and_drawer,
+    overlaid,
+)
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
-HALF = inches(1, 2)
 
 
 @pytest.fixture
 def kitchen_job(job: Job) -> Job:
     """A job with a door on two hinges, and a drawer."""
-    standard_set(
-        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
-        overlay_bottom=HALF,
-    )  # fmt: skip
-    cabinet = CabinetFactory.create(job=job)
-    OpeningFactory.create(cabinet=cabinet, height=inches(19))
-    drawer = OpeningFactory.create(
-        cabinet=cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer"
-    )
-    BoxFactory.create(opening=drawer, height=inches(5))
+    overlaid(job)
+    door_and_drawer(job)
     return job
 
 
@@ -257,3 +254,16 @@ def test_the_file_holds_every_line(kitchen_job: Job, office: Person, signed_in: 
 def _items(client: Client, job: Job) -> list[str]:
     answer = client.get(f"/jobs/{job.pk}/order.csv")
     return [row[0] for row in csv.reader(io.StringIO(answer.content.decode("utf-8-sig")))]
+
+
+def test_a_stop_leads_to_its_box(job: Job, office: Person, signed_in: SignIn) -> None:
+    """A box in the wrong place is mended in the box's own form, front by front."""
+    standard_set(owner=job, at=NOW, mount="inset")
+    stack = OpeningFactory.create(closed_by="drawers", count=2, cabinet__job=job)
+    for index in range(2):
+        BoxFactory.create(opening=stack, index=index, height=inches(1))
+
+    page = signed_in(office).get(address(job)).text
+
+    stops = page.split('<div class="fault stops">')[1].split("</div>")[0]
+    assert f"/jobs/{job.pk}/openings/{stack.pk}/" in stops
