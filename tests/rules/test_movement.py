@@ -115,6 +115,17 @@ def test_beyond_6_to_14_percent(start: int, end: int) -> None:
     assert found == _eq_13_3(Fraction(300), "7.1", start, end)
 
 
+WITHIN = [(6, 14), (14, 6), (6, 7), (13, 14)]
+
+
+@pytest.mark.parametrize(("start", "end"), WITHIN, ids=[f"{a} to {b} %" for a, b in WITHIN])
+def test_from_6_to_14_percent(start: int, end: int) -> None:
+    """Source: Wood Handbook eq. 13-2, both limits within: D·C·(M₂ - M₁), cherry 0.00248."""
+    found = change(Fraction(300), _wood("cherry"), *_percent(start, end))
+
+    assert found == 300 * Fraction("0.00248") * (end - start)
+
+
 def test_wood_does_not_swell_past_fibre_saturation() -> None:
     """Source: Wood Handbook eq. 13-3: both moistures at or under 30 %."""
     wood = _wood("cherry")

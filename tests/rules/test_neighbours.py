@@ -178,3 +178,11 @@ def test_overlapping_fronts_have_a_gap_below_zero() -> None:
 
     assert found[0]["right"] == Facing(Fraction(-2), (1,))
     assert found[1]["left"] == Facing(Fraction(-2), (0,))
+
+
+def test_overlapping_by_the_same_both_ways_counts_as_side_by_side() -> None:
+    """Corner on corner: left and right, not above and below."""
+    found = facing([_placed(0, 0, 100, 100), _placed(98, 98, 200, 200)])
+
+    assert found[0] == {"right": Facing(Fraction(-2), (1,))}
+    assert found[1] == {"left": Facing(Fraction(-2), (0,))}
