@@ -9,8 +9,8 @@ from fronts.models import Cabinet, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
 from tests.browser.conftest import PHONE, sign_in
-from tests.factories import CabinetFactory, OpeningFactory
-from tests.views.kitchens import furnish, overlaid
+from tests.factories import CabinetFactory, OpeningFactory, overlaid
+from tests.views.kitchens import furnish
 
 pytestmark = pytest.mark.slow
 SMALLEST_TARGET = 44

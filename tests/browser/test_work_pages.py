@@ -7,33 +7,25 @@ from playwright.sync_api import Page, expect
 
 from fronts.models import Cabinet, FitRecord, OrderCheck
 from fronts.rules.practice import inches
-from fronts.services.standards import standard_set
 from shopjobs.models import Job
 from tests.browser.conftest import PHONE
-from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
+from tests.factories import (
+    door_and_drawer,
+    overlaid,
+)
 
 TARGET, MAIN_TARGET = 44, 64
 """Smallest targets in CSS px: on any phone page, and of what an installer does in gloves."""
 TEXT = 16
 """Smaller text in an input makes phones zoom in."""
 HEIGHT = "control => control.getBoundingClientRect().height"
-HALF = inches(1, 2)
 
 
 @pytest.fixture
 def cabinet(job: Job) -> Cabinet:
     """A cabinet with a door, a drawer, and a plywood front above them."""
-    standard_set(
-        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
-        overlay_bottom=HALF,
-    )  # fmt: skip
-    cabinet = CabinetFactory.create(job=job)
-    OpeningFactory.create(cabinet=cabinet, height=inches(19), front_material="birch plywood")
-    drawer = OpeningFactory.create(
-        cabinet=cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer"
-    )
-    BoxFactory.create(opening=drawer, height=inches(5))
-    return cabinet
+    overlaid(job)
+    return door_and_drawer(job, front_material="birch plywood")
 
 
 def test_a_line_is_checked_in_place_and_taken_back(page: Page, cabinet: Cabinet) -> None:

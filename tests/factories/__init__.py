@@ -6,11 +6,14 @@ from tests.factories.kitchens import (
     DoorOnHandFactory,
     OpeningFactory,
     ShelfPinsFactory,
+    door_and_drawer,
+    overlaid,
 )
 from tests.factories.made import NOW
 from tests.factories.shops import PASSWORD, JobFactory, PersonFactory, ShopFactory
 
 __all__ = [
     "NOW", "PASSWORD", "BoxFactory", "CabinetFactory", "DoorOnHandFactory", "JobFactory",
-    "OpeningFactory", "PersonFactory", "ShelfPinsFactory", "ShopFactory",
+    "OpeningFactory", "PersonFactory", "ShelfPinsFactory", "ShopFactory", "door_and_drawer",
+    "overlaid",
 ]  # fmt: skip

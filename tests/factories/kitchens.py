@@ -12,7 +12,9 @@ from fronts.services.boxes import box_set
 from fronts.services.cabinets import cabinet_create
 from fronts.services.doors import door_create
 from fronts.services.openings import opening_create
-from tests.factories.made import ServedFactory
+from fronts.services.standards import standard_set
+from shopjobs.models import Job
+from tests.factories.made import NOW, ServedFactory
 from tests.factories.shops import JobFactory
 
 STILE = inches(3, 2)
@@ -100,6 +102,22 @@ class DoorOnHandFactory(ServedFactory[DoorOnHand]):
 
     class Meta:
         model = DoorOnHand
+
+
+def overlaid(job: Job) -> None:
+    """The job's fronts lap half an inch all round."""
+    half = inches(1, 2)
+    sides = ("overlay_left", "overlay_right", "overlay_top", "overlay_bottom")
+    standard_set(owner=job, at=NOW, **dict.fromkeys(sides, half))  # type: ignore[arg-type]
+
+
+def door_and_drawer(job: Job, **door: Any) -> Cabinet:
+    """A cabinet with a door 19 in high, on two hinges, and a drawer `b` with its box above it."""
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet, height=inches(19), **door)
+    drawer = OpeningFactory.create(cabinet=cabinet, y=inches(22), closed_by="drawer")
+    BoxFactory.create(opening=drawer)
+    return cabinet
 
 
 def _end_of_wall(made: Any) -> Any:

@@ -12,30 +12,21 @@ from fronts.selectors.orders import OrderLine, order_lines
 from fronts.services.boxes import box_remove
 from fronts.services.fits import fit_record
 from fronts.services.orders import order_check, order_uncheck
-from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
-from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
-
-HALF = inches(1, 2)
+from tests.factories import (
+    NOW,
+    CabinetFactory,
+    OpeningFactory,
+    door_and_drawer,
+    overlaid,
+)
 
 
 @pytest.fixture
 def kitchen_job(job: Job) -> Job:
     """A job with one drawer, and one door with its hinges."""
-    standard_set(
-        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
-        overlay_bottom=HALF,
-    )  # fmt: skip
-    cabinet = CabinetFactory.create(job=job)
-    OpeningFactory.create(cabinet=cabinet, height=inches(19))
-    BoxFactory.create(
-        opening__cabinet=cabinet,
-        opening__label="b",
-        opening__y=inches(22),
-        opening__height=inches(7),
-        opening__closed_by="drawer",
-        height=inches(5),
-    )
+    overlaid(job)
+    door_and_drawer(job)
     return job
 
 

@@ -9,20 +9,15 @@ from fronts.rules.practice import inches
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import Group, groups_of
 from fronts.services.cutting import plan_work
-from fronts.services.standards import standard_set
 from shopjobs.models import Job
-from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
+from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
 
 HTMX = {"HX-Request": "true"}
-HALF = inches(1, 2)
 
 
 def cut_kitchen(job: Job) -> Job:
     """A plywood door, a five-piece maple door, and a stack of three MDF drawer fronts."""
-    standard_set(
-        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
-        overlay_bottom=HALF,
-    )  # fmt: skip
+    overlaid(job)
     one = CabinetFactory.create(job=job)
     OpeningFactory.create(cabinet=one, front_material="birch plywood")
     two = CabinetFactory.create(job=job, label="B2", x=inches(18))

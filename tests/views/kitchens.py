@@ -3,9 +3,14 @@
 from typing import Any
 
 from fronts.rules.practice import inches
-from fronts.services.standards import standard_set
 from shopjobs.models import Job
-from tests.factories import NOW, BoxFactory, CabinetFactory, DoorOnHandFactory, OpeningFactory
+from tests.factories import (
+    BoxFactory,
+    CabinetFactory,
+    DoorOnHandFactory,
+    OpeningFactory,
+    overlaid,
+)
 
 HTMX = {"HX-Request": "true"}
 HALF = inches(1, 2)
@@ -19,14 +24,6 @@ NEW_OPENING = {
     "label": "a", "x": "1 1/2", "y": "1 1/2", "width": "15", "height": "27 1/2",
     "closed_by": "door", "hinged": "left", "count": "", "heights": "",
 }  # fmt: skip
-
-
-def overlaid(job: Job) -> None:
-    """The job's fronts lap half an inch all round."""
-    standard_set(
-        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
-        overlay_bottom=HALF,
-    )  # fmt: skip
 
 
 def furnish(job: Job) -> None:

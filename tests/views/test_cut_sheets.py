@@ -15,21 +15,16 @@ from fronts.selectors.banding import banding_of
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import groups_of, parts_fingerprint
 from fronts.services.cutting import Asked, plan_begin, plan_work
-from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
-from tests.factories import NOW, CabinetFactory, OpeningFactory
+from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
 
 SignIn = Callable[[Person], Client]
-HALF = inches(1, 2)
 
 
 @pytest.fixture
 def kitchen_job(job: Job) -> Job:
     """A plywood slab door and a five-piece maple door, both 16 in × 28 1/2 in."""
-    standard_set(
-        owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
-        overlay_bottom=HALF,
-    )  # fmt: skip
+    overlaid(job)
     for material, build in (("birch plywood", "slab"), ("hard maple", "five-piece")):
         cabinet = CabinetFactory.create(job=job)
         OpeningFactory.create(cabinet=cabinet, front_material=material, front_build=build)

@@ -11,23 +11,22 @@ from fronts.models import Cabinet, FitRecord
 from fronts.rules.practice import inches
 from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
-from tests.factories import NOW, BoxFactory, CabinetFactory, JobFactory, OpeningFactory
+from tests.factories import (
+    NOW,
+    CabinetFactory,
+    JobFactory,
+    door_and_drawer,
+)
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
-HALF = inches(1, 2)
 
 
 @pytest.fixture
 def cabinet(job: Job) -> Cabinet:
     """A cabinet with an inset door (gaps of 3/32 in) and a drawer."""
     standard_set(owner=job, at=NOW, mount="inset")
-    cabinet = CabinetFactory.create(job=job)
-    OpeningFactory.create(cabinet=cabinet, height=inches(19))
-    drawer = OpeningFactory.create(
-        cabinet=cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer"
-    )
-    BoxFactory.create(opening=drawer, height=inches(5))
+    cabinet = door_and_drawer(job)
     CabinetFactory.create(job=job, label="W1", wall="East", kind="wall", x=inches(20))
     return cabinet
 

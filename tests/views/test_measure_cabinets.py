@@ -9,8 +9,8 @@ from pytest_django.fixtures import DjangoAssertNumQueries
 from fronts.models import Box, Cabinet, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
-from tests.factories import BoxFactory, CabinetFactory, OpeningFactory
-from tests.views.kitchens import HTMX, NEW_CABINET, furnish, overlaid, typed_in, version_in
+from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
+from tests.views.kitchens import HTMX, NEW_CABINET, furnish, typed_in, version_in
 
 SignIn = Callable[[Person], Client]
 

@@ -9,8 +9,8 @@ from pytest_django.fixtures import DjangoAssertNumQueries
 from fronts.models import Cabinet, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
-from tests.factories import BoxFactory, CabinetFactory, OpeningFactory
-from tests.views.kitchens import HTMX, furnish, overlaid
+from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
+from tests.views.kitchens import HTMX, furnish
 
 SignIn = Callable[[Person], Client]
 

@@ -7,8 +7,8 @@ from django.test import Client
 
 from fronts.models import Cabinet, Opening
 from shopjobs.models import Job, Person
-from tests.factories import CabinetFactory, OpeningFactory
-from tests.views.kitchens import HTMX, NEW_CABINET, NEW_OPENING, furnish, overlaid
+from tests.factories import CabinetFactory, OpeningFactory, overlaid
+from tests.views.kitchens import HTMX, NEW_CABINET, NEW_OPENING, furnish
 
 SignIn = Callable[[Person], Client]
 

@@ -11,8 +11,8 @@ from fronts.rules.practice import PRACTICE, inches
 from fronts.services.standards import standard_set
 from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Job, Person
-from tests.factories import NOW, CabinetFactory, OpeningFactory
-from tests.views.kitchens import HALF, HTMX, overlaid, version_in
+from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
+from tests.views.kitchens import HALF, HTMX, version_in
 
 SignIn = Callable[[Person], Client]
 SIDES = ("left", "right", "top", "bottom")

@@ -14,7 +14,7 @@ from fronts.rules.practice import inches
 from fronts.services.standards import standard_set
 from fronts.views.sheets_files import safe_name
 from shopjobs.models import Job, Paper, Person
-from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
+from tests.factories import NOW, OpeningFactory, door_and_drawer
 
 SignIn = Callable[[Person], Client]
 SHEETS = {
@@ -32,15 +32,7 @@ POINTS = {"letter": (612, 792), "a4": (595, 842)}
 def cabinet(job: Job) -> Cabinet:
     """An inset cabinet with a drawer and a leaning door: a stop."""
     standard_set(owner=job, at=NOW, mount="inset")
-    cabinet = CabinetFactory.create(job=job)
-    OpeningFactory.create(
-        cabinet=cabinet, height=inches(19), diagonal_1=inches(25), diagonal_2=inches(49, 2)
-    )
-    drawer = OpeningFactory.create(
-        cabinet=cabinet, label="b", y=inches(22), height=inches(7), closed_by="drawer"
-    )
-    BoxFactory.create(opening=drawer, height=inches(5))
-    return cabinet
+    return door_and_drawer(job, diagonal_1=inches(25), diagonal_2=inches(49, 2))
 
 
 @pytest.mark.parametrize("sheet", SHEETS)
