@@ -54,8 +54,7 @@ def jig_drawing(
     room: tuple[Px, Px] = (600_00, 260_00),
 ) -> str:
     """The jig as an `<svg>` about `room` in size: from the front, and beside it from the side."""
-    high = jig.thickness + jig.ledges.thickness
-    size = max(_LEAST, min(_MOST, (room[1] - _AROUND) * 10 // max(1, round(high))))
+    size = _size(jig, room)
     view = _View(Drawing(ink), jig, unit, size)
     _from_side(view, front_thickness)
     _from_front(view, room[0] - view.drawing.bounds().width - _APART)
@@ -63,6 +62,16 @@ def jig_drawing(
         f"Jig {view.show(jig.thickness)} × {view.show(jig.length)} from the front and the side",
         "jig",
     )
+
+
+def jig_height(jig: Jig, room: tuple[Px, Px]) -> Px:
+    """About how high the jig's drawing comes out."""
+    return _AROUND + round((jig.thickness + jig.ledges.thickness) * _size(jig, room) / 10)
+
+
+def _size(jig: Jig, room: tuple[Px, Px]) -> int:
+    high = jig.thickness + jig.ledges.thickness
+    return max(_LEAST, min(_MOST, (room[1] - _AROUND) * 10 // max(1, round(high))))
 
 
 def _from_side(view: _View, front_thickness: Mm) -> None:

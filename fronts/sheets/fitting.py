@@ -96,7 +96,8 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
     unit = schedule.job.unit
     rows = [_front_row(each, unit) for each in fronts]
     hinges = [_hinge_row(each, kitchen) for each in fronts if each.hinge_centres]
-    works = work_for(frozenset(_way(each, fittings.get(each.label)) for each in fronts))
+    ways = {way_of(each, fittings.get(each.label)) for each in fronts}
+    works = work_for(frozenset(each for each in ways if each is not None))
     care = cautions.at_cabinet(cabinet, fronts, list(fittings.values()))
     height = page_room.left_over(
         page_room.rows_height([(each.made_from, "".join(each.laps)) for each in rows]),
@@ -173,10 +174,13 @@ def _hinge_row(front: Front, kitchen: Kitchen) -> HingeRow:
     )
 
 
-def _way(front: Front, fitting: Fitting | None) -> Way:
+def way_of(front: Front, fitting: Fitting | None) -> Way | None:
+    """How the front is hung; None where that hangs on a box which is not measured yet."""
     if fitting is not None:
         return fitting.method
-    return "hinges" if front.kind == "door" else "fixed"
+    if front.kind == "door":
+        return "hinges"
+    return "fixed" if front.kind == "fixed" else None
 
 
 def _measured_row(front: Front, unit: str) -> MeasuredRow:

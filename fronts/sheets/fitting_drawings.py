@@ -8,7 +8,7 @@ from django.utils.safestring import SafeString
 
 from fronts.drawings.cabinet import cabinet_elevation
 from fronts.drawings.front_back import Bores, front_from_back
-from fronts.drawings.jig import jig_drawing
+from fronts.drawings.jig import jig_drawing, jig_height
 from fronts.drawings.svg import Px
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Fitting, Front, Schedule
@@ -30,21 +30,24 @@ _BESIDE: tuple[Px, Px, Px] = (334_00, 130_00, 162_00)
 """Each back in a column of them beside the cabinet: its width, its least and greatest height."""
 
 _MOST_BESIDE = 4
+_LEAST_ABOVE_JIGS: Px = 125_00
+_SPARE: Px = 22_00
+"""How far the estimate of a page's height may be trusted where nothing stands below."""
+
 _JIG: tuple[Px, Px] = (330_00, 140_00)
-_JIG_ROW: Px = 168_00
 _FIGURES: Px = 275_00
 _LEAST: Px = 165_00
-_USUAL: Px = 290_00
 _MOST: Px = 360_00
-"""Heights of a drawing: the least that can be read, the usual, and the most that helps."""
+"""Heights of a drawing: the least that can be read, and the most that helps."""
 
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """A drawing with its heading."""
+    """A drawing with its heading, and about how high both are, where that is asked."""
 
     heading: str
     svg: SafeString
+    height: Px = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,8 +127,13 @@ def lay_out(layout: Layout) -> list[Block]:
         return [*_in_rows(layout, drawn, _FIGURES), [row]]
     if 1 < len(boxed) == len(drawn) <= _MOST_BESIDE:
         return _stack(layout, drawn, jigs)
-    rows = [[Cell((each,)) for each in jigs[start : start + 2]] for start in range(0, len(jigs), 2)]
-    return [*_in_rows(layout, drawn, _JIG_ROW * len(rows)), *([row] for row in rows)]
+    rows = [[Cell((each,)) for each in pair] for pair in _pairs(jigs)]
+    besides = sum(max(each.height for each in pair) for pair in _pairs(jigs))
+    return [*_in_rows(layout, drawn, besides), *([row] for row in rows)]
+
+
+def _pairs(jigs: Sequence[Drawn]) -> list[Sequence[Drawn]]:
+    return [jigs[start : start + 2] for start in range(0, len(jigs), 2)]
 
 
 def _stack(layout: Layout, drawn: Sequence[Front], jigs: Sequence[Drawn]) -> list[Block]:
@@ -133,20 +141,20 @@ def _stack(layout: Layout, drawn: Sequence[Front], jigs: Sequence[Drawn]) -> lis
     width, least, most = _BESIDE
     high = max(least, min(most, (layout.height - HEADING) // len(drawn) - HEADING))
     backs = Cell(tuple(_back(layout, each, (width, high)) for each in drawn))
-    left = layout.height - 2 * HEADING - _JIG_ROW * len(jigs)
-    if left >= _LEAST - HEADING:
+    left = layout.height + _SPARE - 2 * HEADING - sum(each.height for each in jigs)
+    if left >= _LEAST_ABOVE_JIGS:
         cabinet = _elevation(layout, (width, min(_MOST, left)))
         return [[[Cell((cabinet, *jigs)), backs]]]
     first = [Cell((_elevation(layout, (width, _MOST)),)), backs]
-    rows = [[Cell((each,)) for each in jigs[start : start + 2]] for start in range(0, len(jigs), 2)]
+    rows = [[Cell((each,)) for each in pair] for pair in _pairs(jigs)]
     return [[first], *([row] for row in rows)]
 
 
 def _alone(layout: Layout, front: Front) -> Block:
     """One front on its box: cabinet and back, the jig below them, all figures at the right."""
     jigs = tuple(_jigs(layout, [front], (_UNDER, _JIG[1])))
-    left = layout.height - layout.below - HEADING - (_JIG_ROW if jigs else 0)
-    room = (_UPRIGHT, _height_within(left))
+    left = layout.height - HEADING - sum(each.height for each in jigs)
+    room = (_UPRIGHT, _height_within(left - layout.below, left))
     cabinet, back = _elevation(layout, room), _back(layout, front, room)
     figures = _figures(layout, front)
     if not jigs:
@@ -155,9 +163,9 @@ def _alone(layout: Layout, front: Front) -> Block:
     return [first, [Cell(jigs, across="2")]]
 
 
-def _height_within(left: Px) -> Px:
-    """A drawing's height: what is left on the page, or the usual where it needs two anyway."""
-    return min(left, _MOST) if left >= _LEAST else _USUAL
+def _height_within(left: Px, alone: Px) -> Px:
+    """A drawing's height: what is left for it; where it needs two pages, its share of one alone."""
+    return min(_MOST, left if left >= _LEAST else max(alone, _LEAST))
 
 
 def _figures(layout: Layout, front: Front) -> Cell:
@@ -171,7 +179,7 @@ def _in_rows(layout: Layout, drawn: Sequence[Front], besides: Px) -> list[Block]
     columns = count if count <= 3 else 2 if count == 4 else 3
     rows = -(-count // columns)
     left = layout.height - layout.below - besides
-    high = _height_within(left // rows - HEADING)
+    high = _height_within(left // rows - HEADING, layout.height // rows - HEADING)
     widths = _WIDTHS[columns]
     cells = [Cell((_elevation(layout, (widths[0], high)),))]
     cells += [Cell((_back(layout, each, (widths[1], high)),)) for each in drawn]
@@ -227,5 +235,5 @@ def _jigs(layout: Layout, boxed: Sequence[Front], room: tuple[Px, Px]) -> list[D
             thickest = max(each.thickness for each in here)
             svg = jig_drawing(jig, thickest, unit=layout.unit, room=room)
             heading = f"Jig for {', '.join(each.label for each in here)}"
-            drawings.append(Drawn(heading, SafeString(svg)))
+            drawings.append(Drawn(heading, SafeString(svg), HEADING + jig_height(jig, room)))
     return drawings

@@ -97,6 +97,13 @@ def test_steps_follow_the_way_of_hanging() -> None:
         assert text.index("backing block behind") < text.index("write them down")
 
 
+def test_a_box_not_measured_gives_no_order_of_work() -> None:
+    """A drawer without its box is neither hung with a jig nor fixed; the sheet says what lacks."""
+    (text,) = fitting_pages(kitchen(cabinet(opening("drawer", hinged=None))))
+    assert "Order of work" not in text
+    assert "its box is not measured" in " ".join(text.split())
+
+
 def test_cautions_are_those_that_apply() -> None:
     """A pull-out from an old door tips and may carry lead; a new wall door does neither."""
     old = kitchen(
