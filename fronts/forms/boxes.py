@@ -8,6 +8,7 @@ from fronts.forms.kitchen import Group, KitchenForm
 from fronts.forms.rows import RowForm
 from fronts.forms.sizes import Size
 from fronts.forms.words import SLIDES
+from fronts.jobfile.boxes import MOST_PINS
 from fronts.models import Box, Opening
 from fronts.rules.kitchen import ShelfPins
 
@@ -15,7 +16,6 @@ BOX_FIELDS = (
     "width", "height", "depth", "front_thickness", "rise", "side_clearance", "slide",
     "slide_width", "slide_height",
 )  # fmt: skip
-MOST_PINS = 500
 
 
 class BoxForm(KitchenForm):

@@ -9,11 +9,11 @@ from django import forms
 from django.core.exceptions import ValidationError
 
 from fronts.fields import LengthField
+from fronts.jobfile.stock import MOST_LENGTHS
 from fronts.rules.lengths import Mm, write
 
 EXAMPLES = {"in": "23 5/8", "mm": "600"}
 LIST_EXAMPLES = {"in": "3/4, 1, 1 1/4", "mm": "20, 25, 32"}
-MOST_LENGTHS = 200
 
 
 class Size(LengthField):

@@ -13,9 +13,9 @@ KEYS = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "fr
 HEIGHT, WEIGHT, HINGES = "up_to", "up_to_kg", "hinges"
 MOST_ROWS = 20
 MOST_HINGES = 20
-_LEAST_KG = Fraction(1, 1000)
-_MOST_KG = Fraction(1000)
-_weight = values.number(_LEAST_KG, _MOST_KG)
+LEAST_KG = Fraction(1, 1000)
+MOST_KG = Fraction(1000)
+_weight = values.number(LEAST_KG, MOST_KG)
 _hinges = values.whole(1, MOST_HINGES)
 
 

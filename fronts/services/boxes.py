@@ -7,14 +7,12 @@ from typing import Unpack
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
+from fronts.jobfile.boxes import MOST_PINS, MOST_ROWS
 from fronts.models import Box, Opening, ShelfPins
 from fronts.rules.kitchen import ShelfPins as PinRow
 from fronts.services.keeping import checked, enter, job_changed
 from fronts.services.values import BoxValues
 from shopjobs.models import Person
-
-MOST_ROWS = 50
-MOST_PINS = 500
 
 
 @transaction.atomic

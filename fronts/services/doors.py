@@ -6,6 +6,7 @@ from typing import Unpack
 
 from django.db import transaction
 
+from fronts.jobfile.doors import MOST_BORES
 from fronts.models import DoorOnHand, HingeBore, Opening
 from fronts.rules.kitchen import Point
 from fronts.services.keeping import AskFirst, checked, enter, job_changed, kept
@@ -91,6 +92,8 @@ def _faults(door: DoorOnHand, bores: Sequence[Point]) -> dict[str, str]:
         faults["knob_y"] = "this place is outside the door"
     if any(not (0 <= bore.x <= width and 0 <= bore.y <= height) for bore in bores):
         faults["hinge_bores"] = "a bore lies outside the door"
+    if len(bores) > MOST_BORES:
+        faults["hinge_bores"] = f"enter at most {MOST_BORES} bores"
     if door.stile and 2 * door.stile >= width:
         faults["stile"] = "enter less than half the door's width"
     if door.rail and 2 * door.rail >= height:

@@ -6,6 +6,7 @@ from typing import Unpack
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
+from fronts.jobfile.cabinets import MOST_OPENINGS
 from fronts.models import Box, Cabinet, Opening
 from fronts.models.openings import BOXED
 from fronts.rules.lengths import Mm
@@ -26,6 +27,8 @@ def opening_create(
 ) -> Opening:
     """Enter an opening, last in its cabinet's order."""
     rows = Opening.objects.filter(cabinet=cabinet)
+    if rows.count() >= MOST_OPENINGS:
+        raise ValidationError(f"cabinet {cabinet.label} has {MOST_OPENINGS} openings, the most")
     opening = Opening(cabinet=cabinet, position=last_position(rows))
     enter(opening, values)
     _keep(opening)

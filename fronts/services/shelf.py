@@ -9,6 +9,7 @@ from django.core.exceptions import ValidationError
 from django.db import transaction
 
 from fronts.jobfile.shop_numbers import PLAIN, POSITIVE
+from fronts.jobfile.stock import MOST_LENGTHS
 from fronts.models import ShopNumber, Stock
 from fronts.models.stock import NUMBER_NAMES
 from fronts.rules.lengths import LengthError, as_decimal, exact
@@ -18,7 +19,6 @@ from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.models import Job, Person, Shop
 
 VALUE_PLACES = 10
-MOST_LENGTHS = 200
 MOST_VALUE = 20_000
 MOST_DIGITS = 15
 """What SQLite keeps exactly."""

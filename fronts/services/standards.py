@@ -9,7 +9,7 @@ from typing import Unpack
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
-from fronts.jobfile.shop_tables import MOST_HINGES, MOST_ROWS
+from fronts.jobfile.shop_tables import LEAST_KG, MOST_HINGES, MOST_KG, MOST_ROWS
 from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
 from fronts.models.standard import GROUPS
 from fronts.rules.lengths import LONGEST, Mm, exact
@@ -19,8 +19,6 @@ from shopjobs.models import Job, Person, Shop
 
 TABLES = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material")
 """What of `rules.practice` is no single number."""
-HEAVIEST = Fraction(1000)
-"""Kilograms; nothing in a kitchen's tables is heavier."""
 Owner = Shop | Job | Cabinet | Opening
 Level = ShopStandard | JobStandard | Cabinet | Opening
 
@@ -56,7 +54,7 @@ def tables_set(
     """Set the shop's tables; None and "" leave them to the farther level. Weights in kg."""
     level = shared_level_of(owner)
     level.hinges_by_height = _table("hinges_by_height", hinges_by_height, LONGEST)
-    level.hinges_by_weight = _table("hinges_by_weight", hinges_by_weight, HEAVIEST)
+    level.hinges_by_weight = _table("hinges_by_weight", hinges_by_weight, MOST_KG, LEAST_KG)
     level.slide_classes = _classes(slide_classes)
     level.material, level.frame_material = material, frame_material
     checked(level)
@@ -98,14 +96,19 @@ def _tell(owner: Owner, what: str, by: Person | None, at: datetime) -> None:
 
 
 def _table(
-    name: str, rows: Sequence[tuple[Fraction, int]] | None, limit: Fraction
+    name: str,
+    rows: Sequence[tuple[Fraction, int]] | None,
+    limit: Fraction,
+    least: Fraction = Fraction(0),
 ) -> list[list[str | int]] | None:
     """Rows of a size or weight up to which so many hinges do; both must grow together."""
     if rows is None:
         return None
     if not 1 <= len(rows) <= MOST_ROWS:
         raise ValidationError({name: f"enter 1 to {MOST_ROWS} rows"})
-    if any(not 0 < most <= limit or not 1 <= count <= MOST_HINGES for most, count in rows):
+    sizes, counts = [row[0] for row in rows], [row[1] for row in rows]
+    kept = min(sizes) > 0 and least <= min(sizes) and max(sizes) <= limit
+    if not kept or not 1 <= min(counts) <= max(counts) <= MOST_HINGES:
         raise ValidationError({name: f"enter sizes above zero, and 1 to {MOST_HINGES} hinges"})
     for (most, count), (next_most, next_count) in pairwise(rows):
         if next_most <= most or next_count < count:
@@ -119,6 +122,6 @@ def _classes(classes: Sequence[Fraction] | None) -> list[str] | None:
     if len(classes) > MOST_ROWS:
         raise ValidationError({"slide_classes": f"enter 1 to {MOST_ROWS} loads"})
     rising = all(one < other for one, other in pairwise(classes))
-    if not classes or not 0 < classes[0] <= classes[-1] <= HEAVIEST or not rising:
+    if not classes or not LEAST_KG <= classes[0] <= classes[-1] <= MOST_KG or not rising:
         raise ValidationError({"slide_classes": "enter loads above zero, each above the last"})
     return [exact(each) for each in classes]

@@ -1,16 +1,26 @@
 """What the tables keep, a job file can carry: the same words, of the same lengths."""
 
+from fractions import Fraction
+
 import pytest
 from django.core.exceptions import ValidationError
 from django.db.models import CharField
 
+from fronts.jobfile import openings as file_openings
 from fronts.jobfile import read, write
+from fronts.jobfile.cabinets import MOST_OPENINGS
+from fronts.jobfile.doors import MOST_BORES
 from fronts.jobfile.read import LONGEST_CLIENT, LONGEST_SITE
 from fronts.jobfile.values import LONGEST_LABEL, LONGEST_MATERIAL
 from fronts.models import Cabinet, DoorOnHand, JobStandard, Opening, Stock
+from fronts.models.openings import MOST_FRONTS
+from fronts.rules.kitchen import Point
+from fronts.rules.practice import inches
 from fronts.rules.screws import thread_diameter
+from fronts.services.doors import door_change
 from fronts.services.keeping import checked
 from fronts.services.shelf import stock_set
+from fronts.services.standards import tables_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
 from tests.factories import (
@@ -90,3 +100,49 @@ def test_a_thread_comes_back_from_a_file(job: Job, thread: str) -> None:
 
     assert thread_diameter(thread) is not None
     assert read(write(kitchen)).stock.knob_thread == thread
+
+
+def test_a_stack_has_as_many_fronts_in_a_file_as_in_a_table() -> None:
+    """The reader of files and the table stop at the same number."""
+    assert file_openings.MOST_FRONTS == MOST_FRONTS
+
+
+def test_a_door_has_no_more_bores_than_a_file_may_hold(job: Job) -> None:
+    """The most come back from a file; one more is refused at the bores."""
+    bores = [Point(inches(1), inches(n, 4)) for n in range(MOST_BORES)]
+    door = DoorOnHandFactory.create(job=job, hinge_bores=bores)
+    kitchen = kitchen_of(job)
+    assert read(write(kitchen)) == kitchen
+
+    with pytest.raises(ValidationError) as refused:
+        door_change(door=door, hinge_bores=[*bores, Point(inches(2), inches(2))], at=NOW)
+
+    assert refused.value.message_dict == {"hinge_bores": ["enter at most 50 bores"]}
+
+
+def test_a_cabinet_has_no_more_openings_than_a_file_may_hold(job: Job) -> None:
+    """The most come back from a file; one more is refused."""
+    cabinet = CabinetFactory.create(job=job)
+    for number in range(MOST_OPENINGS):
+        OpeningFactory.create(cabinet=cabinet, label=f"n{number}", closed_by="open")
+    kitchen = kitchen_of(job)
+    assert read(write(kitchen)) == kitchen
+
+    with pytest.raises(ValidationError) as refused:
+        OpeningFactory.create(cabinet=cabinet, label="more", closed_by="open")
+
+    assert refused.value.messages == ["cabinet B1 has 60 openings, the most"]
+
+
+@pytest.mark.parametrize("load", [Fraction(1, 2000), Fraction(1001)])
+def test_a_load_that_no_file_may_hold_is_kept_out_of_the_tables(job: Job, load: Fraction) -> None:
+    """Half a gram, and more than a ton, are slips of the finger."""
+    for name, rows in (("slide_classes", [load]), ("hinges_by_weight", [(load, 2)])):
+        said = {"hinges_by_height": None, "hinges_by_weight": None, "slide_classes": None}
+        with pytest.raises(ValidationError) as refused:
+            tables_set(
+                owner=job, material="", frame_material="", at=NOW,
+                **{**said, name: rows},  # type: ignore[arg-type]
+            )  # fmt: skip
+
+        assert set(refused.value.message_dict) == {name}
