@@ -19,11 +19,12 @@ from fronts.cutting.model import Layout, Plan, Request
 from fronts.cutting.sawing import layout, leaves
 from fronts.cutting.sheet_plan import plan_sheets
 from fronts.cutting.stick_plan import plan_sticks
-from fronts.cutting.tidying import tidy_tree
+from fronts.cutting.tidying import Tidier
 from fronts.cutting.weighing import quick_bound
 
-SEARCH = 0.93
-"""Share of the seconds for the search; the rest is for writing the plan out."""
+SEARCH = 0.9
+"""Share of the seconds by which the search ends; then comes tidying, then writing out."""
+TIDYING = 0.96
 
 
 def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Plan:
@@ -33,7 +34,8 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     search = Budget(seconds * SEARCH, budget.started, clock)
     found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
     waiting = _Waiting(whole)
-    layouts = tuple(_layouts(request, whole, found.packing, waiting))
+    tidier = Tidier(whole, Budget(seconds * TIDYING, budget.started, clock))
+    layouts = tuple(_layouts(request, whole, tidier, waiting, tidier.drained(found.packing)))
     used = sum(shown.count for shown in layouts)
     priced = any(stock.price is not None for stock in request.stock)
     count = _counted(whole) if priced else found.bound
@@ -57,12 +59,12 @@ def _counted(whole: Lattice) -> proof.Bound:
 
 
 def _layouts(
-    request: Request, whole: Lattice, packing: Packing, waiting: "_Waiting"
+    request: Request, whole: Lattice, tidier: Tidier, waiting: "_Waiting", packing: Packing
 ) -> Iterator[Layout]:
     """Each layout with its count; equal ones are one."""
     merged: dict[Layout, int] = {}
     for column, times in packing.chosen:
-        tree = tidy_tree(whole.boards[column.board], column.spots)
+        tree = tidier.tree(column)
         order = [leaf.spot.item for leaf in leaves(tree) if leaf.spot is not None]
         left = times
         while left > 0:

@@ -10,7 +10,7 @@ from fronts.cutting.generation import WEIGHT
 from fronts.cutting.lattice import Lattice
 from fronts.solver import IntegerLimits, solve_integer
 
-MOST_COLUMNS = 6_000
+MOST_COLUMNS = 20_000
 TRIED = 900
 """Columns that one integer program chooses from."""
 

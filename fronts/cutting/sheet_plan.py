@@ -1,7 +1,7 @@
 """The fewest sheets: quick plans feed a pool of layouts, the solver's prices ask for better ones."""
 
 from collections.abc import Iterator
-from itertools import product
+from itertools import count, product
 from random import Random
 
 from fronts.cutting import columns as col
@@ -10,6 +10,7 @@ from fronts.cutting.columns import Column, Packing
 from fronts.cutting.diving import Dive
 from fronts.cutting.found import Found, done
 from fronts.cutting.generation import Generation
+from fronts.cutting.guillotine import Guillotine
 from fronts.cutting.lattice import Lattice
 from fronts.cutting.placing import Choice, Pick
 from fronts.cutting.pool import Pool
@@ -21,6 +22,7 @@ from fronts.cutting.weighing import quick_bound
 from fronts.solver import IntegerLimits
 
 PASSES = 4_000
+ROUNDS = 40
 _SEED = 1
 _PICKS: tuple[Pick, ...] = ("first", "snug", "strip")
 _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
@@ -28,13 +30,20 @@ _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
 
 def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
     """The best packing of sheets within the budget, never worse than the first quick one."""
-    search = Search(lattice, budget)
+    search = Search(lattice)
     search.passes(budget.share(0.15))
     search.strips(budget.share(0.15))
-    search.generate(budget.share(0.3))
+    search.bound_by_cuts(budget.share(0.3))
+    search.generate(budget.share(0.25))
     search.prove(budget.share(0.2))
-    search.choose(budget.share(0.5))
-    search.dive(budget.share(0.6))
+    for _ in range(ROUNDS):
+        search.choose(budget.share(0.4))
+        search.dive(budget.share(0.4))
+        search.passes(budget.share(0.15))
+        search.strips(budget.share(0.3))
+        search.generate(budget.share(0.3))
+        if search.done or budget.over:
+            break
     search.choose(budget)
     return Found(search.best, search.bound)
 
@@ -42,8 +51,9 @@ def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
 class Search:
     """The best packing so far, the bound, and the pool that they come from."""
 
-    def __init__(self, lattice: Lattice, budget: Budget) -> None:
-        self.lattice, self.budget = lattice, budget
+    def __init__(self, lattice: Lattice) -> None:
+        self.lattice = lattice
+        self._random, self._turns = Random(_SEED), count()
         self.pool = Pool(lattice)
         self.pricer = SheetPricer(lattice)
         self.generation: Generation | None = None
@@ -68,15 +78,14 @@ class Search:
     def strips(self, budget: Budget) -> None:
         """Strip after strip, with weights that favour what was hard to place."""
         areas = [item.area for item in self.lattice.items]
-        random = Random(_SEED)
         largest = max(areas)
-        for turn in range(PASSES):
-            if budget.over or self.done:
+        for turn in self._turns:
+            if budget.over or self.done or turn >= PASSES:
                 return
             power = (0.0, 0.1, 0.2, 0.05)[turn % 4]
             shake = 0.0 if turn < 8 else 0.15
             weights = [
-                int(a * (1 + power * a / largest * 2) * (1 + random.uniform(0, shake)) * 16) + 1
+                int(a * (1 + power * a / largest * 2) * (1 + self._random.uniform(0, shake)) * 16) + 1
                 for a in areas
             ]
             self._keep(self._filled(self._strip_filler(weights, turn // 4 % 2), budget))
@@ -86,12 +95,25 @@ class Search:
         if self.done or budget.over:
             return
         costs = [b.cost for b in self.lattice.boards]
-        self.generation = Generation(self.lattice, self.pricer, costs)
+        if self.generation is None:
+            self.generation = Generation(self.lattice, self.pricer, costs)
         self.generation.add(self.pool.columns.values())
         relaxed = self.generation.solve(budget, 200)
         self.pool.add(self.generation.columns)
         if relaxed is not None:
             self.weights = relaxed.weights
+
+    def bound_by_cuts(self, budget: Budget) -> None:
+        """The linear program over every sheet that cuts can make, where parts repeat enough."""
+        pricer = Guillotine(self.lattice)
+        if self.done or budget.over or not pricer.usable:
+            return
+        proof = Generation(self.lattice, pricer, [b.cost for b in self.lattice.boards])
+        proof.add(self.pool.columns.values())
+        relaxed = proof.solve(budget, 400, enough=col.cost(self.best, self.lattice.boards))
+        self.pool.add(pricer.packed)
+        if relaxed is not None:
+            self.bound = best([self.bound, relaxed.bound])
 
     def prove(self, budget: Budget) -> None:
         """Price from above: where no sheet can carry much more, that is a bound."""
@@ -99,9 +121,9 @@ class Search:
             return
         costs = [b.cost for b in self.lattice.boards]
         pricer = SheetProof(self.lattice)
-        proof_ = Generation(self.lattice, pricer, costs)
-        proof_.add(self.pool.columns.values())
-        relaxed = proof_.solve(budget, 40, enough=col.cost(self.best, self.lattice.boards))
+        proof = Generation(self.lattice, pricer, costs)
+        proof.add(self.pool.columns.values())
+        relaxed = proof.solve(budget, 40, enough=col.cost(self.best, self.lattice.boards))
         self.pool.add(pricer.packed)
         if relaxed is not None:
             self.bound = best([self.bound, relaxed.bound])

@@ -1,17 +1,101 @@
 """Among equal plans, the tidier: one big usable offcut first, then fewer fence settings."""
 
-from collections.abc import Sequence
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from itertools import product
 
-from fronts.cutting.lattice import Board
+from fronts.cutting.budget import Budget
+from fronts.cutting.columns import Column, Packing, column
+from fronts.cutting.lattice import Board, Lattice
+from fronts.cutting.placing import Choice
+from fronts.cutting.sheet_filling import Manner, Split, fill
+from fronts.cutting.strips import Strips
 from fronts.cutting.tree import Node, Spot, cut_tree
 
+MOST_MOVES = 60
+MOST_PARTS = 60
+"""Parts on a sheet up to which it is worth laying again."""
+_SPLITS: tuple[Split, ...] = ("rip", "cross", "long", "big")
 
-def tidy_tree(board: Board, spots: Sequence[Spot]) -> Node:
-    """The tree of cuts, in the tidier of its two orders."""
-    trees = [
-        cut_tree(board.length, board.width, spots, rips_first=first) for first in (True, False)
-    ]
-    return max(trees, key=tidiness)
+
+class Tidier:
+    """Lays the same parts again; bounded in its tries, and never makes a plan worse."""
+
+    def __init__(self, lattice: Lattice, budget: Budget) -> None:
+        self.lattice, self.budget = lattice, budget
+        self._strips: dict[tuple[int, bool], Strips] = {}
+
+    def drained(self, packing: Packing) -> Packing:
+        """Parts of the emptiest sheet moved onto others, so that what is left over is together."""
+        if self.lattice.sticks or len(packing.chosen) < 2:
+            return packing
+        order = sorted(range(len(packing.chosen)), key=lambda k: self._used(packing.chosen[k][0]))
+        chosen = list(packing.chosen)
+        emptiest = order[0]
+        source, times = chosen[emptiest]
+        if times > 1 or len(source.spots) > MOST_PARTS:
+            return packing
+        moves = 0
+        for item, _ in sorted(source.yields, key=lambda pair: -self.lattice.items[pair[0]].area):
+            for other in reversed(order[1:]):
+                target, often = chosen[other]
+                if often > 1 or moves >= MOST_MOVES or self.budget.over or len(source.spots) < 2:
+                    continue
+                moves += 1
+                grown = self._laid(target, [*(s.item for s in target.spots), item])
+                if grown is not None:
+                    rest = list(source.spots)
+                    rest.remove(next(s for s in rest if s.item == item))
+                    source = column(source.board, rest)
+                    chosen[other], chosen[emptiest] = (grown, often), (source, 1)
+                    break
+        return Packing(tuple(chosen), packing.short)
+
+    def tree(self, chosen: Column) -> Node:
+        """The tidiest tree of cuts for the same parts on the same board."""
+        board = self.lattice.boards[chosen.board]
+        best = _tree(board, chosen.spots)
+        if self.lattice.sticks or len(chosen.spots) > MOST_PARTS:
+            return best
+        for spots in self._layings(chosen.board, [s.item for s in chosen.spots]):
+            if self.budget.over:
+                break
+            best = max(best, _tree(board, spots), key=tidiness)
+        return best
+
+    def _laid(self, target: Column, items: list[int]) -> Column | None:
+        board = self.lattice.boards[target.board]
+        if sum(self.lattice.items[i].area for i in items) > board.length * board.width:
+            return None
+        spots = next(self._layings(target.board, items), None)
+        return None if spots is None else column(target.board, spots)
+
+    def _layings(self, board: int, items: list[int]) -> Iterator[list[Spot]]:
+        """Ways to lay all of these on one board."""
+        counts = Counter(items)
+        left = [counts[i] for i in range(len(self.lattice.items))]
+        lies = {i: self.lattice.items[i].lies[board][0] for i in counts}
+        size = self.lattice.boards[board]
+        orders = [
+            sorted(counts, key=lambda i: (-lies[i].length * lies[i].width, i)),
+            sorted(counts, key=lambda i: (-lies[i].width, -lies[i].length, i)),
+            sorted(counts, key=lambda i: (-lies[i].length, -lies[i].width, i)),
+        ]
+        areas = [item.area for item in self.lattice.items]
+        choices = [Choice(self.lattice, board, order) for order in orders]
+        for across in (False, True):
+            if (board, across) not in self._strips:
+                self._strips[board, across] = Strips(self.lattice, board, across=across)
+            spots = self._strips[board, across].fill(areas, left, choices[0])
+            if len(spots) == len(items):
+                yield spots
+        for choice, split in product(choices, _SPLITS):
+            spots = fill(size, choice, left, Manner("first", split))
+            if len(spots) == len(items):
+                yield spots
+
+    def _used(self, chosen: Column) -> int:
+        return sum(spot.lie.length * spot.lie.width for spot in chosen.spots)
 
 
 def tidiness(tree: Node) -> tuple[int, int]:
@@ -26,3 +110,11 @@ def tidiness(tree: Node) -> tuple[int, int]:
                 fences.add((node.across, child.width if node.across else child.length))
         waiting.extend(node.children)
     return largest, -len(fences)
+
+
+def _tree(board: Board, spots: Sequence[Spot]) -> Node:
+    """The tree of cuts, in the tidier of its two orders."""
+    trees = [
+        cut_tree(board.length, board.width, spots, rips_first=first) for first in (True, False)
+    ]
+    return max(trees, key=tidiness)

@@ -1,0 +1,154 @@
+"""The heaviest sheet that edge-to-edge cuts can make, when parts never run out.
+
+Gilmore and Gomory's recursion ("Multistage cutting stock problems of two and more dimensions",
+1965; over normal patterns as in Cintra, Miyazawa, Wakabayashi and Xavier, 2008): the best of a
+rectangle is a part, or the best of two rectangles. As parts may repeat more often than they are wanted,
+its value bounds every real sheet; where they do not, it is one.
+"""
+
+from collections.abc import Sequence
+
+import numpy as np
+from numpy.typing import NDArray
+
+from fronts.cutting.budget import Budget
+from fronts.cutting.columns import Column, column
+from fronts.cutting.generation import Priced
+from fronts.cutting.lattice import Lattice, Lie
+from fronts.cutting.tree import Spot
+
+MOST_POINTS = 26_000
+"""Rectangles in the table; a larger one would take too long."""
+
+
+class Guillotine:
+    """Prices every board with one table; `usable` says whether the table is small enough."""
+
+    def __init__(self, lattice: Lattice) -> None:
+        self.lattice = lattice
+        self.usable = all(item.lies == item.loose for item in lattice.items) and all(
+            len({lies for lies in item.loose if lies}) == 1 for item in lattice.items
+        )
+        self.lies = [next((lies for lies in i.loose if lies), ()) for i in lattice.items]
+        self.length = max(board.length for board in lattice.boards)
+        self.width = max(board.width for board in lattice.boards)
+        self.across: list[int] = []
+        self.along = _points([lie.length for lies in self.lies for lie in lies], self.length)
+        if len(self.along) > MOST_POINTS:
+            self.usable = False
+        if self.usable:
+            self.across = _points([lie.width for lies in self.lies for lie in lies], self.width)
+            self.usable = len(self.along) * len(self.across) <= MOST_POINTS
+        self.packed: list[Column] = []
+        if self.usable:
+            self._cuts_along = _cuts(self.along)
+            self._cuts_across = _cuts(self.across)
+
+    def price(
+        self, weights: list[int], wanted: list[int], left: Sequence[int], budget: Budget
+    ) -> Priced:
+        """The heaviest sheet of each board, and its weight as what the board carries at most."""
+        best, which = self._start(weights)
+        self._fill(best)
+        found, most = [], []
+        for index, board in enumerate(self.lattice.boards):
+            x, y = _floor(self.along, board.length), _floor(self.across, board.width)
+            most.append(int(best[x, y]))
+            if best[x, y] > wanted[index]:
+                spots: list[Spot] = []
+                self._lay(best, which, (x, y), (0, 0), spots)
+                made = column(index, spots)
+                found.append(made)
+                if all(n <= left[item] for item, n in made.yields):
+                    self.packed.append(made)
+        return Priced(found, most)
+
+    def _start(self, weights: list[int]) -> tuple[NDArray[np.int64], NDArray[np.int32]]:
+        """The heaviest single part of every rectangle, and which it is."""
+        shape = len(self.along), len(self.across)
+        best, which = np.zeros(shape, np.int64), np.full(shape, -1, np.int32)
+        self._rows: list[tuple[int, Lie]] = [
+            (item, lie) for item, lies in enumerate(self.lies) for lie in lies
+        ]
+        for row, (item, lie) in enumerate(self._rows):
+            if lie.length > self.length or lie.width > self.width:
+                continue
+            x, y = _floor(self.along, lie.length), _floor(self.across, lie.width)
+            room, names = best[x:, y:], which[x:, y:]
+            names[room < weights[item]] = row
+            np.maximum(room, weights[item], out=room)
+        self._single = best.copy()
+        return best, which
+
+    def _fill(self, best: NDArray[np.int64]) -> None:
+        for x in range(len(self.along)):
+            first, second = self._cuts_along[x]
+            line = best[x]
+            if len(first):
+                np.maximum(line, (best[first] + best[second]).max(axis=0), out=line)
+            for y in range(len(self.across)):
+                below, above = self._cuts_across[y]
+                if len(below):
+                    most = (line[below] + line[above]).max()
+                    if most > line[y]:
+                        line[y] = most
+
+    def _lay(
+        self,
+        best: NDArray[np.int64],
+        which: NDArray[np.int32],
+        size: tuple[int, int],
+        corner: tuple[int, int],
+        spots: list[Spot],
+    ) -> None:
+        x, y = size
+        value = best[x, y]
+        if value == 0:
+            return
+        if value == self._single[x, y]:
+            item, lie = self._rows[int(which[x, y])]
+            spots.append(Spot(item, *corner, lie))
+            return
+        for axis, (first, second) in enumerate((self._cuts_along[x], self._cuts_across[y])):
+            if not len(first):
+                continue
+            sums = best[first, y] + best[second, y] if axis == 0 else best[x, first] + best[x, second]
+            k = int(sums.argmax())
+            if sums[k] == value:
+                one, other = int(first[k]), int(second[k])
+                if axis == 0:
+                    self._lay(best, which, (one, y), corner, spots)
+                    moved = corner[0] + self.along[one], corner[1]
+                    self._lay(best, which, (other, y), moved, spots)
+                else:
+                    self._lay(best, which, (x, one), corner, spots)
+                    moved = corner[0], corner[1] + self.across[one]
+                    self._lay(best, which, (x, other), moved, spots)
+                return
+
+
+def _points(sizes: Sequence[int], line: int) -> list[int]:
+    """Nothing, and every sum of sizes that fits the line; too many end early."""
+    reached = {0}
+    for size in sorted(set(sizes)):
+        fresh = set(reached)
+        while fresh and len(reached) <= MOST_POINTS:
+            fresh = {at + size for at in fresh if at + size <= line} - reached
+            reached |= fresh
+    return sorted(reached)
+
+
+def _floor(points: Sequence[int], at: int) -> int:
+    return int(np.searchsorted(np.array(points), at, side="right")) - 1
+
+
+def _cuts(points: Sequence[int]) -> list[tuple[NDArray[np.int64], NDArray[np.int64]]]:
+    """For every size, the pairs of points that a cut divides it into."""
+    places = np.array(points, np.int64)
+    found = []
+    for size in points:
+        last = int(np.searchsorted(places, size // 2, side="right"))
+        first = np.arange(1, last)
+        second = np.searchsorted(places, size - places[1:last], side="right") - 1
+        found.append((first, second))
+    return found
