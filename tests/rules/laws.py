@@ -6,5 +6,5 @@ _SLOW = [HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_to
 
 LAW = settings(max_examples=150, deadline=None)
 """For a law of one rule."""
-KITCHEN_LAW = settings(max_examples=40, deadline=None, suppress_health_check=_SLOW)
+KITCHEN_LAW = settings(max_examples=30, deadline=None, suppress_health_check=_SLOW)
 """For a law of a whole kitchen, which takes longer to think up and to work out."""

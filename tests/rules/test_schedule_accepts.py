@@ -19,7 +19,7 @@ from tests.rules.strategies import grids, wild_kitchens
 from tests.strategies import kitchens
 
 
-@settings(KITCHEN_LAW, max_examples=60)
+@settings(KITCHEN_LAW, max_examples=50)
 @given(wild_kitchens())
 def test_it_never_fails_for_a_kitchen_that_a_file_states(of: Kitchen) -> None:
     """However little its sizes go together: what is wrong is a finding."""
