@@ -41,4 +41,6 @@ def _file(
     response.headers["Content-Disposition"] = said
     response.headers["Cache-Control"] = "private, no-store"
     response.headers["X-Content-Type-Options"] = "nosniff"
+    # A browser's own viewer of PDFs is a plugin to it, which the pages' policy forbids.
+    response.headers["Content-Security-Policy"] = "frame-ancestors 'none'; base-uri 'none'"
     return response

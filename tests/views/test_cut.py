@@ -116,7 +116,7 @@ def test_a_drawer_stack_is_cut_as_one_block(
     kitchen_job: Job, office: Person, signed_in: SignIn
 ) -> None:
     """With the grain upright, the fronts of the stack lie on each other in their order."""
-    make_plan(signed_in(office), kitchen_job, upright="on")
+    make_plan(signed_in(office), kitchen_job, upright="on", MDF__0_grain="length")
     plan = finish(kitchen_job)
 
     placed = [

@@ -86,13 +86,15 @@ def test_a_sheet_is_not_made_twice_for_one_browser(
     assert client.get(path, headers={"If-None-Match": etag}).status_code == 200
 
 
-def test_no_shared_cache_keeps_a_sheet(
+def test_no_shared_cache_keeps_a_sheet_and_viewers_may_show_it(
     cabinet: Cabinet, installer: Person, signed_in: SignIn
 ) -> None:
     """It is asked for again each time, and kept by nobody between."""
     answer = signed_in(installer).get(f"/jobs/{cabinet.job_id}/sheets/hardware/")
 
     assert answer["Cache-Control"] == "private, no-cache"
+    assert answer["X-Content-Type-Options"] == "nosniff"
+    assert "object-src" not in answer["Content-Security-Policy"]
 
 
 @pytest.mark.parametrize("sheet", [*SHEETS, "cutting", "fitting/{cabinet}"])
