@@ -11,6 +11,8 @@ from shopjobs.bootstrap import requirements
 
 ROOT = Path(__file__).resolve().parents[2]
 BANNED_NAMES = {"utils", "helpers", "common", "core", "misc", "base", "manager"}
+TOP = {"README.md", "DEVELOPERS.md", "manage.py", "pyproject.toml"}
+TOP |= {"shopjobs", "fronts", "templates", "static", "tests", "fixtures"}
 LONGEST_FILE = 300
 LONGEST_FUNCTION = 50
 # Put together here, so that this file holds none of them either.
@@ -63,6 +65,13 @@ def test_no_file_holds_a_path_of_one_machine() -> None:
     found = [f"{path}: {hit[0]}" for path, text in _texts() if (hit := MACHINE_PATH.search(text))]
 
     assert found == []
+
+
+def test_the_top_level_holds_what_it_is_for() -> None:
+    """Whatever is none of the site's own folders stands in one of them, or in a dot folder."""
+    names = {file.relative_to(ROOT).parts[0] for file in _files()}
+
+    assert {name for name in names if not name.startswith(".")} == TOP
 
 
 def test_no_module_has_a_name_that_says_nothing() -> None:
