@@ -5,8 +5,8 @@ is inset with that gap. A door that is chosen must be at least as large as the f
 rules ask for and is trimmed to it, half from each side.
 """
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
-from fractions import Fraction
 from math import lcm
 
 from fronts.rules.kitchen import DoorOnHand, Hinged, KnobHole, Point
@@ -41,16 +41,20 @@ def choose(
 
     `wanted` holds (width, height, trim_limit, least_stile).
     """
-    surpluses: list[dict[int, Fraction]] = [
-        {
-            index: found
-            for index, door in enumerate(doors)
-            if (found := surplus(door, *front, practice)) is not None
-        }
-        for front in wanted
-    ]
-    scale = lcm(*(each.denominator for row in surpluses for each in row.values()))
-    return assign([{door: int(each * scale) for door, each in row.items()} for row in surpluses])
+    order = sorted(range(len(doors)), key=lambda index: doors[index].width)
+    widths = [doors[index].width for index in order]
+    surpluses: dict[tuple[Mm, ...], dict[int, Mm]] = {}
+    for front in dict.fromkeys(wanted):
+        width, _, trim_limit, _ = front
+        near = order[bisect_left(widths, width) : bisect_right(widths, width + trim_limit)]
+        found = {index: surplus(doors[index], *front, practice) for index in near}
+        surpluses[front] = {index: each for index, each in found.items() if each is not None}
+    scale = lcm(*(each.denominator for row in surpluses.values() for each in row.values()))
+    costs = {
+        front: {door: int(each * scale) for door, each in row.items()}
+        for front, row in surpluses.items()
+    }
+    return assign([costs[front] for front in wanted])
 
 
 def after_trim(place: Point, trim_width: Mm, trim_height: Mm) -> Point:

@@ -170,14 +170,27 @@ class _Grid:
         across, along = self.wished
         if across < self.edge or along < self.edge:
             return None
+        if self._good(across, along, right=right, top=top):
+            return across, along
         columns = self._lines(0, far=right)
         rows = self._lines(1, far=top)
         for inward, up in _by_distance(columns, rows):
             x, y = across + inward * self.step, along + up * self.step
-            place = (self.box[0] - x if right else x, self.box[1] - y if top else y)
-            if self._clear(*place):
+            if self._clear(self.box[0] - x if right else x, self.box[1] - y if top else y):
                 return x, y
         return None
+
+    def _good(self, across: int, along: int, *, right: bool, top: bool) -> bool:
+        """Whether the place wished for is in solid wood, and clear."""
+        x = self.box[0] - across if right else across
+        y = self.box[1] - along if top else along
+        behind = (x + self.offset[0], y + self.offset[1])
+        inside = all(
+            self.edge <= place <= size - self.edge
+            for place, size in zip(behind, self.front, strict=True)
+        )
+        in_wood = inside and any(self._in_member(axis, behind[axis]) for axis in (0, 1))
+        return in_wood and self._clear(x, y)
 
     def _lines(self, axis: int, *, far: bool) -> list[tuple[int, bool]]:
         """Moves along one direction that stay in wood, nearest first; in a stile (rail) or not."""

@@ -49,20 +49,24 @@ class _Plan:
             column = freed
 
     def _cheapest_path(self, start: int) -> tuple[dict[int, int], dict[int, int], int]:
+        """How far each column passed is, whence it was reached, and the free one at the end.
+
+        Of two columns as near as each other the free one comes first, which ends the search.
+        """
         best: dict[int, int] = {}
         came_from: dict[int, int] = {}
         settled: dict[int, int] = {}
-        heap: list[tuple[int, int]] = []
+        heap: list[tuple[int, bool, int]] = []
         row, far = start, 0
         while True:
             for column, cost in self.edges[row]:
                 distance = far + cost - self.row_price[row] - self.column_price[column]
                 if column not in settled and distance < best.get(column, distance + 1):
                     best[column], came_from[column] = distance, row
-                    heapq.heappush(heap, (distance, column))
-            far, column = heapq.heappop(heap)
+                    heapq.heappush(heap, (distance, column in self.row_of, column))
+            far, _, column = heapq.heappop(heap)
             while column in settled:
-                far, column = heapq.heappop(heap)
+                far, _, column = heapq.heappop(heap)
             settled[column] = far
             if column not in self.row_of:
                 return settled, came_from, column
