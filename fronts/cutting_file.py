@@ -33,7 +33,8 @@ WIDEST_KERF = Mm(26)
 """Wider than any saw blade (common practice, no source): what is, was mistyped."""
 LEAST_SIZE = Mm(Fraction(1, 10))
 MOST_PIECES = 100_000
-MOST_ROWS = 10_000
+FINEST = 10**9
+MOST_ROWS = 2_000
 LONGEST_LABEL = 200
 HIGHEST_PRICE = 10**9
 
@@ -160,6 +161,7 @@ class _Reader:
         for path, width in widths:
             if (width is not None) != flat:
                 self.faults.append(Fault(path, "none" if width is None else exact(width), wanted))
+        self._fine(request)
         self._trims(request)
         self._prices(request)
         self._blocks(request)
@@ -168,6 +170,15 @@ class _Reader:
         if not self.faults:
             for unit in misfits(request):
                 self._misfit(request, unit)
+
+    def _fine(self, request: Request) -> None:
+        """Lengths so fine that together they have no common unit of any use."""
+        lengths = [(f"stock[{i}]", s.length, s.width) for i, s in enumerate(request.stock)]
+        lengths += [(f"parts[{i}]", p.length, p.width) for i, p in enumerate(request.parts)]
+        for path, *sizes in [("kerf", request.kerf, None), ("trim", request.trim, None), *lengths]:
+            for size in sizes:
+                if isinstance(size, Fraction) and size.denominator > FINEST:
+                    self._fault(path, f"{float(size)} mm", "at most 8 decimal places of a mm")
 
     def _trims(self, request: Request) -> None:
         for index, stock in enumerate(request.stock):

@@ -86,9 +86,7 @@ class Bars:
             duals = answer.duals[: len(self.sizes)]
             top = max(float(duals.max()), 1e-12)
             weights = [max(0, int(dual / top * WEIGHT)) for dual in duals]
-            found = loads(
-                self.scale.sizes, weights, self.copies, self.scale.line(max(self.lines))
-            )
+            found = loads(self.scale.sizes, weights, self.copies, self.scale.line(max(self.lines)))
             fresh = []
             for board, line in enumerate(self.lines):
                 pattern = found.load(self.scale.line(line))
@@ -173,7 +171,9 @@ def _starts(bars: Bars) -> list[Stretch]:
     starts = [bars.plain()]
     for part in (2, 3):
         weights = [
-            part * 2 if (part) * size > (part - 1) * line else 2 * (size * part // line) + (size * part % line > 0)
+            part * 2
+            if (part) * size > (part - 1) * line
+            else 2 * (size * part // line) + (size * part % line > 0)
             for size in bars.sizes
         ]
         starts.append(bars.stretch(weights))

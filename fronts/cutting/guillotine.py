@@ -19,6 +19,7 @@ from fronts.cutting.tree import Spot
 
 MOST_POINTS = 26_000
 """Rectangles in the table; a larger one would take too long."""
+MOST_LINE = 2_000
 
 
 class Guillotine:
@@ -34,8 +35,7 @@ class Guillotine:
         self.width = max(board.width for board in lattice.boards)
         self.across: list[int] = []
         self.along = _points([lie.length for lies in self.lies for lie in lies], self.length)
-        if len(self.along) > MOST_POINTS:
-            self.usable = False
+        self.usable = self.usable and len(self.along) <= MOST_LINE
         if self.usable:
             self.across = _points([lie.width for lies in self.lies for lie in lies], self.width)
             self.usable = len(self.along) * len(self.across) <= MOST_POINTS
@@ -112,7 +112,9 @@ class Guillotine:
         for axis, (first, second) in enumerate((self._cuts_along[x], self._cuts_across[y])):
             if not len(first):
                 continue
-            sums = best[first, y] + best[second, y] if axis == 0 else best[x, first] + best[x, second]
+            sums = (
+                best[first, y] + best[second, y] if axis == 0 else best[x, first] + best[x, second]
+            )
             k = int(sums.argmax())
             if sums[k] == value:
                 one, other = int(first[k]), int(second[k])
@@ -131,8 +133,10 @@ def _points(sizes: Sequence[int], line: int) -> list[int]:
     """Nothing, and every sum of sizes that fits the line; too many end early."""
     reached = {0}
     for size in sorted(set(sizes)):
+        if len(reached) > MOST_LINE:
+            break
         fresh = set(reached)
-        while fresh and len(reached) <= MOST_POINTS:
+        while fresh and len(reached) <= MOST_LINE:
             fresh = {at + size for at in fresh if at + size <= line} - reached
             reached |= fresh
     return sorted(reached)

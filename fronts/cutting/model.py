@@ -10,6 +10,8 @@ Way: TypeAlias = Literal["length", "width"]
 
 SAFE_WIDTH = INCH * 3
 """Nothing narrower is held by hand at the blade: 3 in (common practice, no source)."""
+HOLD_RIP = "narrow strip: push block past the blade, or cut it as the piece that falls off"
+HOLD_CROSS = "small piece: clamp it to a sled or jig; never by hand or against the fence"
 
 
 @dataclass(frozen=True, slots=True)

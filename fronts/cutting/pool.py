@@ -64,17 +64,21 @@ class Pool:
 
     def _promising(self, weights: Sequence[int], must: Sequence[Column]) -> list[Column]:
         columns = list(self.columns.values())
-        if weights and len(columns) > TRIED:
+        if len(columns) > TRIED:
+            unit = WEIGHT if weights else max(b.length * b.width for b in self.lattice.boards)
+            weights = weights or [item.area for item in self.lattice.items]
             boards, dearest = self.lattice.boards, max(b.cost for b in self.lattice.boards) or 1
 
             def lack(column: Column) -> float:
                 carried = sum(weights[item] * n for item, n in column.yields)
-                return boards[column.board].cost / dearest - carried / WEIGHT
+                return boards[column.board].cost / dearest - carried / unit
 
             columns = sorted(columns, key=lack)[:TRIED]
         known = {(c.board, c.yields) for c in columns}
         return columns + [
-            self.columns.get((c.board, c.yields), c) for c in must if (c.board, c.yields) not in known
+            self.columns.get((c.board, c.yields), c)
+            for c in must
+            if (c.board, c.yields) not in known
         ]
 
 

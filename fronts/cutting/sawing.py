@@ -6,13 +6,10 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from fronts.cutting.lattice import Lattice, Unit
-from fronts.cutting.model import Cut, Layout, Offcut, Placed, Request, Stock
+from fronts.cutting.model import HOLD_CROSS, HOLD_RIP, Cut, Layout, Offcut, Placed, Request, Stock
 from fronts.cutting.model import Way as Side
 from fronts.cutting.tree import Node
 from fronts.rules.lengths import Mm
-
-HOLD_RIP = "narrow strip: push block past the blade, or cut it as the piece that falls off"
-HOLD_CROSS = "small piece: clamp it to a sled or jig; never by hand or against the fence"
 
 Kind = Literal["trim", "rip", "cross", "block"]
 

@@ -17,12 +17,15 @@ from fronts.cutting.pool import Pool
 from fronts.cutting.proof import Bound, best
 from fronts.cutting.sheet_filling import Filler, Manner, Split, corner_filler, sheet_by_sheet
 from fronts.cutting.sheet_pricing import SheetPricer
+from fronts.cutting.strips import shares
 from fronts.cutting.sheet_proof import SheetProof
 from fronts.cutting.weighing import quick_bound
 from fronts.solver import IntegerLimits
 
 PASSES = 4_000
 ROUNDS = 40
+MOST_PROVED = 250
+"""Different items up to which pricing from above is quick enough."""
 _SEED = 1
 _PICKS: tuple[Pick, ...] = ("first", "snug", "strip")
 _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
@@ -58,6 +61,7 @@ class Search:
         self.pricer = SheetPricer(lattice)
         self.generation: Generation | None = None
         self.weights: list[int] = []
+        self._until: Budget | None = None
         self._passes = _passes(lattice)
         first = self._filled(corner_filler(lattice, *next(self._passes)), None)
         self.best = first
@@ -77,7 +81,7 @@ class Search:
 
     def strips(self, budget: Budget) -> None:
         """Strip after strip, with weights that favour what was hard to place."""
-        areas = [item.area for item in self.lattice.items]
+        areas = shares(self.lattice)
         largest = max(areas)
         for turn in self._turns:
             if budget.over or self.done or turn >= PASSES:
@@ -85,7 +89,8 @@ class Search:
             power = (0.0, 0.1, 0.2, 0.05)[turn % 4]
             shake = 0.0 if turn < 8 else 0.15
             weights = [
-                int(a * (1 + power * a / largest * 2) * (1 + self._random.uniform(0, shake)) * 16) + 1
+                int(a * (1 + power * a / largest * 2) * (1 + self._random.uniform(0, shake)) * 16)
+                + 1
                 for a in areas
             ]
             self._keep(self._filled(self._strip_filler(weights, turn // 4 % 2), budget))
@@ -117,7 +122,7 @@ class Search:
 
     def prove(self, budget: Budget) -> None:
         """Price from above: where no sheet can carry much more, that is a bound."""
-        if self.done or budget.over:
+        if self.done or budget.over or len(self.lattice.items) > MOST_PROVED:
             return
         costs = [b.cost for b in self.lattice.boards]
         pricer = SheetProof(self.lattice)
@@ -139,6 +144,7 @@ class Search:
         if self.generation is None:
             return
         self.generation.add(self.pool.columns.values())
+        self._until = budget
         for skip in ((), (1,), (0, 1), (2,)):
             if budget.over or self.done:
                 break
@@ -146,12 +152,10 @@ class Search:
             self.best = dive.run(self.best)
         self.pool.add(self.generation.columns)
 
-    def _finish(
-        self, left: list[int], open_boards: list[int | None]
-    ) -> list[tuple[Column, int]]:
+    def _finish(self, left: list[int], open_boards: list[int | None]) -> list[tuple[Column, int]]:
         """What is left, in the quickest ways; the best of them."""
         items = self.lattice.items
-        areas = [item.area for item in items]
+        areas = shares(self.lattice)
         order = sorted(range(len(left)), key=lambda i: -areas[i])
         tries = []
         for filler in (
@@ -160,7 +164,7 @@ class Search:
             self._strip_filler(areas, 1),
         ):
             rest, boards = list(left), list(open_boards)
-            found = sheet_by_sheet(self.lattice, filler, rest, boards)
+            found = sheet_by_sheet(self.lattice, filler, rest, boards, self._until)
             lacking = sum(n * area for n, area in zip(rest, areas, strict=True))
             cost = sum(self.lattice.boards[c.board].cost * n for c, n in found)
             tries.append((lacking, cost, len(tries), found))

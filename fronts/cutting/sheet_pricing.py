@@ -67,7 +67,8 @@ class SheetPricer:
             spread = (0.05, 0.15, 0.4)[turn % 3]
             power = (0.0, 0.3, 0.6, 1.0)[turn % 4]
             worth = {
-                i: density[i] ** (1 - power) * weights[i] ** power
+                i: density[i] ** (1 - power)
+                * weights[i] ** power
                 * (1 + self.random.uniform(-spread, spread))
                 for i in live
             }

@@ -11,6 +11,8 @@ from fronts.cutting.tree import Spot
 CELLS = 600
 """Cells of a strip's length; sizes are rounded up to them, so that what fits does fit."""
 
+SHARE = 1 << 20
+
 
 class Strips:
     """Fills a board strip by strip for given weights; strips run along its length or across."""
@@ -45,9 +47,7 @@ class Strips:
                 rest[item] -= 1
                 spare = height - self._deep(lie)
                 if spare:
-                    rooms.append(
-                        self._room(at, place + height - spare, self._long(lie), spare)
-                    )
+                    rooms.append(self._room(at, place + height - spare, self._long(lie), spare))
                 at += self._long(lie)
             if at < self.line:
                 rooms.append(self._room(at, place, self.line - at, height))
@@ -103,3 +103,9 @@ class Strips:
 
     def _room(self, along: int, deep: int, long: int, high: int) -> Free:
         return Free(deep, along, high, long) if self.across else Free(along, deep, long, high)
+
+
+def shares(lattice: Lattice) -> list[int]:
+    """Areas as small whole numbers, at least 1, for use as weights."""
+    largest = max(item.area for item in lattice.items)
+    return [item.area * SHARE // largest + 1 for item in lattice.items]

@@ -9,7 +9,7 @@ from fronts.cutting.columns import Column, Packing, column
 from fronts.cutting.lattice import Board, Lattice
 from fronts.cutting.placing import Choice
 from fronts.cutting.sheet_filling import Manner, Split, fill
-from fronts.cutting.strips import Strips
+from fronts.cutting.strips import Strips, shares
 from fronts.cutting.tree import Node, Spot, cut_tree
 
 MOST_MOVES = 60
@@ -23,6 +23,7 @@ class Tidier:
 
     def __init__(self, lattice: Lattice, budget: Budget) -> None:
         self.lattice, self.budget = lattice, budget
+        self._areas = shares(lattice)
         self._strips: dict[tuple[int, bool], Strips] = {}
 
     def drained(self, packing: Packing) -> Packing:
@@ -81,12 +82,11 @@ class Tidier:
             sorted(counts, key=lambda i: (-lies[i].width, -lies[i].length, i)),
             sorted(counts, key=lambda i: (-lies[i].length, -lies[i].width, i)),
         ]
-        areas = [item.area for item in self.lattice.items]
         choices = [Choice(self.lattice, board, order) for order in orders]
         for across in (False, True):
             if (board, across) not in self._strips:
                 self._strips[board, across] = Strips(self.lattice, board, across=across)
-            spots = self._strips[board, across].fill(areas, left, choices[0])
+            spots = self._strips[board, across].fill(self._areas, left, choices[0])
             if len(spots) == len(items):
                 yield spots
         for choice, split in product(choices, _SPLITS):

@@ -7,14 +7,18 @@ higher-dimensional orthogonal packing problems"). A part that may turn counts th
 """
 
 from collections.abc import Iterator, Sequence
+from math import isqrt
 
 import numpy as np
 from numpy.typing import NDArray
 
 from fronts.cutting import proof
-from fronts.cutting.lattice import Board, Item, Lattice, Lie
+from fronts.cutting.lattice import Board, Item, Lattice
 
 MOST_STEPS = 40
+MOST_CELLS = 3_000_000
+"""Items times pairs of stretches."""
+CHECKED = 12
 
 
 def area_bound(lattice: Lattice, boards: Sequence[Board]) -> proof.Bound:
@@ -24,44 +28,78 @@ def area_bound(lattice: Lattice, boards: Sequence[Board]) -> proof.Bound:
 
 
 def stretched_bound(lattice: Lattice, boards: Sequence[Board], enough: int) -> proof.Bound:
-    """The best bound over pairs of stretches, each made for the largest board."""
-    longest, widest = max(b.length for b in boards), max(b.width for b in boards)
-    lengths = sorted({lie.length for item in lattice.items for lie in _all(item)})
-    widths = sorted({lie.width for item in lattice.items for lie in _all(item)})
+    """The best bound over pairs of stretches, each made for the largest board.
+
+    Floats pick the pairs that promise most; whole numbers decide what those prove.
+    """
+    pairs = _Pairs(lattice)
+    demand = np.array([item.demand for item in lattice.items], float)
+    totals = pairs.rows() @ demand
     found = proof.NOTHING
-    across = list(_stretches(widest, widths))
-    for along, whole_along in _stretches(longest, lengths):
-        for up, whole_up in across:
-            weight = sum(i.demand * _lightest(i, along, up) for i in lattice.items)
-            bound = proof.weigh(weight, [whole_along * whole_up] * len(boards), boards)
-            found = proof.best([found, bound])
-            if found.cost >= enough:
-                return found
+    for k in np.argsort(-totals, kind="stable")[:CHECKED]:
+        (along, whole_along), (up, whole_up) = pairs.pair(int(k))
+        weight = sum(i.demand * _lightest(i, along, up) for i in lattice.items)
+        bound = proof.weigh(weight, [whole_along * whole_up] * len(boards), boards)
+        found = proof.best([found, bound])
+        if found.cost >= enough:
+            break
     return found
 
 
-def _all(item: Item) -> set[Lie]:
-    return {lie for lies in item.loose for lie in lies}
+def stretched_rows(lattice: Lattice) -> NDArray[np.float64]:
+    """Every pair of stretches as a row: its share of the largest board that each item takes."""
+    return np.asarray(np.unique(_Pairs(lattice).rows().round(12), axis=0))
+
+
+class _Pairs:
+    """All pairs of a stretch along the board and one across it."""
+
+    def __init__(self, lattice: Lattice) -> None:
+        longest = max(b.length for b in lattice.boards)
+        widest = max(b.width for b in lattice.boards)
+        self._ways = [sorted({lie[:2] for lies in i.loose for lie in lies}) for i in lattice.items]
+        self._lengths = sorted({length for ways in self._ways for length, _ in ways})
+        self._widths = sorted({width for ways in self._ways for _, width in ways})
+        steps = max(3, min(MOST_STEPS, isqrt(MOST_CELLS // max(len(self._ways), 1)) - 8))
+        self._along = list(_stretches(longest, self._lengths, steps))
+        self._up = list(_stretches(widest, self._widths, steps))
+
+    def pair(self, index: int) -> tuple[tuple[dict[int, int], int], tuple[dict[int, int], int]]:
+        """The pair that a row is made of."""
+        along, up = divmod(index, len(self._up))
+        return self._along[along], self._up[up]
+
+    def rows(self) -> NDArray[np.float64]:
+        """What each item weighs at least, whichever way it lies, as a share of the board."""
+        row_of = {size: k for k, size in enumerate(self._lengths)}
+        column_of = {size: k for k, size in enumerate(self._widths)}
+        along = np.array([[w[s] / top for s in self._lengths] for w, top in self._along])
+        up = np.array([[w[s] / top for s in self._widths] for w, top in self._up])
+        found: list[NDArray[np.float64]] = []
+        for turn in range(2 if any(len(ways) > 1 for ways in self._ways) else 1):
+            picked = [ways[min(turn, len(ways) - 1)] for ways in self._ways]
+            a = along[:, [row_of[length] for length, _ in picked]]
+            b = up[:, [column_of[width] for _, width in picked]]
+            found.append((a[:, None, :] * b[None, :, :]).reshape(-1, len(picked)))
+        return np.asarray(np.minimum(found[0], found[-1]))
 
 
 def _lightest(item: Item, along: dict[int, int], up: dict[int, int]) -> int:
     return min(along[lie.length] * up[lie.width] for lies in item.loose for lie in lies)
 
 
-def _stretches(line: int, sizes: Sequence[int]) -> Iterator[tuple[dict[int, int], int]]:
+def _stretches(line: int, sizes: Sequence[int], steps: int) -> Iterator[tuple[dict[int, int], int]]:
     """Stretched sizes, and what a whole line carries of them."""
     yield {size: size for size in sizes}, line
     marks = sorted({min(size, line - size) for size in sizes} | {line // 2, line // 3})
-    for mark in _some([m for m in marks if 0 < m <= line // 2]):
+    for mark in _some([m for m in marks if 0 < m <= line // 2], steps):
         yield _small_dropped(line, sizes, mark)
     for parts in range(2, 8):
         yield _rounded(line, sizes, parts)
 
 
-def _some(marks: Sequence[int]) -> Sequence[int]:
-    if len(marks) <= MOST_STEPS:
-        return marks
-    return [marks[i * len(marks) // MOST_STEPS] for i in range(MOST_STEPS)]
+def _some(marks: Sequence[int], most: int) -> Sequence[int]:
+    return marks if len(marks) <= most else [marks[i * len(marks) // most] for i in range(most)]
 
 
 def _small_dropped(line: int, sizes: Sequence[int], mark: int) -> tuple[dict[int, int], int]:
@@ -85,24 +123,3 @@ def quick_bound(lattice: Lattice, enough: int | None = None) -> proof.Bound:
         return area
     stop = enough if enough is not None else 1 << 62
     return proof.best([area, stretched_bound(lattice, lattice.boards, stop)])
-
-
-def stretched_rows(lattice: Lattice) -> NDArray[np.float64]:
-    """Every pair of stretches as a row: its share of the largest board that each item takes."""
-    longest = max(b.length for b in lattice.boards)
-    widest = max(b.width for b in lattice.boards)
-    ways = [sorted({lie[:2] for lies in item.loose for lie in lies}) for item in lattice.items]
-    lengths = sorted({length for lies in ways for length, _ in lies})
-    widths = sorted({width for lies in ways for _, width in lies})
-    row_of = {size: k for k, size in enumerate(lengths)}
-    col_of = {size: k for k, size in enumerate(widths)}
-    along = np.array([[w[s] / top for s in lengths] for w, top in _stretches(longest, lengths)])
-    up = np.array([[w[s] / top for s in widths] for w, top in _stretches(widest, widths)])
-    lightest: NDArray[np.float64] | None = None
-    for turn in range(2):
-        picked = [lies[min(turn, len(lies) - 1)] for lies in ways]
-        a, b = along[:, [row_of[p[0]] for p in picked]], up[:, [col_of[p[1]] for p in picked]]
-        product = (a[:, None, :] * b[None, :, :]).reshape(-1, len(ways))
-        lightest = product if lightest is None else np.minimum(lightest, product)
-    rows = np.zeros((0, len(ways))) if lightest is None else lightest
-    return np.unique(rows.round(12), axis=0)

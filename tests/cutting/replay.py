@@ -102,4 +102,4 @@ def _rect(placed: dict[str, Any]) -> Rect:
 
 
 def _mm(text: str) -> Fraction:
-    return Fraction(text)
+    return Fraction(text.removesuffix(" in")) * (Fraction("25.4") if text.endswith(" in") else 1)

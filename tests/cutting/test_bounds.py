@@ -67,7 +67,7 @@ def test_sticks_against_trying_everything(
 
 
 def _check(request: dict[str, Any], true_least: int | None) -> None:
-    found = plan_as_json(plan(read_request(json.dumps(request).encode()), 0.5))
+    found = plan_as_json(plan(read_request(json.dumps(request).encode()), 0.2))
     replay(request, found)
     if true_least is None:
         assert found["unplaced"] and not found["proved"]
