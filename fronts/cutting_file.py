@@ -178,7 +178,8 @@ class _Reader:
         for path, *sizes in [("kerf", request.kerf, None), ("trim", request.trim, None), *lengths]:
             for size in sizes:
                 if isinstance(size, Fraction) and size.denominator > FINEST:
-                    self._fault(path, f"{float(size)} mm", "at most 8 decimal places of a mm")
+                    shown, wanted = _short(exact(size)), "a length no finer than 8 decimals of a mm"
+                    self.faults.append(Fault(path, f"{shown} mm", wanted))
 
     def _trims(self, request: Request) -> None:
         for index, stock in enumerate(request.stock):

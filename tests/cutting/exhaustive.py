@@ -32,8 +32,7 @@ def _fits(length: int, width: int, parts: tuple[tuple[int, int, bool], ...]) -> 
             if any(
                 _fits(x, width, here) and _fits(length - x, width, there) for x in range(1, length)
             ) or any(
-                _fits(length, y, here) and _fits(length, width - y, there)
-                for y in range(1, width)
+                _fits(length, y, here) and _fits(length, width - y, there) for y in range(1, width)
             ):
                 return True
     return False

@@ -55,7 +55,10 @@ def kitchens(draw: st.DrawFn) -> dict[str, Any]:
         if flat:
             row |= {"width": str(draw(st.integers(30, 850))), "grain": draw(grains)}
         parts.append(row | {"count": draw(st.integers(1, 6))})
-    kerf, trim = draw(st.sampled_from(["0", "3.2", "1/8 in"])), draw(st.sampled_from(["0", "2", "10"]))
+    kerf, trim = (
+        draw(st.sampled_from(["0", "3.2", "1/8 in"])),
+        draw(st.sampled_from(["0", "2", "10"])),
+    )
     return {"unit": "mm", "kerf": kerf, "trim": trim, "stock": stock, "parts": parts}
 
 
@@ -135,7 +138,8 @@ def test_narrow_strips_say_how_to_hold_them() -> None:
     assert holds == {HOLD_RIP, HOLD_CROSS, None}
     for cut in (cut for sheet in found["sheets"] for cut in sheet["cuts"]):
         assert (cut["hold"] is None) == (
-            min(Fraction(cut["fence"]), Fraction(cut["to"]) - Fraction(cut["from"])) >= Fraction("76.2")
+            min(Fraction(cut["fence"]), Fraction(cut["to"]) - Fraction(cut["from"]))
+            >= Fraction("76.2")
         )
 
 
