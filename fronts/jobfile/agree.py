@@ -5,7 +5,7 @@ A front whose overlay nobody gave is no fault of the file: the schedule says so.
 
 from fronts.jobfile.place import Record
 from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, Opening
-from fronts.rules.laying import front_labels
+from fronts.rules.labels import front_labels
 
 MOST_FRONTS_IN_ALL = 20_000
 

@@ -26,6 +26,8 @@ def opening_findings(laid: LaidOpening, speaks: Speaks, practice: Practice) -> I
         yield speaks.no_rule(laid.label)
     if laid.trouble:
         yield speaks.no_room(laid.label, laid.trouble)
+    if laid.past_rule:
+        yield speaks.heights_past_rule(laid.label, laid.past_rule)
     yield from _measuring(laid, speaks, practice)
     leaning = lean_of(laid.opening, laid.rect.width)
     if leaning and laid.fronts:

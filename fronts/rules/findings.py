@@ -79,6 +79,15 @@ class Speaks:
     def no_room(self, opening: str, why: str) -> Finding:
         return Finding("stop", "no-room-for-front", (opening,), f"{opening}: {why}.")
 
+    def no_room_for_panel(self, front: str, width: Mm, height: Mm) -> Finding:
+        size = f"{self.say(width)} × {self.say(height)}"
+        words = f"{front}: {size} leaves no panel between its stiles and rails; make it a slab."
+        return Finding("stop", "no-room-for-panel", (front,), words)
+
+    def heights_past_rule(self, opening: str, by: Mm) -> Finding:
+        words = f"{opening}: its drawer fronts' heights come to {self.say(by)} more than the rule."
+        return Finding("stop", "heights-past-rule", (opening,), words)
+
     def lines_miss(self, one: str, other: str, misses: Sequence[tuple[str, Mm]]) -> Finding:
         lines = " and ".join(f"{line} by {self.say(by)}" for line, by in misses)
         words = f"{one} and {other} miss each other's line: {lines}."

@@ -28,6 +28,7 @@ from fronts.rules.kitchen import (
     Side,
     Sides,
 )
+from fronts.rules.labels import front_count, front_labels
 from fronts.rules.lengths import Mm
 from fronts.rules.standards import EMPTY, Settled, settled
 
@@ -66,7 +67,10 @@ class Laid:
 
 @dataclass(frozen=True, slots=True)
 class LaidOpening:
-    """An opening with its fronts; `trouble` says in words why there are none."""
+    """An opening with its fronts; `trouble` says in words why there are none.
+
+    `past_rule` is by how much fixed heights come to more than the rule allows.
+    """
 
     label: str
     cabinet: Cabinet
@@ -75,6 +79,7 @@ class LaidOpening:
     rect: Rect
     fronts: tuple[Laid, ...]
     trouble: str | None = None
+    past_rule: Mm = NOTHING
     no_rule: bool = False
 
 
@@ -84,6 +89,7 @@ class _Axis:
 
     starts: tuple[Mm, ...]
     sizes: tuple[Mm, ...]
+    past_rule: Mm = NOTHING
 
 
 def lay_cabinet(
@@ -110,27 +116,6 @@ def lay_cabinet(
             _lay(cabinet, opening, standards[index], rects[index], overlays, kitchen, doors)
         )
     return laid
-
-
-def front_labels(cabinet: str, opening: Opening) -> tuple[str, ...]:
-    """Labels of an opening's fronts: a pair from the left, a stack from the top."""
-    count = front_count(opening)
-    if count == 1:
-        return (f"{cabinet}.{opening.label}",)
-    return tuple(f"{cabinet}.{opening.label}.{index + 1}" for index in range(count))
-
-
-def front_count(opening: Opening) -> int:
-    """How many fronts close an opening."""
-    match opening.closed_by:
-        case "open":
-            return 0
-        case "pair":
-            return 2
-        case "drawers":
-            return opening.count
-        case _:
-            return 1
 
 
 def _laps(opening: Opening, standard: Settled, doors: Mapping[str, DoorOnHand]) -> bool:
@@ -184,7 +169,7 @@ def _lay(
         return LaidOpening(label, cabinet, opening, standard, rect, (), trouble=trouble)
     exists = width is not None and height is not None and opening.front.door_on_hand != CHOOSE
     fronts = _fronts(bare, across, along, exists=exists, doors=doors)
-    return LaidOpening(label, cabinet, opening, standard, rect, fronts)
+    return LaidOpening(label, cabinet, opening, standard, rect, fronts, past_rule=along.past_rule)
 
 
 def _across(
@@ -213,7 +198,7 @@ def _along(
         -shift, stack=opening.closed_by == "drawers",
     )  # fmt: skip
     starts = tuple(-(start + size) for start, size in zip(down.starts, down.sizes, strict=True))
-    return _Axis(starts, down.sizes)
+    return _Axis(starts, down.sizes, down.past_rule)
 
 
 def _axis(
@@ -221,6 +206,7 @@ def _axis(
     step: Mm, shift: Mm, *, stack: bool,
 ) -> _Axis:  # fmt: skip
     """Places along one direction: an existing front stands centred, a new one by its overlays."""
+    past = NOTHING
     if not stack and sizes[0] is not None:
         found = tuple(each for each in sizes if each is not None)
         total = sum(found, NOTHING) + between * (len(found) - 1)
@@ -229,11 +215,12 @@ def _axis(
         division = divide(before + opening + after, between, step, sizes, lowest_takes_rest=stack)
         found = division.sizes
         first = edge - before + division.rest / 2 + shift
+        past = max(-division.rest, NOTHING)
     starts, place = [], first
     for size in found:
         starts.append(place)
         place += size + between
-    return _Axis(tuple(starts), found)
+    return _Axis(tuple(starts), found, past)
 
 
 def _fronts(

@@ -12,7 +12,7 @@ from fronts.rules.knobs import knob_places, over_box
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import LAST_RESORT, density_of, material_of
-from fronts.rules.parts import frame_of
+from fronts.rules.parts import frame_of, has_panel
 from fronts.rules.practice import POUND, Practice
 from fronts.rules.results import Finding, FrontKind
 from fronts.rules.weight import panel_material, slab_weight, weight_kg
@@ -103,14 +103,18 @@ def weigh(laid: Laid, make: Make, practice: Practice) -> Fraction:
 
 
 def make_findings(laid: Laid, make: Make, practice: Practice, speaks: Speaks) -> list[Finding]:
-    """Whether the shop knows the material's weight, and whether a middle rail is wanted."""
+    """Whether the material's weight is known, and whether a frame has room and a middle rail."""
     found = []
     if material_of(make.material) is None:
         taken = practice.material if make.build == "slab" else practice.frame_material
         taken = taken if material_of(taken) else LAST_RESORT
         found.append(speaks.material_unknown(laid.label, make.material, taken))
-    if make.build == "five-piece" and laid.height > practice.middle_rail_over:
+    if make.build == "slab":
+        return found
+    if laid.height > practice.middle_rail_over:
         found.append(speaks.middle_rail(laid.label))
+    if not has_panel(laid.width, laid.height, make.stile, make.rail, practice):
+        found.append(speaks.no_room_for_panel(laid.label, laid.width, laid.height))
     return found
 
 

@@ -44,6 +44,12 @@ def frame_of(
     )
 
 
+def has_panel(width: Mm, height: Mm, stile: Mm, rail: Mm, practice: Practice) -> bool:
+    """Whether something of the panel shows between the stiles and rails of a front."""
+    middle = 1 if height > practice.middle_rail_over else 0
+    return width > 2 * stile and height > (2 + middle) * rail
+
+
 def panel_clearance(width: Mm, material: str, step: Mm, practice: Practice) -> Mm:
     """What a panel is left short of its groove's bottom, a side: more for solid wood."""
     found = material_of(material)
@@ -64,6 +70,8 @@ def parts_of(front: Front, practice: Practice, step: Mm, *, stack: str | None) -
         upright = front.kind in ("door", "pull-out")
         length, width = (front.height, front.width) if upright else (front.width, front.height)
         return (_part(front, "slab", length, width, front.thickness, front.material, 1, stack),)
+    if not has_panel(front.width, front.height, front.stile, front.rail, practice):
+        return ()
     panel = panel_material(front.material, practice)
     clearance = panel_clearance(front.width - 2 * front.stile, panel, step, practice)
     frame = frame_of(front.width, front.height, front.stile, front.rail, practice, clearance)

@@ -54,7 +54,6 @@ class Front:
     """One front: its size, its place on its wall, and what it is made of.
 
     `hinge_centres` are from the bottom for a door hinged at a side, else from the left.
-    `rule_width`, `rule_height` are the raw sizes that the rule allows, before the step.
     `lean` is the opening's lean over its height, None where no diagonals were taken.
     """
 

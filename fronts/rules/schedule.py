@@ -82,7 +82,7 @@ def _pick_doors(
 ) -> tuple[list[Laid], set[str]]:
     """All fronts in order, those to be chosen with their doors; and those left without."""
     laid = [front for cabinet in openings for each in cabinet for front in each.fronts]
-    named = {each.door.label for each in laid if each.door}
+    named = {o.front.door_on_hand for each in kitchen.cabinets for o in each.openings}
     free = [each for each in kitchen.doors_on_hand if each.label not in named]
     wanting = [i for i, each in enumerate(laid) if each.opening.front.door_on_hand == CHOOSE]
     wanted = [

@@ -21,6 +21,16 @@ def _stack(top: str) -> Kitchen:
     return one(opening("drawers", count=2, heights=(inch(top), None)))
 
 
+def _fixed(*heights: str) -> Kitchen:
+    """Two drawer fronts where the rule leaves 28 in, less the gap between them."""
+    fixed = tuple(inch(each) for each in heights)
+    return one(opening("drawers", count=2, heights=fixed, height=inch("27")))
+
+
+def _wide(width: str, **wish: object) -> Kitchen:
+    return one(opening(width=inch(width), front=FrontWish(**wish)))  # type: ignore[arg-type]
+
+
 def _wished(**wish: object) -> Kitchen:
     return one(opening(front=FrontWish(**wish)))  # type: ignore[arg-type]
 
@@ -104,6 +114,10 @@ CASES = [
     # Architectural Woodwork Standards, 1st ed. 2009: over 60 in
     Case("60 1/16 in high", "middle-rail", "note", A,
          _high("59 1/16", build="five-piece"), _high("59", build="five-piece")),
+    Case("a frame with no room for its panel", "no-room-for-panel", "stop", A,
+         _wide("3 1/2", build="five-piece"), _wide("3 9/16", build="five-piece")),
+    Case("fixed heights past the rule", "heights-past-rule", "stop", A,
+         _fixed("14", "13 15/16"), _fixed("14", "13 7/8")),
     Case("not a thread", "thread-unknown", "check", (),
          one(opening(), stock=replace(STOCK, knob_thread="coarse")), one(opening())),
     Case("no knob screw for a door", "knob-screw-to-order", "check", A,

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from fronts.rules.kitchen import FrontWish, Measured, Standard
-from fronts.rules.laying import front_count, front_labels
+from fronts.rules.labels import front_count, front_labels
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.schedule import schedule
 from tests.rules.small_kitchens import all_round, cabinet, door, inch, kitchen, only_front, opening
