@@ -2,8 +2,8 @@
 
 Per public set: how many instances there are, how many plans reach the best published value within
 each limit, how many are proved the least; and the same for a general packing library (`rectpack`,
-guillotine mode, where it is installed) in the same run. FOLDER holds `sticks.json` and `sheets.json`;
-without one, the excerpt in the tests is used. Twenty made-up kitchens come last.
+guillotine mode, where it is installed) in the same run. FOLDER holds `sticks.json`, `sheets.json`;
+without one, the tests' excerpt is used. Twenty made-up kitchens come last.
 """
 
 import argparse
@@ -82,8 +82,8 @@ def _count(tally: Tally, case: Case, found: Plan, library: Library | None, *, de
     tally.used += found.sheets_used
     tally.bound += found.lower_bound
     tally.widest = max(tally.widest, found.sheets_used - found.lower_bound)
-    if not case.priced and case.best is not None and found.lower_bound > value:
-        sys.exit(f"{case.name}: bound {found.lower_bound} is over a plan of {value}")
+    if not case.priced and case.best is not None and found.lower_bound > case.best:
+        sys.exit(f"{case.name}: bound {found.lower_bound} is over a known plan of {case.best}")
     other = library(case.request) if library and not case.request.sticks else None
     if other is not None and not case.priced:
         tally.library += case.best is None or other <= case.best

@@ -14,13 +14,12 @@ the saw, the first cut's kerf starts outside the sheet and its `at` is negative.
 is "width" and `from` and `to` are 0. `lower_bound` counts pieces of stock.
 """
 
-import json
 import re
-from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import cast
 
+from fronts.cutting.faults import Fault, PartsFileError, parsed, short, shown
 from fronts.cutting.lattice import Unit, misfits
 from fronts.cutting.model import Part, Request, Stock, Way
 from fronts.cutting.written import plan_as_json
@@ -43,59 +42,12 @@ _STOCK = {"label", "length", "width", "count", "grain", "price"}
 _PART = {"label", "length", "width", "count", "grain", "block", "order"}
 
 
-@dataclass(frozen=True, slots=True)
-class Fault:
-    """One thing wrong in a file: where, what stands there, and what is wanted."""
-
-    path: str
-    found: str
-    wanted: str
-
-    def __str__(self) -> str:
-        return f"{self.path}: found {self.found}, wanted {self.wanted}"
-
-
-class PartsFileError(ValueError):
-    """The file is refused; `faults` says why, all at once."""
-
-    def __init__(self, faults: Iterable[Fault]) -> None:
-        self.faults = tuple(faults)
-        super().__init__("\n".join(str(fault) for fault in self.faults))
-
-
 def read_request(data: bytes) -> Request:
     """The request that a parts file states; PartsFileError with a line per fault."""
     reader = _Reader()
-    found = reader.request(_parsed(data))
+    found = reader.request(parsed(data))
     if found is None or reader.faults:
         raise PartsFileError(reader.faults)
-    return found
-
-
-def _parsed(data: bytes) -> object:
-    try:
-        return json.loads(data.decode("utf-8-sig"), object_pairs_hook=_once)
-    except UnicodeDecodeError:
-        raise PartsFileError([Fault("(file)", "bytes that are not UTF-8", "JSON text")]) from None
-    except _TwiceError as twice:
-        raise PartsFileError([Fault(twice.key, "the key twice", "each key once")]) from None
-    except (ValueError, RecursionError) as error:
-        raise PartsFileError(
-            [Fault("(file)", f"no JSON ({error})"[:200], "a parts file")]
-        ) from None
-
-
-class _TwiceError(Exception):
-    def __init__(self, key: str) -> None:
-        self.key = key
-
-
-def _once(pairs: list[tuple[str, object]]) -> dict[str, object]:
-    found: dict[str, object] = {}
-    for key, value in pairs:
-        if key in found:
-            raise _TwiceError(key)
-        found[key] = value
     return found
 
 
@@ -178,8 +130,11 @@ class _Reader:
         for path, *sizes in [("kerf", request.kerf, None), ("trim", request.trim, None), *lengths]:
             for size in sizes:
                 if isinstance(size, Fraction) and size.denominator > FINEST:
-                    shown, wanted = _short(exact(size)), "a length no finer than 8 decimals of a mm"
-                    self.faults.append(Fault(path, f"{shown} mm", wanted))
+                    size_shown, wanted = (
+                        short(exact(size)),
+                        "a length no finer than 8 decimals of a mm",
+                    )
+                    self.faults.append(Fault(path, f"{size_shown} mm", wanted))
 
     def _trims(self, request: Request) -> None:
         for index, stock in enumerate(request.stock):
@@ -240,7 +195,7 @@ class _Reader:
         for key in row:
             if key not in known:
                 wanted = "one of " + ", ".join(sorted(known))
-                self.faults.append(Fault(_under(path, _short(key)), "an unknown key", wanted))
+                self.faults.append(Fault(_under(path, short(key)), "an unknown key", wanted))
         for key in sorted(needed - row.keys()):
             self.faults.append(Fault(_under(path, key), "nothing", "this key"))
 
@@ -304,20 +259,8 @@ class _Reader:
         return Fraction(price)
 
     def _fault(self, path: str, found: object, wanted: str) -> None:
-        self.faults.append(Fault(path, _shown(found), wanted))
+        self.faults.append(Fault(path, shown(found), wanted))
 
 
 def _under(path: str, key: str) -> str:
     return f"{path}.{key}" if path else key
-
-
-def _shown(found: object) -> str:
-    """A value as JSON would write it, on one line and short."""
-    if isinstance(found, (dict, list)):
-        return f"{'an object' if isinstance(found, dict) else 'a list'} of {len(found)}"
-    return _short(json.dumps(found, ensure_ascii=False))
-
-
-def _short(text: str) -> str:
-    line = " ".join("".join(c if c.isprintable() else " " for c in text).split())
-    return line if len(line) <= 60 else line[:59] + "…"

@@ -143,7 +143,7 @@ class _Silent(highspy.Highs):
     """HiGHS without callbacks: nothing here uses them, and enabling them prints a banner."""
 
     def __init__(self) -> None:
-        super().__init__()
+        super().__init__()  # type: ignore[no-untyped-call]
 
     def enableCallbacks(self) -> None:  # noqa: N802 (the library's name)
         self.silent()

@@ -27,7 +27,7 @@ class Dive:
     budget: Budget
     skip: Sequence[int] = ()
     rounds: int = 30
-    best: Packing | None = None
+    best: Packing = field(default_factory=lambda: Packing(()))
     _fixed: list[tuple[Column, int]] = field(default_factory=list)
 
     def run(self, incumbent: Packing) -> Packing:
@@ -52,7 +52,6 @@ class Dive:
         return self.best
 
     def _value(self) -> int:
-        assert self.best is not None
         lattice = self.generation.lattice
         return col.cost(self.best, lattice.boards) + (10**12 if self.best.short else 0)
 
@@ -94,7 +93,6 @@ class Dive:
 
     def _try(self, left: list[int], open_boards: list[int | None]) -> None:
         """Finish quickly from here, and keep that where it is better."""
-        assert self.best is not None
         lattice: Lattice = self.generation.lattice
         rest = self.finish(list(left), list(open_boards))
         found = col.packing([*self._fixed, *rest], lattice)

@@ -21,7 +21,7 @@ class _Box(NamedTuple):
     first: "_Box | None"
     second: "_Box | None"
     beside: bool
-    index: int
+    item: int
     lie: Lie | None
 
 
@@ -50,7 +50,9 @@ def _boxes(
         index = lowest.bit_length() - 1
         for lie in items[index][1]:
             if lie.length <= board.length and lie.width <= board.width:
-                found.append(_Box(lie.length, lie.width, None, None, False, index, lie))
+                found.append(
+                    _Box(lie.length, lie.width, None, None, beside=False, item=index, lie=lie)
+                )
     else:
         rest = group ^ lowest
         part = rest
@@ -69,10 +71,10 @@ def _joined(one: Boxes, other: Boxes, board: Board) -> Boxes:
         for b in other:
             if a.length + b.length <= board.length:
                 width = a.width if a.width > b.width else b.width
-                found.append(_Box(a.length + b.length, width, a, b, True, -1, None))
+                found.append(_Box(a.length + b.length, width, a, b, beside=True, item=-1, lie=None))
             if a.width + b.width <= board.width:
                 length = a.length if a.length > b.length else b.length
-                found.append(_Box(length, a.width + b.width, a, b, False, -1, None))
+                found.append(_Box(length, a.width + b.width, a, b, beside=False, item=-1, lie=None))
     return found
 
 
@@ -89,7 +91,7 @@ def _lay(
 ) -> None:
     if box.first is None or box.second is None:
         if box.lie is not None:
-            spots.append(Spot(items[box.index][0], x, y, box.lie))
+            spots.append(Spot(items[box.item][0], x, y, box.lie))
         return
     _lay(box.first, x, y, items, spots)
     if box.beside:

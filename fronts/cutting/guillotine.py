@@ -2,8 +2,8 @@
 
 Gilmore and Gomory's recursion ("Multistage cutting stock problems of two and more dimensions",
 1965; over normal patterns as in Cintra, Miyazawa, Wakabayashi and Xavier, 2008): the best of a
-rectangle is a part, or the best of two rectangles. As parts may repeat more often than they are wanted,
-its value bounds every real sheet; where they do not, it is one.
+rectangle is a part, or the best of two rectangles. As parts may repeat more often than they are
+wanted, its value bounds every real sheet; where they do not, it is one.
 """
 
 from collections.abc import Sequence

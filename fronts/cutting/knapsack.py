@@ -23,7 +23,7 @@ class Scale:
     sizes: tuple[int, ...]
     top: int
     bottom: int
-    up: bool
+    up: bool = False
 
     def line(self, length: int) -> int:
         """A line of this lattice length, on the scale."""
@@ -92,12 +92,12 @@ def scales(sizes: Sequence[int], longest: int) -> tuple[Scale, Scale]:
     unit = gcd(*sizes)
     room = max(200, min(MOST_LINE, MOST_CELLS // (2 * len(sizes))))
     if longest // unit <= room:
-        same = Scale(tuple(size // unit for size in sizes), 1, unit, True)
+        same = Scale(tuple(size // unit for size in sizes), 1, unit, up=True)
         return same, same
-    down = Scale(tuple(size * room // longest for size in sizes), room, longest, False)
+    down = Scale(tuple(size * room // longest for size in sizes), room, longest)
     return down, rough_scale(sizes, longest, room)
 
 
 def rough_scale(sizes: Sequence[int], longest: int, cells: int) -> Scale:
     """A scale of so many cells on which all that fits does fit in truth."""
-    return Scale(tuple(-(-size * cells // longest) for size in sizes), cells, longest, True)
+    return Scale(tuple(-(-size * cells // longest) for size in sizes), cells, longest, up=True)

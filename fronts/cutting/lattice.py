@@ -164,7 +164,7 @@ def _lies(
     unit: Unit, size: tuple[int, int], boards: tuple[Board, ...], request: Request
 ) -> tuple[tuple[tuple[Lie, ...], ...], tuple[tuple[Lie, ...], ...]]:
     """The ways that a unit may lie on each board: kept to the grain, and as loosely as any may."""
-    straight, turned = Lie(*size, False), Lie(size[1], size[0], True)
+    straight, turned = Lie(*size, turned=False), Lie(size[1], size[0], turned=True)
     if request.sticks:
         both = tuple((straight,) if straight.length <= b.length else () for b in boards)
         return both, both
@@ -173,7 +173,7 @@ def _lies(
         ways = [
             lie
             for lie in (straight, turned)
-            if _allowed(unit, stock, lie.turned)
+            if _allowed(unit, stock, turned=lie.turned)
             and lie.length <= board.length
             and lie.width <= board.width
         ]
@@ -190,7 +190,7 @@ def _resting(unit: Unit) -> bool:
     return unit.grain == "width" and unit.length != unit.width
 
 
-def _allowed(unit: Unit, stock: Stock, turned: bool) -> bool:
+def _allowed(unit: Unit, stock: Stock, *, turned: bool) -> bool:
     """Grain follows grain; a part without, or stock without, may lie either way."""
     if unit.grain is None or stock.grain is None:
         return True
@@ -203,4 +203,4 @@ def _fits(unit: Unit, stock: Stock, request: Request, *, turned: int) -> bool:
         return not turned and unit.length <= along
     across = stock.width - 2 * request.trim
     length, width = (unit.width, unit.length) if turned else (unit.length, unit.width)
-    return _allowed(unit, stock, bool(turned)) and length <= along and width <= across
+    return _allowed(unit, stock, turned=bool(turned)) and length <= along and width <= across

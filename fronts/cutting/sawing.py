@@ -50,7 +50,7 @@ def layout(
     while queue:
         node, piece = queue.popleft()
         if node.spot is not None:
-            _part(bench, node, piece, next(units))
+            _part(bench, node.spot.lie.turned, piece, next(units))
         elif not node.children:
             _keep(bench, piece)
         else:
@@ -102,10 +102,8 @@ def _edge(bench: _Bench, child: Node, along: Side) -> Mm:
     return bench.request.trim + end * bench.lattice.step - bench.request.kerf
 
 
-def _part(bench: _Bench, node: Node, piece: Piece, unit: Unit) -> None:
+def _part(bench: _Bench, turned: bool, piece: Piece, unit: Unit) -> None:  # noqa: FBT001
     """Cut a piece to a part's size, if it is not yet; a block is then cut up in its order."""
-    assert node.spot is not None
-    turned = node.spot.lie.turned
     length, width = (unit.width, unit.length) if turned else (unit.length, unit.width)
     piece = _to_size(bench, piece, length, width)
     if len(unit.parts) == 1:
@@ -133,7 +131,7 @@ def _to_size(bench: _Bench, piece: Piece, length: Mm, width: Mm) -> Piece:
     return piece
 
 
-def _place(bench: _Bench, piece: Piece, index: int, turned: bool) -> None:
+def _place(bench: _Bench, piece: Piece, index: int, turned: bool) -> None:  # noqa: FBT001
     part = bench.request.parts[index]
     width = None if bench.stock.width is None else piece.top - piece.y
     bench.placed.append(

@@ -1,4 +1,4 @@
-"""The fewest sheets: quick plans feed a pool of layouts, the solver's prices ask for better ones."""
+"""The fewest sheets: quick plans feed a pool of layouts, the solver's prices ask for better."""
 
 from collections.abc import Iterator
 from itertools import count, product
@@ -17,8 +17,8 @@ from fronts.cutting.pool import Pool
 from fronts.cutting.proof import Bound, best
 from fronts.cutting.sheet_filling import Filler, Manner, Split, corner_filler, sheet_by_sheet
 from fronts.cutting.sheet_pricing import SheetPricer
-from fronts.cutting.strips import shares
 from fronts.cutting.sheet_proof import SheetProof
+from fronts.cutting.strips import shares
 from fronts.cutting.weighing import quick_bound
 from fronts.solver import IntegerLimits
 
@@ -56,7 +56,7 @@ class Search:
 
     def __init__(self, lattice: Lattice) -> None:
         self.lattice = lattice
-        self._random, self._turns = Random(_SEED), count()
+        self._random, self._turns = Random(_SEED), count()  # noqa: S311 (same each time)
         self.pool = Pool(lattice)
         self.pricer = SheetPricer(lattice)
         self.generation: Generation | None = None
@@ -154,10 +154,9 @@ class Search:
 
     def _finish(self, left: list[int], open_boards: list[int | None]) -> list[tuple[Column, int]]:
         """What is left, in the quickest ways; the best of them."""
-        items = self.lattice.items
         areas = shares(self.lattice)
         order = sorted(range(len(left)), key=lambda i: -areas[i])
-        tries = []
+        tries: list[tuple[int, int, int, list[tuple[Column, int]]]] = []
         for filler in (
             corner_filler(self.lattice, order, Manner("first", "big")),
             self._strip_filler(areas, 0),
@@ -205,7 +204,7 @@ def _passes(lattice: Lattice) -> Iterator[tuple[list[int], Manner]]:
         order = sorted(range(len(items)), key=lambda i: -key[i])
         for manner in manners:
             yield order, manner
-    random = Random(_SEED)
+    random = Random(_SEED)  # noqa: S311 (same each time)
     for _ in range(PASSES):
         key = keys[random.randrange(len(keys))]
         spread = random.choice((0.1, 0.3, 0.6))

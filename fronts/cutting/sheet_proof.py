@@ -2,8 +2,8 @@
 
 An integer program picks the parts of one sheet. Its rows hold for every sheet that can be cut:
 stretched areas, pairs that never share a sheet, and groups that were tried in every way and
-refuted. What it finds is tried as well; what can be cut becomes a layout, what cannot becomes a row.
-The solver's bound is a float: a margin is added before it counts.
+refuted. What it finds is tried as well; what can be cut becomes a layout, what cannot becomes a
+row. The solver's bound is a float: a margin is added before it counts.
 """
 
 from collections.abc import Sequence
@@ -37,7 +37,9 @@ class SheetProof:
             tuple({lie[:2]: lie for lies in item.loose for lie in lies}.values())
             for item in lattice.items
         ]
-        self.most = [self._cap(lies, i.demand) for lies, i in zip(self.lies, lattice.items)]
+        self.most = [
+            self._cap(lies, i.demand) for lies, i in zip(self.lies, lattice.items, strict=True)
+        ]
         self.stretched = stretched_rows(lattice)
         order = np.argsort(-(self.stretched @ np.array(self.most)), kind="stable")
         self.rows = [self._entries(self.stretched[k]) for k in order[:FIRST_ROWS]]
@@ -126,7 +128,7 @@ class SheetProof:
         """Parts of which no two share a sheet: at most one of them."""
         length, width = self.board.length, self.board.width
         size = len(self.lies)
-        apart = np.ones((size, size), bool)
+        apart = np.ones((size, size), np.bool_)
         for turn in range(2):
             for other in range(2):
                 a = np.array([lies[min(turn, len(lies) - 1)][:2] for lies in self.lies])
@@ -134,7 +136,7 @@ class SheetProof:
                 beside = a[:, None, 0] + b[None, :, 0] <= length
                 above = a[:, None, 1] + b[None, :, 1] <= width
                 apart &= ~(beside | above)
-        np.fill_diagonal(apart, False)
+        apart[np.diag_indices(size)] = False
         uncovered = {(i, j) for i, j in np.argwhere(apart) if i < j}
         alone = [most == 1 for most in self.most]
         while uncovered:

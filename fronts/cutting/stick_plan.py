@@ -1,20 +1,29 @@
 """The least sticks: column generation, its bound, and descents from fractions to whole sticks."""
 
-from itertools import pairwise
+from itertools import pairwise, product
 
 from fronts.cutting import columns as col
 from fronts.cutting import proof
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column, Packing
+from fronts.cutting.columns import Column
 from fronts.cutting.diving import Dive
 from fronts.cutting.found import Found, done
 from fronts.cutting.generation import Generation
 from fronts.cutting.lattice import Lattice
+from fronts.cutting.pool import Pool
 from fronts.cutting.stick_filling import longest_first
 from fronts.cutting.stick_pricing import StickPricer
+from fronts.solver import IntegerLimits
 
 ROOT_ROUNDS = 2_000
-SKIPS = ((), (1,), (0, 1), (2,), (0, 0, 1), (1, 1), (0, 2), (3,), (0, 0, 0, 1), (1, 0, 1))
+NODES = 20_000
+FIRST: tuple[tuple[int, ...], ...] = (
+    (), (1,), (0, 1), (2,), (0, 0, 1), (1, 1), (0, 2), (3,), (0, 0, 0, 1), (1, 0, 1),
+)  # fmt: skip
+SKIPS = (*FIRST, *sorted(product(range(4), repeat=4), key=lambda skip: (sum(skip), skip)))
+"""Which candidates each descent passes over, so that no two go the same way."""
+DIVES = len(FIRST)
+"""Descents between two integer programs over the columns that they found."""
 
 
 def plan_sticks(lattice: Lattice, budget: Budget) -> Found:
@@ -32,7 +41,8 @@ def plan_sticks(lattice: Lattice, budget: Budget) -> Found:
     )
     if done(best, bound, lattice):
         return Found(best, bound)
-    generation = Generation(lattice, StickPricer(lattice), [b.cost for b in lattice.boards])
+    pricer = StickPricer(lattice)
+    generation = Generation(lattice, pricer, [b.cost for b in lattice.boards])
     sizes = [next(lies[0] for lies in i.lies if lies).length for i in lattice.items]
     order = sorted(range(len(sizes)), key=lambda i: -sizes[i])
     generation.exchange(pairwise(order))
@@ -40,8 +50,15 @@ def plan_sticks(lattice: Lattice, budget: Budget) -> Found:
     root = generation.solve(budget, ROOT_ROUNDS)
     if root is not None:
         bound = proof.best([bound, root.bound])
-    for skip in SKIPS:
+    pricer.hurried = True
+    weights = root.weights if root is not None else []
+    for turn, skip in enumerate(SKIPS):
         if budget.over or done(best, bound, lattice):
             break
         best = Dive(generation, finish, bound.cost, budget, skip).run(best)
+        if turn % DIVES == DIVES - 1 and not done(best, bound, lattice):
+            pool = Pool(lattice)
+            pool.add(generation.columns)
+            limits = IntegerLimits(budget.share(0.7).left, NODES)
+            best = pool.cover(best, bound.cost, limits, weights)
     return Found(best, bound)

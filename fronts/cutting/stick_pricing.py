@@ -9,17 +9,21 @@ from fronts.cutting.knapsack import Loads, Scale, loads, rough_scale, scales
 from fronts.cutting.lattice import Lattice
 
 MORE_COLUMNS = 2
-ROUGH = 4_000
+ROUGH = 2_500
 """Cells of the line that is tried before the exact one."""
 
 
 class StickPricer:
-    """Prices sticks; exact wherever the lattice is not absurdly fine."""
+    """Prices sticks; exact wherever the lattice is not absurdly fine.
+
+    In a hurry it looks on its rough scale only, and proves nothing.
+    """
 
     def __init__(self, lattice: Lattice) -> None:
         self.lattice = lattice
         self.sizes = [next(lies[0] for lies in i.lies if lies).length for i in lattice.items]
         self.longest = max(board.length for board in lattice.boards)
+        self.hurried = False
         self.low, self.high = scales(self.sizes, self.longest)
         fine = self.high.line(self.longest) > 2 * ROUGH
         self.rough = rough_scale(self.sizes, self.longest, ROUGH) if fine else None
@@ -32,10 +36,14 @@ class StickPricer:
             table = loads(self.rough.sizes, weights, left, self.rough.line(self.longest))
             if found := self._columns(table, wanted, self.rough):
                 return Priced(self._more(found, weights, wanted, left, self.rough, budget), None)
+            if self.hurried:
+                return Priced([], None)
         table, most = self._most(weights, left)
         if self.low is not self.high:
             table = loads(self.high.sizes, weights, left, self.high.line(self.longest))
         found = self._columns(table, wanted, self.high)
+        if self.rough is not None:
+            return Priced(found, most)
         return Priced(self._more(found, weights, wanted, left, self.high, budget), most)
 
     def _more(

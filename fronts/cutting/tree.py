@@ -34,16 +34,16 @@ class Node:
     spot: Spot | None = None
 
 
-class NotEdgeToEdge(ValueError):
+class NotEdgeToEdgeError(ValueError):
     """These places cannot be cut apart by cuts that go right across."""
 
 
 def cut_tree(length: int, width: int, spots: Sequence[Spot], *, rips_first: bool = True) -> Node:
     """The board as a tree of cuts; `rips_first` settles ties for cuts along the length."""
-    return _node(Node(0, 0, length, width), list(spots), rips_first)
+    return _node(Node(0, 0, length, width), list(spots), rips_first=rips_first)
 
 
-def _node(node: Node, spots: list[Spot], rips_first: bool) -> Node:
+def _node(node: Node, spots: list[Spot], *, rips_first: bool) -> Node:
     if not spots:
         return node
     rows, columns = _groups(spots, across=True), _groups(spots, across=False)
@@ -54,13 +54,13 @@ def _node(node: Node, spots: list[Spot], rips_first: bool) -> Node:
         return node
     can_rip, can_cross = len(rows) > 1 or up > 0, len(columns) > 1 or along > 0
     if not (can_rip or can_cross):
-        raise NotEdgeToEdge
-    rip = can_rip and (not can_cross or _prefers(node, up, along, rips_first))
-    _split(node, rows if rip else columns, rip, rips_first)
+        raise NotEdgeToEdgeError
+    rip = can_rip and (not can_cross or _prefers(node, up, along, rips_first=rips_first))
+    _split(node, rows if rip else columns, rip=rip, rips_first=rips_first)
     return node
 
 
-def _prefers(node: Node, up: int, along: int, rips_first: bool) -> bool:
+def _prefers(node: Node, up: int, along: int, *, rips_first: bool) -> bool:
     """Rip where that leaves the larger piece over; the waste of the two is cut off whole."""
     left_by_rip, left_by_cross = up * node.length, along * node.width
     if left_by_rip == left_by_cross:
@@ -68,7 +68,9 @@ def _prefers(node: Node, up: int, along: int, rips_first: bool) -> bool:
     return left_by_rip > left_by_cross
 
 
-def _split(node: Node, groups: list[tuple[int, list[Spot]]], rip: bool, rips_first: bool) -> None:
+def _split(
+    node: Node, groups: list[tuple[int, list[Spot]]], *, rip: bool, rips_first: bool
+) -> None:
     node.across = rip
     children: list[Node] = []
     place = 0
@@ -77,7 +79,7 @@ def _split(node: Node, groups: list[tuple[int, list[Spot]]], rip: bool, rips_fir
             child = Node(node.x, node.y + place, node.length, size)
         else:
             child = Node(node.x + place, node.y, size, node.width)
-        children.append(_node(child, spots, rips_first))
+        children.append(_node(child, spots, rips_first=rips_first))
         place += size
     whole = node.width if rip else node.length
     if place < whole:

@@ -84,7 +84,8 @@ def _label(placed: Placed, width: Mm, unit: str, height: Mm) -> Iterator[str]:
     if size:
         yield (
             f'<text class="part-size" x="{_n(x)}" y="{_n(y + text)}" '
-            f'font-size="{_n(text * Fraction(4, 5))}" text-anchor="middle"{turn}>{escape(size)}</text>'
+            f'font-size="{_n(text * Fraction(4, 5))}" text-anchor="middle"{turn}>'
+            f"{escape(size)}</text>"
         )
 
 

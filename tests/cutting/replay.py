@@ -44,8 +44,8 @@ def _saw(
         rect = _rect(placed)
         assert rect in pieces, (placed, pieces)
         pieces.remove(rect)
-        assert rect[0] >= inside[0] and rect[1] >= inside[1], placed
-        assert rect[2] <= inside[2] and rect[3] <= inside[3], placed
+        assert inside[0] <= rect[0] < rect[2] <= inside[2], placed
+        assert inside[1] <= rect[1] <= rect[3] <= inside[3], placed
         _kept(parts[placed["part"]], stock, placed)
     left = [_rect(offcut) for offcut in sheet["offcuts"]]
     assert all(offcut in pieces for offcut in left), (left, pieces)

@@ -1,4 +1,4 @@
-"""`plan_cuts` from the command line: JSON on standard output, faults on standard error, exit codes."""
+"""`plan_cuts` from the command line: JSON on standard output, faults on standard error."""
 
 import json
 import subprocess
@@ -36,7 +36,8 @@ def test_a_refused_file_exits_2() -> None:
     """Each fault is a line on standard error; a part larger than all stock is named."""
     parts = [dict(GOOD["parts"][0], label="Tall", length="3000")]
     done = run("-", given=json.dumps(GOOD | {"parts": parts}).encode())
-    assert done.returncode == 2 and done.stdout == b""
+    assert done.returncode == 2
+    assert done.stdout == b""
     (line,) = done.stderr.decode().strip().splitlines()
     assert line.startswith("parts[0]: found Tall, 3000 x 396 mm, wanted no larger than some stock")
 
@@ -45,4 +46,5 @@ def test_a_missing_file_and_absurd_seconds_exit_2() -> None:
     """No traceback for what can be typed."""
     for arguments in (("nowhere.json",), ("-", "--seconds", "nan"), ("-", "--seconds", "0")):
         done = run(*arguments)
-        assert done.returncode == 2 and b"Traceback" not in done.stderr
+        assert done.returncode == 2
+        assert b"Traceback" not in done.stderr

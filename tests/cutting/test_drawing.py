@@ -1,4 +1,4 @@
-"""The drawing of a sheet: to scale, everything labelled, nothing that a page would have to restyle."""
+"""The drawing of a sheet: to scale, everything labelled, nothing that a page must restyle."""
 
 import json
 from xml.etree import ElementTree
@@ -27,14 +27,16 @@ def test_every_part_and_cut_is_drawn() -> None:
     kinds = [element.get("class", "").split(" ")[0] for element in tree.iter()]
     assert kinds.count("part") == kinds.count("part-label") == parts
     assert kinds.count("cut") == kinds.count("cut-number") == cuts
-    assert "grain" in kinds and "offcut" in kinds
+    assert "grain" in kinds
+    assert "offcut" in kinds
 
 
 def test_parts_are_to_scale() -> None:
     """A door of 720 × 396 is drawn so, in the drawing's millimetres."""
     tree, _, _ = drawn()
     sizes = {(r.get("width"), r.get("height")) for r in tree.iter(f"{SVG}rect")}
-    assert ("2440", "1220") in sizes and ("720", "396") in sizes
+    assert ("2440", "1220") in sizes
+    assert ("720", "396") in sizes
 
 
 def test_labels_are_text_and_no_style_is_set() -> None:

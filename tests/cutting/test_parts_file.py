@@ -1,4 +1,4 @@
-"""A parts file that is wrong is refused with a line per fault: path, what was found, what is wanted."""
+"""A wrong parts file is refused with a line per fault: path, what was found, what is wanted."""
 
 import json
 from typing import Any

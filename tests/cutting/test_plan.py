@@ -1,4 +1,4 @@
-"""Plans that can be sawn: replayed from their own JSON by code that knows nothing of the planner."""
+"""Plans that can be sawn: replayed from their own JSON by code that knows no planner."""
 
 import itertools
 import json
@@ -73,7 +73,8 @@ def test_the_kitchen_is_sawn_and_proved() -> None:
     """A real mix of parts is planned onto the least stock, and says so."""
     found = planned(kitchen())
     replay(kitchen(), found)
-    assert found["proved"] and found["sheets_used"] == found["lower_bound"]
+    assert found["proved"]
+    assert found["sheets_used"] == found["lower_bound"]
 
 
 def test_same_file_same_plan() -> None:
@@ -96,7 +97,8 @@ def test_stock_that_runs_out_leaves_parts_unplaced() -> None:
     found = planned(request)
     replay(request, found)
     assert found["unplaced"] == [{"part": "P", "count": 3}]
-    assert found["cannot_all_fit"] and not found["proved"]
+    assert found["cannot_all_fit"]
+    assert not found["proved"]
 
 
 def test_prices_decide_where_given() -> None:
@@ -110,7 +112,8 @@ def test_prices_decide_where_given() -> None:
              {"label": "Q", "length": "500", "width": "500", "count": 1}]  # fmt: skip
     found = planned(kitchen(stock=stock, parts=parts, trim="0"))
     assert sorted(sheet["stock"] for sheet in found["sheets"]) == ["cheap", "cheap", "scrap"]
-    assert found["cost"] == "81" == found["cost_bound"] and found["proved"]
+    assert found["cost"] == "81" == found["cost_bound"]
+    assert found["proved"]
 
 
 def test_a_drawer_stack_stays_one_block_in_grain_order() -> None:
@@ -168,12 +171,13 @@ def test_a_thousand_different_parts_are_planned() -> None:
              for i in range(1_000)]  # fmt: skip
     found = planned(kitchen(parts=parts))
     placed = [p["part"] for sheet in found["sheets"] for p in sheet["placed"]]
-    assert sorted(placed) == sorted(part["label"] for part in parts) and not found["unplaced"]
+    assert sorted(placed) == sorted(part["label"] for part in parts)
+    assert not found["unplaced"]
 
 
 @pytest.mark.parametrize("instance", PUBLIC["sticks"], ids=lambda one: one["source"])
 def test_public_sticks(instance: dict[str, Any]) -> None:
-    """The bound is at most the published optimum of each public instance, and the plan reaches it."""
+    """The bound is at most the published optimum of an instance, and the plan reaches it."""
     request = {
         "unit": "mm", "kerf": "0", "trim": "0",
         "stock": [{"label": "S", "length": f"{instance['capacity']}/100"}],
@@ -187,10 +191,11 @@ def test_public_sticks(instance: dict[str, Any]) -> None:
 
 @pytest.mark.parametrize("instance", PUBLIC["sheets"], ids=lambda one: one["source"])
 def test_public_sheets(instance: dict[str, Any]) -> None:
-    """The bound is at most the published value of each public instance (three stages, no turning)."""
+    """The bound is at most the published value of an instance (three stages, no turning)."""
     request = {
         "unit": "mm", "kerf": "0", "trim": "0",
-        "stock": [{"label": "S", "length": str(instance["bin"][0]), "width": str(instance["bin"][1]),
+        "stock": [{"label": "S", "length": str(instance["bin"][0]),
+                   "width": str(instance["bin"][1]),
                    "grain": "length"}],
         "parts": [{"label": f"P{i}", "length": str(a), "width": str(b), "count": n,
                    "grain": "length"} for i, (a, b, n) in enumerate(instance["items"])],
