@@ -70,6 +70,7 @@ def _front(front: Front) -> Json:
         "material": front.material,
         **_lengths(front, "stile", "rail", "panel_thickness"),
         "knobs": _points(front.knobs),
+        "knob_screw": _maybe(front.knob_screw),
         "bores": _points(front.bores),
         "hinges": front.hinges,
         "hinge_centres": [exact(each) for each in front.hinge_centres],

@@ -56,7 +56,8 @@ class Speaks:
     def out_of_square(self, opening: str, lean: Mm, left: Mm, least: Mm) -> Finding:
         words = (
             f"{opening} leans {self.say(abs(lean))} over its height: hung square, a side gap comes "
-            f"down to {self.say(left)}; the least gap is {self.say(least)}."
+            f"down to {self.say(left)}; the least gap is {self.say(least)}. Measure its diagonals "
+            f"again, or give it gaps of {self.say(least + abs(lean) / 2)} or more at the sides."
         )
         return Finding("stop", "opening-out-of-square", (opening,), words)
 

@@ -12,7 +12,7 @@ from fronts.rules.kitchen import Box, Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import POUND
 from fronts.rules.results import Finding, Fitting, Front, Need
-from fronts.rules.screws import machine_screw, thread_diameter
+from fronts.rules.screws import thread_diameter
 from fronts.rules.slides import expected_load, slide_class
 
 GROUPS = ("hinge", "slides", "knob", "mounting screw", "bumper")
@@ -122,7 +122,7 @@ def _knobs(
     if fitting:
         length = fitting.knob_screw.length if fitting.knob_screw else None
     else:
-        length = _door_knob_screw(front, kitchen)
+        length = front.knob_screw
     if length is not None:
         item = f"knob screw {kitchen.stock.knob_thread}, {speaks.say(length)}"
         lines.append(
@@ -132,16 +132,6 @@ def _knobs(
     if fitting or thread_diameter(kitchen.stock.knob_thread) is None:
         return lines, []
     return lines, [speaks.knob_screw_to_buy(front.label, front.thickness)]
-
-
-def _door_knob_screw(front: Front, kitchen: Kitchen) -> Mm | None:
-    stock = kitchen.stock
-    diameter = thread_diameter(stock.knob_thread)
-    if diameter is None:
-        return None
-    return machine_screw(
-        stock.knob_screw_lengths, front.thickness, diameter, stock.knob_thread_depth
-    )
 
 
 def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:

@@ -54,6 +54,7 @@ class Front:
     """One front: its size, its place on its wall, and what it is made of.
 
     `hinge_centres` are from the bottom for a door hinged at a side, else from the left.
+    `knob_screw` goes through the front alone, None where a box stands behind it or none fits.
     `lean` is the opening's lean over its height, None where no diagonals were taken.
     """
 
@@ -81,6 +82,7 @@ class Front:
     trim_height: Mm
     is_new: bool
     knobs: tuple[Point, ...]
+    knob_screw: Mm | None
     bores: tuple[Point, ...]
     hinges: int
     hinge_centres: tuple[Mm, ...]

@@ -36,7 +36,7 @@ from fronts.rules.results import (
     Part,
     Schedule,
 )
-from fronts.rules.screws import thread_diameter
+from fronts.rules.screws import knob_screw_alone, thread_diameter
 from fronts.rules.seasons import movements
 from fronts.rules.sharing import shared_jigs, shared_shims, thicknesses
 
@@ -156,11 +156,17 @@ def _make_fronts(
                 door_on_hand=each.door.label if each.door else None,
                 trim_width=make.trim_width, trim_height=make.trim_height,
                 is_new=each.door is None and not each.exists, knobs=make.knobs,
+                knob_screw=_knob_screw(each, make, kitchen),
                 bores=make.bores, hinges=hanging.count, hinge_centres=hanging.centres,
                 weight_kg=weight, lean=lean_of(each.opening, each.rect.width), movement=move,
             )
         )  # fmt: skip
     return fronts, found
+
+
+def _knob_screw(laid: Laid, make: Make, kitchen: Kitchen) -> Mm | None:
+    alone = make.knobs and laid.box is None
+    return knob_screw_alone(kitchen.stock, make.thickness) if alone else None
 
 
 def _edges(laid: Laid, faced: Mapping[Side, Facing], fronts: Sequence[Laid]) -> Sides[Edge]:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 
+from fronts.rules.kitchen import Stock
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import Practice
 
@@ -89,6 +90,14 @@ def knob_screw(
         return None
     alone = machine_screw(stocked, front, engagement, thread_depth)
     return None if alone is None else KnobChoice(alone, through_box=False, recess=True)
+
+
+def knob_screw_alone(stock: Stock, front: Mm) -> Mm | None:
+    """The knob's screw where it goes through the front and nothing else."""
+    diameter = thread_diameter(stock.knob_thread)
+    if diameter is None:
+        return None
+    return machine_screw(stock.knob_screw_lengths, front, diameter, stock.knob_thread_depth)
 
 
 def play(hole: Mm, screw: Mm) -> Mm:
