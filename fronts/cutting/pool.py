@@ -12,7 +12,9 @@ from fronts.solver import IntegerLimits, solve_integer
 
 MOST_COLUMNS = 20_000
 TRIED = 900
-"""Columns that one integer program chooses from."""
+TRIED_OF_FEW = 3_000
+FEW = 40
+"""Columns that one integer program chooses from: more where there are few items."""
 
 
 class Pool:
@@ -64,7 +66,8 @@ class Pool:
 
     def _promising(self, weights: Sequence[int], must: Sequence[Column]) -> list[Column]:
         columns = list(self.columns.values())
-        if len(columns) > TRIED:
+        tried = TRIED_OF_FEW if len(self.lattice.items) <= FEW else TRIED
+        if len(columns) > tried:
             unit = WEIGHT if weights else max(b.length * b.width for b in self.lattice.boards)
             weights = weights or [item.area for item in self.lattice.items]
             boards, dearest = self.lattice.boards, max(b.cost for b in self.lattice.boards) or 1
@@ -73,7 +76,7 @@ class Pool:
                 carried = sum(weights[item] * n for item, n in column.yields)
                 return boards[column.board].cost / dearest - carried / unit
 
-            columns = sorted(columns, key=lack)[:TRIED]
+            columns = sorted(columns, key=lack)[:tried]
         known = {(c.board, c.yields) for c in columns}
         return columns + [
             self.columns.get((c.board, c.yields), c)
