@@ -80,6 +80,7 @@ def _database(url: str) -> dict[str, Any]:
 DATABASES = {"default": _database(ENVIRONMENT.database_url)}
 
 AUTH_USER_MODEL = "shopjobs.Person"
+AUTHENTICATION_BACKENDS = ["shopjobs.backends.PersonBackend"]
 AUTH_PASSWORD_VALIDATORS = [
     {"NAME": f"django.contrib.auth.password_validation.{name}"}
     for name in (

@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from django.db import transaction
 from django.db.models import F
+from django.utils import timezone
 
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.diary import diary_write
@@ -65,9 +66,9 @@ def job_change(
 
 def job_touch(*, job: Job) -> Job:
     """Count one more change of the job, whoever else counts at the same time."""
-    job.revision = F("revision") + 1
-    job.save(update_fields=["revision", "updated_at"])
-    del job.revision  # Read again by whoever asks for it.
+    job.updated_at = timezone.now()
+    Job.objects.filter(pk=job.pk).update(revision=F("revision") + 1, updated_at=job.updated_at)
+    job.__dict__.pop("revision", None)  # Read again by whoever asks for it.
     return job
 
 
