@@ -10,7 +10,8 @@ from django.db import transaction
 from fronts.jobfile.boxes import MOST_PINS, MOST_ROWS
 from fronts.models import Box, Opening, ShelfPins
 from fronts.rules.kitchen import ShelfPins as PinRow
-from fronts.services.keeping import checked, enter, job_changed
+from fronts.rules.lengths import Mm
+from fronts.services.keeping import checked, enter, job_changed, saved
 from fronts.services.values import BoxValues
 from shopjobs.models import Person
 
@@ -30,7 +31,7 @@ def box_set(
     box.opening = opening
     enter(box, values)
     checked(box)
-    box.save()
+    saved(box)
     job_changed(job=opening.cabinet.job, text=f"Entered {_name(box)}", by=by, at=at)
     return box
 
@@ -53,14 +54,16 @@ def shelf_pins_set(
     """Replace the box's rows of shelf-pin holes; a fault names its row, counted from 1."""
     if len(rows) > MOST_ROWS:
         raise ValidationError(f"enter at most {MOST_ROWS} rows of holes")
-    box.shelf_pins.all().delete()
+    before = list(ShelfPins.objects.filter(box=box).order_by("position", "pk"))
     pins = [pins_row(box, position, row) for position, row in enumerate(rows)]
     for number, row in enumerate(pins, start=1):
         _check(row, number)
-    ShelfPins.objects.bulk_create(pins)
+    if [_said(row) for row in before] != [_said(row) for row in pins]:
+        ShelfPins.objects.filter(box=box).delete()
+        before = ShelfPins.objects.bulk_create(pins)
     job = box.opening.cabinet.job
     job_changed(job=job, text=f"Entered the shelf pins of {_name(box)}", by=by, at=at)
-    return pins
+    return before
 
 
 def pins_row(box: Box, position: int, row: PinRow) -> ShelfPins:
@@ -74,6 +77,10 @@ def pins_row(box: Box, position: int, row: PinRow) -> ShelfPins:
         count=row.count,
         diameter=row.diameter,
     )
+
+
+def _said(row: ShelfPins) -> tuple[Mm | int, ...]:
+    return row.position, row.x, row.y, row.pitch, row.count, row.diameter
 
 
 def _check(row: ShelfPins, number: int) -> None:

@@ -9,7 +9,7 @@ from django.db import transaction
 from fronts.models import Box, Cabinet, Opening
 from fronts.rules.lengths import Mm
 from fronts.services.agreement import label_taken_twice, past_cabinet
-from fronts.services.keeping import AskFirst, checked, enter, job_changed, kept
+from fronts.services.keeping import AskFirst, changed, checked, enter, job_changed, kept
 from fronts.services.ordering import last_position, placed
 from fronts.services.values import CabinetValues
 from shopjobs.models import Job, Person
@@ -90,14 +90,18 @@ def cabinet_delete(
 
 def _keep(cabinet: Cabinet) -> None:
     checked(cabinet)
-    _refuse_openings_outside(cabinet)
+    new = changed(cabinet)
+    if new & {"width", "height"}:
+        _refuse_openings_outside(cabinet)
     kept(cabinet, taken=f"there is already a cabinet {cabinet.label} in this job")
-    _refuse_shared_names(cabinet)
+    if "label" in new:
+        _refuse_shared_names(cabinet)
 
 
 def _refuse_openings_outside(cabinet: Cabinet) -> None:
     faults: dict[str, str] = {}
-    for opening in Opening.objects.filter(cabinet_id=cabinet.pk):
+    openings = Opening.objects.filter(cabinet_id=cabinet.pk)
+    for opening in openings.only("cabinet_id", "label", "x", "y", "width", "height"):
         for name, fault in past_cabinet(opening, cabinet, cabinet.job.unit).items():
             faults[name] = f"opening {opening.label}: {fault}"
     if faults:

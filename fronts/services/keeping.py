@@ -5,7 +5,7 @@ from datetime import datetime
 from typing import TypeVar
 
 from django.core.exceptions import ValidationError
-from django.db import IntegrityError, transaction
+from django.db import IntegrityError
 from django.db.models import F, Model
 
 from shopjobs.models import Job, Person, Shop
@@ -13,6 +13,7 @@ from shopjobs.services.diary import diary_write
 from shopjobs.services.jobs import job_touch
 
 Row = TypeVar("Row", bound=Model)
+_BEFORE, _EVER, _NOTHING = "_before_entering", "_ever_changed", object()
 
 
 class AskFirst(ValueError):  # noqa: N818 - a question, no error
@@ -29,8 +30,31 @@ class AskFirst(ValueError):  # noqa: N818 - a question, no error
 
 def enter(row: Model, values: Mapping[str, object]) -> None:
     """Put the values into the row, by the names of its columns."""
+    _remember(row)
     for name, value in values.items():
         setattr(row, name, value)
+
+
+def changed(row: Model) -> set[str]:
+    """The columns that may differ from what the database holds: all of a row not yet kept.
+
+    A column that ever differed stays among them, since what was saved may have been undone.
+    """
+    columns = {field.attname for field in row._meta.concrete_fields if not field.primary_key}
+    held, before = row.__dict__, row.__dict__.get(_BEFORE)
+    if row._state.adding or before is None:
+        return columns
+    ever: set[str] = held[_EVER]
+    ever |= {name for name in columns & held.keys() if held[name] != before.get(name, _NOTHING)}
+    return ever
+
+
+def _remember(row: Model) -> None:
+    """Keep what the row holds before anything is entered; what came since then counts too."""
+    if _BEFORE in row.__dict__:
+        changed(row)
+    elif not row._state.adding:
+        row.__dict__ |= {_BEFORE: dict(row.__dict__), _EVER: set()}
 
 
 def checked(row: Model, faults: Mapping[str, str] | None = None) -> None:
@@ -47,14 +71,21 @@ def checked(row: Model, faults: Mapping[str, str] | None = None) -> None:
         raise ValidationError(found)
 
 
+def saved(row: Row) -> Row:
+    """Save what changed of the row; all of it where it is new."""
+    row.save(update_fields=None if row._state.adding else changed(row))
+    return row
+
+
 def kept(row: Row, *, taken: str) -> Row:
-    """Save the row; where its label is another's already, `taken` says so at the label."""
+    """Save the row; where its label is another's already, `taken` says so at the label.
+
+    What else the service did is undone then: the error must leave its transaction.
+    """
     try:
-        with transaction.atomic():
-            row.save()
+        return saved(row)
     except IntegrityError as error:
         raise ValidationError({"label": [taken]}) from error
-    return row
 
 
 def job_changed(*, job: Job, text: str, by: Person | None, at: datetime) -> None:

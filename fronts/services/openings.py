@@ -11,7 +11,7 @@ from fronts.models import Box, Cabinet, Opening
 from fronts.models.openings import BOXED
 from fronts.rules.lengths import Mm
 from fronts.services.agreement import label_taken_twice, past_cabinet
-from fronts.services.keeping import AskFirst, checked, enter, job_changed, kept
+from fronts.services.keeping import AskFirst, changed, checked, enter, job_changed, kept
 from fronts.services.ordering import last_position, placed
 from fronts.services.values import OpeningValues
 from shopjobs.models import Job, Person
@@ -51,13 +51,8 @@ def opening_change(
     """
     enter(opening, values)
     _keep(opening)
-    left = opening.count if opening.closed_by in BOXED else 0
-    boxes = Box.objects.filter(opening=opening, index__gte=left)
-    names = [str(box) for box in boxes]
-    if names and not confirmed:
-        raise BoxesInTheWay(f"What closes {opening} now has no place for its boxes.", names)
-    if names:
-        boxes.delete()
+    if changed(opening) & {"closed_by", "count"}:
+        _let_boxes_go(opening, confirmed=confirmed)
     job_changed(job=_job(opening), text=f"Changed opening {opening}", by=by, at=at)
     return opening
 
@@ -85,6 +80,16 @@ def opening_delete(
     job_changed(job=job, text=f"Deleted opening {name}", by=by, at=at)
 
 
+def _let_boxes_go(opening: Opening, *, confirmed: bool) -> None:
+    left = opening.count if opening.closed_by in BOXED else 0
+    boxes = Box.objects.filter(opening=opening, index__gte=left)
+    names = [str(box) for box in boxes]
+    if names and not confirmed:
+        raise BoxesInTheWay(f"What closes {opening} now has no place for its boxes.", names)
+    if names:
+        boxes.delete()
+
+
 def _keep(opening: Opening) -> None:
     _settle(opening)
     checked(opening, _door_faults(opening))
@@ -92,6 +97,8 @@ def _keep(opening: Opening) -> None:
     if faults:
         raise ValidationError(faults)
     kept(opening, taken=f"cabinet {opening.cabinet.label} already has an opening {opening.label}")
+    if not changed(opening) & {"label", "closed_by", "count"}:
+        return
     name = label_taken_twice(_job(opening))
     if name is not None:
         raise ValidationError({"label": f"two fronts would be called {name}; give another label"})

@@ -11,7 +11,7 @@ from fronts.forms.cabinets import NewCabinetForm
 from fronts.models import Cabinet, DoorOnHand
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.schedule import schedule
-from fronts.selectors.kitchens import cabinets_of, doors_of
+from fronts.selectors.kitchens import cabinets_of, doors_of, labelled
 from fronts.snapshot import kitchen_of
 from fronts.views.measure_cabinets import new_cabinet_editor
 from fronts.views.measure_editor import job_view
@@ -32,16 +32,16 @@ def job_measure(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the whole job; for htmx the part that it asks to see again."""
     if wants_part(request) and request.htmx.target not in (None, FOLLOWS):
         return part_answer(request, job, request.htmx.target)
-    cabinets, doors = list(cabinets_of(job)), list(doors_of(job))
-    may_edit = may(request.user, "edit_kitchen")
+    whole, may_edit = not wants_part(request), may(request.user, "edit_kitchen")
+    cabinets, doors = (list(cabinets_of(job)), list(doors_of(job))) if whole else labelled(job)
     context = {
         "job": job,
         "step": "measure",
-        "part": wants_part(request),
+        "part": not whole,
         "kinds": KIND_LINKS,
         **worked_out(job, cabinets, doors, may_edit=may_edit),
     }
-    if not wants_part(request):
+    if whole:
         context["walls"] = wall_rows(cabinets, job.unit)
         context["doors"] = [door_row(each, job.unit) for each in doors]
         context |= _first_cabinet(job, cabinets) if may_edit else {}

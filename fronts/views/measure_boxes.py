@@ -1,5 +1,6 @@
 """Drawer boxes behind an opening, with their shelf-pin holes."""
 
+from django.db import transaction
 from django.http import Http404, HttpResponse
 from django.urls import reverse
 
@@ -21,7 +22,8 @@ from fronts.views.measure_editor import (
     show_editor,
     who,
 )
-from fronts.views.measure_parts import done
+from fronts.views.measure_parts import PAGE, done
+from fronts.views.measure_rows import opening_row
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -36,12 +38,16 @@ def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) ->
     if not form.is_bound:
         return show_editor(request, editor)
 
+    @transaction.atomic
     def save() -> None:
         made = box_set(opening=opening, index=index, **who(request), **form.values)
         shelf_pins_set(box=made, rows=stated(editor.table), **who(request))
 
     refusal = kept(request, editor, save, row=box)
-    return refusal or done(request, job, editor.target, f"{editor.heading} is saved.")
+    if refusal is not None:
+        return refusal
+    said, row = f"{editor.heading} is saved.", opening_row(opening, job.unit)
+    return done(request, job, editor.target, said, template=f"{PAGE}#opening", opening=row)
 
 
 def _editor(

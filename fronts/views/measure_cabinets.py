@@ -12,7 +12,7 @@ from fronts.forms.kitchen import KitchenForm
 from fronts.forms.version import version_of
 from fronts.forms.words import KINDS
 from fronts.models import Cabinet
-from fronts.selectors.kitchens import cabinet_of, cabinets_of
+from fronts.selectors.kitchens import cabinet_of, cabinets_of, with_openings
 from fronts.services.cabinets import (
     cabinet_change,
     cabinet_copy,
@@ -30,7 +30,7 @@ from fronts.views.measure_editor import (
     show_editor,
     who,
 )
-from fronts.views.measure_parts import GONE, done
+from fronts.views.measure_parts import GONE, PAGE, done
 from fronts.views.measure_rows import cabinet_row, wall_id, wall_rows
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -127,9 +127,13 @@ def cabinet_edit(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpRes
         cabinet_change(cabinet=cabinet, **who(request), **form.values)
 
     refusal = kept(request, editor, save, row=cabinet)
-    part = target if cabinet.wall == wall else "cabinets"
+    if refusal is not None:
+        return refusal
     said = f"Cabinet {cabinet.label} is saved."
-    return refusal or done(request, job, part, said, anchor=target)
+    if cabinet.wall != wall:
+        return done(request, job, "cabinets", said, anchor=target)
+    row = cabinet_row(with_openings(cabinet), job.unit)
+    return done(request, job, target, said, template=f"{PAGE}#cabinet", cabinet=row)
 
 
 @job_view("edit_kitchen")

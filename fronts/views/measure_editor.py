@@ -133,6 +133,7 @@ def kept(
 ) -> HttpResponse | None:
     """Save what was posted; the answer where that can't be, None where it is done.
 
+    `save` does all or nothing, like any one service.
     `row` is what is changed as it stands now; a form that saw it otherwise is answered 409.
     """
     form = editor.form
@@ -143,8 +144,7 @@ def kept(
         form.data = {**dict(form.data.items()), "version": version_of(row)}
         return show_editor(request, editor, status=409)
     try:
-        with transaction.atomic():
-            save()
+        save()
     except AskFirst as question:
         return show_editor(request, replace(editor, asks=question), status=422)
     except ValidationError as error:

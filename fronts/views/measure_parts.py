@@ -12,7 +12,7 @@ from django.urls import reverse
 from django.utils.cache import patch_vary_headers
 from django_htmx.http import reswap, retarget, trigger_client_event
 
-from fronts.selectors.kitchens import cabinets_of, doors_of
+from fronts.selectors.kitchens import cabinets_of, doors_of, opening_of
 from fronts.views.measure_editor import found_or_404
 from fronts.views.measure_rows import cabinet_row, door_row, opening_row, wall_rows
 from shopjobs.access import SignedInRequest
@@ -84,9 +84,8 @@ def _cabinet(job: Job, number: int) -> tuple[str, Context]:
 
 
 def _opening(job: Job, number: int) -> tuple[str, Context]:
-    cabinet = found_or_404(cabinets_of(job).get, openings__pk=number)
-    opening = next(each for each in cabinet.openings.all() if each.pk == number)
-    return "opening", {"cabinet": cabinet, "opening": opening_row(opening, job.unit)}
+    opening = found_or_404(opening_of, job, number)
+    return "opening", {"opening": opening_row(opening, job.unit)}
 
 
 def _new_opening(job: Job, number: int) -> tuple[str, Context]:

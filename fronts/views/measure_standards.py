@@ -50,6 +50,7 @@ def cabinet_standard(request: SignedInRequest, job: Job, cabinet_id: int) -> Htt
 def opening_standard(request: SignedInRequest, job: Job, opening_id: int) -> HttpResponse:
     """What one opening does otherwise than its cabinet."""
     opening = found_or_404(opening_of, job, opening_id)
+    opening.cabinet = cabinet_of(job, opening.cabinet_id)
     action = reverse("fronts:opening-standard", args=[job.pk, opening.pk])
     heading = f"Standard of opening {opening}"
     return _standard(request, job, opening, f"opening-{opening.pk}", heading, action)
