@@ -30,6 +30,15 @@ WISH_FIELDS = (
 _MEASURED = "Where these are filled in, they hold instead of the width and height above."
 
 
+class DoorField(forms.ChoiceField):
+    """A door on hand by its key; the one that is `named` already needs no looking up."""
+
+    named: str | None = None
+
+    def valid_value(self, value: Any) -> bool:
+        return value == self.named or super().valid_value(value)
+
+
 class MeasuredForm(KitchenForm):
     """Sizes of an opening taken on site."""
 
@@ -48,6 +57,7 @@ class MeasuredForm(KitchenForm):
             kwargs.setdefault("initial", {name: getattr(opening, name) for name in names})
             kwargs["initial"]["front_door"] = door_key(opening)
         super().__init__(*args, **kwargs)
+        self.opening = opening
         if opening is not None:
             for name in MEASURED_FIELDS[:4]:
                 planned = opening.width if "width" in name else opening.height
@@ -95,7 +105,7 @@ class OpeningForm(MeasuredForm):
         required=False,
         help_text="Empty: all alike. Empty between commas: shares the rest.",
     )
-    front_door = forms.ChoiceField(label="Door on hand", required=False)
+    front_door = DoorField(label="Door on hand", required=False)
     front_width = Size(label="Width of the front", required=False)
     front_height = Size(label="Height of the front", required=False)
     front_thickness_own = Size(label="Thickness", required=False)
@@ -110,8 +120,9 @@ class OpeningForm(MeasuredForm):
         super().__init__(*args, **kwargs)
         self.on_hand = doors
         field = self.fields["front_door"]
-        if isinstance(field, forms.ChoiceField):
+        if isinstance(field, DoorField):
             field.choices = self._fronts
+            field.named = door_key(self.opening) if self.opening is not None else None
         self.fields["count"].widget = forms.TextInput(attrs={"inputmode": "numeric"})
         self.offer("hinged", "left")
 
@@ -119,6 +130,11 @@ class OpeningForm(MeasuredForm):
     def doors(self) -> dict[str, DoorOnHand]:
         """The doors on hand by what the list calls them."""
         return {str(door.pk): door for door in self.on_hand}
+
+    def _door(self, key: str) -> DoorOnHand | None:
+        if self.opening is not None and key == door_key(self.opening):
+            return self.opening.front_door
+        return self.doors[key]
 
     def _fronts(self) -> list[tuple[str, str]]:
         return [
@@ -146,7 +162,7 @@ class OpeningForm(MeasuredForm):
         values = {**super().values}
         wish = values.pop("front_door")
         values["front_choose"] = wish == CHOOSE
-        values["front_door"] = self.doors[wish] if wish and wish != CHOOSE else None
+        values["front_door"] = self._door(wish) if wish and wish != CHOOSE else None
         for name in ("shift_x", "shift_y"):
             values[name] = values[name] or Mm(0)
         return values

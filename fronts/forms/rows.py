@@ -58,5 +58,5 @@ def stated(table: "BaseFormSet[RowForm] | None") -> list[Any]:
 
 def heads(table: "BaseFormSet[RowForm]") -> list[str]:
     """The heads of the table's columns."""
-    fields = table.empty_form.fields.values()
+    fields = table.form.base_fields.values()
     return [str(field.label) for field in fields if not isinstance(field.widget, forms.HiddenInput)]

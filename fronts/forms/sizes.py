@@ -14,6 +14,7 @@ from fronts.rules.lengths import Mm, write
 
 EXAMPLES = {"in": "23 5/8", "mm": "600"}
 LIST_EXAMPLES = {"in": "3/4, 1, 1 1/4", "mm": "20, 25, 32"}
+_INPUT = forms.TextInput()
 
 
 class Size(LengthField):
@@ -32,7 +33,7 @@ class Size(LengthField):
     def speak(self, unit: str) -> None:
         """Take bare numbers in `unit`, and show lengths in it."""
         self.unit = unit
-        self.widget.attrs.update(self.widget_attrs(forms.TextInput()))
+        self.widget.attrs.update(self.widget_attrs(_INPUT))
         asks = self.asks or f"the {str(self.label).lower()}"
         self.error_messages["required"] = f"Enter {asks}, like {EXAMPLES[unit]}."
 
@@ -52,6 +53,7 @@ class Sizes(forms.Field):
 
     def speak(self, unit: str) -> None:
         """Take bare numbers in `unit`, and show lengths in it."""
+        self.one = Size()  # Its own: a form's copy of a field shares the rest of it.
         self.one.speak(unit)
         self.widget.attrs |= {"autocomplete": "off", "inputmode": "text"}
 
