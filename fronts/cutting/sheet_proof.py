@@ -16,7 +16,7 @@ from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column, column
 from fronts.cutting.exact import MOST_ITEMS, packed
 from fronts.cutting.generation import Priced
-from fronts.cutting.lattice import Lattice, Lie
+from fronts.cutting.lattice import Board, Lattice, Lie
 from fronts.cutting.weighing import stretched_rows
 from fronts.solver import Entry, IntegerLimits, solve_integer
 
@@ -28,11 +28,18 @@ NODES = 4_000
 
 
 class SheetProof:
-    """Prices sheets from above, on the largest board: every other fits into it."""
+    """Prices sheets from above, on a board as long as the longest and as wide as the widest.
+
+    Whatever a real board carries lies on that one too, so what it proves holds for each.
+    """
 
     def __init__(self, lattice: Lattice) -> None:
         self.lattice = lattice
-        self.board = max(lattice.boards, key=lambda b: (b.length * b.width, b.length))
+        longest = max(board.length for board in lattice.boards)
+        widest = max(board.width for board in lattice.boards)
+        self.board = Board(longest, widest, None, 1)
+        sizes = [(board.length, board.width) for board in lattice.boards]
+        self.real = sizes.index((longest, widest)) if (longest, widest) in sizes else None
         self.lies = [
             tuple({lie[:2]: lie for lies in item.loose for lie in lies}.values())
             for item in lattice.items
@@ -103,11 +110,17 @@ class SheetProof:
             if self._forbid(large, counts):
                 return None
         elif len(large) == len(pieces):
-            found = column(self.lattice.boards.index(self.board), spots)
-            self.packed.append(found)
+            found = column(self.real or 0, spots)
+            if self.real is not None and self._allowed(found):
+                self.packed.append(found)
             return found
         yields = tuple((int(i), int(counts[i])) for i in np.flatnonzero(counts))
-        return Column(self.lattice.boards.index(self.board), yields, ())
+        return Column(self.real or 0, yields, ())
+
+    def _allowed(self, found: Column) -> bool:
+        """Whether a plan may lay the items so: a bound allows for more."""
+        items = self.lattice.items
+        return all(spot.lie in items[spot.item].lies[found.board] for spot in found.spots)
 
     def _forbid(self, group: list[tuple[int, tuple[Lie, ...]]], counts: NDArray[np.int64]) -> bool:
         """Forbid the smallest part of a group that cannot be cut; whether a row can say so."""

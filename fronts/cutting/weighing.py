@@ -94,7 +94,7 @@ def _stretches(line: int, sizes: Sequence[int], steps: int) -> Iterator[tuple[di
     marks = sorted({min(size, line - size) for size in sizes} | {line // 2, line // 3})
     for mark in _some([m for m in marks if 0 < m <= line // 2], steps):
         yield _small_dropped(line, sizes, mark)
-    for parts in range(2, 8):
+    for parts in range(1, 8):
         yield _rounded(line, sizes, parts)
 
 

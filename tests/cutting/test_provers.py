@@ -1,0 +1,100 @@
+"""Each way of proving on its own: whatever the search would have needed, the bound must hold."""
+
+import json
+from collections.abc import Callable
+from math import inf
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+
+from fronts.cutting.budget import begin
+from fronts.cutting.columns import column
+from fronts.cutting.generation import Generation
+from fronts.cutting.guillotine import Guillotine
+from fronts.cutting.lattice import Lattice, lattice
+from fronts.cutting.proof import Bound
+from fronts.cutting.sheet_proof import SheetProof
+from fronts.cutting.tree import Spot
+from fronts.cutting.weighing import area_bound, stretched_bound
+from fronts.cutting_file import read_request
+from tests.cutting.exhaustive import least
+from tests.cutting.test_bounds import small_sheets
+
+
+def priced(whole: Lattice, pricer: Any) -> Bound:
+    """The bound of column generation from nothing but single parts."""
+    generation = Generation(whole, pricer, [board.cost for board in whole.boards])
+    for item, kind in enumerate(whole.items):
+        for board, lies in enumerate(kind.lies):
+            if lies:
+                generation.add([column(board, [Spot(item, 0, 0, lies[0])])])
+    relaxed = generation.solve(begin(2), 60)
+    return Bound(0) if relaxed is None else relaxed.bound
+
+
+def from_above(whole: Lattice) -> Bound:
+    """Pricing by what no sheet can carry."""
+    return priced(whole, SheetProof(whole))
+
+
+def by_cuts(whole: Lattice) -> Bound:
+    """Pricing by every sheet that cuts can make."""
+    table = Guillotine(whole)
+    return priced(whole, table) if table.usable else Bound(0)
+
+
+def stretched(whole: Lattice) -> Bound:
+    """Stretched areas."""
+    return stretched_bound(whole, whole.boards, 10**9)
+
+
+def area(whole: Lattice) -> Bound:
+    """Areas as they are."""
+    return area_bound(whole, whole.boards)
+
+
+@pytest.mark.parametrize("prove", [from_above, by_cuts, stretched, area])
+def test_no_prover_goes_over_the_least(prove: Callable[[Lattice], Bound]) -> None:
+    """Boards that do not fit into each other, limited stock, grain and turning."""
+
+    @settings(max_examples=120, deadline=None)
+    @given(small_sheets())
+    def check(request: dict[str, Any]) -> None:
+        boards = [(int(s["length"]), int(s["width"]), s["count"]) for s in request["stock"]]
+        parts = []
+        for row in request["parts"]:
+            size = int(row["length"]), int(row["width"])
+            lying = size[::-1] if row["grain"] == "width" else size
+            parts.append((*lying, row["grain"] is None))
+        true_least = least(boards, parts)
+        found = prove(lattice(read_request(json.dumps(request).encode())))
+        assert found.cost <= (inf if true_least is None else true_least)
+        assert true_least is None or not found.impossible
+
+    check()
+
+
+@pytest.mark.parametrize("prove", [from_above, by_cuts, stretched, area])
+def test_a_long_board_beside_a_larger_one(prove: Callable[[Lattice], Bound]) -> None:
+    """Two strips that share no square board do share a long one: one board is enough."""
+    request = {
+        "unit": "mm", "kerf": "0", "trim": "0",
+        "stock": [{"label": "square", "length": "10", "width": "10"},
+                  {"label": "long", "length": "16", "width": "6"}],
+        "parts": [{"label": "A", "length": "8", "width": "6", "count": 2, "grain": "length"}],
+    }  # fmt: skip
+    whole = lattice(read_request(json.dumps(request).encode()))
+    assert prove(whole).cost <= 1
+
+
+def test_provers_prove_something() -> None:
+    """Three parts of which no two share a sheet: three sheets, though the area is that of two."""
+    request = {
+        "unit": "mm", "kerf": "0", "trim": "0",
+        "stock": [{"label": "S", "length": "10", "width": "10"}],
+        "parts": [{"label": "A", "length": "6", "width": "6", "count": 3}],
+    }  # fmt: skip
+    whole = lattice(read_request(json.dumps(request).encode()))
+    assert area(whole).cost == 2
+    assert [prove(whole).cost for prove in (from_above, by_cuts, stretched)] == [3, 3, 3]
