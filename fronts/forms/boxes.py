@@ -76,7 +76,8 @@ def pin_rows(box: Box | None) -> list[dict[str, Any]]:
     if box is None or box.pk is None:
         return []
     names = ("x", "y", "pitch", "count", "diameter")
-    return [{name: getattr(row, name) for name in names} for row in box.shelf_pins.all()]
+    rows = box.shelf_pins.order_by("position", "pk")
+    return [{name: getattr(row, name) for name in names} for row in rows]
 
 
 def next_box(opening: Opening, last: Box | None) -> dict[str, Any]:

@@ -79,9 +79,9 @@ def opening_labelled(job: Job, cabinet: str, opening: str) -> Opening | None:
 
 
 def boxes_of(opening: Opening) -> dict[int, Box]:
-    """The opening's boxes with their shelf pins, by the front that they stand behind."""
-    boxes = Box.objects.filter(opening=opening).order_by("index")
-    return {box.index: box for box in boxes.prefetch_related("shelf_pins")}
+    """The opening's boxes by the front that they stand behind; the opening has them at hand."""
+    prefetch_related_objects([opening], Prefetch("boxes", Box.objects.order_by("index")))
+    return {box.index: box for box in opening.boxes.all()}
 
 
 def doors_of(job: Job) -> QuerySet[DoorOnHand]:

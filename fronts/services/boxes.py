@@ -17,6 +17,21 @@ from shopjobs.models import Person
 
 
 @transaction.atomic
+def box_enter(
+    *,
+    box: Box,
+    pins: Sequence[PinRow],
+    at: datetime,
+    by: Person | None = None,
+    **values: Unpack[BoxValues],
+) -> Box:
+    """Enter or change a box, new or kept, together with its rows of shelf-pin holes."""
+    _set(box, values, by, at)
+    _set_pins(box, pins, by, at)
+    return box
+
+
+@transaction.atomic
 def box_set(
     *,
     opening: Opening,
@@ -29,11 +44,7 @@ def box_set(
     box = Box.objects.filter(opening=opening, index=index).first()
     box = box or Box(opening=opening, index=index)
     box.opening = opening
-    enter(box, values)
-    checked(box)
-    saved(box)
-    job_changed(job=opening.cabinet.job, text=f"Entered {_name(box)}", by=by, at=at)
-    return box
+    return _set(box, values, by, at)
 
 
 @transaction.atomic
@@ -52,18 +63,7 @@ def shelf_pins_set(
     *, box: Box, rows: Sequence[PinRow], at: datetime, by: Person | None = None
 ) -> list[ShelfPins]:
     """Replace the box's rows of shelf-pin holes; a fault names its row, counted from 1."""
-    if len(rows) > MOST_ROWS:
-        raise ValidationError(f"enter at most {MOST_ROWS} rows of holes")
-    before = list(ShelfPins.objects.filter(box=box).order_by("position", "pk"))
-    pins = [pins_row(box, position, row) for position, row in enumerate(rows)]
-    for number, row in enumerate(pins, start=1):
-        _check(row, number)
-    if [_said(row) for row in before] != [_said(row) for row in pins]:
-        ShelfPins.objects.filter(box=box).delete()
-        before = ShelfPins.objects.bulk_create(pins)
-    job = box.opening.cabinet.job
-    job_changed(job=job, text=f"Entered the shelf pins of {_name(box)}", by=by, at=at)
-    return before
+    return _set_pins(box, rows, by, at)
 
 
 def pins_row(box: Box, position: int, row: PinRow) -> ShelfPins:
@@ -77,6 +77,29 @@ def pins_row(box: Box, position: int, row: PinRow) -> ShelfPins:
         count=row.count,
         diameter=row.diameter,
     )
+
+
+def _set(box: Box, values: BoxValues, by: Person | None, at: datetime) -> Box:
+    enter(box, values)
+    checked(box)
+    saved(box)
+    job_changed(job=box.opening.cabinet.job, text=f"Entered {_name(box)}", by=by, at=at)
+    return box
+
+
+def _set_pins(box: Box, rows: Sequence[PinRow], by: Person | None, at: datetime) -> list[ShelfPins]:
+    if len(rows) > MOST_ROWS:
+        raise ValidationError(f"enter at most {MOST_ROWS} rows of holes")
+    before = list(ShelfPins.objects.filter(box=box).order_by("position", "pk"))
+    pins = [pins_row(box, position, row) for position, row in enumerate(rows)]
+    for number, row in enumerate(pins, start=1):
+        _check(row, number)
+    if [_said(row) for row in before] != [_said(row) for row in pins]:
+        ShelfPins.objects.filter(box=box).delete()
+        before = ShelfPins.objects.bulk_create(pins)
+    job = box.opening.cabinet.job
+    job_changed(job=job, text=f"Entered the shelf pins of {_name(box)}", by=by, at=at)
+    return before
 
 
 def _said(row: ShelfPins) -> tuple[Mm | int, ...]:

@@ -1,6 +1,5 @@
 """Drawer boxes behind an opening, with their shelf-pin holes."""
 
-from django.db import transaction
 from django.http import Http404, HttpResponse
 from django.urls import reverse
 
@@ -10,7 +9,7 @@ from fronts.forms.version import version_of
 from fronts.models import Box, Opening
 from fronts.models.openings import BOXED
 from fronts.selectors.kitchens import boxes_of, opening_of
-from fronts.services.boxes import box_remove, box_set, shelf_pins_set
+from fronts.services.boxes import box_enter, box_remove
 from fronts.services.keeping import AskFirst
 from fronts.views.measure_cabinets import ask
 from fronts.views.measure_editor import (
@@ -38,15 +37,15 @@ def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) ->
     if not form.is_bound:
         return show_editor(request, editor)
 
-    @transaction.atomic
     def save() -> None:
-        made = box_set(opening=opening, index=index, **who(request), **form.values)
-        shelf_pins_set(box=made, rows=stated(editor.table), **who(request))
+        entered, pins = box or Box(opening=opening, index=index), stated(editor.table)
+        box_enter(box=entered, pins=pins, **who(request), **form.values)
 
     refusal = kept(request, editor, save, row=box)
     if refusal is not None:
         return refusal
-    said, row = f"{editor.heading} is saved.", opening_row(opening, job.unit)
+    now = opening_of(job, opening_id) if box is None else opening
+    said, row = f"{editor.heading} is saved.", opening_row(now, job.unit)
     return done(request, job, editor.target, said, template=f"{PAGE}#opening", opening=row)
 
 
@@ -54,12 +53,13 @@ def _editor(
     request: SignedInRequest, job: Job, opening: Opening, box: Box | None, index: int
 ) -> Editor:
     here = [job.pk, opening.pk, index]
+    data = posted(request)
     table = rows_form(
         PinsForm,
-        data=posted(request),
+        data=data,
         unit=job.unit,
         prefix=f"pins-{opening.pk}-{index}",
-        initial=pin_rows(box),
+        initial=pin_rows(box) if data is None else (),
     )
     return Editor(
         job=job,
