@@ -49,7 +49,14 @@ class SignInRequired(LoginRequiredMiddleware):
         htmx: HtmxDetails = getattr(request, "htmx")  # noqa: B009
         if not htmx:
             return redirect_to_login(request.get_full_path(), reverse("shopjobs:sign-in"))
-        back = htmx.current_url_abs_path or "/"
         return HttpResponseClientRedirect(
-            redirect_to_login(back, reverse("shopjobs:sign-in")).headers["Location"]
+            redirect_to_login(_page_of(htmx), reverse("shopjobs:sign-in")).headers["Location"]
         )
+
+
+def _page_of(htmx: HtmxDetails) -> str:
+    """The page that htmx asks from; what it claims need not be an address."""
+    try:
+        return htmx.current_url_abs_path or "/"
+    except ValueError:
+        return "/"

@@ -98,3 +98,14 @@ def test_signing_out_needs_a_post_and_ends_the_session(owner: Person) -> None:
     assert client.get("/sign-out/").status_code == 405
     assert client.post("/sign-out/")["Location"] == "/sign-in/"
     assert client.get("/jobs/").status_code == 302
+
+
+@pytest.mark.parametrize("claimed", ["http://[bad", "http://testserver/shop/", "http://other/"])
+def test_a_part_asked_for_by_a_stranger_leads_to_the_sign_in(db: None, claimed: str) -> None:
+    """Whatever page a part claims to stand on, the answer is the sign-in page; back goes home."""
+    headers = {"HX-Request": "true", "HX-Current-URL": claimed}
+    answer = Client().get("/jobs/", headers=headers)
+
+    back = "/shop/" if claimed.endswith("shop/") else "/"
+    assert answer.status_code == 200
+    assert answer["HX-Redirect"] == f"/sign-in/?next={back}"
