@@ -33,6 +33,7 @@ class _View:
     cabinet: Cabinet
     fronts: Sequence[Front]
     unit: str
+    farthest: Mm
 
 
 def cabinet_elevation(
@@ -50,7 +51,8 @@ def cabinet_elevation(
     stopped = {at for each in schedule.findings if each.level == "stop" for at in each.where}
 
     def drawn(size: int, *, widths: bool = True) -> Drawing:
-        view = _View(Drawing(ink), Scale(size, cabinet.x, cabinet.y), cabinet, fronts, unit)
+        scale = Scale(size, cabinet.x, cabinet.y)
+        view = _View(Drawing(ink), scale, cabinet, fronts, unit, kitchen.practice.filler)
         _draw(view, stopped, widths=widths)
         return view.drawing
 
@@ -64,9 +66,8 @@ def cabinet_elevation(
 def _draw(view: _View, stopped: set[str], *, widths: bool) -> None:
     _body(view, stopped)
     _laps(view)
-    draw_gaps(
-        view.drawing, view.scale, gaps_between(view.fronts), unit=view.unit, size=_LETTERS.figure
-    )
+    gaps = gaps_between(view.fronts, view.farthest)
+    draw_gaps(view.drawing, view.scale, gaps, unit=view.unit, size=_LETTERS.figure)
     for front in view.fronts:
         draw_hand(view.drawing, view.scale, front)
     _chains(view, widths=widths)
@@ -77,6 +78,7 @@ def _body(view: _View, stopped: set[str]) -> None:
     drawing.rect("cabinet", scale.area(cabinet.x, cabinet.y, cabinet.width, cabinet.height))
     for hole in cabinet.openings:
         drawing.rect("opening", _opening(view, hole))
+        drawing.framed(_opening(view, hole))
     for front in view.fronts:
         stop = bool(stopped & {front.label, f"{front.cabinet}.{front.opening}"})
         draw_front(drawing, scale, front, stopped=stop)

@@ -1,7 +1,9 @@
 """Dimension lines after ISO 129-1: thin lines, obliques at the ends, figures that never meet.
 
 A figure stands beside its own piece where it fits. Others are led to: along a level chain in
-a second row, along an upright one in the same column; moved apart as little as it takes.
+a second row and a third, along an upright one in the same column; moved apart as little as it
+takes.
+Figures side by side stand an em apart, so that two never read as one number.
 """
 
 from collections.abc import Sequence
@@ -21,6 +23,9 @@ _PAST: Px = 3_00
 _CLEAR: Px = 5_00
 _AIR: Px = 2_00
 _LEADER: Px = 8_00
+_MOST_ROWS = 8
+_CROWDED = 2
+"""How many ems a figure may be moved before every other one goes into a row of its own."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,10 +59,10 @@ class Chain:
         return (along, across) if self.axis == "x" else (across, along)
 
     def along(self, piece: Piece) -> Px:
-        """What the figure takes along the chain, with its clearance."""
+        """What the figure takes along the chain, with an em between it and the next."""
         if self.axis == "y":
             return line_height(self.size)
-        return text_width(piece.text, self.size, bold=piece.bold) + _CLEAR
+        return text_width(piece.text, self.size, bold=piece.bold) + self.size
 
     def across(self, piece: Piece) -> Px:
         if self.axis == "x":
@@ -132,7 +137,9 @@ def small_gap(
             edge = end if towards == 1 else start
             area, x, y, anchor = _behind_arrow(axis, edge, towards, at, text, size)
             arrows = _arrow_area(axis, start, end, at)
-            if room.holds(area) and drawing.free(area.grown(_AIR)) and drawing.free(arrows):
+            apart = Area(area.left - size, area.top - _AIR, area.right + size, area.bottom + _AIR)
+            uncrossed = drawing.uncrossed(area) and drawing.free(apart)
+            if room.holds(area) and uncrossed and drawing.free(arrows):
                 _arrow(drawing, axis, start, at, -1)
                 _arrow(drawing, axis, end, at, 1)
                 drawing.text(x, y, text, size, anchor, kind="gap")
@@ -185,16 +192,37 @@ def _lines(drawing: Drawing, chain: Chain, pieces: Sequence[Piece]) -> None:
 
 
 def _second_row(drawing: Drawing, chain: Chain, pieces: Sequence[Piece], depth: Px) -> Px:
-    row = depth + _LEADER
+    """Figures that are led to; every other one goes a row farther where they are crowded."""
     order = sorted(pieces, key=lambda each: each.middle)
     middles = spread([(each.middle, chain.along(each)) for each in order])
-    for piece, middle in zip(order, middles, strict=True):
-        begin = chain.point(piece.middle, chain.at)
-        elbow = chain.point(piece.middle, chain.at + chain.towards * (depth + 1_00))
-        end = chain.point(middle, chain.at + chain.towards * (row - 1_00))
-        drawing.path("dimension", [begin, elbow, end])
-        _figure(drawing, chain, piece, middle, chain.at + chain.towards * row)
-    return row + max(chain.across(each) for each in pieces)
+    moved = (abs(at - each.middle) for each, at in zip(order, middles, strict=True))
+    far = [False] * len(order)
+    if max(moved) > _CROWDED * chain.size:
+        far = [index % 2 == 1 for index in range(len(order))]
+        middles = spread([(each.middle, _AIR * 2 if off else chain.along(each))
+                          for each, off in zip(order, far, strict=True)])  # fmt: skip
+    high = line_height(chain.size)
+    beyond = _apart(chain, order, middles, far)
+    row = depth + _LEADER
+    for piece, near, at, off in zip(order, middles, beyond, far, strict=True):
+        reach = row + high + _LEADER if off else row
+        ends = [(piece.middle, 0), (piece.middle, depth + 1_00), (near, row - 1_00)]
+        if off:
+            ends += [(near, row + high + 1_00), (at, reach - 1_00)]
+        path = [chain.point(along, chain.at + chain.towards * out) for along, out in ends]
+        drawing.path("dimension", path)
+        _figure(drawing, chain, piece, at, chain.at + chain.towards * reach)
+    return row + high + (high + _LEADER if any(far) else 0)
+
+
+def _apart(
+    chain: Chain, order: Sequence[Piece], middles: Sequence[Px], far: Sequence[bool]
+) -> list[Px]:
+    """Where the figures stand once those of the farther row are spread among themselves."""
+    wants = [(middle, chain.along(piece))
+             for piece, middle, off in zip(order, middles, far, strict=True) if off]  # fmt: skip
+    places = iter(spread(wants))
+    return [next(places) if off else middle for middle, off in zip(middles, far, strict=True)]
 
 
 def _column(drawing: Drawing, chain: Chain, pieces: Sequence[Piece]) -> Px:
@@ -206,6 +234,7 @@ def _column(drawing: Drawing, chain: Chain, pieces: Sequence[Piece]) -> Px:
         for each, middle in zip(order, middles, strict=True)
     ]
     depth = _CLEAR + (_LEADER if any(led) else 0)
+    depth = _clear_of_others(drawing, chain, list(zip(order, middles, strict=True)), depth)
     edge = chain.at + chain.towards * depth
     for piece, middle, off in zip(order, middles, led, strict=True):
         if off:
@@ -216,10 +245,28 @@ def _column(drawing: Drawing, chain: Chain, pieces: Sequence[Piece]) -> Px:
     return depth + max(chain.across(each) for each in pieces)
 
 
+def _clear_of_others(
+    drawing: Drawing, chain: Chain, placed: Sequence[tuple[Piece, Px]], depth: Px
+) -> Px:
+    """The depth, from `depth` outwards, at which no figure stands on what is there already."""
+    for _ in range(_MOST_ROWS):
+        edge = chain.at + chain.towards * depth
+        places = (_place(chain, middle, edge) for _, middle in placed)
+        areas = (text_area(*place[:2], piece.text, chain.size, place[2], bold=piece.bold)
+                 for place, (piece, _) in zip(places, placed, strict=True))  # fmt: skip
+        if all(drawing.free(each) for each in areas):
+            break
+        depth += line_height(chain.size) // 2
+    return depth
+
+
 def _figure(drawing: Drawing, chain: Chain, piece: Piece, middle: Px, edge: Px) -> None:
+    x, y, anchor = _place(chain, middle, edge)
+    drawing.text(x, y, piece.text, chain.size, anchor, bold=piece.bold, kind="dimension")
+
+
+def _place(chain: Chain, middle: Px, edge: Px) -> tuple[Px, Px, Anchor]:
+    """Where a figure stands whose near edge is at `edge`."""
     if chain.axis == "x":
-        y = edge + chain.towards * line_height(chain.size) // 2
-        drawing.text(middle, y, piece.text, chain.size, bold=piece.bold, kind="dimension")
-        return
-    anchor: Anchor = "end" if chain.towards == -1 else "start"
-    drawing.text(edge, middle, piece.text, chain.size, anchor, bold=piece.bold, kind="dimension")
+        return middle, edge + chain.towards * line_height(chain.size) // 2, "middle"
+    return edge, middle, "end" if chain.towards == -1 else "start"

@@ -56,11 +56,15 @@ def text_area(
 
 @dataclass(slots=True)
 class Drawing:
-    """Collects parts in drawing order; `taken` are the places that text must keep clear of."""
+    """Collects parts in drawing order; `taken` are the places that text must keep clear of.
+
+    `frames` are the lines that no text may cross, though other lines may.
+    """
 
     ink: Ink = SCREEN
     parts: list[str] = field(default_factory=list)
     taken: list[Area] = field(default_factory=list)
+    frames: list[Area] = field(default_factory=list)
     seen: list[Area] = field(default_factory=list)
 
     def line(self, kind: Kind, x1: Px, y1: Px, x2: Px, y2: Px) -> None:
@@ -137,6 +141,18 @@ class Drawing:
         if within is not None and not within.holds(area):
             return False
         return not any(area.overlaps(each) for each in self.taken)
+
+    def framed(self, area: Area) -> None:
+        """Keep every text off the outline of the area."""
+        left, top, right, bottom = area.left, area.top, area.right, area.bottom
+        self.frames += [
+            Area(left, top, left, bottom), Area(right, top, right, bottom),
+            Area(left, top, right, top), Area(left, bottom, right, bottom),
+        ]  # fmt: skip
+
+    def uncrossed(self, area: Area) -> bool:
+        """Whether no frame's line runs through the place of a text."""
+        return not any(area.overlaps(each) for each in self.frames)
 
     def opened(self, name: str, attributes: Mapping[str, str | None]) -> None:
         """Begin a group: what is drawn from here goes inside it at `closed`."""

@@ -67,7 +67,8 @@ def wall_elevation(
     _cabinets(drawing, scale, cabinets)
     _floor(drawing, scale, cabinets)
     _fronts(drawing, scale, fronts, _stopped(schedule), unit, links, sheet.letters)
-    draw_gaps(drawing, scale, gaps_between(fronts), unit=unit, size=sheet.letters.figure)
+    gaps = gaps_between(fronts, kitchen.practice.filler)
+    draw_gaps(drawing, scale, gaps, unit=unit, size=sheet.letters.figure)
     for front in fronts:
         draw_hand(drawing, scale, front)
     _dimensions(drawing, scale, cabinets, unit, sheet.letters.figure)

@@ -6,7 +6,7 @@ are measured from the front's edges; above and at the right, from the box's corn
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import combinations, pairwise
 
 from fronts.drawings.crossing import Area
 from fronts.drawings.dimension import Axis, Chain, Piece, Towards, dimension_chain
@@ -21,6 +21,8 @@ _FIGURE: Px = 13_50
 _ROW: Px = 13_00
 _LEAST_HOLE: Px = 2_50
 _CROSS: Px = 4_00
+_FARTHEST: Px = 30_00
+_LEAST_REACH: Px = 1_50
 _NOTE: Px = 12_00
 
 
@@ -41,6 +43,21 @@ class _View:
     fitting: Fitting | None
     bores: Bores
     unit: str
+
+    def ring(self, diameter: Mm) -> Px:
+        """The radius at which a bore is drawn: large enough to see, and clear of the next."""
+        drawn = max(_LEAST_HOLE, self.scale.length(diameter) // 2)
+        return drawn if diameter >= self.bores.cup else min(drawn, self.reach * 2 // 3)
+
+    @property
+    def reach(self) -> Px:
+        """How far a bore's cross may go, so that it does not touch the next one's."""
+        holes = () if self.fitting is None else self.fitting.holes
+        places = [(self.scale.x(each.front_x), self.scale.y(each.front_y)) for each in holes]
+        places += [(self.scale.x(each.x), self.scale.y(each.y)) for each in self.front.knobs]
+        apart = [max(abs(one[0] - other[0]), abs(one[1] - other[1]))
+                 for one, other in combinations(places, 2)]  # fmt: skip
+        return max(min([_FARTHEST, *(each * 9 // 20 for each in apart)]), _LEAST_REACH)
 
 
 def mirrored(front: Front, x: Mm) -> Mm:
@@ -108,7 +125,7 @@ def _size(view: _View) -> None:
                     for place in range(len(lines))]  # fmt: skip
             areas = [text_area(x, at, text, _FIGURE, bold=True)
                      for at, text in zip(tops, lines, strict=True)]  # fmt: skip
-            if all(view.drawing.free(each, inside) for each in areas):
+            if all(_free(view.drawing, each, inside) for each in areas):
                 for at, text in zip(tops, lines, strict=True):
                     view.drawing.text(x, at, text, _FIGURE, bold=True, kind="size")
                 return
@@ -117,6 +134,7 @@ def _size(view: _View) -> None:
 def _outline(view: _View) -> None:
     front, scale, drawing = view.front, view.scale, view.drawing
     drawing.rect("front", scale.area(Mm(0), Mm(0), front.width, front.height))
+    drawing.framed(scale.area(Mm(0), Mm(0), front.width, front.height))
     if front.build != "five-piece":
         return
     for x in (front.stile, front.width - front.stile):
@@ -124,6 +142,9 @@ def _outline(view: _View) -> None:
     left, right = scale.x(front.stile), scale.x(front.width - front.stile)
     for y in (front.rail, front.height - front.rail):
         drawing.line("cabinet", left, scale.y(y), right, scale.y(y))
+    low, high = scale.y(Mm(0)), scale.y(front.height)
+    drawing.frames += [Area(left, high, left, low), Area(right, high, right, low)]
+    drawing.framed(Area(left, scale.y(front.height - front.rail), right, scale.y(front.rail)))
 
 
 def _bored(view: _View) -> None:
@@ -148,9 +169,9 @@ def hinge_cup(front: Front, bores: Bores, centre: Mm) -> Point:
 def _mark(view: _View, place: Point, diameter: Mm, name: str, *, old: bool = False) -> None:
     drawing, scale = view.drawing, view.scale
     x, y = scale.x(mirrored(view.front, place.x)), scale.y(place.y)
-    radius = max(_LEAST_HOLE, scale.length(diameter) // 2)
+    radius = view.ring(diameter)
     drawing.circle("hidden" if old else "cabinet", x, y, radius)
-    _cross(drawing, x, y, radius)
+    _cross(drawing, x, y, max(radius, min(radius + _CROSS, view.reach)))
     inside = scale.area(Mm(0), Mm(0), view.front.width, view.front.height).grown(-3_00)
     anchor: Anchor
     inwards = -1 if x > inside.middle[0] else 1
@@ -160,13 +181,16 @@ def _mark(view: _View, place: Point, diameter: Mm, name: str, *, old: bool = Fal
         (x, -radius - _NOTE, "middle"),
         (beside, 0, "end" if inwards < 0 else "start"),
     ):
-        if drawing.free(text_area(at, y + down, name, _NOTE, anchor), inside):
+        if _free(drawing, text_area(at, y + down, name, _NOTE, anchor), inside):
             drawing.text(at, y + down, name, _NOTE, anchor, kind="note")
             return
 
 
-def _cross(drawing: Drawing, x: Px, y: Px, radius: Px) -> None:
-    reach = radius + _CROSS
+def _free(drawing: Drawing, area: Area, inside: Area) -> bool:
+    return drawing.free(area, inside) and drawing.uncrossed(area)
+
+
+def _cross(drawing: Drawing, x: Px, y: Px, reach: Px) -> None:
     drawing.line("dimension", x - reach, y, x + reach, y)
     drawing.line("dimension", x, y - reach, x, y + reach)
     drawing.taken.append(Area(x, y, x, y).grown(reach))
@@ -177,11 +201,11 @@ def _box(view: _View, fitting: Fitting) -> None:
     left = mirrored(front, fitting.side_offset + fitting.jig_length)
     area = scale.area(left, fitting.jig_thickness, fitting.jig_length, fitting.box_height)
     drawing.rect("box", area)
+    drawing.framed(area)
     for number, hole in enumerate(fitting.holes, 1):
         x, y = scale.x(mirrored(front, hole.front_x)), scale.y(hole.front_y)
-        radius = max(_LEAST_HOLE, scale.length(hole.diameter) // 2)
-        drawing.circle("front", x, y, radius)
-        _cross(drawing, x, y, radius)
+        drawing.circle("front", x, y, view.ring(hole.diameter))
+        _cross(drawing, x, y, min(view.ring(hole.diameter) + _CROSS, view.reach))
         _number(drawing, area, x, y, str(number))
 
 
@@ -190,7 +214,7 @@ def _number(drawing: Drawing, box: Area, x: Px, y: Px, number: str) -> None:
     middle = box.middle
     aside = 9_00 if x < middle[0] else -9_00
     for down in (9_00, -9_00) if y < middle[1] else (-9_00, 9_00):
-        if drawing.free(text_area(x + aside, y + down, number, _NOTE), box):
+        if _free(drawing, text_area(x + aside, y + down, number, _NOTE), box):
             drawing.text(x + aside, y + down, number, _NOTE, kind="note")
             return
 

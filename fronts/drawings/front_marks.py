@@ -115,7 +115,7 @@ def _lettered(
         at = top + line_height(size) // 2
         places.append((at, text_area(x, at, text, size, bold=bold)))
         top += line_height(size)
-    if not all(drawing.free(area, inside) for _, area in places):
+    if not all(drawing.free(area, inside) and drawing.uncrossed(area) for _, area in places):
         return False
     for (at, _), (text, size, bold) in zip(places, lines, strict=True):
         drawing.text(x, at, text, size, bold=bold, kind="name" if bold else "size")

@@ -12,9 +12,6 @@ from fronts.drawings.svg import Px
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
 
-WIDEST_SHOWN = Mm(75)
-"""Wider spaces than this are no gaps between fronts."""
-
 _PLACES = (30, 70, 20, 80, 40, 60, 50)
 """Where along the shared side a gap's figure is tried, in hundredths."""
 
@@ -29,8 +26,13 @@ class Gap:
     after: Front
 
 
-def gaps_between(fronts: Sequence[Front]) -> list[Gap]:
-    """Every gap up to 75 mm between these fronts, once."""
+def within_reach(space: Mm, farthest: Mm) -> bool:
+    """Whether a space is a gap that one looks at and plans, or too wide to be one."""
+    return 0 <= space <= farthest
+
+
+def gaps_between(fronts: Sequence[Front], farthest: Mm) -> list[Gap]:
+    """Every gap between these fronts that is no wider than `farthest`, once."""
     known = {each.label: each for each in fronts}
     found: list[Gap] = []
     for front in fronts:
@@ -38,7 +40,7 @@ def gaps_between(fronts: Sequence[Front]) -> list[Gap]:
         for axis, side in sides:
             edge = front.edges.right if side == "right" else front.edges.top
             other = known.get(edge.faces or "")
-            if other is not None and edge.gap is not None and 0 < edge.gap < WIDEST_SHOWN:
+            if other is not None and edge.gap and within_reach(edge.gap, farthest):
                 found.append(Gap(axis, edge.gap, front, other))
     return found
 

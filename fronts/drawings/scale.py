@@ -13,7 +13,7 @@ _FINEST = 1000
 """A scale is a whole number of thousandths of a pixel to the millimetre."""
 
 ORIGIN = Mm(0)
-_MOST_TRIES = 20
+_MOST_TRIES = 40
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +59,6 @@ def largest(draw: Callable[[int], Drawing], first: int, room: tuple[Px, Px]) -> 
         taken = drawing.bounds().grown(EDGE)
         if taken.width <= room[0] and taken.height <= room[1]:
             break
-        size = max(1, size * 9 // 10)
+        size = max(1, size * 19 // 20)
         drawing = draw(size)
     return size, drawing
