@@ -163,6 +163,7 @@ def _need(need: Need) -> Json:
         "fronts": list(need.fronts),
         "per_front": dict(need.per_front),
         "why": need.why,
+        "spares": need.spares,
     }
 
 

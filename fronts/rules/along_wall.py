@@ -1,6 +1,7 @@
 """What a front meets along its wall: too close, past the run's end, lines that miss."""
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import islice
 
 from fronts.rules.findings import Speaks
 from fronts.rules.kitchen import SIDES, Cabinet, Side
@@ -9,6 +10,9 @@ from fronts.rules.lengths import Mm
 from fronts.rules.neighbours import Facing, Placed
 from fronts.rules.practice import Practice
 from fronts.rules.results import Finding
+
+MOST_TOLD = 5
+"""Overlaps told of one cabinet; more is a kitchen typed over itself."""
 
 
 def placed(laid: Laid) -> Placed:
@@ -54,13 +58,14 @@ def overlapping_cabinets(cabinets: Sequence[Cabinet], speaks: Speaks) -> Iterato
     """Cabinets that can't both stand where they were measured."""
     order = sorted(range(len(cabinets)), key=lambda i: (cabinets[i].wall, cabinets[i].x))
     for place, index in enumerate(order):
-        one = cabinets[index]
-        for later in order[place + 1 :]:
+        one, met = cabinets[index], 0
+        for later in islice(order, place + 1, None):
             other = cabinets[later]
-            if other.wall != one.wall or other.x >= one.x + one.width:
+            if other.wall != one.wall or other.x >= one.x + one.width or met == MOST_TOLD:
                 break
             tall = min(one.y + one.height, other.y + other.height) - max(one.y, other.y)
             if tall > 0:
+                met += 1
                 wide = min(one.x + one.width, other.x + other.width) - other.x
                 yield speaks.cabinets_overlap(one.label, other.label, min(wide, tall))
 
@@ -70,8 +75,16 @@ def _too_close(
 ) -> Iterator[Finding]:
     least = max(one.standard.least_gap, other.standard.least_gap)
     in_plane = abs(one.cabinet.depth - other.cabinet.depth) <= practice.near_plane
-    if gap < least and in_plane:
+    if gap < least and in_plane and not _openings_overlap(one, other):
         yield speaks.fronts_too_close(one.label, other.label, gap, least)
+
+
+def _openings_overlap(one: Laid, other: Laid) -> bool:
+    """Whether the fault lies with two openings of one cabinet, of which it is told already."""
+    a, b = one.rect, other.rect
+    if one.cabinet is not other.cabinet or one.opening is other.opening:
+        return False
+    return a.x < b.right and b.x < a.right and a.y < b.top and b.y < a.top
 
 
 def _lines(one: Laid, other: Laid, speaks: Speaks, practice: Practice) -> Iterator[Finding]:

@@ -73,6 +73,11 @@ def shows(door: DoorOnHand, hinged: Hinged | None) -> list[str]:
     return seen
 
 
+def knob_off_centre(door: DoorOnHand) -> Mm:
+    """How far the door's knob hole is off its upright middle line; nothing where it has none."""
+    return abs(door.knob_hole.x - door.width / 2) if door.knob_hole else Mm(0)
+
+
 def _place(hole: KnobHole) -> Point:
     return Point(hole.x, hole.y)
 

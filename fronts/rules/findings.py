@@ -198,6 +198,16 @@ class Speaks:
         words = f"{front}: its box is not measured, so no jig, holes or screws are worked out."
         return Finding("check", "box-missing", (front,), words)
 
+    def boxes_overlap(self, one: str, other: str, by: Mm) -> Finding:
+        words = (
+            f"The boxes of {one} and {other} overlap by {self.say(by)} in height. Measure again."
+        )
+        return Finding("stop", "boxes-overlap", (one, other), words)
+
+    def knob_off_centre(self, front: str, door: str, by: Mm) -> Finding:
+        words = f"{front}: the knob hole of door {door} is {self.say(by)} off the middle."
+        return Finding("note", "knob-off-centre", (front,), words)
+
     def gap_closes(self, front: str, grows: Mm) -> Finding:
         words = f"{front} grows {self.say(grows)} in the dampest month, and its gap closes."
         return Finding("stop", "gap-closes", (front,), words)

@@ -1,14 +1,14 @@
 """Where a front's knob goes, and how many it takes.
 
 One knob a front, two on a wide drawer front (practice). A door on hand keeps the knob hole
-that it has. On a door: at the free edge, low on a wall cabinet, high on a base cabinet,
-halfway up a tall one (common practice, no source).
+that it has. On a door: at the free edge, low where the door begins above easy reach, high where
+it ends below it, else halfway up (common practice, no source).
 """
 
 from fractions import Fraction
 
 from fronts.rules.edges import Rect
-from fronts.rules.kitchen import Hinged, Kind, Point
+from fronts.rules.kitchen import Hinged, Point
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
 from fronts.rules.results import FrontKind
@@ -26,15 +26,15 @@ def knob_count(kind: FrontKind, width: Mm, practice: Practice) -> int:
 def knob_places(
     kind: FrontKind,
     hinged: Hinged | None,
-    cabinet_kind: Kind,
+    bottom: Mm,
     width: Mm,
     height: Mm,
     practice: Practice,
 ) -> tuple[Point, ...]:
-    """Places of a new front's knobs, from its lower left corner."""
+    """Places of a new front's knobs, from its lower left corner; `bottom` is from the floor."""
     count = knob_count(kind, width, practice)
     if kind == "door":
-        return (_on_door(hinged, cabinet_kind, width, height, practice),)
+        return (_on_door(hinged, bottom, width, height, practice),)
     if kind == "pull-out":
         return (Point(width / 2, _near(height, practice.knob_from_end)),)
     if count == 2:
@@ -55,19 +55,18 @@ def _between(place: Mm, low: Mm, high: Mm) -> Mm:
     return (low + high) / 2 if low > high else min(max(place, low), high)
 
 
-def _on_door(
-    hinged: Hinged | None, cabinet_kind: Kind, width: Mm, height: Mm, practice: Practice
-) -> Point:
+def _on_door(hinged: Hinged | None, bottom: Mm, width: Mm, height: Mm, practice: Practice) -> Point:
     aside = min(practice.knob_from_side, width / 2)
     if hinged == "top":
         return Point(width / 2, min(practice.knob_from_end, height / 2))
     if hinged == "bottom":
         return Point(width / 2, _near(height, practice.knob_from_end))
-    up = {
-        "wall": min(practice.knob_from_end, height / 2),
-        "base": _near(height, practice.knob_from_end),
-        "tall": height / 2,
-    }[cabinet_kind]
+    if bottom >= practice.easy_reach:
+        up = min(practice.knob_from_end, height / 2)
+    elif bottom + height <= practice.easy_reach:
+        up = _near(height, practice.knob_from_end)
+    else:
+        up = height / 2
     return Point(aside if hinged == "right" else width - aside, up)
 
 

@@ -191,7 +191,7 @@ def _along(
     """From the bottom up, though a stack's heights are given, and shared, from the top."""
     sizes: list[Mm | None] = [height]
     if opening.closed_by == "drawers":
-        own = opening.heights or (None,) * opening.count
+        own = (opening.heights + (None,) * opening.count)[: opening.count]
         sizes = [each if each is not None else height for each in own]
     down = _axis(
         sizes, -rect.top, rect.height, overlays.top, overlays.bottom, standard.gap_between, step,

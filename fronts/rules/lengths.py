@@ -73,7 +73,7 @@ def read(text: str, unit: str, *, signed: bool = False, zero: bool = True) -> Mm
         )
     if abs(found) > LONGEST:
         raise LengthError(
-            f"“{_short(text)}” is more than 20 m; enter a length, like {_example(unit)}"
+            f"“{_short(text)}” is more than 20 m (65 ft); enter a length, like {_example(unit)}"
         )
     return found
 

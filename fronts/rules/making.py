@@ -65,7 +65,7 @@ def make_of(laid: Laid, door: DoorOnHand | None, practice: Practice) -> Make:
     if hole and kind != "fixed":
         knobs: tuple[Point, ...] = (after_trim(Point(hole.x, hole.y), trim_width, trim_height),)
     else:
-        knobs = knob_places(kind, laid.hinged, laid.cabinet.kind, laid.width, laid.height, practice)
+        knobs = knob_places(kind, laid.hinged, laid.y, laid.width, laid.height, practice)
         if laid.box:
             outline = box_on_front(laid, laid.box)
             knobs = tuple(over_box(each, outline, practice) for each in knobs)

@@ -6,10 +6,12 @@ Companions come with their item: a hinge's screws, a slide's screws.
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from math import ceil
 
 from fronts.rules.findings import Speaks
 from fronts.rules.kitchen import Box, Kitchen
 from fronts.rules.lengths import Mm
+from fronts.rules.materials import PERCENT
 from fronts.rules.practice import POUND
 from fronts.rules.results import Finding, Fitting, Front, Need
 from fronts.rules.screws import thread_diameter
@@ -26,6 +28,7 @@ class _Line:
     front: str
     count: int
     why: str
+    spared: bool = True
 
 
 def hardware_needs(
@@ -38,8 +41,9 @@ def hardware_needs(
     """Needs, like things together; `boxes` with their cabinet's depth."""
     findings: list[Finding] = []
     lines: list[_Line] = []
+    hinges = _hinge_whys(fronts, speaks)
     for front in fronts:
-        lines += _for_door(front, kitchen)
+        lines += _for_door(front, kitchen, hinges)
         fitting = fittings.get(front.label)
         if fitting:
             lines += _for_fitting(front, fitting, kitchen, speaks)
@@ -50,26 +54,48 @@ def hardware_needs(
         lines += found
         findings += finding
         lines += _bumpers(front, kitchen)
-    return _summed(lines), findings
+    return _summed(lines, kitchen.practice.spares / PERCENT), findings
 
 
-def _summed(lines: Sequence[_Line]) -> tuple[Need, ...]:
+def _summed(lines: Sequence[_Line], share: Fraction) -> tuple[Need, ...]:
     counts: dict[str, dict[str, int]] = {}
     whys: dict[str, str] = {}
+    spared: dict[str, Fraction] = {}
     for line in sorted(lines, key=lambda each: GROUPS.index(each.group)):
         per_front = counts.setdefault(line.item, {})
         per_front[line.front] = per_front.get(line.front, 0) + line.count
         whys.setdefault(line.item, line.why)
+        spared[line.item] = share if line.spared else Fraction(0)
     return tuple(
-        Need(item, sum(per.values()), tuple(per), whys[item], per) for item, per in counts.items()
+        Need(
+            item=item,
+            need=(need := sum(per.values())),
+            fronts=tuple(per),
+            why=whys[item],
+            per_front=per,
+            spares=ceil(need * spared[item]),
+        )
+        for item, per in counts.items()
     )
 
 
-def _for_door(front: Front, kitchen: Kitchen) -> Iterator[_Line]:
+def _hinge_whys(fronts: Sequence[Front], speaks: Speaks) -> str:
+    """How many hinges for which overlay: what tells one hinge from another."""
+    counts: dict[str, int] = {}
+    for front in fronts:
+        overlay = front.edges[front.hinged].overlay if front.hinged else None
+        if front.hinges and overlay is not None:
+            lap = f"{speaks.say(overlay)} overlay" if overlay >= 0 else "inset"
+            counts[lap] = counts.get(lap, 0) + front.hinges
+    told = ", ".join(f"{count} for {lap}" for lap, count in counts.items())
+    return f"by each door's height and weight: {told}"
+
+
+def _for_door(front: Front, kitchen: Kitchen, hinges: str) -> Iterator[_Line]:
     if not front.hinges:
         return
     screws = int(kitchen.practice.hinge_screws)
-    yield _Line("hinge", "hinge", front.label, front.hinges, "by each door's height and weight")
+    yield _Line("hinge", "hinge", front.label, front.hinges, hinges)
     yield _Line(
         "hinge",
         "hinge screw",
@@ -105,7 +131,7 @@ def _slides(
     screws = int(practice.slide_screws)
     why = "the longest stocked length that fits, for the box's expected load"
     return [
-        _Line("slides", item, front.label, 1, why),
+        _Line("slides", item, front.label, 1, why, spared=False),
         _Line("slides", "slide screw", front.label, screws, f"{screws} for each box's slides"),
     ], []
 
@@ -117,7 +143,14 @@ def _knobs(
     if not count:
         return [], []
     lines = [
-        _Line("knob", "knob or pull", front.label, count, "one a front, two on a wide drawer front")
+        _Line(
+            "knob",
+            "knob or pull",
+            front.label,
+            count,
+            "one a front, two on a wide drawer front",
+            spared=False,
+        )
     ]
     if fitting:
         length = fitting.knob_screw.length if fitting.knob_screw else None

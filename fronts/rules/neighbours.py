@@ -10,6 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from itertools import islice
 from math import lcm
 
 from fronts.rules.kitchen import Side
@@ -17,6 +18,9 @@ from fronts.rules.lengths import Mm
 
 STRIP = 300
 """Width in mm of the strips a wall is sorted into, so that only near fronts are compared."""
+
+MOST_FACING = 20
+"""Fronts at the same distance that are kept; more is a kitchen typed over itself."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +50,7 @@ class _Nearest:
     def offer(self, gap: int, front: int) -> None:
         if self.gap is None or gap < self.gap:
             self.gap, self.fronts = gap, {front}
-        elif gap == self.gap:
+        elif gap == self.gap and len(self.fronts) < MOST_FACING:
             self.fronts.add(front)
 
 
@@ -121,11 +125,13 @@ def _overlapping(boxes: Sequence[Box], scale: int) -> set[tuple[int, int, bool, 
     for strip in _strips(((left, right) for left, right, _, _ in boxes), scale):
         order = sorted((boxes[index][2], index) for index in strip)
         for place, (_, one) in enumerate(order):
-            for bottom, other in order[place + 1 :]:
-                if bottom >= boxes[one][3]:
+            met = 0
+            for bottom, other in islice(order, place + 1, None):
+                if bottom >= boxes[one][3] or met == MOST_FACING:
                     break
                 if boxes[one][0] < boxes[other][1] and boxes[other][0] < boxes[one][1]:
                     pairs.add(_apart(one, other, boxes))
+                    met += 1
     return pairs
 
 

@@ -50,6 +50,9 @@ class Practice:
     knob_hole: Mm = _number(inches(3, 16), "hole for a knob screw", "practice")
     knob_from_end: Mm = _number(inches(3), "knob from a door's end", "practice")
     knob_from_side: Mm = _number(inches(9, 8), "knob from a door's free edge", "practice")
+    easy_reach: Mm = _number(
+        inches(48), "easy reach from the floor", "2010 ADA Standards, 308: 48 in at most"
+    )
     wide_drawer: Mm = _number(inches(24), "drawer front that takes two knobs", "practice")
     lines_seen: Mm = _number(inches(1, 4), "lines that miss by less than this are seen", "practice")
     near_plane: Mm = _number(inches(3), "faces nearer than this in depth count as one", "practice")

@@ -16,7 +16,6 @@ from fronts.rules.kitchen import (
     JobFacts,
     Mount,
     Point,
-    Side,
     Sides,
 )
 from fronts.rules.lengths import Mm
@@ -238,13 +237,17 @@ class DoorUse:
 
 @dataclass(frozen=True, slots=True)
 class Need:
-    """A hardware item, how many the kitchen needs, and which fronts need it; `why` in words."""
+    """A hardware item, how many the kitchen needs, and which fronts need it.
+
+    `why` in words; `spares` are to be ordered beside the need.
+    """
 
     item: str
     need: int
     fronts: tuple[str, ...]
     why: str
     per_front: Mapping[str, int]
+    spares: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -291,10 +294,3 @@ class Schedule:
 
     def fitting(self, label: str) -> Fitting | None:
         return next((each for each in self.fittings if each.front == label), None)
-
-
-__all__ = [
-    "ClosedBy", "DoorUse", "Edge", "Finding", "Fitting", "Front", "Hole", "Jig", "KnobScrew",
-    "Ledges", "Level", "Method", "Movement", "Need", "Part", "Recess", "Schedule", "Screw",
-    "Shim", "Shims", "Side", "Sides", "Slot", "Tape",
-]  # fmt: skip

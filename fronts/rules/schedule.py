@@ -16,7 +16,7 @@ from fronts.rules.along_wall import (
     run_end_findings,
 )
 from fronts.rules.checks import cabinet_findings, front_findings, lean_of, opening_findings
-from fronts.rules.conversion import choose, shows
+from fronts.rules.conversion import choose, knob_off_centre, shows
 from fronts.rules.findings import Speaks
 from fronts.rules.fixing import fit
 from fronts.rules.kitchen import CHOOSE, SIDES, Box, Kitchen, Side, Sides
@@ -26,6 +26,7 @@ from fronts.rules.making import Make, hang, make_findings, make_of, weigh
 from fronts.rules.needs import hardware_needs
 from fronts.rules.neighbours import Facing, facing
 from fronts.rules.parts import parts_of
+from fronts.rules.practice import Practice
 from fronts.rules.results import (
     DoorUse,
     Edge,
@@ -40,6 +41,7 @@ from fronts.rules.screws import knob_screw_alone, thread_diameter
 from fronts.rules.seasons import movements
 from fronts.rules.sharing import shared_jigs, shared_shims, thicknesses
 
+SLIDING = ("drawer", "drawers", "pull-out")
 LEVELS = ("stop", "check", "note")
 
 
@@ -50,7 +52,7 @@ def schedule(kitchen: Kitchen) -> Schedule:
     openings = [lay_cabinet(cabinet, kitchen, doors) for cabinet in kitchen.cabinets]
     laid, unserved = _pick_doors(openings, kitchen)
     findings = _laying_findings(openings, laid, kitchen, speaks)
-    findings += _door_findings(laid, unserved, speaks)
+    findings += _door_findings(laid, unserved, speaks, kitchen.practice)
 
     faced = facing([placed(each) for each in laid])
     findings += meeting_findings(laid, faced, speaks, kitchen.practice)
@@ -114,7 +116,9 @@ def _laying_findings(
     return found
 
 
-def _door_findings(laid: Sequence[Laid], unserved: set[str], speaks: Speaks) -> list[Finding]:
+def _door_findings(
+    laid: Sequence[Laid], unserved: set[str], speaks: Speaks, practice: Practice
+) -> list[Finding]:
     found = []
     used: dict[str, list[str]] = defaultdict(list)
     for each in laid:
@@ -123,6 +127,9 @@ def _door_findings(laid: Sequence[Laid], unserved: set[str], speaks: Speaks) -> 
             seen = shows(each.door, each.hinged)
             if seen:
                 found.append(speaks.bore_shows(each.label, each.door.label, seen))
+            off = knob_off_centre(each.door)
+            if off > practice.lines_seen and each.opening.closed_by in SLIDING:
+                found.append(speaks.knob_off_centre(each.label, each.door.label, off))
         elif each.label in unserved:
             found.append(speaks.no_door(each.label, each.width, each.height))
     found += [speaks.door_used_twice(door, many) for door, many in used.items() if len(many) > 1]

@@ -45,7 +45,7 @@ def order_lines(job: Job, schedule: Schedule) -> list[OrderLine]:
     checks = {check.item: check for check in rows.order_by("item")}
     now = fingerprint(schedule)
     lines = [_line(need, checks.pop(need.item, None), now) for need in schedule.hardware]
-    gone = (Need(item, 0, (), "no longer needed", {}) for item in checks)
+    gone = (Need(item, 0, (), "no longer needed", {}, 0) for item in checks)
     return [*lines, *(_line(need, checks[need.item], now) for need in gone)]
 
 

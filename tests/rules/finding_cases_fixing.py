@@ -2,9 +2,9 @@
 
 from dataclasses import replace
 
-from fronts.rules.kitchen import Kitchen, ShelfPins
+from fronts.rules.kitchen import FrontWish, Kitchen, KnobHole, ShelfPins
 from tests.rules.finding_cases import Case, boxed, one
-from tests.rules.small_kitchens import BOX, STOCK, cabinet, inch, inches, kitchen, opening
+from tests.rules.small_kitchens import BOX, STOCK, cabinet, door, inch, inches, kitchen, opening
 
 A = ("B1.a",)
 PIN = ShelfPins(inch("7"), inch("20 1/4"), inch("1"), 1, inch("1/4"))
@@ -36,7 +36,24 @@ def _sliding(height: str | None) -> Kitchen:
     return boxed(slide="bottom", slide_width=SLIDE_WIDTH, slide_height=tall)
 
 
+def _stacked(rise: str) -> Kitchen:
+    lower = replace(BOX, height=inch("8"))
+    of = opening("drawers", count=2, boxes=(replace(lower, rise=inch(rise)), lower))
+    return one(of)
+
+
+def _knobbed(across: str) -> Kitchen:
+    """A pull-out made from a door 16 in wide."""
+    old = door(width="16", knob_hole=KnobHole(inch(across), inch("20"), inch("3/16")))
+    of = opening("pull-out", front=FrontWish(door_on_hand="D1"), boxes=(BOX,))
+    return one(of, doors=[old])
+
+
 CASES = [
+    Case("boxes typed over each other", "boxes-overlap", "stop", ("B1.a.1", "B1.a.2"),
+         _stacked("8 7/16"), _stacked("8 1/2")),
+    Case("an old knob hole to one side", "knob-off-centre", "note", A,
+         _knobbed("14 1/2"), _knobbed("8 1/4")),
     Case("only 1 in screws for 3/4 + 3/4", "no-screw-fits", "stop", A,
          _stocked(screw_lengths=inches("1", "1 1/2")), _stocked(screw_lengths=inches("1 1/4"))),
     Case("neither through both nor in a recess", "no-knob-screw-fits", "stop", A,

@@ -3,7 +3,7 @@
 import pytest
 
 from fronts.rules.edges import Rect
-from fronts.rules.kitchen import Hinged, Kind, Point
+from fronts.rules.kitchen import Hinged, Point
 from fronts.rules.knobs import knob_count, knob_places, over_box
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import FrontKind
@@ -24,32 +24,34 @@ def test_how_many(kind: FrontKind, width: str, count: int) -> None:
     assert knob_count(kind, inch(width), PRACTICE) == count
 
 
-DOORS: list[tuple[Hinged, Kind, str, str]] = [
-    ("left", "base", "14 7/8", "25"),
-    ("right", "base", "1 1/8", "25"),
-    ("left", "wall", "14 7/8", "3"),
-    ("right", "tall", "1 1/8", "14"),
-    ("top", "wall", "8", "3"),
-    ("bottom", "base", "8", "25"),
+DOORS: list[tuple[Hinged, str, str, str]] = [
+    ("left", "5", "14 7/8", "25"),
+    ("right", "5", "1 1/8", "25"),
+    ("left", "54", "14 7/8", "3"),
+    ("right", "30", "1 1/8", "14"),
+    ("top", "54", "8", "3"),
+    ("bottom", "5", "8", "25"),
 ]
 
 
 @pytest.mark.parametrize(
-    ("hinged", "kind", "x", "y"), DOORS, ids=[f"{h}, {k}" for h, k, *_ in DOORS]
+    ("hinged", "bottom", "x", "y"), DOORS, ids=[f"{h}, {b} in up" for h, b, *_ in DOORS]
 )
-def test_on_a_door(hinged: Hinged, kind: Kind, x: str, y: str) -> None:
-    """At the free edge: high on a base cabinet, low on a wall one, halfway on a tall one."""
-    assert knob_places("door", hinged, kind, W, H, PRACTICE) == (Point(inch(x), inch(y)),)
+def test_on_a_door(hinged: Hinged, bottom: str, x: str, y: str) -> None:
+    """At the free edge: high below easy reach, low above it, halfway on a door across it."""
+    assert knob_places("door", hinged, inch(bottom), W, H, PRACTICE) == (Point(inch(x), inch(y)),)
 
 
 def test_on_drawers_and_pull_outs() -> None:
     """In the middle of a drawer front, at its quarters where two; high on a pull-out."""
-    narrow = knob_places("drawer", None, "base", W, inch("6"), PRACTICE)
-    wide = knob_places("drawer", None, "base", inch("32"), inch("6"), PRACTICE)
+    narrow = knob_places("drawer", None, inch("5"), W, inch("6"), PRACTICE)
+    wide = knob_places("drawer", None, inch("5"), inch("32"), inch("6"), PRACTICE)
 
     assert narrow == (Point(inch("8"), inch("3")),)
     assert wide == (Point(inch("8"), inch("3")), Point(inch("24"), inch("3")))
-    assert knob_places("pull-out", None, "base", W, H, PRACTICE) == (Point(inch("8"), inch("25")),)
+    assert knob_places("pull-out", None, inch("5"), W, H, PRACTICE) == (
+        Point(inch("8"), inch("25")),
+    )
 
 
 @pytest.mark.parametrize("size", ["1", "2", "5"])
@@ -57,8 +59,8 @@ def test_on_a_small_door_it_stays_on_it(size: str) -> None:
     """No knob lies outside a door, however small."""
     small = inch(size)
     for hinged in ("left", "right", "top", "bottom"):
-        for kind in ("base", "wall", "tall"):
-            (knob,) = knob_places("door", hinged, kind, small, small, PRACTICE)
+        for bottom in ("5", "46", "54"):
+            (knob,) = knob_places("door", hinged, inch(bottom), small, small, PRACTICE)
             assert 0 < knob.x < small
             assert 0 < knob.y < small
 

@@ -28,7 +28,7 @@ def _worded_alike(found: Schedule) -> Schedule:
         found,
         job=replace(found.job, unit="mm"),
         fittings=tuple(replace(e, tape=replace(e.tape, why="")) for e in found.fittings),
-        hardware=tuple(replace(e, item="") for e in found.hardware),
+        hardware=tuple(replace(e, item="", why="") for e in found.hardware),
         findings=tuple(replace(e, message="") for e in found.findings),
     )
 
