@@ -1,14 +1,18 @@
 """What every answer carries, and how strangers are sent to the sign-in page."""
 
+import sqlite3
 from collections.abc import Callable
 
 from django.contrib.auth.middleware import LoginRequiredMiddleware
 from django.contrib.auth.views import redirect_to_login
-from django.http import HttpRequest
+from django.db import OperationalError
+from django.http import HttpRequest, HttpResponse
 from django.http.response import HttpResponseBase
 from django.urls import reverse
 from django_htmx.http import HttpResponseClientRedirect
 from django_htmx.middleware import HtmxDetails
+
+from shopjobs.views.errors import busy
 
 CONTENT_POLICY = "; ".join(
     (
@@ -22,6 +26,10 @@ CONTENT_POLICY = "; ".join(
 )
 """Scripts and styles come from our own files only; nothing inline, nothing from elsewhere."""
 
+BUSY_SQLITE = frozenset({sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED})
+BUSY_POSTGRESQL = frozenset({"55P03", "40P01", "40001"})
+"""PostgreSQL, Appendix A: lock not available, deadlock detected, serialization failure."""
+
 
 class ContentPolicy:
     """Send the content security policy with every answer."""
@@ -33,6 +41,29 @@ class ContentPolicy:
         response = self.get_response(request)
         response.headers.setdefault("Content-Security-Policy", CONTENT_POLICY)
         return response
+
+
+class Busy:
+    """Say so where somebody else's saving took longer than a request waits."""
+
+    def __init__(self, get_response: Callable[[HttpRequest], HttpResponseBase]) -> None:
+        self.get_response = get_response
+
+    def __call__(self, request: HttpRequest) -> HttpResponseBase:
+        return self.get_response(request)
+
+    def process_exception(self, request: HttpRequest, exception: Exception) -> HttpResponse | None:
+        """Answer 503 for a lock that could not be had; anything else stays a failure."""
+        if isinstance(exception, OperationalError) and _is_about_a_lock(exception.__cause__):
+            return busy(request)
+        return None
+
+
+def _is_about_a_lock(cause: BaseException | None) -> bool:
+    if isinstance(cause, sqlite3.Error):
+        # The lowest eight bits are the result; those above say more of how it came about.
+        return getattr(cause, "sqlite_errorcode", 0) & 0xFF in BUSY_SQLITE
+    return getattr(cause, "sqlstate", None) in BUSY_POSTGRESQL
 
 
 class SignInRequired(LoginRequiredMiddleware):

@@ -1,10 +1,12 @@
 """One page, one URL, one template: the whole of it for a browser, a part for htmx."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
-from django.shortcuts import redirect, render
+from django.shortcuts import redirect
+from django.template.loader import get_template
+from django.template.response import TemplateResponse
 from django.utils.cache import patch_vary_headers
 from django_htmx.http import HttpResponseClientRedirect
 from django_htmx.middleware import HtmxDetails
@@ -26,11 +28,31 @@ def render_page(
     partial: str | None = None,
     status: int = 200,
 ) -> HttpResponse:
-    """Render the page, or for htmx its named part. The server alone chooses the part."""
+    """Answer with the page, or for htmx its named part. The server alone chooses the part.
+
+    It is drawn after the view, and so holds no lock of the database while it is.
+    """
     name = f"{template}#{partial}" if partial and wants_part(request) else template
-    response = render(request, name, dict(context), status=status)
+    response = TemplateResponse(request, name, dict(context), status=status)
     patch_vary_headers(response, ["HX-Request"])
     return response
+
+
+class PartsResponse(TemplateResponse):
+    """Parts of pages one after another, drawn after the view as a page is."""
+
+    def __init__(
+        self, request: HttpRequest, names: Sequence[str], context: Mapping[str, Any]
+    ) -> None:
+        super().__init__(request, list(names), dict(context))
+        self._parts = tuple(names)
+
+    @property
+    def rendered_content(self) -> str:
+        """All parts, from the same context."""
+        context = self.resolve_context(self.context_data)
+        drawn = (get_template(each).render(context, self._request) for each in self._parts)
+        return "".join(drawn)
 
 
 def go_to(request: HttpRequest, to: str, *args: Any) -> HttpResponse:

@@ -18,8 +18,12 @@ ROOM = (420_00, 400_00)
 
 
 def drawn_cabinet(job: Job, label: str) -> SafeString:
-    """The cabinet as it is now."""
+    """The cabinet as it is now; nothing where there is none of this label."""
+    if not label:
+        return SafeString("")
     kitchen = kitchen_of(job)
+    if all(each.label != label for each in kitchen.cabinets):
+        return SafeString("")
     return drawing_of(schedule(kitchen), kitchen, label)
 
 

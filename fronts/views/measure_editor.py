@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from functools import wraps
+from functools import cache, partial, wraps
 from typing import Any, Concatenate, ParamSpec, TypeVar
 
 from django.core.exceptions import ObjectDoesNotExist, ValidationError
@@ -63,6 +63,7 @@ def job_view(
 ) -> Callable[[Callable[Concatenate[SignedInRequest, Job, P], HttpResponse]], AnyView[Any]]:
     """Hand the view its job; while one request changes a job, others that would wait.
 
+    The view's page is drawn after that, when others may go on.
     `methods` are those that the view answers, GET and POST where none is named.
     """
 
@@ -118,7 +119,7 @@ def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) 
         {
             "editor": editor,
             "form": editor.form,
-            "drawing": drawn_cabinet(editor.job, editor.drawn) if editor.drawn else "",
+            "drawing": cache(partial(drawn_cabinet, editor.job, editor.drawn)),
             "job": editor.job,
             "step": "measure",
             "in_place": wants_part(request),

@@ -6,8 +6,7 @@ from typing import Any
 
 from django.contrib import messages
 from django.http import Http404, HttpResponse
-from django.shortcuts import redirect, render
-from django.template.loader import render_to_string
+from django.shortcuts import redirect
 from django.urls import reverse
 from django.utils.cache import patch_vary_headers
 from django_htmx.http import reswap, retarget, trigger_client_event
@@ -17,7 +16,7 @@ from fronts.views.measure_editor import found_or_404
 from fronts.views.measure_rows import cabinet_row, door_row, opening_row, wall_rows
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
-from shopjobs.pages import wants_part
+from shopjobs.pages import PartsResponse, wants_part
 
 PAGE = "fronts/measure/page.html"
 GONE = f"{PAGE}#gone"
@@ -51,9 +50,9 @@ def part_answer(request: SignedInRequest, job: Job, part: str, **more: Any) -> H
     """One part of the job's page, by the id of its element."""
     name, context = ("", {}) if "template" in more else part_of(job, part)
     context |= {"job": job, "part": True, "kinds": KIND_LINKS, **more}
-    response = render(request, more.get("template", f"{PAGE}#{name}"), context)
-    for each in (*more.get("also", ()), *(["said"] if "said" in more else [])):
-        response.write(render_to_string(f"{PAGE}#{each}", context, request=request))
+    also = (*more.get("also", ()), *(["said"] if "said" in more else []))
+    names = (more.get("template", f"{PAGE}#{name}"), *(f"{PAGE}#{each}" for each in also))
+    response = PartsResponse(request, names, context)
     patch_vary_headers(response, ["HX-Request"])
     return response
 

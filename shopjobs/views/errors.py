@@ -1,5 +1,7 @@
 """What a person reads when something can't be done. For htmx, only the words."""
 
+from typing import Any
+
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
 from django.template.loader import render_to_string
@@ -27,11 +29,33 @@ def failed(request: HttpRequest) -> HttpResponse:
     return HttpResponse(render_to_string("errors/500.html"), status=500)
 
 
+def busy(request: HttpRequest) -> HttpResponse:
+    """503: somebody else is saving. What was typed can be sent again as it is."""
+    again = _sent(request)
+    response = _answer(request, "errors/503.html", 503, {"again": again})
+    response.headers["Retry-After"] = "2"
+    return response
+
+
+def _sent(request: HttpRequest) -> list[tuple[str, str]]:
+    """What a form sent, unless a part of it must not or can't be sent from a page again."""
+    if (
+        request.method != "POST"
+        or request.FILES
+        or any("password" in each for each in request.POST)
+    ):
+        return []
+    sent = [(name, value) for name, values in request.POST.lists() for value in values]
+    return [(name, value) for name, value in sent if name != "csrfmiddlewaretoken"]
+
+
 def form_expired(request: HttpRequest, reason: str = "") -> HttpResponse:
     """403: the form is from before a sign-in or sign-out in another tab."""
     return _answer(request, "errors/form_expired.html", 403)
 
 
-def _answer(request: HttpRequest, template: str, status: int) -> HttpResponse:
+def _answer(
+    request: HttpRequest, template: str, status: int, context: dict[str, Any] | None = None
+) -> HttpResponse:
     part = "#fault" if wants_part(request) else ""
-    return render(request, f"{template}{part}", status=status)
+    return render(request, f"{template}{part}", context, status=status)
