@@ -4,7 +4,6 @@ import json
 import math
 import sys
 from argparse import ArgumentTypeError
-from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -22,7 +21,7 @@ class Command(BaseCommand):
     """Needs no database. Exits 2 where the file is refused, with a line per fault."""
 
     help = "Print the cutting plan of a parts file (`-` reads standard input) as JSON."
-    requires_system_checks: Sequence[str] = []
+    requires_system_checks = []
 
     def add_arguments(self, parser: CommandParser) -> None:
         """FILE and --seconds."""
