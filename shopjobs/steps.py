@@ -20,6 +20,17 @@ STEPS: dict[str, dict[Decimal, str]] = {
 }
 
 
+GROUP = {"in": "Inches", "mm": "Millimetres"}
+"""The list's group of a unit."""
+USUAL = {"in": INCH / 16, "mm": Decimal("1")}
+"""The step that a unit starts with (common practice, no source)."""
+
+
+def unit_of(step: Decimal) -> str | None:
+    """Return the unit whose list has the step; None for one that is on neither."""
+    return next((unit for unit, group in GROUP.items() if step in STEPS[group]), None)
+
+
 def step_text(step: Decimal) -> str:
     """Show a step; one that is not on the list is shown in millimetres."""
     for steps in STEPS.values():

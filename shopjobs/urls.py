@@ -12,6 +12,7 @@ site_urls = (
         path("password/", account.own_password, name="own-password"),
         # jobs
         path("jobs/", jobs.job_list, name="job-list"),
+        path("jobs/steps/", jobs.step_list, name="step-list"),
         path("jobs/<int:job_id>/settings/", jobs.job_settings, name="job-settings"),
         path("jobs/<int:job_id>/delete/", jobs.job_delete_page, name="job-delete"),
         # people

@@ -1,5 +1,6 @@
 """The form of a drawer box, and its rows of shelf-pin holes."""
 
+from collections.abc import Mapping
 from typing import Any
 
 from django import forms
@@ -11,6 +12,7 @@ from fronts.forms.words import SLIDES
 from fronts.jobfile.boxes import MOST_PINS
 from fronts.models import Box, Opening
 from fronts.rules.kitchen import ShelfPins
+from fronts.rules.lengths import Mm, floor_to
 
 BOX_FIELDS = (
     "width", "height", "depth", "front_thickness", "rise", "side_clearance", "slide",
@@ -30,18 +32,20 @@ class BoxForm(KitchenForm):
     width = Size(label="Width")
     height = Size(label="Height")
     depth = Size(label="Depth", required=False)
-    front_thickness = Size(label="Thickness of the box front")
+    front_thickness = Size(label="Thickness of the box front", small=True)
     rise = Size(
         label="Bottom above the opening's bottom",
+        small=True,
         zero=True,
         asks="how far the box's bottom is above the opening's bottom",
+        help_text="For an upper drawer too: from the bottom of the whole opening.",
     )
-    side_clearance = Size(label="From the opening's left", zero=True, required=False)
+    side_clearance = Size(label="From the opening's left", small=True, zero=True, required=False)
     slide = forms.ChoiceField(
         label="Slide", choices=(("", "Not known yet"), *SLIDES), required=False
     )
-    slide_width = Size(label="Width of the slide", required=False)
-    slide_height = Size(label="Height of the slide", required=False)
+    slide_width = Size(label="Width of the slide", small=True, required=False)
+    slide_height = Size(label="Height of the slide", small=True, required=False)
 
     def __init__(self, *args: Any, box: Box | None, **kwargs: Any) -> None:
         if box is not None:
@@ -54,9 +58,13 @@ class BoxForm(KitchenForm):
 class PinsForm(RowForm):
     """A row of shelf-pin holes, upwards from its lowest."""
 
-    x = Size(label="From the left", zero=True, asks="how far the holes are from the left")
-    y = Size(label="Lowest above the bottom", zero=True, asks="how far up the lowest hole is")
-    pitch = Size(label="Hole to hole", asks="the distance from hole to hole")
+    x = Size(
+        label="From the left", small=True, zero=True, asks="how far the holes are from the left"
+    )
+    y = Size(
+        label="Lowest above the bottom", small=True, zero=True, asks="how far up the lowest hole is"
+    )
+    pitch = Size(label="Hole to hole", small=True, asks="the distance from hole to hole")
     count = forms.IntegerField(
         label="Holes",
         min_value=1,
@@ -64,7 +72,7 @@ class PinsForm(RowForm):
         widget=forms.TextInput(attrs={"inputmode": "numeric"}),
         error_messages={"required": "Enter how many holes, like 5."},
     )
-    diameter = Size(label="Diameter")
+    diameter = Size(label="Diameter", small=True)
 
     @property
     def row(self) -> ShelfPins:
@@ -80,11 +88,28 @@ def pin_rows(box: Box | None) -> list[dict[str, Any]]:
     return [{name: getattr(row, name) for name in names} for row in rows]
 
 
-def next_box(opening: Opening, last: Box | None) -> dict[str, Any]:
+def next_box(opening: Opening, index: int, last: Box | None) -> dict[str, Any]:
     """What a new box starts with: built and hung like the last one that was entered."""
     if last is None:
         return {}
-    names = ("height", "depth", "front_thickness", "rise", "slide", "slide_width", "slide_height")
+    names = ["height", "depth", "front_thickness", "slide", "slide_width", "slide_height"]
+    if _from_below(opening, index) == _from_below(last.opening, last.index) == 0:
+        names.append("rise")
     initial = {name: getattr(last, name) for name in names}
     width = opening.width - (last.opening.width - last.width)
     return initial | ({"width": width} if width > 0 else {})
+
+
+def likely_rise(opening: Opening, index: int, boxes: Mapping[int, Box], step: Mm) -> Mm | None:
+    """How high a box hangs in a stack of even fronts, from the nearest box that was measured."""
+    if not boxes or any(opening.heights):
+        return None
+    nearest = min(boxes, key=lambda each: abs(each - index))
+    apart = opening.height / opening.count * (nearest - index)
+    rise = floor_to(boxes[nearest].rise + apart, step)
+    return rise if 0 <= rise < opening.height else None
+
+
+def _from_below(opening: Opening, index: int) -> int:
+    """How many fronts of the opening are under this one."""
+    return opening.count - 1 - index

@@ -74,10 +74,10 @@ class NewCabinetForm(CabinetForm):
         label="How many drawers", min_value=1, max_value=MOST_FRONTS, required=False
     )
     drawer_height = Size(label="Height of the drawer's opening", required=False)
-    sides = Size(label="At the sides", zero=True, required=False)
-    above = Size(label="Above", zero=True, required=False)
-    below = Size(label="Below", zero=True, required=False)
-    between = Size(label="Between openings", zero=True, required=False)
+    sides = Size(label="At the sides", small=True, zero=True, required=False)
+    above = Size(label="Above", small=True, zero=True, required=False)
+    below = Size(label="Below", small=True, zero=True, required=False)
+    between = Size(label="Between openings", small=True, zero=True, required=False)
 
     def __init__(self, *args: Any, cabinets: Sequence[Cabinet], kind: str, **kwargs: Any) -> None:
         self.next = Next(cabinets, kind)

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from string import ascii_lowercase
 from typing import Any
 
+from fronts.forms.openings import USUAL_STACK
 from fronts.models import Cabinet, Opening
 from fronts.rules.lengths import Mm
 from fronts.services.faces import member_of
@@ -15,6 +16,7 @@ def next_opening(cabinet: Cabinet, openings: Sequence[Opening], unit: str) -> di
         "label": _label({each.label for each in openings}),
         "closed_by": openings[-1].closed_by if openings else "door",
         "hinged": "left",
+        "count": USUAL_STACK,
     }
     if not openings:
         return initial | _whole_face(cabinet, member_of(cabinet.build, unit))

@@ -27,6 +27,8 @@ WISH_FIELDS = (
     "front_width", "front_height", "front_thickness_own", "front_build", "front_material",
     "shift_x", "shift_y",
 )  # fmt: skip
+USUAL_STACK = 3
+"""How many drawers a stack is taken to have until somebody says."""
 _MEASURED = "Where these are filled in, they hold instead of the width and height above."
 
 
@@ -56,6 +58,8 @@ class MeasuredForm(KitchenForm):
             names = (*BASIC_FIELDS, *WISH_FIELDS, *MEASURED_FIELDS)
             kwargs.setdefault("initial", {name: getattr(opening, name) for name in names})
             kwargs["initial"]["front_door"] = door_key(opening)
+            if opening.closed_by != "drawers":
+                kwargs["initial"]["count"] = USUAL_STACK
         super().__init__(*args, **kwargs)
         self.opening = opening
         if opening is not None:
@@ -97,24 +101,27 @@ class OpeningForm(MeasuredForm):
     closed_by = forms.ChoiceField(label="Closed by", choices=CLOSED_BY)
     hinged = forms.ChoiceField(label="Hinged", choices=HINGED, required=False)
     count = forms.IntegerField(
-        label="How many drawers", min_value=1, max_value=MOST_FRONTS, required=False
+        label="How many drawers",
+        min_value=1,
+        max_value=MOST_FRONTS,
+        required=False,
     )
     heights = Sizes(
         label="Front heights from the top",
         blanks=True,
         required=False,
-        help_text="Empty: all alike. Empty between commas: shares the rest.",
+        help_text="Empty: all alike. Those left out share the rest.",
     )
     front_door = DoorField(label="Door on hand", required=False)
     front_width = Size(label="Width of the front", required=False)
     front_height = Size(label="Height of the front", required=False)
-    front_thickness_own = Size(label="Thickness", required=False)
+    front_thickness_own = Size(label="Thickness", small=True, required=False)
     front_build = forms.ChoiceField(
         label="Built as", choices=(("", "As usual"), *FRONT_BUILDS), required=False
     )
     front_material = forms.CharField(label="Material", max_length=80, required=False)
-    shift_x = Size(label="Moved to the right", signed=True, zero=True, required=False)
-    shift_y = Size(label="Moved up", signed=True, zero=True, required=False)
+    shift_x = Size(label="Moved to the right", small=True, signed=True, zero=True, required=False)
+    shift_y = Size(label="Moved up", small=True, signed=True, zero=True, required=False)
 
     def __init__(self, *args: Any, doors: Iterable[DoorOnHand], **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
@@ -147,8 +154,7 @@ class OpeningForm(MeasuredForm):
         """Drop what the chosen way of closing has no use for."""
         given = super().clean() or {}
         if given.get("closed_by") == "drawers":
-            if not given.get("count") and "count" not in self.errors:
-                self.add_error("count", "Enter how many drawers, like 3.")
+            self._check_stack(given)
         else:
             given["count"], given["heights"] = 1, ()
             self.errors.pop("count", None)
@@ -156,6 +162,23 @@ class OpeningForm(MeasuredForm):
         if given.get("closed_by") not in (None, "door"):
             given["hinged"] = ""
         return given
+
+    def _check_stack(self, given: dict[str, Any]) -> None:
+        """Every front of a stack has its place among the heights; what is left out is blank."""
+        count, heights = given.get("count"), given.get("heights") or ()
+        if "count" in self.errors:
+            return
+        if not count:
+            self.add_error("count", "Enter how many drawers, like 3.")
+        elif len(heights) > count:
+            drawers = "1 drawer" if count == 1 else f"{count} drawers"
+            self.add_error(
+                "heights", f"These are {len(heights)} heights for {drawers}; leave some out."
+            )
+        elif any(heights):
+            given["heights"] = (*heights, *[None] * (count - len(heights)))
+        else:
+            given["heights"] = ()
 
     @property
     def values(self) -> dict[str, Any]:

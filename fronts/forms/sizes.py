@@ -13,29 +13,40 @@ from fronts.jobfile.stock import MOST_LENGTHS
 from fronts.rules.lengths import Mm, write
 
 EXAMPLES = {"in": "23 5/8", "mm": "600"}
+SMALL_EXAMPLES = {"in": "1/2", "mm": "12"}
 LIST_EXAMPLES = {"in": "3/4, 1, 1 1/4", "mm": "20, 25, 32"}
 _INPUT = forms.TextInput()
 
 
-class Size(LengthField):
-    """A length whose form says in which unit a bare number is; `asks` is what to enter."""
+def suited(message: str, example: str) -> str:
+    """What is wrong with a length, with an example of the field's own kind."""
+    head, like, _ = message.rpartition(" like ")
+    return f"{head}{like}{example}." if like else f"{message}."
 
-    def __init__(self, *, asks: str = "", **kwargs: Any) -> None:
-        self.asks = asks
+
+class Size(LengthField):
+    """A length whose form says in which unit a bare number is; `asks` is what to enter.
+
+    A `small` one is a gap or a thickness, and its messages name one of that kind.
+    """
+
+    def __init__(self, *, asks: str = "", small: bool = False, **kwargs: Any) -> None:
+        self.asks, self.examples = asks, SMALL_EXAMPLES if small else EXAMPLES
         super().__init__(unit="mm", **kwargs)
 
     def to_python(self, value: Any) -> Mm | None:
         try:
             return super().to_python(value)
         except ValidationError as error:
-            raise ValidationError([f"{message}." for message in error.messages]) from error
+            told = [suited(message, self.examples[self.unit]) for message in error.messages]
+            raise ValidationError(told) from error
 
     def speak(self, unit: str) -> None:
         """Take bare numbers in `unit`, and show lengths in it."""
         self.unit = unit
         self.widget.attrs.update(self.widget_attrs(_INPUT))
         asks = self.asks or f"the {str(self.label).lower()}"
-        self.error_messages["required"] = f"Enter {asks}, like {EXAMPLES[unit]}."
+        self.error_messages["required"] = f"Enter {asks}, like {self.examples[unit]}."
 
 
 class Sizes(forms.Field):

@@ -43,27 +43,33 @@ class StandardForm(KitchenForm):
     )  # fmt: skip
 
     mount = forms.ChoiceField(label="Fronts are", choices=(("", ""), *MOUNTS), required=False)
-    gap_between = Size(label="Gap between two fronts in one opening", zero=True, required=False)
-    least_gap = Size(label="Least gap anywhere", zero=True, required=False)
-    overlay_left = Size(label="Left", zero=True, required=False)
-    overlay_right = Size(label="Right", zero=True, required=False)
-    overlay_top = Size(label="Top", zero=True, required=False)
-    overlay_bottom = Size(label="Bottom", zero=True, required=False)
-    reveal_between = Size(label="Between openings", zero=True, required=False)
-    reveal_left = Size(label="Left", zero=True, required=False)
-    reveal_right = Size(label="Right", zero=True, required=False)
-    reveal_top = Size(label="Top", zero=True, required=False)
-    reveal_bottom = Size(label="Bottom", zero=True, required=False)
-    inset_left = Size(label="Left", zero=True, required=False)
-    inset_right = Size(label="Right", zero=True, required=False)
-    inset_top = Size(label="Top", zero=True, required=False)
-    inset_bottom = Size(label="Bottom", zero=True, required=False)
-    front_thickness = Size(label="Thickness of a front", required=False)
-    trim_limit = Size(label="Most to trim off a door on hand", zero=True, required=False)
-    least_stile = Size(label="Least stile left after trimming", zero=True, required=False)
-    skin = Size(label="Wood left before a screw's tip", zero=True, required=False)
-    bite = Size(label="Least bite of a mounting screw", zero=True, required=False)
-    hinge_end = Size(label="First hinge from a door's end", zero=True, required=False)
+    gap_between = Size(
+        label="Gap between two fronts in one opening", small=True, zero=True, required=False
+    )
+    least_gap = Size(label="Least gap anywhere", small=True, zero=True, required=False)
+    overlay_left = Size(label="Left", small=True, zero=True, required=False)
+    overlay_right = Size(label="Right", small=True, zero=True, required=False)
+    overlay_top = Size(label="Top", small=True, zero=True, required=False)
+    overlay_bottom = Size(label="Bottom", small=True, zero=True, required=False)
+    reveal_between = Size(label="Between openings", small=True, zero=True, required=False)
+    reveal_left = Size(label="Left", small=True, zero=True, required=False)
+    reveal_right = Size(label="Right", small=True, zero=True, required=False)
+    reveal_top = Size(label="Top", small=True, zero=True, required=False)
+    reveal_bottom = Size(label="Bottom", small=True, zero=True, required=False)
+    inset_left = Size(label="Left", small=True, zero=True, required=False)
+    inset_right = Size(label="Right", small=True, zero=True, required=False)
+    inset_top = Size(label="Top", small=True, zero=True, required=False)
+    inset_bottom = Size(label="Bottom", small=True, zero=True, required=False)
+    front_thickness = Size(label="Thickness of a front", small=True, required=False)
+    trim_limit = Size(
+        label="Most to trim off a door on hand", small=True, zero=True, required=False
+    )
+    least_stile = Size(
+        label="Least stile left after trimming", small=True, zero=True, required=False
+    )
+    skin = Size(label="Wood left before a screw's tip", small=True, zero=True, required=False)
+    bite = Size(label="Least bite of a mounting screw", small=True, zero=True, required=False)
+    hinge_end = Size(label="First hinge from a door's end", small=True, zero=True, required=False)
 
     def __init__(self, *args: Any, levels: Mapping[str, InForce], **kwargs: Any) -> None:
         own = {name: held.value for name, held in levels.items() if held.own}

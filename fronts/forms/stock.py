@@ -30,7 +30,9 @@ class StockForm(KitchenForm):
         help_text="Like 8-32 or M4.",
         error_messages={"required": "Enter the thread, like 8-32 or M4."},
     )
-    knob_thread_depth = Size(label="Depth of the thread in the knob", asks="the thread's depth")
+    knob_thread_depth = Size(
+        label="Depth of the thread in the knob", small=True, asks="the thread's depth"
+    )
 
     def __init__(self, *args: Any, stock: Stock, **kwargs: Any) -> None:
         kwargs.setdefault("initial", {name: getattr(stock, name) for name in STOCK_FIELDS})

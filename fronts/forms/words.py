@@ -11,7 +11,9 @@ CLOSED_BY = (
     ("fixed", "Fixed front"),
     ("open", "Nothing, it stays open"),
 )
-HINGED = (("left", "Left"), ("right", "Right"), ("top", "Top"), ("bottom", "Bottom"))
+HINGED = (("left", "Left"), ("right", "Right"), ("top", "At the top"), ("bottom", "At the bottom"))
+HAND = {"left": "left", "right": "right", "top": "at the top", "bottom": "at the bottom"}
+"""After `hinged`."""
 FRONT_BUILDS = (("slab", "Slab"), ("five-piece", "Five-piece"))
 SLIDES = (("bottom", "Bottom, in the middle"), ("side", "At the sides"), ("under", "Under, hidden"))
 MOUNTS = (("overlay", "Overlay"), ("inset", "Inset"))

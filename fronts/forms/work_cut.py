@@ -10,7 +10,7 @@ from django.forms import BoundField
 
 from fronts.cutting.lattice import misfits
 from fronts.cutting.model import Request, Stock
-from fronts.fields import LengthField
+from fronts.forms.sizes import Size
 from fronts.forms.work_cut_stock import (
     ROWS,
     SHEETS,
@@ -23,7 +23,7 @@ from fronts.forms.work_cut_stock import (
 from fronts.rules.lengths import INCH, Mm, show_with_unit
 from fronts.selectors.plans import Group, money
 from fronts.services.cutting import Asked
-from shopjobs.forms.house import HouseForm
+from shopjobs.forms.house import HouseForm, in_house_words
 
 WIDEST_KERF = INCH
 SECONDS = ((5, "5 seconds a material"), (20, "20 seconds a material"), (60, "a minute a material"))
@@ -92,6 +92,8 @@ class CutPlanForm(HouseForm):
             )
         for group in groups:
             self._add_group(group, kept.get(group.key))
+        for field in self.fields.values():
+            in_house_words(field)
 
     def _length(
         self,
@@ -102,10 +104,10 @@ class CutPlanForm(HouseForm):
         zero: bool = False,
         required: bool = True,
     ) -> None:
-        self.fields[name] = LengthField(
-            unit=self.unit, zero=zero, label=label, initial=initial, required=required,
-            error_messages={"required": f"Enter a length for “{label.lower()}”."},
-        )  # fmt: skip
+        field = Size(label=label, zero=zero, small=zero, initial=initial, required=required)
+        field.speak(self.unit)
+        field.error_messages["required"] = f"Enter a length for “{label.lower()}”."
+        self.fields[name] = field
 
     def _add_group(self, group: Group, kept: Request | None) -> None:
         key, sticks = group.key, group.sticks if kept is None else kept.sticks

@@ -67,7 +67,7 @@ def worked_out(
         "drawn": drawn,
         "findings": findings,
         "tally": tally(findings),
-        "fronts": front_rows(found, job.unit, ways.front),
+        "fronts": front_rows(found, job.unit, ways.front, kitchen.practice.filler),
     }
 
 

@@ -3,11 +3,12 @@
 from django.http import Http404, HttpResponse
 from django.urls import reverse
 
-from fronts.forms.boxes import BoxForm, PinsForm, next_box, pin_rows
+from fronts.forms.boxes import BoxForm, PinsForm, likely_rise, next_box, pin_rows
 from fronts.forms.rows import heads, rows_form, stated
 from fronts.forms.version import version_of
 from fronts.models import Box, Opening
 from fronts.models.openings import BOXED
+from fronts.rules.lengths import Mm, show
 from fronts.selectors.kitchens import boxes_of, opening_of
 from fronts.services.boxes import box_enter, box_remove
 from fronts.services.keeping import AskFirst
@@ -105,7 +106,10 @@ def _form(
     form.fields["width"].widget.attrs["autofocus"] = True
     if box is None:
         latest = Box.objects.filter(opening__cabinet__job=job).select_related("opening")
-        form.initial.update(next_box(opening, latest.order_by("-pk").first()))
+        form.initial.update(next_box(opening, index, latest.order_by("-pk").first()))
+        likely = likely_rise(opening, index, boxes_of(opening), Mm(job.step))
+        if likely is not None:
+            form.offer("rise", f"likely {show(likely, job.unit)}")
     else:
         form.initial["version"] = version_of(box)
     return form

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from fronts.drawings.svg import safe_id
+from fronts.forms.words import HAND
 from fronts.rules.kitchen import SIDES
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
@@ -28,12 +29,14 @@ class FrontRow:
     made_from: str
 
 
-def front_rows(schedule: Schedule, unit: str, way: Callable[[str], str]) -> list[FrontRow]:
-    """The schedule's fronts in their order."""
-    return [_row(front, unit, way(front.label)) for front in schedule.fronts]
+def front_rows(
+    schedule: Schedule, unit: str, way: Callable[[str], str], farthest: Mm
+) -> list[FrontRow]:
+    """The schedule's fronts in their order; a gap wider than `farthest` is none."""
+    return [_row(front, unit, way(front.label), farthest) for front in schedule.fronts]
 
 
-def _row(front: Front, unit: str, href: str) -> FrontRow:
+def _row(front: Front, unit: str, href: str, farthest: Mm) -> FrontRow:
     edges = [front.edges[side] for side in SIDES]
     return FrontRow(
         label=front.label,
@@ -44,8 +47,8 @@ def _row(front: Front, unit: str, href: str) -> FrontRow:
         height=show(front.height, unit),
         thickness=show(front.thickness, unit),
         overlays=tuple(_said(each.overlay, unit) for each in edges),
-        gaps=tuple(_said(each.gap, unit) for each in edges),
-        hinged=front.hinged or NOTHING,
+        gaps=tuple(_said(_near(each.gap, farthest), unit) for each in edges),
+        hinged=HAND[front.hinged] if front.hinged else NOTHING,
         made_from="; ".join(_made_from(front, unit)),
     )
 
@@ -58,6 +61,10 @@ def _made_from(front: Front, unit: str) -> Iterator[str]:
     if front.trim_width or front.trim_height:
         trims = f"{show(front.trim_width, unit)} × {show(front.trim_height, unit)}"
         yield f"trim {trims}"
+
+
+def _near(gap: Mm | None, farthest: Mm) -> Mm | None:
+    return None if gap is None or gap > farthest else gap
 
 
 def _said(length: Mm | None, unit: str) -> str:

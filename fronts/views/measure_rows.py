@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from itertools import groupby
 
 from fronts.forms.openings import MEASURED_FIELDS
-from fronts.forms.words import BUILDS, CLOSED_BY, KINDS, SLIDES
+from fronts.forms.words import BUILDS, CLOSED_BY, HAND, KINDS, SLIDES
 from fronts.models import Box, Cabinet, DoorOnHand, Opening
 from fronts.models.openings import BOXED
 from fronts.rules.lengths import Mm, show
@@ -157,7 +157,7 @@ def _what(opening: Opening) -> str:
     if opening.closed_by == "open":
         return "Open"
     if opening.closed_by == "door":
-        return f"Door, hinged {opening.hinged}"
+        return f"Door, hinged {HAND[opening.hinged]}"
     if opening.closed_by == "drawers":
         return f"{opening.count} drawers"
     return _CLOSED[opening.closed_by]

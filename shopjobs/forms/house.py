@@ -1,11 +1,34 @@
 """How every form of the site looks and behaves."""
 
+from collections import defaultdict
 from typing import Any
 
 from django import forms
 from django.forms.renderers import TemplatesSetting
 
 from shopjobs.services.refused import Refused
+
+_WORDS = {
+    "required": "Enter the {label}.",
+    "min_value": "Give {min_value} or more.",
+    "max_value": "Give {max_value} at most.",
+    "max_length": "Keep it to {max_length} characters.",
+    "invalid_choice": "Choose one from the list.",
+    "max_digits": "This has too many digits.",
+    "max_decimal_places": "Give {decimal_places} decimals at most.",
+    "max_whole_digits": "This is too much.",
+    "null_characters_not_allowed": "This holds a sign that can’t be kept; type it anew.",
+}
+_DJANGOS = forms.Field.default_error_messages | forms.ChoiceField.default_error_messages
+
+
+def in_house_words(field: forms.Field) -> None:
+    """Let a field say in plain words what is wrong, where it has no words of its own."""
+    own = field.error_messages
+    for code, words in _WORDS.items():
+        if own.get(code) in (None, _DJANGOS.get(code)):
+            known = {"label": str(field.label or "").lower(), **vars(field)}
+            own[code] = words.format_map(defaultdict(str, known))
 
 
 class HouseRenderer(TemplatesSetting):
@@ -22,6 +45,8 @@ class HouseForm(forms.Form):
     def __init__(self, *args: Any, **kwargs: Any) -> None:
         kwargs.setdefault("label_suffix", "")
         super().__init__(*args, **kwargs)
+        for field in self.fields.values():
+            in_house_words(field)
 
     def refuse(self, refused: Refused) -> None:
         """Show a service's refusal at the field that it is about."""

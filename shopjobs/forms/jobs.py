@@ -4,10 +4,11 @@ from decimal import Decimal
 from typing import Any
 
 from django import forms
+from django.urls import reverse_lazy
 
 from shopjobs.forms.house import DateInput, HouseForm
-from shopjobs.models import Job, Unit
-from shopjobs.steps import step_choices, tidy
+from shopjobs.models import Job, Shop, Unit
+from shopjobs.steps import USUAL, step_choices, step_text, tidy, unit_of
 from shopjobs.words import one_line
 
 
@@ -22,7 +23,33 @@ class StepField(forms.TypedChoiceField):
         self.choices = step_choices(current)
 
 
-class NewJobForm(HouseForm):
+class UnitField(forms.ChoiceField):
+    """A unit; choosing another puts that unit's steps into the form's list."""
+
+    def __init__(self, **kwargs: Any) -> None:
+        super().__init__(choices=Unit, **kwargs)
+        self.widget.attrs |= {
+            "hx-get": reverse_lazy("shopjobs:step-list"),
+            "hx-target": "#id_step",
+            "hx-swap": "innerHTML",
+        }
+
+
+class StepForm(HouseForm):
+    """A form with a unit and a step, which go together."""
+
+    def clean(self) -> dict[str, Any]:
+        """Refuse a step of the other unit."""
+        given = super().clean() or {}
+        unit, step = given.get("unit"), given.get("step")
+        if unit and step and unit_of(step) not in (unit, None):
+            usual = step_text(USUAL[unit])
+            words = f"Sizes are in {Unit(unit).label}; choose a step in them, like {usual}."
+            self.add_error("step", words)
+        return given
+
+
+class NewJobForm(StepForm):
     """What a job starts with; its unit and step are the shop's until changed."""
 
     number = forms.CharField(
@@ -33,15 +60,33 @@ class NewJobForm(HouseForm):
     )
     client = forms.CharField(label="Client", max_length=120, required=False, validators=[one_line])
     site = forms.CharField(label="Site", max_length=240, required=False, validators=[one_line])
+    unit = UnitField(
+        label="Unit",
+        help_text="What a bare number means, and how sizes are shown.",
+        required=False,
+    )
+    step = StepField(
+        label="Cutting step", help_text="Front sizes go down to this step.", required=False
+    )
+
+    def __init__(self, *args: Any, shop: Shop, **kwargs: Any) -> None:
+        kwargs.setdefault("initial", {"unit": shop.unit, "step": tidy(shop.step)})
+        super().__init__(*args, **kwargs)
+        self.shop = shop
+        offer_step(self, shop.step)
+
+    def clean(self) -> dict[str, Any]:
+        """A unit without a step has its usual one; neither: the shop's hold."""
+        given = super().clean()
+        unit = given.get("unit")
+        if unit and "step" in given and given["step"] is None:
+            given["step"] = self.shop.step if unit == self.shop.unit else USUAL[unit]
+        return given
 
 
 class JobForm(NewJobForm):
     """Everything that is known of a job beside its kitchen."""
 
-    unit = forms.ChoiceField(
-        label="Unit", choices=Unit, help_text="What a bare number means, and how sizes are shown."
-    )
-    step = StepField(label="Cutting step", help_text="Front sizes go down to this step.")
     fit_on = forms.DateField(
         label="Fit on",
         required=False,
@@ -51,7 +96,8 @@ class JobForm(NewJobForm):
 
     def __init__(self, *args: Any, job: Job, **kwargs: Any) -> None:
         kwargs.setdefault("initial", _known(job))
-        super().__init__(*args, **kwargs)
+        super().__init__(*args, shop=job.shop, **kwargs)
+        self.fields["unit"].required = self.fields["step"].required = True
         offer_step(self, job.step)
 
 

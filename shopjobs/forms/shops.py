@@ -4,13 +4,12 @@ from typing import Any
 
 from django import forms
 
-from shopjobs.forms.house import HouseForm
-from shopjobs.forms.jobs import StepField, offer_step
-from shopjobs.models import Paper, Shop, Unit
+from shopjobs.forms.jobs import StepField, StepForm, UnitField, offer_step
+from shopjobs.models import Paper, Shop
 from shopjobs.steps import tidy
 
 
-class ShopForm(HouseForm):
+class ShopForm(StepForm):
     """The shop's name and habits."""
 
     name = forms.CharField(
@@ -18,7 +17,7 @@ class ShopForm(HouseForm):
         max_length=120,
         error_messages={"required": "Enter the shop's name."},
     )
-    unit = forms.ChoiceField(label="Unit of new jobs", choices=Unit)
+    unit = UnitField(label="Unit of new jobs")
     step = StepField(label="Cutting step of new jobs")
     paper = forms.ChoiceField(label="Paper", choices=Paper, help_text="Sheets are printed on it.")
 

@@ -3,6 +3,7 @@
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.http import Http404, HttpResponse
+from django.shortcuts import render
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods
 
@@ -13,6 +14,7 @@ from shopjobs.pages import go_to, render_page
 from shopjobs.selectors import job_of, jobs_of
 from shopjobs.services.jobs import job_change, job_create, job_delete
 from shopjobs.services.refused import Refused
+from shopjobs.steps import GROUP, STEPS, USUAL
 
 
 def job_or_404(request: SignedInRequest, job_id: int) -> Job:
@@ -27,7 +29,7 @@ def job_or_404(request: SignedInRequest, job_id: int) -> Job:
 @require_http_methods(["GET", "POST"])
 def job_list(request: SignedInRequest) -> HttpResponse:
     """Show the shop's jobs; make a new one."""
-    form = NewJobForm(request.POST if request.method == "POST" else None)
+    form = NewJobForm(request.POST if request.method == "POST" else None, shop=request.shop)
     if form.is_bound:
         if not may(request.user, "jobs"):
             raise PermissionDenied
@@ -62,7 +64,7 @@ def job_settings(request: SignedInRequest, job_id: int) -> HttpResponse:
     form = JobForm(request.POST if request.method == "POST" else None, job=job)
     if form.is_bound and _changed(request, form, job):
         messages.success(request, f"Job {form.cleaned_data['number']} is saved.")
-        return go_to(request, "shopjobs:job-settings", job.pk)
+        return go_to(request, "fronts:job-measure", job.pk)
     return render_page(
         request,
         "shopjobs/job_settings.html",
@@ -83,6 +85,17 @@ def _changed(request: SignedInRequest, form: JobForm, job: Job) -> bool:
         form.refuse(refused)
         return False
     return True
+
+
+@signed_in
+@require_GET
+def step_list(request: SignedInRequest) -> HttpResponse:
+    """The steps of a unit as the options of a form's list, its usual one chosen."""
+    unit = request.GET.get("unit", "")
+    if unit not in GROUP:
+        raise Http404
+    steps = [(step, words, step == USUAL[unit]) for step, words in STEPS[GROUP[unit]].items()]
+    return render(request, "shopjobs/step_list.html", {"steps": steps})
 
 
 @needs("jobs")

@@ -36,6 +36,29 @@ def test_a_job_begins_with_the_shops_habits(owner: Person, signed_in: SignIn) ->
     assert job.step == Decimal("0.5")
 
 
+def test_a_new_job_may_have_its_own_unit(owner: Person, signed_in: SignIn) -> None:
+    """The form offers the shop's unit and step; another unit goes with a step of its own."""
+    client = signed_in(owner)
+
+    assert '<option value="1.5875" selected>1/16 in</option>' in client.get("/jobs/").text
+    refused = client.post("/jobs/", {"number": "K-2", "unit": "mm", "step": "1.5875"})
+    assert refused.status_code == 422
+    assert 'id="id_step_error"' in refused.text
+    client.post("/jobs/", {"number": "K-2", "unit": "mm", "step": "0.5"})
+    assert Job.objects.filter(number="K-2", unit="mm", step=Decimal("0.5")).exists()
+
+
+def test_another_unit_brings_its_own_steps(owner: Person, signed_in: SignIn) -> None:
+    """What a form's list is filled with when its unit is changed: the usual step is chosen."""
+    client = signed_in(owner)
+
+    options = client.get("/jobs/steps/?unit=mm").text
+
+    assert '<option value="1" selected>1 mm</option>' in options
+    assert "1/16 in" not in options
+    assert client.get("/jobs/steps/?unit=ell").status_code == 404
+
+
 def test_htmx_goes_to_the_new_job(owner: Person, signed_in: SignIn) -> None:
     """Asked by htmx, the whole page goes to the new job."""
     answer = signed_in(owner).post("/jobs/", {"number": "K-2"}, headers={"HX-Request": "true"})
@@ -110,6 +133,7 @@ def test_settings_are_saved(office: Person, job: Job, signed_in: SignIn) -> None
 
     job.refresh_from_db()
     assert "Job K-9 is saved." in answer.text
+    assert answer.redirect_chain[-1][0] == f"/jobs/{job.pk}/"
     assert (job.number, job.unit, job.fit_on) == ("K-9", "mm", date(2027, 3, 12))
     assert (job.step, job.revision) == (Decimal("0.5"), 2)
     assert DiaryEntry.objects.filter(job=job, person=office, text="Changed job K-9").exists()
@@ -119,11 +143,12 @@ def test_settings_are_saved(office: Person, job: Job, signed_in: SignIn) -> None
     ("field", "typed", "words"),
     [
         ("number", "", "Enter a job number, like K-104."),
-        ("number", "9" * 41, "at most 40 characters"),
-        ("number", "K\x00", "Null characters are not allowed."),
+        ("number", "9" * 41, "Keep it to 40 characters"),
+        ("number", "K\x00", "a sign that can’t be kept"),
         ("fit_on", "next week", "Enter a date, like 2027-03-12."),
-        ("step", "nan", "Select a valid choice."),
-        ("unit", "furlong", "Select a valid choice."),
+        ("step", "nan", "Choose one from the list"),
+        ("step", "1.5875", "Sizes are in millimetres; choose a step in them, like 1 mm."),
+        ("unit", "furlong", "Choose one from the list"),
     ],
 )
 def test_bad_settings_change_nothing(

@@ -31,7 +31,7 @@ def test_the_owner_adds_a_person_who_can_sign_in(owner: Person, signed_in: SignI
         ("username", "", "Enter a sign-in name, like maria."),
         ("username", "two words", "Enter a valid username."),
         ("username", "ADA", "The sign-in name “ADA” is taken."),
-        ("role", "king", "Select a valid choice."),
+        ("role", "king", "Choose one from the list"),
         ("password", "", "Enter a password."),
         ("password", "sawdust", "too short"),
         ("password", "password", "too common"),

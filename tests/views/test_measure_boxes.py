@@ -78,7 +78,10 @@ def test_the_next_box_is_built_like_the_last(job: Job, desk: Client) -> None:
     ("row", "message"),
     [
         ({"x": "1", "y": "", "pitch": "1", "count": "5", "diameter": "1/4"}, "how far up"),
-        ({"x": "1", "y": "3", "pitch": "1", "count": "501", "diameter": "1/4"}, "less than or"),
+        (
+            {"x": "1", "y": "3", "pitch": "1", "count": "501", "diameter": "1/4"},
+            "Give 500 at most.",
+        ),
         ({"x": "1", "y": "3", "pitch": "0", "count": "5", "diameter": "1/4"}, "is nothing"),
     ],
 )
@@ -115,6 +118,20 @@ def test_a_box_stands_only_behind_a_drawer(job: Job, desk: Client) -> None:
         address = f"/jobs/{job.pk}/openings/{opening.pk}/boxes/{index}/"
         assert desk.get(address).status_code == 404
         assert desk.post(address, BOX).status_code == 404
+
+
+def test_an_upper_box_is_offered_its_likely_rise(job: Job, desk: Client) -> None:
+    """In a stack of even fronts the next box hangs a front's share higher; it is only greyed."""
+    opening = OpeningFactory.create(
+        cabinet=CabinetFactory.create(job=job), closed_by="drawers", count=3, height=inches(27)
+    )
+    BoxFactory.create(opening=opening, index=2, rise=inches(1, 2))
+
+    page = desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/boxes/1/").text
+
+    assert 'placeholder="likely 9 1/2"' in page
+    assert typed_in(page, "rise") == ""
+    assert "from the bottom of the whole opening" in page
 
 
 def test_removing_a_box_asks_first(job: Job, desk: Client) -> None:

@@ -97,16 +97,43 @@ def test_drawers_take_a_count_and_heights(job: Job, desk: Client) -> None:
     assert "3 drawers" in page
 
 
+def test_heights_that_are_left_out_share_the_rest(job: Job, desk: Client) -> None:
+    """One height alone is the top drawer's."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+
+    status, _ = change(desk, opening, closed_by="drawers", count="3", heights="6 1/2")
+
+    opening.refresh_from_db()
+    assert status == 200
+    assert opening.heights == (inches(13, 2), None, None)
+
+
+def test_a_stack_starts_with_three_drawers(job: Job, desk: Client) -> None:
+    """Whatever closed the opening before, or the opening above it."""
+    cabinet = CabinetFactory.create(job=job)
+    opening = OpeningFactory.create(cabinet=cabinet, closed_by="pair", height=inches(10))
+
+    here = f"/jobs/{job.pk}"
+    assert typed_in(desk.get(f"{here}/openings/{opening.pk}/").text, "count") == "3"
+    assert typed_in(desk.get(f"{here}/cabinets/{cabinet.pk}/openings/new/").text, "count") == "3"
+
+
 @pytest.mark.parametrize(
     ("typed", "field", "message"),
     [
         ({"closed_by": "drawers", "count": ""}, "count", "Enter how many drawers"),
-        ({"closed_by": "drawers", "count": "0"}, "count", "greater than or equal to 1"),
-        ({"closed_by": "drawers", "count": "3", "heights": "6"}, "heights", "Give 3 heights"),
+        ({"closed_by": "drawers", "count": "0"}, "count", "Give 1 or more"),
+        (
+            {"closed_by": "drawers", "count": "2", "heights": "6,6,6"},
+            "heights",
+            "These are 3 heights for 2 drawers",
+        ),
+        ({"width": "wide"}, "width", "enter one like 23 5/8."),
+        ({"shift_x": "far"}, "shift_x", "enter one like 1/2."),
         ({"diagonal_1": "31"}, "diagonal_2", "Give both diagonals, or neither."),
-        ({"front_door": "99999"}, "front_door", "Select a valid choice"),
+        ({"front_door": "99999"}, "front_door", "Choose one from the list"),
         ({"measured_width_top": "0"}, "measured_width_top", "is nothing"),
-        ({"closed_by": "curtain"}, "closed_by", "Select a valid choice"),
+        ({"closed_by": "curtain"}, "closed_by", "Choose one from the list"),
     ],
 )
 def test_a_fault_stands_at_its_field(

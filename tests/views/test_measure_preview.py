@@ -100,3 +100,20 @@ def test_labels_of_people_are_written_as_text(job: Job, desk: Client) -> None:
     assert "<b>" not in page
     desk.post(f"/jobs/{job.pk}/cabinets/new/", typed)
     assert "<b>" not in desk.get(f"/jobs/{job.pk}/").text
+
+
+def test_a_stacks_heights_may_be_begun(job: Job, desk: Client) -> None:
+    """One height of three is drawn, the rest shared; one too many waits for the person."""
+    furnish(job)
+    opening = Opening.objects.get(cabinet__label="B1")
+    stack = {**NEW_OPENING, "closed_by": "drawers", "count": "3"}
+    address = f"/jobs/{job.pk}/openings/{opening.pk}/preview/"
+
+    begun = desk.get(address, {**stack, "heights": "6 1/2"}, headers=HTMX)
+    too_many = desk.get(address, {**stack, "heights": "6,6,6,6"}, headers=HTMX)
+
+    assert begun.status_code == too_many.status_code == 200
+    assert "B1.a.1" in begun.text
+    assert "× 6 1/2" in begun.text
+    assert "HX-Retarget" not in begun
+    assert "HX-Retarget" in too_many
