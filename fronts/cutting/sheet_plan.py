@@ -34,7 +34,7 @@ _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
 def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
     """The best packing of sheets within the budget, never worse than the first quick one."""
     search = Search(lattice)
-    search.passes(budget.share(0.25))
+    search.passes(budget.share(0.15))
     search.strips(budget.share(0.15))
     search.bound_by_cuts(budget.share(0.3))
     search.generate(budget.share(0.25))

@@ -9,8 +9,9 @@ from fronts.cutting.knapsack import Loads, Scale, loads, rough_scale, scales
 from fronts.cutting.lattice import Lattice
 
 MORE_COLUMNS = 2
-ROUGH = 2_500
-"""Cells of the line that is tried before the exact one."""
+ROUGH = 4_000
+"""Cells of the line that is tried before the exact one, where that has more than `FINE`."""
+FINE = 20_000
 
 
 class StickPricer:
@@ -25,7 +26,7 @@ class StickPricer:
         self.longest = max(board.length for board in lattice.boards)
         self.hurried = False
         self.low, self.high = scales(self.sizes, self.longest)
-        fine = self.high.line(self.longest) > 2 * ROUGH
+        fine = self.high.line(self.longest) > FINE
         self.rough = rough_scale(self.sizes, self.longest, ROUGH) if fine else None
 
     def price(
