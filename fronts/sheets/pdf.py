@@ -16,7 +16,9 @@ PAPERS: tuple[Paper, ...] = get_args(Paper)
 BUNDLED = Path(__file__).resolve().parents[2] / "static" / "sheets"
 FONTS = BUNDLED / "fonts"
 _NO_SIGN = "□"
-_ONE_AT_A_TIME = Lock()
+PATIENCE = 20.0
+"""For so many seconds a sheet waits for those that are being made."""
+ONE_AT_A_TIME = Lock()
 """The font configuration is shared, and WeasyPrint does not say that two threads may use it."""
 
 
@@ -24,14 +26,22 @@ class PrintingError(RuntimeError):
     """The system lacks what WeasyPrint draws text with; the message says which package."""
 
 
+class PrintingBusyError(PrintingError):
+    """Other sheets are being made, and took longer than this one could wait."""
+
+
 def render(html: str, paper: Paper) -> bytes:
     """The PDF of a sheet's whole HTML, tagged for reading aloud."""
     weasyprint = _weasyprint()
-    with _ONE_AT_A_TIME:
+    if not ONE_AT_A_TIME.acquire(timeout=PATIENCE):
+        raise PrintingBusyError("Other sheets are being made just now. Try again in a minute.")
+    try:
         document = weasyprint.HTML(string=printable(html), base_url=None, url_fetcher=_fetcher())
         written: bytes = document.write_pdf(
             stylesheets=[_style(paper)], font_config=_fonts(), pdf_tags=True
         )
+    finally:
+        ONE_AT_A_TIME.release()
     return written
 
 

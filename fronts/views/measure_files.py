@@ -22,6 +22,8 @@ from shopjobs.services.refused import Refused
 
 PAGE = "fronts/measure/import.html"
 MOST_SHOWN = 200
+MOST_CABINETS = 300
+"""What a page's answer has the time for; the command takes in any number."""
 _NOT_IN_A_NAME = re.compile(r"[^A-Za-z0-9._-]+")
 
 
@@ -45,6 +47,7 @@ def job_import_page(request: SignedInRequest) -> HttpResponse:
     if form.is_valid():
         try:
             kitchen = _renumbered(jobfile.read_bytes(form.cleaned_data["file"]), form)
+            _refuse_too_many(kitchen)
             job = job_import(kitchen=kitchen, shop=request.shop, **who(request))
         except jobfile.Refused as refused:
             faults = refused.faults
@@ -65,6 +68,15 @@ def job_import_page(request: SignedInRequest) -> HttpResponse:
 def _renumbered(kitchen: Kitchen, form: JobFileForm) -> Kitchen:
     number = form.cleaned_data["number"]
     return replace(kitchen, job=replace(kitchen.job, number=number)) if number else kitchen
+
+
+def _refuse_too_many(kitchen: Kitchen) -> None:
+    count = len(kitchen.cabinets)
+    if count > MOST_CABINETS:
+        raise ValidationError(
+            f"This file has {count} cabinets, and a page takes in {MOST_CABINETS} at most. Make "
+            "it several jobs, or take it in by the command import_job."
+        )
 
 
 def _summary(kitchen: Kitchen) -> str:

@@ -5,7 +5,9 @@ from collections.abc import Callable
 from functools import partial
 from typing import cast
 
-from django.http import Http404, HttpResponse
+from django.contrib import messages
+from django.http import Http404, HttpResponse, StreamingHttpResponse
+from django.http.response import HttpResponseBase
 from django.utils import timezone
 from django.utils.cache import get_conditional_response
 from django.utils.http import quote_etag
@@ -16,44 +18,46 @@ from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule as schedule_for
-from fronts.selectors.kitchens import cabinet_of
+from fronts.selectors.kitchens import cabinet_of, cabinets_of
 from fronts.sheets import fitting, front_schedule, hardware, jigs
 from fronts.sheets.imprint import Imprint
-from fronts.sheets.pdf import Paper, PrintingError, render
+from fronts.sheets.pdf import Paper, PrintingBusyError, PrintingError, render
 from fronts.snapshot import kitchen_of
 from fronts.views.sheets_files import inline
 from shopjobs.access import SignedInRequest, signed_in
 from shopjobs.models import Job
-from shopjobs.pages import render_page
+from shopjobs.pages import go_to, render_page
 from shopjobs.views.jobs import job_or_404
 
 Content = Callable[[Schedule, Kitchen, Imprint], str]
+MOST_AT_ONCE = 60
+"""Cabinets whose fitting sheets come in one file: about as many as a minute makes."""
 
 
 @signed_in
 @require_safe
-def sheet_schedule(request: SignedInRequest, job_id: int) -> HttpResponse:
+def sheet_schedule(request: SignedInRequest, job_id: int) -> HttpResponseBase:
     """The front schedule and cut sheet of a job."""
     return _sheet(request, job_id, "front schedule", front_schedule.content)
 
 
 @signed_in
 @require_safe
-def sheet_hardware(request: SignedInRequest, job_id: int) -> HttpResponse:
+def sheet_hardware(request: SignedInRequest, job_id: int) -> HttpResponseBase:
     """The hardware sheet of a job."""
     return _sheet(request, job_id, "hardware", _hardware)
 
 
 @signed_in
 @require_safe
-def sheet_jigs(request: SignedInRequest, job_id: int) -> HttpResponse:
+def sheet_jigs(request: SignedInRequest, job_id: int) -> HttpResponseBase:
     """All jigs and shims of a job."""
     return _sheet(request, job_id, "jigs and shims", jigs.content)
 
 
 @signed_in
 @require_safe
-def sheet_fitting(request: SignedInRequest, job_id: int, cabinet_id: int) -> HttpResponse:
+def sheet_fitting(request: SignedInRequest, job_id: int, cabinet_id: int) -> HttpResponseBase:
     """The fitting sheet of one cabinet."""
     job = job_or_404(request, job_id)
     try:
@@ -65,8 +69,17 @@ def sheet_fitting(request: SignedInRequest, job_id: int, cabinet_id: int) -> Htt
 
 @signed_in
 @require_safe
-def sheet_all_fittings(request: SignedInRequest, job_id: int) -> HttpResponse:
-    """The fitting sheets of all cabinets."""
+def sheet_all_fittings(request: SignedInRequest, job_id: int) -> HttpResponseBase:
+    """The fitting sheets of all cabinets, where they aren't too many for one file."""
+    job = job_or_404(request, job_id)
+    count = cabinets_of(job).count()
+    if count > MOST_AT_ONCE:
+        messages.error(
+            request,
+            f"{count} cabinets are too many for one file, which takes {MOST_AT_ONCE}. Print the "
+            "sheet of each cabinet from its own page: the cabinets stand below.",
+        )
+        return go_to(request, "fronts:job-fit", job.pk)
     return _sheet(request, job_id, "fitting sheets", fitting.content)
 
 
@@ -78,7 +91,7 @@ def _hardware(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
     return hardware.content(schedule, imprint)
 
 
-def _sheet(request: SignedInRequest, job_id: int, name: str, content: Content) -> HttpResponse:
+def _sheet(request: SignedInRequest, job_id: int, name: str, content: Content) -> HttpResponseBase:
     job = job_or_404(request, job_id)
     return print_sheet(request, job, name, _made(job, content))
 
@@ -89,7 +102,7 @@ def _made(job: Job, content: Content) -> str:
     return content(schedule, kitchen, Imprint(timezone.localdate(), fingerprint(schedule)))
 
 
-def print_sheet(request: SignedInRequest, job: Job, name: str, html: str) -> HttpResponse:
+def print_sheet(request: SignedInRequest, job: Job, name: str, html: str) -> HttpResponseBase:
     """The sheet as a PDF; none is made again for a browser that has just this one."""
     paper = cast(Paper, str(job.shop.paper))
     etag = quote_etag(hashlib.sha256(f"{paper}\n{html}".encode()).hexdigest()[:32])
@@ -97,11 +110,14 @@ def print_sheet(request: SignedInRequest, job: Job, name: str, html: str) -> Htt
     if known is not None:
         return known
     try:
-        content = render(html, paper)
+        content = b"" if request.method == "HEAD" else render(html, paper)
     except PrintingError as lacking:
-        context = {"job": job, "message": str(lacking)}
+        busy = isinstance(lacking, PrintingBusyError)
+        context = {"job": job, "message": str(lacking), "busy": busy}
         return render_page(request, "fronts/cut/no_printing.html", context, status=503)
-    response = inline(content, "application/pdf", f"{job.number} {name}.pdf")
+    file = inline(content, "application/pdf", f"{job.number} {name}.pdf")
+    # A file that was not made is no file of length 0.
+    response = file if content else StreamingHttpResponse((), headers=dict(file.items()))
     response.headers["ETag"] = etag
     response.headers["Cache-Control"] = "private, no-cache"
     return response

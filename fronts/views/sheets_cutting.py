@@ -3,7 +3,7 @@
 from datetime import datetime
 
 from django.contrib import messages
-from django.http import HttpResponse
+from django.http.response import HttpResponseBase
 from django.utils import timezone
 from django.views.decorators.http import require_safe
 
@@ -22,7 +22,7 @@ from shopjobs.views.jobs import job_or_404
 
 @signed_in
 @require_safe
-def sheet_labels(request: SignedInRequest, job_id: int) -> HttpResponse:
+def sheet_labels(request: SignedInRequest, job_id: int) -> HttpResponseBase:
     """A sticker for each part."""
     job = job_or_404(request, job_id)
     schedule = schedule_of(job)
@@ -32,7 +32,7 @@ def sheet_labels(request: SignedInRequest, job_id: int) -> HttpResponse:
 
 @signed_in
 @require_safe
-def sheet_cutting(request: SignedInRequest, job_id: int) -> HttpResponse:
+def sheet_cutting(request: SignedInRequest, job_id: int) -> HttpResponseBase:
     """The last plan that was made."""
     job = job_or_404(request, job_id)
     kept = finished_plan(job)

@@ -115,3 +115,21 @@ def test_a_job_is_handed_out_as_its_file(
 
     assert answer["Content-Disposition"] == 'attachment; filename="K-1-a.job.json"'
     assert jobfile.read(answer.text).cabinets == kitchen_of(job).cabinets
+
+
+@pytest.mark.parametrize(("count", "status"), [(300, 302), (301, 422)])
+def test_a_page_takes_in_so_many_cabinets(
+    count: int, status: int, owner: Person, signed_in: SignIn
+) -> None:
+    """Three hundred cabinets are taken in; one more is refused, and both ways on are named."""
+    kitchen = small()
+    plain = {**kitchen["cabinets"][0], "openings": []}
+    kitchen["cabinets"] = [{**plain, "label": f"B{n}", "wall": f"W{n}"} for n in range(count)]
+
+    answer = upload(signed_in(owner), json.dumps(kitchen))
+
+    assert answer.status_code == status
+    assert Job.objects.exists() is (status == 302)
+    if status == 422:
+        assert "This file has 301 cabinets, and a page takes in 300 at most." in answer.text
+        assert "import_job" in answer.text

@@ -12,9 +12,10 @@ from pypdf import PdfReader
 from fronts.models import Cabinet
 from fronts.rules.practice import inches
 from fronts.services.standards import standard_set
+from fronts.sheets import pdf
 from fronts.views.sheets_files import safe_name
 from shopjobs.models import Job, Paper, Person
-from tests.factories import NOW, OpeningFactory, door_and_drawer
+from tests.factories import NOW, CabinetFactory, OpeningFactory, door_and_drawer
 
 SignIn = Callable[[Person], Client]
 SHEETS = {
@@ -172,3 +173,48 @@ def test_a_name_in_other_letters_is_kept_for_those_who_can(
     said = answer["Content-Disposition"]
     assert 'filename="K_che 7 hardware.pdf"' in said
     assert "filename*=UTF-8''K%C3%BCche%207%20hardware.pdf" in said
+
+
+def test_asking_after_a_sheet_makes_none(
+    cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """HEAD tells what a sheet would be, even while nothing can be made; no length is claimed."""
+    client, path = signed_in(installer), f"/jobs/{cabinet.job_id}/sheets/hardware/"
+
+    with pdf.ONE_AT_A_TIME:
+        answer = client.head(path)
+
+    assert (answer.status_code, answer["Content-Type"]) == (200, "application/pdf")
+    assert not answer.has_header("Content-Length")
+    assert answer["ETag"] == client.get(path)["ETag"]
+
+
+def test_who_waits_too_long_for_a_sheet_reads_why(
+    cabinet: Cabinet, installer: Person, signed_in: SignIn, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """While other sheets take long, the answer says to try again; then it works."""
+    monkeypatch.setattr(pdf, "PATIENCE", 0.05)
+    client, path = signed_in(installer), f"/jobs/{cabinet.job_id}/sheets/hardware/"
+
+    with pdf.ONE_AT_A_TIME:
+        answer = client.get(path)
+
+    assert answer.status_code == 503
+    assert "Other sheets are being made just now. Try again in a minute." in answer.text
+    assert "Whoever looks after this machine" not in answer.text
+    assert client.get(path).status_code == 200
+
+
+def test_too_many_cabinets_come_on_single_sheets(
+    cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """Past sixty cabinets the one file is refused in words, on the page that leads to each."""
+    for number in range(60):
+        CabinetFactory.create(job=cabinet.job, wall=f"W{number}")
+    client, path = signed_in(installer), f"/jobs/{cabinet.job_id}/sheets/fitting/"
+
+    answer = client.get(path, follow=True)
+
+    assert answer.redirect_chain == [(f"/jobs/{cabinet.job_id}/fit/", 302)]
+    assert "61 cabinets are too many for one file, which takes 60." in answer.text
+    assert f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/" in answer.text
