@@ -41,3 +41,8 @@ def diary_of(person: Person) -> QuerySet[DiaryEntry]:
 def failures_since(username: str, address: str, since: datetime) -> int:
     """Return how often signing in failed for a name from an address."""
     return SignInFailure.objects.filter(username=username, address=address, at__gte=since).count()
+
+
+def failures_from(address: str, since: datetime) -> int:
+    """Return how often signing in failed from an address, whatever the name."""
+    return SignInFailure.objects.filter(address=address, at__gte=since).count()

@@ -97,8 +97,10 @@ LOGOUT_REDIRECT_URL = "shopjobs:sign-in"
 SESSION_COOKIE_AGE = 14 * 24 * 3600
 CSRF_FAILURE_VIEW = "shopjobs.views.errors.form_expired"
 
-# From this many failures on, a name is locked for one address for this many minutes.
+# From so many failures on, a name is locked for one address for so many minutes; from so
+# many with any names, the address is.
 SIGN_IN_FAILURES = 5
+SIGN_IN_FAILURES_OF_AN_ADDRESS = 10 * SIGN_IN_FAILURES
 SIGN_IN_LOCK_MINUTES = 15
 
 LANGUAGE_CODE = "en-us"

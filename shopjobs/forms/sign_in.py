@@ -9,11 +9,12 @@ from django.core.exceptions import ValidationError
 from django.http import HttpRequest
 from django.utils import timezone
 
-from shopjobs.services.sign_in import failure_record, failures_forget, is_locked
+from shopjobs.services.refused import Refused
+from shopjobs.services.sign_in import Limits, attempt_begin, failures_forget
 
 
 class SignInForm(AuthenticationForm):
-    """Name and password; a name that failed too often from an address waits a while."""
+    """Name and password; a name or an address that failed too often waits a while."""
 
     use_required_attribute = False
     error_messages = {
@@ -33,21 +34,21 @@ class SignInForm(AuthenticationForm):
         )
 
     def clean(self) -> dict[str, Any]:
-        """Check the two, unless the name is locked for this address."""
+        """Check the two, unless the name or the address is locked."""
         username = self.cleaned_data.get("username")
         if not username or not self.cleaned_data.get("password"):
             return self.cleaned_data
         who = {"username": username, "address": client_address(self.request)}
-        now, minutes = timezone.now(), settings.SIGN_IN_LOCK_MINUTES
-        if is_locked(**who, at=now, failures=settings.SIGN_IN_FAILURES, minutes=minutes):
-            raise ValidationError(
-                f"Too many attempts with this name. Wait {minutes} minutes, then try again."
-            )
+        limits = Limits(
+            failures=settings.SIGN_IN_FAILURES,
+            of_an_address=settings.SIGN_IN_FAILURES_OF_AN_ADDRESS,
+            minutes=settings.SIGN_IN_LOCK_MINUTES,
+        )
         try:
-            given = super().clean()
-        except ValidationError:
-            failure_record(**who, at=now, minutes=minutes)
-            raise
+            attempt_begin(**who, at=timezone.now(), limits=limits)
+        except Refused as refused:
+            raise ValidationError(refused.message) from refused
+        given = super().clean()
         failures_forget(**who)
         return given
 

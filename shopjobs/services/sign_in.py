@@ -1,23 +1,38 @@
-"""Counting failed attempts to sign in, and locking a name for a while."""
+"""Counting failed attempts to sign in, and locking a name or an address for a while."""
 
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from django.db import transaction
-
 from shopjobs.models import SignInFailure
-from shopjobs.selectors import failures_since
+from shopjobs.selectors import failures_from, failures_since
+from shopjobs.services.refused import Refused
 
 
-def is_locked(*, username: str, address: str, at: datetime, failures: int, minutes: int) -> bool:
-    """Return whether a name has failed too often from an address in the last minutes."""
-    return failures_since(_key(username), address, at - timedelta(minutes=minutes)) >= failures
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Limits:
+    """How many failures within the last `minutes` lock a name at an address; or an address."""
+
+    failures: int
+    of_an_address: int
+    minutes: int
 
 
-@transaction.atomic
-def failure_record(*, username: str, address: str, at: datetime, minutes: int) -> None:
-    """Record a failed attempt; those that no longer count go."""
-    SignInFailure.objects.filter(at__lt=at - timedelta(minutes=minutes)).delete()
-    SignInFailure.objects.create(username=_key(username), address=address, at=at)
+def attempt_begin(*, username: str, address: str, at: datetime, limits: Limits) -> None:
+    """Count an attempt as failed before its password is checked, or refuse it.
+
+    Each is in the database before any of them is counted, so that guesses at the same
+    moment can't slip past the limit together. A refused attempt is not counted.
+    """
+    since = at - timedelta(minutes=limits.minutes)
+    SignInFailure.objects.filter(at__lt=since).delete()
+    mine = SignInFailure.objects.create(username=_key(username), address=address, at=at)
+    wait = f"Wait {limits.minutes} minutes, then try again."
+    if failures_since(_key(username), address, since) > limits.failures:
+        mine.delete()
+        raise Refused(f"Too many attempts with this name. {wait}")
+    if failures_from(address, since) > limits.of_an_address:
+        mine.delete()
+        raise Refused(f"Too many attempts from this network. {wait}")
 
 
 def failures_forget(*, username: str, address: str) -> None:

@@ -1,8 +1,10 @@
 """Signing in and out."""
 
+from concurrent.futures import ThreadPoolExecutor
 from datetime import timedelta
 
 import pytest
+from django.db import connections
 from django.test import Client
 from pytest_django import Settings
 
@@ -68,6 +70,37 @@ def test_a_name_is_locked_after_too_many_failures(
         failure.at -= timedelta(minutes=settings.SIGN_IN_LOCK_MINUTES, seconds=1)
         failure.save()
     assert Client().post("/sign-in/", right).status_code == 302
+
+
+def test_an_address_is_locked_after_many_failures(owner: Person, settings: Settings) -> None:
+    """Whoever tries many names from one address waits too; other addresses don't."""
+    right = {"username": "ada", "password": PASSWORD}
+    for number in range(settings.SIGN_IN_FAILURES_OF_AN_ADDRESS):
+        Client().post("/sign-in/", {"username": f"name{number}", "password": "wrong"})
+
+    locked = Client().post("/sign-in/", right)
+
+    assert locked.status_code == 422
+    assert "Too many attempts from this network. Wait 15 minutes" in locked.text
+    assert Client(REMOTE_ADDR="192.0.2.7").post("/sign-in/", right).status_code == 302
+
+
+@pytest.mark.django_db(transaction=True)
+def test_guesses_at_the_same_moment_count_too(owner: Person, settings: Settings) -> None:
+    """Of twelve guesses at once no more are checked than of twelve after each other."""
+
+    def guess(number: int) -> bool:
+        try:
+            typed = {"username": "ada", "password": f"wrong{number}"}
+            return "belong together" in Client().post("/sign-in/", typed).text
+        finally:
+            connections.close_all()
+
+    with ThreadPoolExecutor(12) as people:
+        checked = sum(people.map(guess, range(12)))
+
+    assert checked <= settings.SIGN_IN_FAILURES
+    assert SignInFailure.objects.count() == checked
 
 
 def test_a_success_forgets_the_failures(owner: Person) -> None:
