@@ -2,6 +2,7 @@
 
 import csv
 import io
+import re
 
 from django.http import HttpResponse
 
@@ -13,8 +14,14 @@ COLUMNS = (
     "item", "need", "why", "fronts", "checked by", "checked at", "need when checked", "change",
     "note",
 )  # fmt: skip
-_FORMULAS = ("=", "+", "-", "@", "\t", "\r")
-"""What a spreadsheet would take for the start of a formula (OWASP, CSV injection)."""
+_START = "[=+\\-@＝＋－＠]"
+_UNSEEN = "[\\s\ufeff\u200b]*"
+_FORMULA = re.compile(rf"{_UNSEEN}{_START}|[\t\r\n]")
+_INSIDE = re.compile(rf"([;\t\r\n]{_UNSEEN}[\"']*)({_START})")
+"""What a spreadsheet could take for the start of a formula (OWASP, CSV injection).
+
+Unseen signs may come before it. Inside a cell it begins anew after what some split lines at.
+"""
 
 
 def order_csv(job: Job, hardware: HardwareList) -> HttpResponse:
@@ -30,7 +37,8 @@ def order_csv(job: Job, hardware: HardwareList) -> HttpResponse:
 
 def plain(cell: str) -> str:
     """The cell as text: what begins like a formula gets an apostrophe before it."""
-    return f"'{cell}" if cell.startswith(_FORMULAS) else cell
+    inside = _INSIDE.sub(r"\1'\2", cell)
+    return f"'{inside}" if _FORMULA.match(cell) else inside
 
 
 def _cells(row: Row) -> tuple[str, ...]:

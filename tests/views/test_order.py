@@ -13,6 +13,7 @@ from fronts.models import Opening, OrderCheck
 from fronts.rules.practice import inches
 from fronts.services.boxes import box_remove
 from fronts.services.standards import standard_set
+from fronts.views.order_csv import plain
 from shopjobs.models import Job, Person
 from tests.factories import (
     NOW,
@@ -249,6 +250,31 @@ def test_the_file_holds_every_line(kitchen_job: Job, office: Person, signed_in: 
     hinge = next(row for row in rows if row[0] == "hinge")
     assert hinge[1:5] == ["2", "by each door's height and weight", "B1.a: 2", "otto"]
     assert (hinge[6], hinge[8]) == ("2", "'=1+1")
+
+
+@pytest.mark.parametrize(
+    ("cell", "written"),
+    [
+        ("=1+1", "'=1+1"),
+        ("@SUM(A1)", "'@SUM(A1)"),
+        ("  =1+1", "'  =1+1"),
+        ("\n=1+1", "'\n'=1+1"),
+        ("\ufeff=1+1", "'\ufeff=1+1"),
+        ("\N{NO-BREAK SPACE}-1", "'\N{NO-BREAK SPACE}-1"),
+        ("＝1+1", "'＝1+1"),
+        ("＠SUM(A1)", "'＠SUM(A1)"),
+        ("\tB1", "'\tB1"),
+        ("\rB1", "'\rB1"),
+        ("two;=1+1", "two;'=1+1"),
+        ('two; "=1+1"', 'two; "\'=1+1"'),
+        ("two\t+1", "two\t'+1"),
+        ("B1.a: 2", "B1.a: 2"),
+        ("B1.a; B2.b, 3 - 4 = 5", "B1.a; B2.b, 3 - 4 = 5"),
+    ],
+)
+def test_no_cell_is_a_formula(cell: str, written: str) -> None:
+    """What a spreadsheet could work out is text; other text is left alone."""
+    assert plain(cell) == written
 
 
 def _items(client: Client, job: Job) -> list[str]:
