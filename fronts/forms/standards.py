@@ -94,7 +94,7 @@ class StandardForm(KitchenForm):
 def inherited(value: Mm | str | None, level: str, unit: str) -> str:
     """What holds where a level says nothing, and whose word it is: `1/2, from the shop`."""
     if value is None:
-        return "nobody says"
+        return "not set"
     said = _MOUNT_WORDS[value] if isinstance(value, str) else show(value, unit)
     if level == "default":
         return f"{said}, common practice"

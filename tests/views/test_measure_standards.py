@@ -12,7 +12,7 @@ from fronts.services.standards import standard_set
 from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
-from tests.views.kitchens import HALF, HTMX, version_in
+from tests.views.kitchens import HALF, HTMX, typed_in, version_in
 
 SignIn = Callable[[Person], Client]
 SIDES = ("left", "right", "top", "bottom")
@@ -45,7 +45,7 @@ def test_what_is_inherited_says_from_where(job: Job, desk: Client) -> None:
     assert placeholder(page, "overlay_left") == "1/2, from the job"
     assert placeholder(page, "gap_between") == "3/32, from the shop"
     assert placeholder(page, "least_gap") == "1/16, common practice"
-    assert placeholder(page, "reveal_left") == "nobody says"
+    assert placeholder(page, "reveal_left") == "not set"
 
 
 @pytest.mark.parametrize("level", ["standard/", "cabinets/{c}/standard/", "openings/{o}/standard/"])
@@ -143,6 +143,32 @@ def test_every_number_has_its_words_and_its_source(desk: Client) -> None:
     assert "ASME B18.6.1" in page
     assert placeholder(page, "hole_diameter") == "1/4"
     assert placeholder(page, "spares") == "5"
+
+
+def test_numbers_stand_under_headings_in_the_shops_units(owner: Person, desk: Client) -> None:
+    """Loads in lb/ft², degrees Fahrenheit and decimal inches where a shop works in inches."""
+    page = desk.get("/shop/standard/").text
+
+    assert page.index("Holes and screws") < page.index("Five-piece fronts")
+    assert placeholder(page, "screw_diameter") == "0.164"
+    assert placeholder(page, "drawer_load") == "15"
+    assert placeholder(page, "site_celsius") == "69.8"
+    assert "Plywood, common practice" in page
+
+
+def test_numbers_in_the_shops_units_come_back_as_typed(owner: Person, desk: Client) -> None:
+    """What is typed in lb/ft² and °F is kept in metric units, and shown as it was typed."""
+    typed = {"drawer_load": "20", "site_celsius": "70", "solid_panels": "1"}
+    assert desk.post("/shop/standard/", {"form": "numbers", **typed}).status_code == 302
+
+    assert owner.shop is not None
+    held = practice_in_force(owner.shop.pk, None)
+    # 1 lb/ft² is 4.88243 kg/m² (NIST SP 811, appendix B.8)
+    assert abs(held.drawer_load - 20 * Fraction("4.88243e-6")) < Fraction(1, 10**9)
+    assert (round(held.site_celsius, 2), held.solid_panels) == (Fraction("21.11"), 1)
+    page = desk.get("/shop/standard/").text
+    assert (typed_in(page, "drawer_load"), typed_in(page, "site_celsius")) == ("20", "70")
+    assert '<option value="1" selected>Solid wood</option>' in page
 
 
 def test_a_number_is_set_and_let_go(owner: Person, desk: Client) -> None:
