@@ -32,9 +32,14 @@ def read_environment(environ: Mapping[str, str], *, root: Path) -> Environment:
         debug=_switch(environ, "SHOPJOBS_DEBUG"),
         https=_switch(environ, "SHOPJOBS_HTTPS"),
         hosts=_hosts(environ),
-        database_url=environ.get("DATABASE_URL") or f"sqlite:///{root / 'var' / 'db.sqlite3'}",
+        database_url=environ.get("DATABASE_URL") or f"sqlite:///{embedded_database(root)}",
         time_zone=_time_zone(environ),
     )
+
+
+def embedded_database(root: Path) -> Path:
+    """Return the file of the database where none is named."""
+    return root / "var" / "db.sqlite3"
 
 
 def secrets_folder(environ: Mapping[str, str]) -> Path:
@@ -58,6 +63,17 @@ def write_private(path: Path, text: str) -> str:
     finally:
         draft.unlink()
     return path.read_text(encoding="utf-8")
+
+
+def keep_private(file: Path) -> None:
+    """Make a file in a folder of its own; nobody but their user reads either of them."""
+    file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    if not file.exists():
+        file.touch(mode=0o600)
+    beside = file.parent.glob(f"{file.name}*")
+    for path, mode in ((file.parent, 0o700), *((each, 0o600) for each in beside)):
+        if path.stat().st_uid == os.geteuid():
+            path.chmod(mode)
 
 
 def _secret_key(environ: Mapping[str, str]) -> str:

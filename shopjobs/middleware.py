@@ -3,16 +3,16 @@
 import sqlite3
 from collections.abc import Callable
 
+from django.conf import settings
 from django.contrib.auth.middleware import LoginRequiredMiddleware
 from django.contrib.auth.views import redirect_to_login
 from django.db import OperationalError
 from django.http import HttpRequest, HttpResponse
 from django.http.response import HttpResponseBase
 from django.urls import reverse
+from django.utils.module_loading import import_string
 from django_htmx.http import HttpResponseClientRedirect
 from django_htmx.middleware import HtmxDetails
-
-from shopjobs.views.errors import busy
 
 CONTENT_POLICY = "; ".join(
     (
@@ -55,7 +55,8 @@ class Busy:
     def process_exception(self, request: HttpRequest, exception: Exception) -> HttpResponse | None:
         """Answer 503 for a lock that could not be had; anything else stays a failure."""
         if isinstance(exception, OperationalError) and _is_about_a_lock(exception.__cause__):
-            return busy(request)
+            answer: HttpResponse = import_string(settings.BUSY_VIEW)(request)
+            return answer
         return None
 
 

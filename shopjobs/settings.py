@@ -6,7 +6,7 @@ from typing import Any
 
 import dj_database_url
 
-from shopjobs.environment import read_environment
+from shopjobs.environment import embedded_database, keep_private, read_environment
 
 BASE_DIR = Path(__file__).resolve().parent.parent
 ENVIRONMENT = read_environment(os.environ, root=BASE_DIR)
@@ -65,7 +65,9 @@ def _database(url: str) -> dict[str, Any]:
     """Return Django's settings for a database; SQLite is set up for several people at once."""
     database: dict[str, Any] = {**dj_database_url.parse(url, conn_max_age=60)}
     if database["ENGINE"] == "django.db.backends.sqlite3":
-        if database["NAME"] != ":memory:":
+        if database["NAME"] == str(embedded_database(BASE_DIR)):
+            keep_private(embedded_database(BASE_DIR))
+        elif database["NAME"] != ":memory:":
             Path(database["NAME"]).parent.mkdir(parents=True, exist_ok=True)
         database["OPTIONS"] = {
             "transaction_mode": "IMMEDIATE",
@@ -96,6 +98,7 @@ LOGIN_REDIRECT_URL = "shopjobs:job-list"
 LOGOUT_REDIRECT_URL = "shopjobs:sign-in"
 SESSION_COOKIE_AGE = 14 * 24 * 3600
 CSRF_FAILURE_VIEW = "shopjobs.views.errors.form_expired"
+BUSY_VIEW = "shopjobs.views.errors.busy"
 
 # From so many failures on, a name is locked for one address for so many minutes; from so
 # many with any names, the address is.
@@ -147,6 +150,9 @@ LOGGING: dict[str, Any] = {
     "version": 1,
     "disable_existing_loggers": False,
     "formatters": {"line": {"format": "%(asctime)s %(levelname)s %(name)s: %(message)s"}},
-    "handlers": {"console": {"class": "logging.StreamHandler", "formatter": "line"}},
+    "filters": {"short": {"()": "shopjobs.log_lines.ShortOfRefusals"}},
+    "handlers": {
+        "console": {"class": "logging.StreamHandler", "formatter": "line", "filters": ["short"]}
+    },
     "root": {"handlers": ["console"], "level": "WARNING"},
 }

@@ -6,7 +6,13 @@ from pathlib import Path
 import pytest
 from django.core.exceptions import ImproperlyConfigured
 
-from shopjobs.environment import Environment, read_environment, write_private
+from shopjobs.environment import (
+    Environment,
+    embedded_database,
+    keep_private,
+    read_environment,
+    write_private,
+)
 
 KEY = "k" * 60
 
@@ -35,6 +41,31 @@ def test_the_key_is_made_once_and_kept_outside_the_project(tmp_path: Path) -> No
     assert stat.S_IMODE(file.stat().st_mode) == 0o600
     assert stat.S_IMODE(file.parent.stat().st_mode) == 0o700
     assert not (tmp_path / "project").exists()
+
+
+def test_the_embedded_database_is_its_users_own(tmp_path: Path) -> None:
+    """A new one is closed to others; so is one that was open, with the files that SQLite keeps."""
+    file = embedded_database(tmp_path)
+
+    keep_private(file)
+    assert _modes(tmp_path / "var") == {"var": 0o700, "db.sqlite3": 0o600}
+
+    file.write_bytes(b"kept")
+    (tmp_path / "var" / "db.sqlite3-wal").touch()
+    for each in (file.parent, *file.parent.iterdir()):
+        each.chmod(0o755)
+    keep_private(file)
+
+    assert _modes(tmp_path / "var") == {
+        "var": 0o700,
+        "db.sqlite3": 0o600,
+        "db.sqlite3-wal": 0o600,
+    }
+    assert file.read_bytes() == b"kept"
+
+
+def _modes(folder: Path) -> dict[str, int]:
+    return {each.name: stat.S_IMODE(each.stat().st_mode) for each in (folder, *folder.iterdir())}
 
 
 def test_of_two_first_starts_one_key_holds(tmp_path: Path) -> None:

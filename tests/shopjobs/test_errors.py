@@ -1,6 +1,8 @@
 """What a person reads when something can't be done."""
 
-from collections.abc import Callable
+import io
+import logging
+from collections.abc import Callable, Iterator
 from contextlib import closing
 
 import pytest
@@ -41,6 +43,42 @@ def test_the_sites_own_failure_asks_nothing_of_the_database() -> None:
 
     assert answer.status_code == 500
     assert "That went wrong" in answer.content.decode()
+
+
+@pytest.fixture
+def log() -> Iterator[io.StringIO]:
+    """What the site's own handler writes, as it would into the console."""
+    handlers = [each for each in logging.getLogger().handlers if each.name == "console"]
+    assert isinstance(handlers[0], logging.StreamHandler)
+    written = io.StringIO()
+    usual = handlers[0].setStream(written)
+    yield written
+    handlers[0].setStream(usual)
+
+
+def test_a_refused_request_takes_one_line_of_the_log(
+    installer: Person, signed_in: SignIn, log: io.StringIO
+) -> None:
+    """What a role may not do, and a name that is not the site's, leave no traceback."""
+    client = signed_in(installer)
+
+    assert client.get("/people/").status_code == 403
+    assert client.get("/jobs/", headers={"Host": "elsewhere.example"}).status_code == 400
+
+    assert "/people/" in log.getvalue()
+    assert "elsewhere.example" in log.getvalue()
+    assert "Traceback" not in log.getvalue()
+
+
+def test_a_failure_of_the_sites_own_is_told_whole(log: io.StringIO) -> None:
+    """A traceback stands where something was answered with 500, or with nothing."""
+    try:
+        raise ZeroDivisionError
+    except ZeroDivisionError:
+        logging.getLogger("django.request").exception("failed", extra={"status_code": 500})
+        logging.getLogger("fronts").exception("failed beside")
+
+    assert log.getvalue().count("Traceback") == 2
 
 
 def test_every_answer_carries_the_content_policy(db: None) -> None:
