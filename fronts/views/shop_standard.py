@@ -71,7 +71,7 @@ def _versions(shop: Shop) -> dict[str, str]:
 def _kept(request: SignedInRequest, name: str, form: KitchenForm) -> bool:
     if not form.is_valid():
         return False
-    if form.data.get("version", form.initial["version"]) != form.initial["version"]:
+    if form.data.get("version") != form.initial["version"]:
         form.add_error(None, _STALE)
         form.data = {**dict(form.data.items()), "version": form.initial["version"]}
         return False

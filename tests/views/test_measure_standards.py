@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from fractions import Fraction
+from typing import Any
 
 import pytest
 from django.test import Client
@@ -123,12 +124,23 @@ def test_a_length_that_is_none_is_refused_in_its_list(job: Job, desk: Client) ->
     assert 'value="1, x"' in answer.text
 
 
+def post_own(desk: Client, form: str, typed: dict[str, str]) -> Any:
+    """Open the shop's page, type into one of its forms, and save that."""
+    return desk.post("/shop/standard/", {"form": form, "version": own_version(desk, form), **typed})
+
+
+def own_version(desk: Client, form: str) -> str:
+    """What one of the forms on the shop's page was made from."""
+    page = desk.get("/shop/standard/").text.split(f'name="form" value="{form}"')[1]
+    return typed_in(page, "version")
+
+
 def test_the_shops_standard_holds_for_its_jobs(job: Job, desk: Client) -> None:
     """The owner says once how far fronts lap; every job follows."""
     OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     own = {f"overlay_{side}": "1/2" for side in SIDES}
 
-    answer = desk.post("/shop/standard/", {"form": "standard", **own})
+    answer = post_own(desk, "standard", own)
 
     assert answer.status_code == 302
     assert ShopStandard.objects.get().overlay_left == HALF
@@ -159,7 +171,7 @@ def test_numbers_stand_under_headings_in_the_shops_units(owner: Person, desk: Cl
 def test_numbers_in_the_shops_units_come_back_as_typed(owner: Person, desk: Client) -> None:
     """What is typed in lb/ft² and °F is kept in metric units, and shown as it was typed."""
     typed = {"drawer_load": "20", "site_celsius": "70", "solid_panels": "1"}
-    assert desk.post("/shop/standard/", {"form": "numbers", **typed}).status_code == 302
+    assert post_own(desk, "numbers", typed).status_code == 302
 
     assert owner.shop is not None
     held = practice_in_force(owner.shop.pk, None)
@@ -173,12 +185,12 @@ def test_numbers_in_the_shops_units_come_back_as_typed(owner: Person, desk: Clie
 
 def test_a_number_is_set_and_let_go(owner: Person, desk: Client) -> None:
     """A number of the shop's own replaces the usual one until it is emptied."""
-    desk.post("/shop/standard/", {"form": "numbers", "wide_drawer": "27", "spares": "7.5"})
+    post_own(desk, "numbers", {"wide_drawer": "27", "spares": "7.5"})
 
     assert owner.shop is not None
     held = practice_in_force(owner.shop.pk, None)
     assert (held.wide_drawer, held.spares) == (inches(27), Fraction("7.5"))
-    desk.post("/shop/standard/", {"form": "numbers"})
+    post_own(desk, "numbers", {})
     assert not ShopNumber.objects.exists()
 
 
@@ -197,7 +209,7 @@ def test_a_number_out_of_reason_is_refused(
     name: str, typed: str, message: str, desk: Client
 ) -> None:
     """The message stands at the number, and none is kept."""
-    answer = desk.post("/shop/standard/", {"form": "numbers", name: typed})
+    answer = post_own(desk, "numbers", {name: typed})
 
     assert answer.status_code == 422
     assert message in answer.text
@@ -207,11 +219,11 @@ def test_a_number_out_of_reason_is_refused(
 def test_tables_are_typed_row_by_row(owner: Person, desk: Client) -> None:
     """Heights in the shop's unit and weights in pounds come back as they were typed."""
     typed = {
-        "form": "tables", "hinges_by_height": "36: 2\n72: 3", "hinges_by_weight": "12.25 lb: 2",
+        "hinges_by_height": "36: 2\n72: 3", "hinges_by_weight": "12.25 lb: 2",
         "slide_classes": "75, 100 lb", "material": "birch plywood", "frame_material": "",
     }  # fmt: skip
 
-    assert desk.post("/shop/standard/", typed).status_code == 302
+    assert post_own(desk, "tables", typed).status_code == 302
 
     held = practice_in_force(owner.shop_id, None, ShopStandard.objects.get())
     assert held.hinges_by_height == ((inches(36), 2), (inches(72), 3))
@@ -234,7 +246,7 @@ def test_a_table_that_goes_down_is_refused(
     typed: dict[str, str], message: str, desk: Client
 ) -> None:
     """Tables grow from row to row; what doesn't is said at the table."""
-    answer = desk.post("/shop/standard/", {"form": "tables", **typed})
+    answer = post_own(desk, "tables", typed)
 
     assert answer.status_code == 422
     assert message in answer.text
@@ -254,9 +266,7 @@ def test_the_shops_habits_are_the_owners(
 
 def test_two_owners_do_not_overwrite_each_other_unseen(desk: Client) -> None:
     """A form of the shop's that is older than what was saved says so before it is kept."""
-    page = desk.get("/shop/standard/").text
-    stale = page.split('name="form" value="standard"')[1].split('name="version"')[1]
-    version = stale.split('value="')[1].split('"')[0] if "value=" in stale.split(">")[0] else ""
+    version = own_version(desk, "standard")
     desk.post("/shop/standard/", {"form": "standard", "least_gap": "1/8", "version": version})
 
     answer = desk.post(
@@ -266,3 +276,16 @@ def test_two_owners_do_not_overwrite_each_other_unseen(desk: Client) -> None:
     assert answer.status_code == 422
     assert "Somebody saved this while you were typing" in answer.text
     assert ShopStandard.objects.get().least_gap == inches(1, 8)
+
+
+@pytest.mark.parametrize("form", ["standard", "stock", "numbers", "tables"])
+def test_a_form_that_says_not_what_it_saw_changes_nothing(form: str, desk: Client) -> None:
+    """Without a word of what was there, nobody's values are put aside unseen."""
+    typed = {"least_gap": "1/8", "spares": "7.5", "material": "birch plywood", **STOCK}
+    answer = desk.post("/shop/standard/", {"form": form, **typed})
+
+    assert answer.status_code == 422
+    assert "Save again to put yours in its place." in answer.text
+    assert not ShopStandard.objects.exists()
+    assert not ShopNumber.objects.exists()
+    assert not Stock.objects.exists()
