@@ -19,6 +19,8 @@ from shopjobs.services.refused import Refused
 
 MARGIN = timedelta(seconds=30)
 """What a run may take beyond its own seconds: starting a process, writing the plan out."""
+AT_ONCE = 2
+"""So many plans may be at work on this server: each takes a whole core."""
 KEPT = 3
 """A job keeps so many finished plans; older ones go."""
 
@@ -46,6 +48,7 @@ def plan_begin(
 ) -> CutPlan:
     """Begin a plan; it is worked out once the transaction is through."""
     plans_give_up(job=job, at=at)
+    _refuse_a_crowd(job, at)
     rows = [
         {"key": each.key, "name": each.name, "seconds": seconds, **request_json(each.request)}
         for each in asked
@@ -61,6 +64,14 @@ def plan_begin(
     diary_write(shop=job.shop, job=job, text="Began a cutting plan", at=at, person=by)
     transaction.on_commit(lambda: _start(begun.pk))
     return begun
+
+
+def _refuse_a_crowd(job: Job, at: datetime) -> None:
+    others = CutPlan.objects.filter(state=PlanState.WORKING, due_at__gte=at).exclude(job=job)
+    if others.count() >= AT_ONCE:
+        raise Refused(
+            "Plans for other jobs are being worked out just now. Try again once one is done."
+        )
 
 
 def plans_give_up(*, job: Job, at: datetime) -> None:

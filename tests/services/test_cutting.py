@@ -11,10 +11,10 @@ from fronts.models import CutPlan, PlanState
 from fronts.rules.lengths import INCH, Mm
 from fronts.selectors.kept_plans import plan_from, plan_json, request_from, request_json
 from fronts.selectors.plans import finished_plan, latest_plan
-from fronts.services.cutting import KEPT, MARGIN, Asked, plan_begin, plan_work
+from fronts.services.cutting import AT_ONCE, KEPT, MARGIN, Asked, plan_begin, plan_work
 from shopjobs.models import DiaryEntry, Job, Person
 from shopjobs.services.refused import Refused
-from tests.factories import NOW
+from tests.factories import NOW, JobFactory
 
 SHEETS = Request(
     kerf=INCH / 8,
@@ -93,6 +93,22 @@ def test_one_plan_of_a_job_at_a_time(job: Job, office: Person) -> None:
     with pytest.raises(Refused, match="worked out already"):
         begin(job, office, at=NOW + timedelta(seconds=1))
     assert CutPlan.objects.count() == 1
+
+
+@pytest.mark.django_db
+def test_so_many_plans_of_all_jobs_at_a_time(job: Job, office: Person) -> None:
+    """Each takes a core: a third one is refused until one of them is done or was lost."""
+    others = [JobFactory.create(shop=job.shop, number=f"K-{n}") for n in range(2, 2 + AT_ONCE)]
+    running = [begin(each, office) for each in others]
+
+    with pytest.raises(Refused, match="for other jobs are being worked out"):
+        begin(job, office)
+    assert not CutPlan.objects.filter(job=job).exists()
+
+    plan_work(plan_id=running[0].pk)
+    assert begin(job, office).state == PlanState.WORKING
+    lost = running[1].due_at + timedelta(seconds=1)
+    assert begin(others[0], office, at=lost).state == PlanState.WORKING
 
 
 @pytest.mark.django_db
