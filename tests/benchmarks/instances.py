@@ -10,7 +10,7 @@ from typing import Any
 
 from fronts.cutting.model import Part, Request, Stock
 
-EXCERPT = Path(__file__).parents[1] / "tests" / "cutting" / "data" / "public.json"
+EXCERPT = Path(__file__).parents[1] / "cutting" / "data" / "public.json"
 KITCHENS = 20
 
 
@@ -49,7 +49,7 @@ def kitchens() -> Iterator[Case]:
     """60 to 120 fronts of 0.1-0.9 m by 0.1-2.2 m, grain kept, on sheets of 1220 by 2440."""
     stock = (Stock("sheet", Fraction(2440), Fraction(1220), None, "length"),)
     for seed in range(KITCHENS):
-        chance = random.Random(seed)  # noqa: S311 (made-up sizes)
+        chance = random.Random(seed)
         parts = []
         for index in range(chance.randint(60, 120)):
             size = Fraction(chance.randint(100, 2200)), Fraction(chance.randint(100, 900))

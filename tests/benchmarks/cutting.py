@@ -1,4 +1,4 @@
-"""How close the cutting plans come: `python -m benchmarks.cutting [FOLDER] [--seconds 2 10]`.
+"""How close the cutting plans come: `python -m tests.benchmarks.cutting [FOLDER] [--seconds 2 10]`.
 
 Per public set: how many instances there are, how many plans reach the best published value within
 each limit, how many are proved the least; and the same for a general packing library (`rectpack`,
@@ -10,14 +10,15 @@ import argparse
 import importlib
 import sys
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeAlias
 
-from benchmarks.instances import Case, excerpt, folder_of, kitchens
 from fronts.cutting.model import Plan, Request
 from fronts.cutting.plan import plan
+from tests.benchmarks.figures import Figure
+from tests.benchmarks.instances import Case, excerpt, folder_of, kitchens
 
 Library: TypeAlias = Callable[[Request], int | None]
 HEADS = ("set", "cases", "reached", "proved", "used", "bound", "widest", "library", "its used",
@@ -38,6 +39,21 @@ class Tally:
     library_used: int = 0
     worse: int = 0
     slowest: float = 0.0
+
+
+QUICK_SECONDS = 2.0
+
+
+def figures() -> Iterator[Figure]:
+    """On the tests' excerpt and the kitchens, within 2 s each: what falls short of the best."""
+    tallies: dict[str, Tally] = {}
+    for case in (*excerpt(), *kitchens()):
+        tally = tallies.setdefault(case.group, Tally())
+        _count(tally, case, plan(case.request, QUICK_SECONDS), None, detail=False)
+    for group, tally in tallies.items():
+        over, open_ = tally.cases - tally.reached, tally.cases - tally.proved
+        yield Figure(f"{group}: over the best known, of {tally.cases}", over, "plans", None)
+        yield Figure(f"  {group}: not proved least, of {tally.cases}", open_, "plans", None)
 
 
 def main() -> None:

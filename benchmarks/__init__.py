@@ -1,1 +1,0 @@
-"""Measurements of the project, run by hand."""
