@@ -12,8 +12,8 @@ from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px
 from fronts.rules.lengths import Mm, show
 
-STICK = Mm(60)
-"""A stick is drawn this wide where its width is not known."""
+STICK = Mm(100)
+"""A stick is drawn this wide where its width is not known: room for two lines."""
 _NAME: Px = 13_00
 _FIGURE: Px = 11_00
 _SMALL: Px = 9_00
@@ -82,20 +82,29 @@ def _said(view: _View, placed: Placed) -> Iterator[list[Line]]:
         yield [(f"{placed.part}  {size}", figure, False)]
     if wide:
         yield [(placed.part, _SMALL, True), (f"{long} ×", _SMALL, False), (wide, _SMALL, False)]
-    yield [(placed.part, _SMALL, True)]
+    if wide:
+        yield [(placed.part, _SMALL, True)]
 
 
 def _name(view: _View, area: Area, ways: Sequence[list[Line]]) -> None:
     inside = area.grown(-_INSET)
-    for lines in ways:
+    for lines in [*ways, *_cut_short(ways, inside)]:
         high = sum(line_height(size) for _, size, _ in lines)
         wide = max(text_width(text, size, bold=bold) for text, size, bold in lines)
         if high <= inside.height and wide <= inside.width:
             _letter(view, area, lines, high)
             return
-    text = shortened(ways[-1][0][0], _SMALL, inside.width, bold=True)
-    if text and line_height(_SMALL) <= inside.height:
-        _letter(view, area, [(text, _SMALL, True)], line_height(_SMALL))
+
+
+def _cut_short(ways: Sequence[list[Line]], inside: Area) -> Iterator[list[Line]]:
+    """Rather less of the name than no size."""
+    name, *rest = ways[0]
+    size = [(text, _SMALL, False) for text, _, _ in rest]
+    short = shortened(name[0], _SMALL, inside.width, bold=True)
+    if short and size:
+        yield [(short, _SMALL, True), *size]
+    if short:
+        yield [(short, _SMALL, True)]
 
 
 def _letter(view: _View, area: Area, lines: Sequence[Line], high: Px) -> None:

@@ -18,10 +18,11 @@ from fronts.sheets.cutting_steps import Step, steps_of, stops_of
 class LayoutShown:
     """One way of cutting, drawn once, with how many are cut so.
 
-    A sheet has `steps`, a stick its `stops` in one line.
+    A sheet has `steps`, a stick its `stops` in one line; `trims` says which cuts only trim.
     """
 
     title: str
+    trims: str
     drawing: SafeString
     steps: tuple[Step, ...]
     stops: str
@@ -104,11 +105,25 @@ def _layouts(plan: Plan, unit: str, board: Board) -> Iterator[LayoutShown]:
         times = f": cut {layout.count} like this" if layout.count > 1 else ""
         yield LayoutShown(
             title=f"{what} {number}, {stock_size(layout.stock, unit)}{times}",
+            trims=_trims(layout),
             drawing=SafeString(layout_drawing(layout, unit=unit, ink=board.ink, room=board.room)),
             steps=() if stick else tuple(steps_of(layout, kerf, unit)),
             stops=stops_of(layout, kerf, unit) if stick else "",
             offcuts="; ".join(_offcuts(layout, unit)),
         )
+
+
+def _trims(layout: Layout) -> str:
+    """`Cuts 1 to 4 are the trims`: their numbers stand nowhere in the drawing."""
+    numbers = [cut.number for cut in layout.cuts if cut.kind == "trim"]
+    if not numbers:
+        return ""
+    if len(numbers) == 1:
+        return f"Cut {numbers[0]} is the trim."
+    together = numbers[-1] - numbers[0] + 1 == len(numbers) > 2
+    listed = f"{', '.join(map(str, numbers[:-1]))} and {numbers[-1]}"
+    said = f"{numbers[0]} to {numbers[-1]}" if together else listed
+    return f"Cuts {said} are the trims."
 
 
 def _offcuts(layout: Layout, unit: str) -> list[str]:

@@ -6,12 +6,12 @@ from dataclasses import dataclass
 
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Jig, Part, Schedule, Shim
-from fronts.selectors.plans import Group, groups_of
+from fronts.selectors.plans import Group, groups_of, has_grain
 
 
 @dataclass(frozen=True, slots=True)
 class SizeRow:
-    """Parts of one size; the grain runs along the length."""
+    """Parts of one size; a grain runs along the length."""
 
     length: str
     width: str
@@ -22,10 +22,11 @@ class SizeRow:
 
 @dataclass(frozen=True, slots=True)
 class GroupRows:
-    """The sizes of one material and thickness."""
+    """The sizes of one material and thickness; `grained` where it has a grain."""
 
     key: str
     material: str
+    grained: bool
     thickness: str
     width: str
     sticks: bool
@@ -99,6 +100,7 @@ def _group(group: Group, unit: str) -> GroupRows:
     return GroupRows(
         key=group.key,
         material=group.material,
+        grained=has_grain(group.material),
         thickness=show(group.thickness, unit),
         width="" if group.width is None else show(group.width, unit),
         sticks=group.sticks,
