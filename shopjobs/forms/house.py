@@ -1,5 +1,6 @@
 """How every form of the site looks and behaves."""
 
+import hashlib
 from collections import defaultdict
 from typing import Any
 
@@ -19,6 +20,7 @@ _WORDS = {
     "max_whole_digits": "This is too much.",
     "null_characters_not_allowed": "This holds a sign that can’t be kept; type it anew.",
 }
+_STALE = "Somebody saved this while you were typing. Save again to put yours in its place."
 _DJANGOS = forms.Field.default_error_messages | forms.ChoiceField.default_error_messages
 
 
@@ -52,6 +54,26 @@ class HouseForm(forms.Form):
         """Show a service's refusal at the field that it is about."""
         field = refused.field if refused.field in self.fields else None
         self.add_error(field, refused.message)
+
+
+class SeenForm(HouseForm):
+    """A form of what others change too: it says what it saw, and nothing newer goes unseen."""
+
+    version = forms.CharField(required=False, max_length=40, widget=forms.HiddenInput)
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        known = repr(sorted(self.initial.items()))
+        self.initial["version"] = hashlib.sha256(known.encode()).hexdigest()[:16]
+
+    def clean(self) -> dict[str, Any]:
+        """Refuse what was typed over something older; sent again, it counts."""
+        given = super().clean() or {}
+        given.pop("version", None)
+        if self.data.get("version") != self.initial["version"]:
+            self.add_error(None, _STALE)
+            self.data = {**dict(self.data.items()), "version": self.initial["version"]}
+        return given
 
 
 class DateInput(forms.DateInput):

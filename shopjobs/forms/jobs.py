@@ -6,7 +6,7 @@ from typing import Any
 from django import forms
 from django.urls import reverse_lazy
 
-from shopjobs.forms.house import DateInput, HouseForm
+from shopjobs.forms.house import DateInput, HouseForm, SeenForm
 from shopjobs.models import Job, Shop, Unit
 from shopjobs.steps import USUAL, step_choices, step_text, tidy, unit_of
 from shopjobs.words import one_line
@@ -84,7 +84,7 @@ class NewJobForm(StepForm):
         return given
 
 
-class JobForm(NewJobForm):
+class JobForm(SeenForm, NewJobForm):
     """Everything that is known of a job beside its kitchen."""
 
     fit_on = forms.DateField(

@@ -4,12 +4,13 @@ from typing import Any
 
 from django import forms
 
+from shopjobs.forms.house import SeenForm
 from shopjobs.forms.jobs import StepField, StepForm, UnitField, offer_step
 from shopjobs.models import Paper, Shop
 from shopjobs.steps import tidy
 
 
-class ShopForm(StepForm):
+class ShopForm(SeenForm, StepForm):
     """The shop's name and habits."""
 
     name = forms.CharField(

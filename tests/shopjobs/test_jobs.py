@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from datetime import date
 from decimal import Decimal
+from typing import Any
 
 import pytest
 from django.test import Client
@@ -11,6 +12,7 @@ from pytest_django import DjangoAssertNumQueries
 from shopjobs.models import DiaryEntry, Job, Person, Shop
 from shopjobs.services.jobs import job_touch
 from tests.factories import JobFactory
+from tests.views.kitchens import typed_in
 
 SignIn = Callable[[Person], Client]
 SETTINGS = {
@@ -127,9 +129,37 @@ def test_the_list_asks_the_database_little(
         client.get("/jobs/")
 
 
+def save(client: Client, job: Job, typed: dict[str, str]) -> Any:
+    """Open the job's settings, type, and save; the page that one comes to."""
+    address = f"/jobs/{job.pk}/settings/"
+    seen = typed_in(client.get(address).text, "version")
+    return client.post(address, {"version": seen} | typed, follow=True)
+
+
+def test_two_people_do_not_overwrite_a_jobs_settings_unseen(
+    owner: Person, office: Person, job: Job, signed_in: SignIn
+) -> None:
+    """Who typed over something older is told, keeps it, and may then put it in its place."""
+    mine, address = signed_in(owner), f"/jobs/{job.pk}/settings/"
+    seen = {"version": typed_in(mine.get(address).text, "version")}
+    save(signed_in(office), job, SETTINGS | {"client": "Lindqvist and Marchetti"})
+
+    stale = mine.post(address, SETTINGS | seen)
+
+    assert stale.status_code == 422
+    assert "Somebody saved this while you were typing." in stale.text
+    assert 'value="Marchetti"' in stale.text
+    assert Job.objects.get().client == "Lindqvist and Marchetti"
+    assert mine.post(address, SETTINGS).status_code == 422
+
+    again = {"version": typed_in(stale.text, "version")}
+    assert mine.post(address, SETTINGS | again).status_code == 302
+    assert Job.objects.get().client == "Marchetti"
+
+
 def test_settings_are_saved(office: Person, job: Job, signed_in: SignIn) -> None:
     """All that is known of a job changes, and the revision counts it."""
-    answer = signed_in(office).post(f"/jobs/{job.pk}/settings/", SETTINGS, follow=True)
+    answer = save(signed_in(office), job, SETTINGS)
 
     job.refresh_from_db()
     assert "Job K-9 is saved." in answer.text
@@ -155,7 +185,7 @@ def test_bad_settings_change_nothing(
     field: str, typed: str, words: str, owner: Person, job: Job, signed_in: SignIn
 ) -> None:
     """A message stands at the field, what was typed stays, nothing is saved."""
-    answer = signed_in(owner).post(f"/jobs/{job.pk}/settings/", SETTINGS | {field: typed})
+    answer = save(signed_in(owner), job, SETTINGS | {field: typed})
 
     assert answer.status_code == 422
     assert words in answer.text
@@ -174,7 +204,7 @@ def test_a_step_that_is_not_on_the_list_stays_on_offer(
     client = signed_in(owner)
 
     assert '<option value="10" selected>10 mm</option>' in client.get(address).text
-    assert client.post(address, SETTINGS | {"step": "10"}).status_code == 302
+    assert save(client, job, SETTINGS | {"step": "10"}).status_code == 200
     job.refresh_from_db()
     assert job.step == 10
 

@@ -10,6 +10,7 @@ from shopjobs.models import Person, Role
 from shopjobs.services.people import person_deactivate
 from shopjobs.services.refused import Refused
 from tests.factories import NOW, PASSWORD
+from tests.views.kitchens import typed_in
 
 SignIn = Callable[[Person], Client]
 NEW = {"username": "maria", "first_name": "Maria", "role": "office", "password": PASSWORD}
@@ -131,6 +132,7 @@ def test_the_shop_is_changed_by_its_owner(
     client = signed_in(owner)
     wanted = {"name": "Alder Row", "unit": "mm", "step": "1", "paper": "a4"}
 
+    wanted["version"] = typed_in(client.get("/shop/").text, "version")
     taken = client.post("/shop/", wanted | {"name": "Birch Lane Joiners"})
     assert taken.status_code == 422
     assert "There is already a shop called “Birch Lane Joiners”." in taken.text
