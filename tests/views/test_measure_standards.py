@@ -177,7 +177,7 @@ def test_numbers_in_the_shops_units_come_back_as_typed(owner: Person, desk: Clie
     held = practice_in_force(owner.shop.pk, None)
     # 1 lb/ft² is 4.88243 kg/m² (NIST SP 811, appendix B.8)
     assert abs(held.drawer_load - 20 * Fraction("4.88243e-6")) < Fraction(1, 10**9)
-    assert (round(held.site_celsius, 2), held.solid_panels) == (Fraction("21.11"), 1)
+    assert (round(held.site_celsius, 2), held.solid_panels) == (Fraction("21.11"), Fraction(1))
     page = desk.get("/shop/standard/").text
     assert (typed_in(page, "drawer_load"), typed_in(page, "site_celsius")) == ("20", "70")
     assert '<option value="1" selected>Solid wood</option>' in page
