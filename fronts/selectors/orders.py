@@ -14,6 +14,7 @@ from shopjobs.models import Job, Person
 class OrderLine:
     """One item: what is needed now, why, and whether somebody went through it.
 
+    `spares` are ordered beside the need.
     `was` is the need when it was checked, None where nobody did; `kitchen_changed` says that
     the schedule is no longer the one that was checked.
     """
@@ -28,6 +29,7 @@ class OrderLine:
     note: str = ""
     was: int | None = None
     kitchen_changed: bool = False
+    spares: int = 0
 
     @property
     def is_checked(self) -> bool:
@@ -52,7 +54,7 @@ def order_lines(job: Job, schedule: Schedule) -> list[OrderLine]:
 def _line(need: Need, check: OrderCheck | None, now: str) -> OrderLine:
     facts = (need.item, need.need, need.why, need.fronts, need.per_front)
     if check is None:
-        return OrderLine(*facts)
+        return OrderLine(*facts, spares=need.spares)
     return OrderLine(
         *facts,
         checked_by=check.checked_by,
@@ -60,4 +62,5 @@ def _line(need: Need, check: OrderCheck | None, now: str) -> OrderLine:
         note=check.note,
         was=check.need,
         kitchen_changed=check.fingerprint != now,
+        spares=need.spares,
     )

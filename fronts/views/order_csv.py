@@ -11,8 +11,8 @@ from fronts.views.sheets_files import attachment
 from shopjobs.models import Job
 
 COLUMNS = (
-    "item", "need", "why", "fronts", "checked by", "checked at", "need when checked", "change",
-    "note",
+    "item", "need", "spares", "why", "fronts", "checked by", "checked at", "need when checked",
+    "change", "note",
 )  # fmt: skip
 _START = "[=+\\-@＝＋－＠]"
 _UNSEEN = "[\\s\ufeff\u200b]*"
@@ -46,6 +46,7 @@ def _cells(row: Row) -> tuple[str, ...]:
     return (
         line.item,
         str(line.need),
+        str(line.spares),
         line.why,
         row.where,
         line.checked_by.shown_name if line.checked_by else "",

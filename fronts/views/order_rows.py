@@ -34,6 +34,11 @@ class HardwareList:
     changes: tuple[str, ...]
 
     @property
+    def has_spares(self) -> bool:
+        """Whether spares are ordered with anything."""
+        return any(row.line.spares for row in self.rows)
+
+    @property
     def is_through(self) -> bool:
         """Whether there is nothing left to check."""
         return self.wanted > 0 and self.checked == self.wanted and not self.changes

@@ -8,6 +8,7 @@ from pytest_django.fixtures import DjangoAssertNumQueries
 
 from fronts.models import Box, Cabinet, Opening
 from fronts.rules.practice import inches
+from fronts.templatetags.unbroken import unbroken
 from shopjobs.models import Job, Person
 from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
 from tests.views.kitchens import HTMX, NEW_CABINET, furnish, typed_in, version_in
@@ -133,7 +134,7 @@ def test_a_cabinet_is_changed_in_its_place(job: Job, desk: Client) -> None:
     answer = desk.post(address, typed | version_in(page), headers=HTMX)
 
     assert answer["HX-Retarget"] == f"#cabinet-{cabinet.pk}"
-    assert "21 × 30 1/2 × 24" in answer.text
+    assert unbroken("21 × 30 1/2 × 24") in answer.text
     assert answer.text.count("<article") == 1
     cabinet.refresh_from_db()
     assert cabinet.width == inches(21)

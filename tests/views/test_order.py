@@ -244,12 +244,27 @@ def test_the_file_holds_every_line(kitchen_job: Job, office: Person, signed_in: 
     rows = list(csv.reader(io.StringIO(answer.content.decode("utf-8-sig"))))
     assert answer["Content-Disposition"] == 'attachment; filename="K-1 order.csv"'
     assert rows[0] == [
-        "item", "need", "why", "fronts", "checked by", "checked at", "need when checked",
-        "change", "note",
+        "item", "need", "spares", "why", "fronts", "checked by", "checked at",
+        "need when checked", "change", "note",
     ]  # fmt: skip
     hinge = next(row for row in rows if row[0] == "hinge")
-    assert hinge[1:5] == ["2", "by each door's height and weight", "B1.a: 2", "otto"]
-    assert (hinge[6], hinge[8]) == ("2", "'=1+1")
+    assert (hinge[1], hinge[4], hinge[5]) == ("2", "B1.a: 2", "otto")
+    assert hinge[3].startswith("by each door's height and weight")
+    assert (hinge[7], hinge[9]) == ("2", "'=1+1")
+
+
+def test_spares_stand_beside_the_need(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
+    """Two hinges take eight screws; one in a hundred over is one more, whatever the share."""
+    client = signed_in(office)
+
+    page = client.get(address(kitchen_job)).text
+    answer = client.get(f"/jobs/{kitchen_job.pk}/order.csv")
+
+    rows = list(csv.reader(io.StringIO(answer.content.decode("utf-8-sig"))))
+    screws = next(row for row in rows if row[0] == "hinge screw")
+    assert screws[1:3] == ["8", "1"]
+    assert "8 <small>and 1 spare</small>" in page
+    assert "Spares are the shop’s own share" in page
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,1 @@
+"""What templates of kitchens may say beside Django's own."""
