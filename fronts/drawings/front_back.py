@@ -6,6 +6,8 @@ are measured from the front's edges; above and at the right, from the box's corn
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
+from functools import partial
 from itertools import combinations, pairwise
 
 from fronts.drawings.crossing import Area
@@ -21,6 +23,10 @@ _FIGURE: Px = 13_50
 _ROW: Px = 13_00
 _LEAST_HOLE: Px = 2_50
 _CROSS: Px = 4_00
+_SMALL = Fraction(1, 2)
+"""Where the front would come out this much smaller than the room, the places from the box's
+corner are left out: they stand in the table of holes too."""
+
 _FARTHEST: Px = 30_00
 _LEAST_REACH: Px = 1_50
 _NOTE: Px = 12_00
@@ -77,13 +83,15 @@ def front_from_back(
     """The front's back as an `<svg>` no larger than `room`."""
     low, high = _span(front, fitting)
 
-    def drawn(size: int) -> Drawing:
+    def drawn(size: int, *, from_box: bool = True) -> Drawing:
         drawing = Drawing(ink)
-        _draw(_View(drawing, Scale(size), front, fitting, bores, unit))
+        _draw(_View(drawing, Scale(size), front, fitting, bores, unit), from_box=from_box)
         return drawing
 
     first = fitted(front.width, high - low, room=room, most=1_200)
-    _, drawing = largest(drawn, first, room)
+    size, drawing = largest(drawn, first, room)
+    if size < first * _SMALL:
+        _, drawing = largest(partial(drawn, from_box=False), first, room)
     return drawing.svg(f"{front.label} seen from the back", "back")
 
 
@@ -95,7 +103,7 @@ def _span(front: Front, fitting: Fitting | None) -> tuple[Mm, Mm]:
     return min(Mm(0), fitting.jig_thickness), max(front.height, top)
 
 
-def _draw(view: _View) -> None:
+def _draw(view: _View, *, from_box: bool) -> None:
     front, fitting = view.front, view.fitting
     _outline(view)
     if fitting is not None:
@@ -106,7 +114,8 @@ def _draw(view: _View) -> None:
         holes = fitting.holes
         _measured_from_front(view, [each.front_x for each in holes],
                              [each.front_y for each in holes])  # fmt: skip
-        _measured_from_box(view, fitting)
+        if from_box:
+            _measured_from_box(view, fitting)
     elif front.hinged in ("left", "right"):
         _measured_from_front(view, [], front.hinge_centres)
     else:

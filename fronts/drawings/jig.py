@@ -15,19 +15,19 @@ from fronts.rules.results import Jig
 
 _FIGURE: Px = 13_50
 _NOTE: Px = 12_00
-_ROW: Px = 12_00
+_ROW: Px = 9_00
 _LEDGE_DRAWN = Mm(38)
 """How wide a ledge is drawn: its width is the maker's to choose."""
 
-_STANDS: Px = 34_00
+_STANDS: Px = 24_00
 """How much of the front and the box is shown above the block."""
 
 _APART: Px = 30_00
 _BREAK: Px = 4_00
-_LEAST, _MOST = 1_400, 1_700
+_LEAST, _MOST = 1_800, 2_000
 """Scales between which a ledge's figures have room, in thousandths of a pixel to the mm."""
 
-_AROUND: Px = 110_00
+_AROUND: Px = 92_00
 """What stands above and the dimensions below take of the height."""
 
 

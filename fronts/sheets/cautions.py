@@ -8,12 +8,13 @@ from fronts.rules.results import Fitting, Front, Jig, Shim
 
 SMALL_PIECES = (
     "Ledges and shims are small: guards on, push stick and clamps (OSHA 1910.213); never hold a "
-    "tab by hand."
+    "small piece by hand."
 )
 DRILLING = "Backing block when drilling; eye and ear protection; dust under 5 mg/m³ (OSHA)."
 OLD_PAINT = "Old paint may hold lead, old walls asbestos: test before sanding."
 TIPPING = "Fix the cabinet to the wall: a heavy pull-out can tip it."
 TALL = "Fix the cabinet to the wall before its doors are hung: it can tip."
+WALL = "Wall cabinets: two people lift; into studs or solid wall, by the local code, before doors."
 GLASS = "Glass in a door: safety glazing where the local code says so."
 TRADES = (
     "Clearances to cookers, gas and electricity: the maker's and the local code's; wiring, gas "
@@ -69,8 +70,9 @@ def _apply(at: Situation) -> list[str]:
         (at.refit, OLD_PAINT),
         (at.pull_out, TIPPING),
         ("tall" in at.kinds and not at.pull_out, TALL),
+        ("wall" in at.kinds, WALL),
         (at.glass, GLASS),
-        (bool(at.kinds & {"base", "wall"}), TRADES),
+        (bool(at.kinds), TRADES),
         (True, LAST),
     ]
     return [words for applies, words in said if applies]

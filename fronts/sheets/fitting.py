@@ -3,14 +3,15 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from fronts.drawings.gaps import WIDEST_SHOWN
-from fronts.rules.kitchen import SIDES, Cabinet, Kitchen, Side
+from fronts.rules.kitchen import SIDES, Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
-from fronts.rules.results import Finding, Fitting, Front, Schedule
+from fronts.rules.results import Finding, Front, Schedule
 from fronts.sheets import cautions, page_room
-from fronts.sheets.fitting_drawings import Block, Boxes, Layout, boxes_of, lay_out
+from fronts.sheets.fitting_drawings import Block, Layout, lay_out
 from fronts.sheets.imprint import Imprint, findings_of, page, size
-from fronts.sheets.steps import Way, Work, work_for
+from fronts.sheets.planned_gaps import Planned, planned_gap
+from fronts.sheets.side_by_side import Boxes, SideBySide, boxes_of, doors_of
+from fronts.sheets.steps import Work, work_for
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,17 +24,6 @@ class FrontRow:
     what: str
     made_from: str
     laps: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class HingeRow:
-    """A door's hinges; centres from its bottom, or from its left seen from the front."""
-
-    label: str
-    count: str
-    centres: str
-    measured: str
-    cup: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +46,7 @@ class CabinetPage:
     fronts: list[FrontRow]
     blocks: list[Block]
     boxes: Boxes | None
-    hinges: list[HingeRow]
+    doors: SideBySide | None
     works: list[Work]
     measured: list[MeasuredRow]
     cautions: list[str]
@@ -95,15 +85,14 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
     findings = findings_of(schedule, _places(cabinet, fronts))
     unit = schedule.job.unit
     rows = [_front_row(each, unit) for each in fronts]
-    hinges = [_hinge_row(each, kitchen) for each in fronts if each.hinge_centres]
-    ways = {way_of(each, fittings.get(each.label)) for each in fronts}
-    works = work_for(frozenset(each for each in ways if each is not None))
+    doors = doors_of(fronts, kitchen)
+    works = work_for(fronts, fittings, kitchen)
     care = cautions.at_cabinet(cabinet, fronts, list(fittings.values()))
     height = page_room.left_over(
         page_room.rows_height([(each.made_from, "".join(each.laps)) for each in rows]),
         page_room.findings_height(findings.stops, findings.others),
     )
-    below = page_room.below_height(len(hinges), works, care, len(rows))
+    below = page_room.below_height(len(fittings), doors, works, care, len(rows))
     layout = Layout(schedule, kitchen, cabinet, fronts, fittings, height, below)
     return CabinetPage(
         label=cabinet.label,
@@ -113,10 +102,10 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
         others=findings.others,
         fronts=rows,
         blocks=lay_out(layout),
-        boxes=boxes_of(layout),
-        hinges=hinges,
+        boxes=boxes_of(fronts, fittings, kitchen),
+        doors=doors,
         works=works,
-        measured=[_measured_row(each, unit) for each in fronts],
+        measured=[_measured_row(each, kitchen) for each in fronts],
         cautions=care,
     )
 
@@ -158,40 +147,17 @@ def made_from(front: Front, unit: str) -> str:
 def _lap(overlay: Mm | None, unit: str) -> str:
     if overlay is None:
         return "—"
-    return show(overlay, unit) if overlay >= 0 else f"in\u00a0{show(-overlay, unit)}"
+    sign = "+" if overlay > 0 else "−" if overlay < 0 else ""
+    return f"{sign}{show(abs(overlay), unit)}"
 
 
-def _hinge_row(front: Front, kitchen: Kitchen) -> HingeRow:
-    unit, practice = kitchen.job.unit, kitchen.practice
-    upright = front.hinged in ("left", "right")
-    diameter, inset = show(practice.cup_diameter, "mm"), show(practice.cup_from_edge, "mm")
-    return HingeRow(
-        label=front.label,
-        count=str(front.hinges),
-        centres=" · ".join(show(each, unit) for each in front.hinge_centres),
-        measured="from the bottom" if upright else "from the left, from before",
-        cup=f"⌀ {diameter} mm, {inset} mm in",
-    )
+def _measured_row(front: Front, kitchen: Kitchen) -> MeasuredRow:
+    unit = kitchen.job.unit
+    planned = (planned_gap(front, side, kitchen) for side in SIDES)
+    return MeasuredRow(front.label, tuple(_planned(each, unit) for each in planned))
 
 
-def way_of(front: Front, fitting: Fitting | None) -> Way | None:
-    """How the front is hung; None where that hangs on a box which is not measured yet."""
-    if fitting is not None:
-        return fitting.method
-    if front.kind == "door":
-        return "hinges"
-    return "fixed" if front.kind == "fixed" else None
-
-
-def _measured_row(front: Front, unit: str) -> MeasuredRow:
-    return MeasuredRow(front.label, tuple(_planned(front, side, unit) for side in SIDES))
-
-
-def _planned(front: Front, side: Side, unit: str) -> str:
-    """The gap to be expected: to the front that faces the side, or inside the opening."""
-    edge = front.edges[side]
-    if edge.overlay is not None and edge.overlay < 0:
-        return show(-edge.overlay, unit)
-    if edge.gap is not None and edge.gap < WIDEST_SHOWN:
-        return show(edge.gap, unit)
-    return ""
+def _planned(planned: Planned | None, unit: str) -> str:
+    if planned is None:
+        return ""
+    return f"{'plan' if planned.to == 'gap' else 'to edge'} {show(planned.width, unit)}"

@@ -11,9 +11,10 @@ from fronts.drawings.front_back import Bores, front_from_back
 from fronts.drawings.jig import jig_drawing, jig_height
 from fronts.drawings.svg import Px
 from fronts.rules.kitchen import Cabinet, Kitchen
-from fronts.rules.results import Fitting, Front, Schedule
-from fronts.sheets.box_figures import HolePlace, Line, box_figures, hole_places
-from fronts.sheets.page_room import HEADING
+from fronts.rules.results import Fitting, Front, Jig, Schedule
+from fronts.sheets.box_figures import box_figures
+from fronts.sheets.figures import Line
+from fronts.sheets.page_room import HEADING, PAGE
 
 _WIDTHS: dict[int, tuple[Px, Px]] = {
     1: (520_00, 520_00),
@@ -22,22 +23,27 @@ _WIDTHS: dict[int, tuple[Px, Px]] = {
 }
 """Width for the cabinet, and for each front's back, where so many drawings stand in a row."""
 
-_UPRIGHT: Px = 196_00
-_UNDER: Px = 392_00
+_UPRIGHT: Px = 190_00
+_UNDER: Px = 380_00
 """Widths beside a column of figures: of the cabinet and the back, and of the jig below both."""
 
-_BESIDE: tuple[Px, Px, Px] = (334_00, 130_00, 162_00)
+_BESIDE: tuple[Px, Px, Px] = (334_00, 130_00, 260_00)
 """Each back in a column of them beside the cabinet: its width, its least and greatest height."""
 
 _MOST_BESIDE = 4
+_MOST_JIGS = 2
+"""Of more jigs than this, those that differ in thickness alone are drawn once."""
 _LEAST_ABOVE_JIGS: Px = 125_00
 _SPARE: Px = 22_00
 """How far the estimate of a page's height may be trusted where nothing stands below."""
 
-_JIG: tuple[Px, Px] = (330_00, 140_00)
-_FIGURES: Px = 275_00
-_LEAST: Px = 165_00
-_MOST: Px = 360_00
+_JIG: tuple[Px, Px] = (300_00, 140_00)
+_FIGURES: Px = 270_00
+_LINE_HIGH: Px = 24_00
+_LINES_MORE = 2
+"""Lines of a column of figures that take two."""
+_LEAST: Px = 115_00
+_MOST: Px = 520_00
 """Heights of a drawing: the least that can be read, and the most that helps."""
 
 
@@ -52,7 +58,7 @@ class Drawn:
 
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """A part of a block: drawings, a front's figures, its hole places; what there is of them.
+    """A part of a block: drawings, a front's figures; what there is of them.
 
     `across` and `down` say over how many columns and rows of its block it goes.
     """
@@ -60,31 +66,12 @@ class Cell:
     drawings: tuple[Drawn, ...] = ()
     label: str = ""
     lines: tuple[Line, ...] = ()
-    holes: tuple[HolePlace, ...] = ()
     across: str = "1"
     down: str = "1"
 
 
 Block: TypeAlias = list[list[Cell]]
 """Rows of cells that stay together on a page."""
-
-
-@dataclass(frozen=True, slots=True)
-class BoxLine:
-    """One figure of several fronts; one alone where it is the same for all."""
-
-    name: str
-    figures: tuple[Line | None, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Boxes:
-    """Several fronts on boxes side by side: their figures by name, and their holes."""
-
-    labels: tuple[str, ...]
-    count: str
-    lines: tuple[BoxLine, ...]
-    holes: tuple[tuple[str, tuple[HolePlace, ...]], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,9 +108,7 @@ def lay_out(layout: Layout) -> list[Block]:
         return [_alone(layout, boxed[0])]
     jigs = _jigs(layout, boxed, _JIG)
     if len(boxed) == 1:
-        figures = _figures(layout, boxed[0])
-        beside = Cell(tuple(jigs), figures.label, holes=figures.holes)
-        row = [Cell((), figures.label, figures.lines), beside]
+        row = [_figures(layout, boxed[0]), *([Cell(tuple(jigs))] if jigs else [])]
         return [*_in_rows(layout, drawn, _FIGURES), [row]]
     if 1 < len(boxed) == len(drawn) <= _MOST_BESIDE:
         return _stack(layout, drawn, jigs)
@@ -141,22 +126,26 @@ def _stack(layout: Layout, drawn: Sequence[Front], jigs: Sequence[Drawn]) -> lis
     width, least, most = _BESIDE
     high = max(least, min(most, (layout.height - HEADING) // len(drawn) - HEADING))
     backs = Cell(tuple(_back(layout, each, (width, high)) for each in drawn))
-    left = layout.height + _SPARE - 2 * HEADING - sum(each.height for each in jigs)
-    if left >= _LEAST_ABOVE_JIGS:
-        cabinet = _elevation(layout, (width, min(_MOST, left)))
-        return [[[Cell((cabinet, *jigs)), backs]]]
-    first = [Cell((_elevation(layout, (width, _MOST)),)), backs]
-    rows = [[Cell((each,)) for each in pair] for pair in _pairs(jigs)]
-    return [[first], *([row] for row in rows)]
+    left = layout.height + _SPARE - 2 * HEADING
+    under: list[Drawn] = []
+    for each in jigs:
+        if left - each.height < _LEAST_ABOVE_JIGS:
+            break
+        under.append(each)
+        left -= each.height
+    cabinet = _elevation(layout, (width, min(_MOST, left)))
+    rows = [[Cell((each,)) for each in pair] for pair in _pairs(jigs[len(under) :])]
+    return [[[Cell((cabinet, *under)), backs]], *([row] for row in rows)]
 
 
 def _alone(layout: Layout, front: Front) -> Block:
     """One front on its box: cabinet and back, the jig below them, all figures at the right."""
     jigs = tuple(_jigs(layout, [front], (_UNDER, _JIG[1])))
     left = layout.height - HEADING - sum(each.height for each in jigs)
-    room = (_UPRIGHT, _height_within(left - layout.below, left))
-    cabinet, back = _elevation(layout, room), _back(layout, front, room)
     figures = _figures(layout, front)
+    beside = _figures_height(figures) - sum(each.height for each in jigs) - HEADING
+    room = (_UPRIGHT, max(_height_within(left - layout.below, left), beside))
+    cabinet, back = _elevation(layout, room), _back(layout, front, room)
     if not jigs:
         return [[Cell((cabinet,)), Cell((back,)), figures]]
     first = [Cell((cabinet,)), Cell((back,)), replace(figures, down="2")]
@@ -169,8 +158,13 @@ def _height_within(left: Px, alone: Px) -> Px:
 
 
 def _figures(layout: Layout, front: Front) -> Cell:
-    lines = tuple(box_figures(layout.fittings[front.label], layout.kitchen))
-    return Cell((), front.label, lines, _holes(layout, front))
+    lines = tuple(box_figures(front, layout.fittings[front.label], layout.kitchen))
+    return Cell((), front.label, lines)
+
+
+def _figures_height(figures: Cell) -> Px:
+    """About how high a front's column of figures comes out."""
+    return HEADING + _LINE_HIGH * (len(figures.lines) + _LINES_MORE)
 
 
 def _in_rows(layout: Layout, drawn: Sequence[Front], besides: Px) -> list[Block]:
@@ -179,37 +173,12 @@ def _in_rows(layout: Layout, drawn: Sequence[Front], besides: Px) -> list[Block]
     columns = count if count <= 3 else 2 if count == 4 else 3
     rows = -(-count // columns)
     left = layout.height - layout.below - besides
-    high = _height_within(left // rows - HEADING, layout.height // rows - HEADING)
+    alone = layout.height if besides + layout.below < PAGE else layout.height - besides
+    high = _height_within(left // rows - HEADING, alone // rows - HEADING)
     widths = _WIDTHS[columns]
     cells = [Cell((_elevation(layout, (widths[0], high)),))]
     cells += [Cell((_back(layout, each, (widths[1], high)),)) for each in drawn]
     return [[cells[start : start + columns]] for start in range(0, count, columns)]
-
-
-def boxes_of(layout: Layout) -> Boxes | None:
-    """The figures of the fronts on boxes side by side, where there are several."""
-    boxed = [each for each in layout.fronts if each.label in layout.fittings]
-    if len(boxed) < 2:
-        return None
-    figures = [
-        {line.name: line for line in box_figures(layout.fittings[each.label], layout.kitchen)}
-        for each in boxed
-    ]
-    names = dict.fromkeys(name for each in figures for name in each)
-    return Boxes(
-        tuple(each.label for each in boxed),
-        str(len(boxed)),
-        tuple(_box_line(name, tuple(each.get(name) for each in figures)) for name in names),
-        tuple((each.label, _holes(layout, each)) for each in boxed),
-    )
-
-
-def _box_line(name: str, figures: tuple[Line | None, ...]) -> BoxLine:
-    return BoxLine(name, figures[:1] if len(set(figures)) == 1 else figures)
-
-
-def _holes(layout: Layout, front: Front) -> tuple[HolePlace, ...]:
-    return tuple(hole_places(front, layout.fittings[front.label], layout.unit))
 
 
 def _elevation(layout: Layout, room: tuple[Px, Px]) -> Drawn:
@@ -229,11 +198,24 @@ def _jigs(layout: Layout, boxed: Sequence[Front], room: tuple[Px, Px]) -> list[D
     """Each jig that these fronts need, once."""
     needed = {each.label: each for each in boxed if layout.fittings[each.label].method == "jig"}
     drawings = []
-    for jig in layout.schedule.jigs:
+    jigs = [each for each in layout.schedule.jigs if not needed.keys().isdisjoint(each.fronts)]
+    for jig in _not_alike(jigs) if len(jigs) > _MOST_JIGS else jigs:
         here = [each for label, each in needed.items() if label in jig.fronts]
-        if here:
-            thickest = max(each.thickness for each in here)
-            svg = jig_drawing(jig, thickest, unit=layout.unit, room=room)
-            heading = f"Jig for {', '.join(each.label for each in here)}"
-            drawings.append(Drawn(heading, SafeString(svg), HEADING + jig_height(jig, room)))
+        thickest = max(each.thickness for each in here)
+        svg = jig_drawing(jig, thickest, unit=layout.unit, room=room)
+        others = [label for each in jigs if each is not jig and _alike(each) == _alike(jig)
+                  for label in each.fronts if label in needed]  # fmt: skip
+        heading = f"Jig for {', '.join(each.label for each in here)}"
+        if others and len(jigs) > _MOST_JIGS:
+            heading += f"; alike but for its thickness: {', '.join(others)}"
+        drawings.append(Drawn(heading, SafeString(svg), HEADING + jig_height(jig, room)))
     return drawings
+
+
+def _not_alike(jigs: Sequence[Jig]) -> list[Jig]:
+    """The first of all jigs that are alike."""
+    return list({_alike(each): each for each in reversed(jigs)}.values())[::-1]
+
+
+def _alike(jig: Jig) -> tuple[object, ...]:
+    return jig.length, jig.ledges, jig.slot

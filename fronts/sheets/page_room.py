@@ -8,18 +8,24 @@ from collections.abc import Iterable, Sequence
 
 from fronts.drawings.svg import Px
 from fronts.rules.results import Finding
+from fronts.sheets.side_by_side import Row, SideBySide
 from fronts.sheets.steps import Work
 
-PAGE: Px = 902_00
+PAGE: Px = 872_00
 HEADING: Px = 25_00
 _LINE: Px = 17_50
 _ROW: Px = 26_00
 _TITLE: Px = 42_00
+_LINE_OF_HOLES: Px = 20_00
+_STEP: Px = 20_50
 _STOP: Px = 75_00
-_MEASURED: Px = 33_00
+_MEASURED: Px = 30_00
+_SMALL: Px = 16_00
+_SMALL_ACROSS = 112
 _LETTERS_ACROSS = 103
-_LETTERS_IN_CELL = 28
+_LETTERS_IN_CELL = 22
 _LETTERS_OF_LAPS = 14
+_LETTERS_OF_NAME = 14
 
 
 def lines_of(texts: Iterable[str], across: int = _LETTERS_ACROSS) -> int:
@@ -44,13 +50,30 @@ def findings_height(stops: Sequence[Finding], others: Sequence[Finding]) -> Px:
     return height
 
 
-def below_height(hinges: int, works: Sequence[Work], cautions: Sequence[str], measured: int) -> Px:
-    """All that comes under the drawings: hinges, steps, cautions, what was measured."""
-    height = (hinges + 1) * _ROW + HEADING if hinges else 0
+def below_height(
+    holes: int,
+    doors: SideBySide | None,
+    works: Sequence[Work],
+    cautions: Sequence[str],
+    measured: int,
+) -> Px:
+    """All that comes under the drawings: holes, doors, steps, cautions, what was measured."""
+    height = 0 if doors is None else _ROW + sum(_beside(each) for each in doors.lines)
+    height += _ROW + 2 * _LINE_OF_HOLES * holes if holes else 0
     for work in works:
-        height += HEADING + _ROW * 85 // 100 * -(-len(work.steps) // 2)
-    height += HEADING + 12_00 + _LINE * lines_of([" ".join(cautions)])
+        height += HEADING + _STEP * -(-len(work.steps) // 2)
+        height += _LINE * lines_of([work.other]) if work.other else 0
+    height += HEADING + 12_00 + _SMALL * lines_of([" ".join(cautions)], _SMALL_ACROSS)
     return height + (_ROW + _MEASURED * measured if measured else 0)
+
+
+def _beside(row: Row) -> Px:
+    """One row of figures side by side, as high as the longest of them."""
+    across = (_LETTERS_ACROSS - _LETTERS_OF_NAME) // len(row.figures)
+    high = _LINE if row.shared else 0
+    texts = [f"{each.figure} {each.more}" for each in row.figures if each is not None]
+    lines = max((lines_of([each], across) for each in texts), default=1)
+    return high + _ROW + _LINE * (lines - 1)
 
 
 def left_over(*heights: Px) -> Px:

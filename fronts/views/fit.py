@@ -16,13 +16,13 @@ from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Front, Schedule
 from fronts.rules.schedule import schedule as schedule_for
-from fronts.selectors.kitchens import cabinets_of, fit_records_of
+from fronts.selectors.kitchens import cabinet_of, cabinets_of, fit_records_of, openings_of
 from fronts.services.fits import fit_record
 from fronts.sheets.cautions import at_cabinet
 from fronts.sheets.imprint import findings_of, size
 from fronts.sheets.steps import work_for
 from fronts.snapshot import kitchen_of
-from fronts.views.fit_fronts import FrontToFit, elevation_of, front_to_fit, record_key, way_of
+from fronts.views.fit_fronts import FrontToFit, elevation_of, front_to_fit, record_key
 from fronts.views.fit_rows import places, walls_of
 from fronts.views.order_stops import found_with_ways
 from shopjobs.access import SignedInRequest, may, signed_in
@@ -43,6 +43,7 @@ class _AtCabinet:
     cabinet: Cabinet
     fronts: list[Front]
     records: dict[str, FitRecord]
+    openings: dict[str, int]
     now: str
 
 
@@ -101,8 +102,14 @@ def _at_cabinet(job: Job, number: int) -> _AtCabinet:
     fronts = [each for each in schedule.fronts if each.cabinet == cabinet.label]
     return _AtCabinet(
         job, number, numbers, kitchen, schedule, cabinet, fronts, fit_records_of(job),
-        fingerprint(schedule),
+        _openings(job, number), fingerprint(schedule),
     )  # fmt: skip
+
+
+def _openings(job: Job, cabinet_id: int) -> dict[str, int]:
+    """The cabinet's openings by their labels."""
+    openings = openings_of(cabinet_of(job, cabinet_id))
+    return dict(openings.values_list("label", "pk"))
 
 
 def _recorded(request: SignedInRequest, at: _AtCabinet, front: Front, form: FitForm) -> bool:
@@ -154,7 +161,7 @@ def _gone(request: SignedInRequest, at: _AtCabinet) -> HttpResponse:
 
 def _page(request: SignedInRequest, at: _AtCabinet, form: FitForm | None = None) -> HttpResponse:
     wanted = places(at.cabinet, at.fronts)
-    fittings = [fit for each in at.fronts if (fit := at.schedule.fitting(each.label))]
+    fittings = {e.label: fit for e in at.fronts if (fit := at.schedule.fitting(e.label))}
     about = findings_of(at.schedule, wanted)
     labels = [each.label for each in at.kitchen.cabinets]
     here = labels.index(at.cabinet.label)
@@ -166,11 +173,14 @@ def _page(request: SignedInRequest, at: _AtCabinet, form: FitForm | None = None)
         "sizes": size(at.kitchen.job.unit, at.cabinet.width, at.cabinet.height, at.cabinet.depth),
         "before": _neighbour(at, labels[here - 1] if here else None),
         "after": _neighbour(at, labels[here + 1] if here + 1 < len(labels) else None),
-        "findings": found_with_ways(request, at.job, at.schedule, [*about.stops, *about.others]),
+        "findings": found_with_ways(
+            request, at.job, at.schedule, [*about.stops, *about.others], back=f"fit-{at.number}"
+        ),
+        "stopped": bool(about.stops),
         "elevation": elevation_of(at.schedule, at.kitchen, at.cabinet.label),
         "fronts": [_shown(at, each, form) for each in at.fronts],
-        "works": work_for(frozenset(way_of(e, at.schedule.fitting(e.label)) for e in at.fronts)),
-        "cautions": at_cabinet(at.cabinet, at.fronts, fittings),
+        "works": work_for(at.fronts, fittings, at.kitchen),
+        "cautions": at_cabinet(at.cabinet, at.fronts, list(fittings.values())),
         "form": form,
     }
     return render_page(
@@ -186,4 +196,9 @@ def _shown(at: _AtCabinet, front: Front, form: FitForm | None) -> FrontToFit:
     """The front; a form that was refused belongs to the front that it names."""
     own = form if form is not None and form.data.get("front") == front.label else None
     record = at.records.get(front.label)
-    return front_to_fit(at.schedule, at.kitchen, front, record, at.now, own)
+    measure = at.openings.get(front.opening)
+    way = "" if measure is None else reverse("fronts:opening-measured", args=[at.job.pk, measure])
+    return front_to_fit(
+        at.schedule, at.kitchen, front, record, at.now, own,
+        f"{way}?back=fit-{at.number}" if way else "",
+    )  # fmt: skip

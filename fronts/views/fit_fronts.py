@@ -16,10 +16,12 @@ from fronts.models import FitRecord
 from fronts.rules.kitchen import SIDES, Kitchen, Side
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Fitting, Front, Schedule
-from fronts.sheets.box_figures import HolePlace, Line, box_figures, hole_places
+from fronts.sheets.box_figures import HolePlace, box_figures, hole_places
+from fronts.sheets.figures import Line
 from fronts.sheets.fitting import made_from, what
+from fronts.sheets.hinge_figures import hinge_figures
 from fronts.sheets.imprint import size
-from fronts.sheets.steps import Way
+from fronts.sheets.planned_gaps import Planned, planned_gap
 
 _ROOM: tuple[Px, Px] = (358_00, 420_00)
 """What a phone is wide; at a desk the drawing is shown larger."""
@@ -47,30 +49,22 @@ class Recorded:
 
 
 @dataclass(frozen=True, slots=True)
-class Hinges:
-    """A door's hinges: their centres from its bottom, or from its left where it swings up."""
-
-    count: int
-    centres: str
-    upright: bool
-    cup: str
-    cup_inset: str
-    edge: str
-
-
-@dataclass(frozen=True, slots=True)
 class FrontToFit:
-    """A front with its figures, its drawings, its planned gaps, and its form."""
+    """A front with its figures, its drawings, its planned gaps, and its form.
+
+    `measure` leads to its opening's form, "" where there is none.
+    """
 
     key: str
     label: str
+    opening: str
+    measure: str
     what: str
     size: str
     thickness: str
     made_from: str
     lines: tuple[Line, ...]
     holes: tuple[HolePlace, ...]
-    hinges: Hinges | None
     back: SafeString
     jig: SafeString
     gaps: tuple[tuple[BoundField, str], ...]
@@ -92,25 +86,28 @@ def front_to_fit(
     record: FitRecord | None,
     now: str,
     form: FitForm | None = None,
+    measure: str = "",
 ) -> FrontToFit:
     """Everything about one front; `now` is the fingerprint of the schedule."""
     fitting, unit = schedule.fitting(front.label), schedule.job.unit
     key = record_key(front.label)
-    form = form or FitForm(unit=unit, initial={"front": front.label}, auto_id=f"{key}-%s")
+    initial = {"front": front.label, **_as_recorded(record)}
+    form = form or FitForm(unit=unit, initial=initial, auto_id=f"{key}-%s")
     return FrontToFit(
         key=key,
         label=front.label,
+        opening=front.opening,
+        measure=measure,
         what=what(front),
         size=size(unit, front.width, front.height),
         thickness=show(front.thickness, unit),
         made_from=made_from(front, unit),
-        lines=() if fitting is None else tuple(box_figures(fitting, kitchen)),
+        lines=tuple(figures_of(front, fitting, kitchen)),
         holes=() if fitting is None else tuple(hole_places(front, fitting, unit)),
-        hinges=_hinges(front, kitchen),
         back=_back(front, fitting, kitchen),
         jig=_jig(schedule, front, fitting),
         gaps=tuple(
-            (form[f"gap_{side}"], _shown(planned_gap(front, side, kitchen.practice.filler), unit))
+            (form[f"gap_{side}"], _in_words(planned_gap(front, side, kitchen), unit))
             for side in SIDES
         ),
         recorded=None if record is None else _recorded(front, record, kitchen, now),
@@ -118,11 +115,11 @@ def front_to_fit(
     )
 
 
-def way_of(front: Front, fitting: Fitting | None) -> Way:
-    """How the front is hung, and so which order of work holds."""
+def figures_of(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> list[Line]:
+    """What the front needs on its box, or on its hinges."""
     if fitting is not None:
-        return fitting.method
-    return "hinges" if front.kind == "door" else "fixed"
+        return box_figures(front, fitting, kitchen)
+    return hinge_figures(front, kitchen) if front.kind == "door" else []
 
 
 def record_key(label: str) -> str:
@@ -130,57 +127,48 @@ def record_key(label: str) -> str:
     return safe_id("record", label)
 
 
-def planned_gap(front: Front, side: Side, farthest: Mm) -> Mm | None:
-    """The gap to be expected: inside the opening, or to the front that faces the side.
-
-    What is farther than `farthest` is no gap that one looks at.
-    """
-    edge = front.edges[side]
-    if edge.overlay is not None and edge.overlay < 0:
-        return -edge.overlay
-    return edge.gap if edge.gap is not None and edge.gap <= farthest else None
+def _as_recorded(record: FitRecord | None) -> dict[str, Mm | str | None]:
+    """What a form to measure again starts from."""
+    if record is None:
+        return {}
+    gaps = {f"gap_{side}": gap for side, gap in _measured(record).items()}
+    return {**gaps, "note": record.note}
 
 
-def _recorded(front: Front, record: FitRecord, kitchen: Kitchen, now: str) -> Recorded:
-    unit, farthest = kitchen.job.unit, kitchen.practice.filler
-    measured: Mapping[Side, Mm | None] = {
+def _measured(record: FitRecord) -> Mapping[Side, Mm | None]:
+    return {
         "left": record.gap_left,
         "right": record.gap_right,
         "top": record.gap_top,
         "bottom": record.gap_bottom,
     }
+
+
+def _recorded(front: Front, record: FitRecord, kitchen: Kitchen, now: str) -> Recorded:
+    measured = _measured(record)
     gaps = tuple(
-        _gap(side, planned_gap(front, side, farthest), measured[side], unit) for side in SIDES
+        _gap(side, planned_gap(front, side, kitchen), measured[side], kitchen.job.unit)
+        for side in SIDES
     )
     return Recorded(record, gaps, record.fingerprint != now)
 
 
-def _gap(side: Side, planned: Mm | None, measured: Mm | None, unit: str) -> Gap:
+def _gap(side: Side, planned: Planned | None, measured: Mm | None, unit: str) -> Gap:
     difference = ""
     if planned is not None and measured is not None:
-        off = measured - planned
+        off = measured - planned.width
         sign = "+" if off > 0 else "−"
-        difference = f"{sign}{show(abs(off), unit)}" if off else "as planned"
-    return Gap(side, _shown(planned, unit), _shown(measured, unit), difference)
+        difference = f"{sign}{show(abs(off), unit)}" if off else "0"
+    wanted = "" if planned is None else show(planned.width, unit)
+    return Gap(side, wanted, "" if measured is None else show(measured, unit), difference)
 
 
-def _shown(length: Mm | None, unit: str) -> str:
-    return "" if length is None else show(length, unit)
-
-
-def _hinges(front: Front, kitchen: Kitchen) -> Hinges | None:
-    """Cups and their inset are in millimetres in every shop: so are the bits."""
-    if not front.hinge_centres:
-        return None
-    unit, practice = kitchen.job.unit, kitchen.practice
-    return Hinges(
-        count=front.hinges,
-        centres=" · ".join(show(each, unit) for each in front.hinge_centres),
-        upright=front.hinged in ("left", "right"),
-        cup=show(practice.cup_diameter, "mm"),
-        cup_inset=show(practice.cup_from_edge, "mm"),
-        edge=front.hinged or "",
-    )
+def _in_words(planned: Planned | None, unit: str) -> str:
+    """`planned 1/8`, or up to the cabinet's edge where no front is near."""
+    if planned is None:
+        return ""
+    to_edge = " to the edge" if planned.to == "edge" else ""
+    return f"planned {show(planned.width, unit)}{to_edge}"
 
 
 def _back(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> SafeString:

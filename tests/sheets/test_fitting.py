@@ -5,15 +5,20 @@ from dataclasses import replace
 
 import pytest
 
+from fronts.rules.kitchen import SIDES, Hinged, Mount, Opening, Standard
 from fronts.rules.lengths import show
 from fronts.rules.results import Front
 from fronts.rules.schedule import schedule
 from fronts.sheets import cautions, fitting
 from fronts.sheets.box_figures import box_figures, hole_places
+from fronts.sheets.figures import has_own_hole, knob_lines
+from fronts.sheets.hinge_figures import hinge_figures
 from fronts.sheets.imprint import Imprint
 from fronts.sheets.pdf import PAPERS, Paper
+from fronts.sheets.planned_gaps import Planned, planned_gap
+from fronts.sheets.steps import Way, way_of, work_for
 from tests.drawings.kitchens import HOSTILE, demo, hostile, pull_out, too_close
-from tests.rules.small_kitchens import cabinet, door, kitchen, only_front, opening
+from tests.rules.small_kitchens import BOX, cabinet, door, inch, kitchen, only_front, opening
 from tests.sheets.printed import PRINTED, demo_pages, fitting_pages
 
 pytestmark = pytest.mark.slow
@@ -46,20 +51,80 @@ def test_what_a_box_needs_is_all_there() -> None:
     for fit in worked_out.fittings:
         front = worked_out.front(fit.front)
         text = of_cabinet(front.cabinet)
-        for line in box_figures(fit, of):
-            assert f"{line.figure} {line.more}".split(" mm")[0].strip() in text, (fit.front, line)
+        for line in box_figures(front, fit, of):
+            assert " ".join(line.figure.split()) in text, (fit.front, line)
+            assert line.more in text, (fit.front, line)
         for hole in hole_places(front, fit, "in"):
             assert hole.box_x in text
             assert f"→ {hole.back_x} ↑ {hole.back_y}" in text
         assert f"stop at {show(fit.drill_stop, 'in')}" in text
 
 
-def test_hinge_centres_are_given_for_every_door() -> None:
-    """Where the cups go, from the bottom of the door."""
+def test_every_door_has_its_hinges_plates_cups_and_knob() -> None:
+    """On the door, in the opening, from which side, and where the knob and its screw go."""
+    of = demo()[0]
     for front in demo()[1].fronts:
         if front.hinge_centres:
-            centres = " · ".join(show(each, "in") for each in front.hinge_centres)
-            assert f"{front.label} {front.hinges} {centres}" in of_cabinet(front.cabinet)
+            text = of_cabinet(front.cabinet)
+            lines = {each.name: each for each in hinge_figures(front, of)}
+            for line in lines.values():
+                assert " ".join(line.figure.split()) in text, (front.label, line)
+                assert line.more in text, (front.label, line)
+            assert {"Hinges", "On the door", "Plates", "Knob", "Knob screw"} <= set(lines)
+
+
+@pytest.mark.parametrize(
+    ("mount", "hinged", "plates", "measured"),
+    [
+        ("overlay", "left", "3 · 24 1/2", "up from the opening's bottom"),
+        ("inset", "left", "3 19/32 · 23 29/32", "up from the opening's bottom"),
+        ("overlay", "top", "3 · 12", "from the opening's left, seen from the front"),
+    ],
+)
+def test_plates_lie_where_the_doors_centres_come_in_the_opening(
+    mount: Mount, hinged: Hinged, plates: str, measured: str
+) -> None:
+    """Worked by hand: a centre 3 1/2 up a door that laps 1/2 is 3 up in the opening.
+
+    Inset by 3/32, an opening of 15 × 27 1/2: 3 1/2 and 3/32.
+    """
+    of = kitchen(cabinet(opening(hinged=hinged, standard=Standard(mount=mount))))
+    line = next(each for each in hinge_figures(only_front(of), of) if each.name == "Plates")
+    assert line.figure == plates
+    assert line.more.startswith(measured)
+
+
+def test_the_cups_edge_is_said_from_both_sides() -> None:
+    """A door hinged left is bored at the right as it lies on its face; at its top, at its top."""
+    sides: tuple[Hinged, ...] = ("left", "top")
+    doors = {each: kitchen(cabinet(opening(hinged=each))) for each in sides}
+    said = {side: hinge_figures(only_front(of), of)[0].more for side, of in doors.items()}
+    assert "at its left (right as it lies on its face)" in said["left"]
+    assert said["top"].startswith("at its top;")
+    assert all("35 mm cup, centre 22.5 mm from the edge" in each for each in said.values())
+
+
+def test_a_hole_is_named_by_its_corner() -> None:
+    """Hole 1 is lower left of the box seen from the front, and so lower right of the back."""
+    of = kitchen(pull_out())
+    found = schedule(of)
+    places = hole_places(found.fronts[0], found.fittings[0], "in")
+    assert [each.corner for each in places] == [
+        "lower left", "upper left", "upper right", "lower right",
+    ]  # fmt: skip
+    (text,) = fitting_pages(of)
+    for number, each in enumerate(places, 1):
+        assert f"{number} {each.corner}" in " ".join(text.split())
+
+
+def test_laps_carry_their_sign() -> None:
+    """Past the opening with a plus, inside it with a minus, under a heading that says so."""
+    laps: tuple[tuple[Mount, str], ...] = (("overlay", "+1/2"), ("inset", "−3/32"))
+    for mount, lap in laps:
+        of = kitchen(cabinet(opening(standard=Standard(mount=mount))))
+        (text,) = fitting_pages(of)
+        assert "Laps (+) or inside (−)" in text
+        assert " ".join([lap] * 4) in " ".join(text.split())
 
 
 @pytest.mark.parametrize("paper", PAPERS)
@@ -95,6 +160,58 @@ def test_steps_follow_the_way_of_hanging() -> None:
     assert "hinged door" not in pull_out_page
     for text in (door_page, pull_out_page):
         assert text.index("backing block behind") < text.index("write them down")
+    assert "Or foam tape" in pull_out_page
+    order = ("Pilot holes", "Screws from inside", "Jig and clamps off", "Try it")
+    assert [*order] == sorted(order, key=pull_out_page.index)
+
+
+@pytest.mark.parametrize(
+    ("one", "way"),
+    [
+        (opening(), "hinges"),
+        (opening(hinged="top"), "top-hung"),
+        (opening(hinged="bottom"), "bottom-hung"),
+        (opening("fixed", hinged=None), "fixed"),
+        (opening("pull-out", hinged=None, boxes=(BOX,)), "jig"),
+        (opening("pull-out", hinged=None, boxes=(BOX,), standard=Standard(mount="inset")),
+         "inset-jig"),
+        (opening("pull-out", hinged=None, boxes=(replace(BOX, rise=inch("0")),),
+                 standard=Standard(mount="inset")), "shims"),
+        (opening("pull-out", hinged=None, boxes=(replace(BOX, rise=inch("-3/4")),)), "no-jig"),
+        (opening("drawer", hinged=None), None),
+    ],
+)  # fmt: skip
+def test_each_way_of_hanging_has_its_own_order_of_work(one: Opening, way: Way | None) -> None:
+    """Inset fronts with a jig are set with side shims; a door that swings up needs a prop."""
+    of = kitchen(cabinet(one))
+    found = schedule(of)
+    fittings = {each.front: each for each in found.fittings}
+    assert way_of(found.fronts[0], fittings.get(found.fronts[0].label)) == way
+    works = work_for(found.fronts, fittings, of)
+    assert [each.way for each in works] == ([way] if way else [])
+    steps = " ".join(works[0].steps) if works else ""
+    assert ("prop holds" in steps) == (way in ("top-hung", "bottom-hung"))
+    assert ("Two bottom shims" in steps) == (way == "shims")
+    assert ("Side shims in" in steps) == (way in ("shims", "inset-jig"))
+
+
+def test_a_door_with_a_hole_of_its_own_is_not_drilled_for_its_knob() -> None:
+    """The step says so, and the figure too."""
+    of, worked_out = demo()
+    front = next(each for each in worked_out.fronts if has_own_hole(each, of))
+    fit = worked_out.fitting(front.label)
+    assert "use the door's own hole" in of_cabinet(front.cabinet)
+    (knob,) = (each for each in knob_lines(front, fit, of) if each.name == "Knob")
+    assert knob.more.endswith("its own hole")
+
+
+def test_where_no_front_is_near_the_reveal_to_the_cabinets_edge_is_planned() -> None:
+    """A door 16 wide in the middle of a cabinet 18 wide shows 1 in at either side."""
+    of = kitchen(cabinet(opening()))
+    for side in SIDES:
+        assert planned_gap(only_front(of), side, of) == Planned(inch("1"), "edge")
+    inset = kitchen(cabinet(opening(standard=Standard(mount="inset"))))
+    assert planned_gap(only_front(inset), "left", inset) == Planned(inch("3/32"), "gap")
 
 
 def test_a_box_not_measured_gives_no_order_of_work() -> None:
@@ -118,6 +235,8 @@ def test_cautions_are_those_that_apply() -> None:
     said = cautions.at_cabinet(plain.cabinets[0], schedule(plain).fronts, [])
     assert cautions.TIPPING not in said
     assert cautions.SMALL_PIECES not in said
+    assert cautions.WALL in said
+    assert cautions.TRADES in said
     assert said[-1] == cautions.LAST
     refits = [each for each in demo()[1].fronts if each.door_on_hand]
     at = next(each for each in demo()[0].cabinets if each.label == refits[0].cabinet)
@@ -132,9 +251,11 @@ def test_a_stop_concerns_its_own_cabinets_only() -> None:
     assert len(both) == 2
     for text in both:
         assert "STOP — do not cut" in text
+        assert "Only after the stop is settled." in text
         assert "1/32 in apart" in " ".join(text.split())
     sound = fitting_pages(kitchen(cabinet(opening())))
     assert "STOP" not in sound[0]
+    assert "Only after" not in sound[0]
 
 
 def test_there_is_room_to_write_what_was_measured() -> None:
