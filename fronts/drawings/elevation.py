@@ -24,6 +24,7 @@ from fronts.rules.results import Front, Schedule
 
 _MARGIN: Px = 12_00
 _ROW: Px = 14_00
+_UNIT = {"in": "inches", "mm": "millimetres"}
 _MOST_LEVELS = 8
 """More heights than this in one chain are no help; then only the whole height is given."""
 
@@ -58,7 +59,7 @@ def wall_elevation(
     """The wall as an `<svg>`; `links` gives the address that a front's label leads to."""
     cabinets = [each for each in kitchen.cabinets if each.wall == wall]
     drawing = Drawing(ink)
-    title = f"Elevation of wall {wall}"
+    title = f"Elevation of wall {wall}, sizes in {_UNIT[unit]}"
     if not cabinets:
         drawing.text(0, 0, "No cabinets on this wall yet", 13_00, "start")
         return drawing.svg(title, "elevation")
@@ -128,9 +129,11 @@ def _fronts(
 
 
 def _said(front: Front, unit: str, *, stop: bool) -> str:
-    hand = f", hinged {front.hinged}" if front.hinged else ""
-    size = f"{show(front.width, unit)} × {show(front.height, unit)} {unit}"
-    return f"{front.label}: {front.kind}{hand}, {size}" + (" — stop, do not cut" if stop else "")
+    """What a front's link is called: what stands on it, in that order, and what is drawn."""
+    at = "at the " if front.hinged in ("top", "bottom") else ""
+    hand = f", hinged {at}{front.hinged}" if front.hinged else ""
+    size = f"{show(front.width, unit)} × {show(front.height, unit)}"
+    return f"{front.label} {size} {front.kind}{hand}" + (" — stop, do not cut" if stop else "")
 
 
 def _dimensions(

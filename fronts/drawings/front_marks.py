@@ -89,10 +89,11 @@ def _ways_to_say(
     name = (front.label, letters.name, True)
     kind = [(front.kind, letters.figure, False)] if front.kind in ("pull-out", "fixed") else []
     both = (f"{wide} × {high}", letters.figure, False)
-    folded = [(f"{wide} ×", letters.figure, False), (high, letters.figure, False)]
+    folded = [(wide, letters.figure, False), (f"× {high}", letters.figure, False)]
     yield [name, both, *kind]
     yield [name, both]
     yield [name, *folded]
+    yield [(front.label, letters.figure, True), *folded]
     yield [(f"{front.label}: {wide} × {high}", letters.figure, False)]
     yield [name]
     smaller = letters.figure * 85 // 100
@@ -115,11 +116,21 @@ def _lettered(
         at = top + line_height(size) // 2
         places.append((at, text_area(x, at, text, size, bold=bold)))
         top += line_height(size)
-    if not all(drawing.free(area, inside) and drawing.uncrossed(area) for _, area in places):
+    aired = [_aired(area, size) for (_, area), (_, size, _) in zip(places, lines, strict=True)]
+    if not all(inside.holds(area) for area in aired):
+        return False
+    if not all(drawing.free(area) and drawing.uncrossed(area) for _, area in places):
         return False
     for (at, _), (text, size, bold) in zip(places, lines, strict=True):
         drawing.text(x, at, text, size, bold=bold, kind="name" if bold else "size")
+    drawing.taken += aired
     return True
+
+
+def _aired(area: Area, size: Px) -> Area:
+    """A text's place with room beside it: a screen's letters may be wider than a sheet's."""
+    air = size // 3 + area.width // 16
+    return Area(area.left - air, area.top, area.right + air, area.bottom)
 
 
 def draw_hand(drawing: Drawing, scale: Scale, front: Front) -> None:

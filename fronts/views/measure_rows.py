@@ -158,6 +158,8 @@ def _what(opening: Opening) -> str:
         return "Open"
     if opening.closed_by == "door":
         return f"Door, hinged {HAND[opening.hinged]}"
+    if opening.closed_by == "fixed":
+        return "Fixed front, with screws of the shop's choice from behind"
     if opening.closed_by == "drawers":
         return f"{opening.count} drawers"
     return _CLOSED[opening.closed_by]

@@ -9,6 +9,7 @@ from django.utils import translation
 from fronts.drawings.drawing import PAPER
 from fronts.drawings.elevation import wall_elevation
 from fronts.drawings.svg import safe_id
+from fronts.rules.lengths import show
 from fronts.rules.schedule import schedule
 from tests.drawings.kitchens import HOSTILE, demo, demo_walls, hostile, too_close
 from tests.drawings.reading import SVG, meetings, parsed, rects, texts
@@ -37,7 +38,8 @@ def test_every_front_of_the_wall_is_there_once(wall: str) -> None:
     for group, front in zip(groups, fronts, strict=True):
         (link,) = group.iter(f"{SVG}a")
         assert link.attrib["href"] == f"/fronts/{front.label}"
-        assert link.attrib["aria-label"].startswith(f"{front.label}: {front.kind}")
+        size = f"{show(front.width, 'in')} × {show(front.height, 'in')}"
+        assert link.attrib["aria-label"].startswith(f"{front.label} {size} {front.kind}")
 
 
 def test_fronts_are_drawn_to_scale_and_in_place() -> None:
@@ -159,7 +161,7 @@ def test_a_picture_has_a_name_and_links_are_reached() -> None:
     plain = parsed(wall_elevation(worked_out, kitchen, wall, unit="in"))
     linked = parsed(wall_elevation(worked_out, kitchen, wall, unit="in", links=lambda _: "#"))
     assert (plain.attrib["role"], linked.attrib["role"]) == ("img", "group")
-    assert plain.findtext(f"{SVG}title") == f"Elevation of wall {wall}"
+    assert plain.findtext(f"{SVG}title") == f"Elevation of wall {wall}, sizes in inches"
 
 
 def test_an_empty_wall_says_so() -> None:

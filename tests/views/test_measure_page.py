@@ -46,7 +46,7 @@ def test_the_wall_is_drawn_and_its_fronts_lead_to_their_openings(
 
     drawing = page.split("<svg")[1].split("</svg>")[0]
     assert f'href="/jobs/{job.pk}/openings/{opening.pk}/"' in drawing
-    assert "B1.a: door, hinged left, 16 × 28 1/2 in" in drawing
+    assert "B1.a 16 × 28 1/2 door, hinged left" in drawing
 
 
 def test_the_schedule_shows_sizes_laps_and_gaps(job: Job, owner: Person, signed_in: SignIn) -> None:

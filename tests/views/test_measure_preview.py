@@ -114,6 +114,6 @@ def test_a_stacks_heights_may_be_begun(job: Job, desk: Client) -> None:
 
     assert begun.status_code == too_many.status_code == 200
     assert "B1.a.1" in begun.text
-    assert "× 6 1/2" in begun.text
+    assert "6 1/2</text>" in begun.text
     assert "HX-Retarget" not in begun
     assert "HX-Retarget" in too_many
