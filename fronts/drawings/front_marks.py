@@ -90,9 +90,11 @@ def _ways_to_say(
     kind = [(front.kind, letters.figure, False)] if front.kind in ("pull-out", "fixed") else []
     both = (f"{wide} × {high}", letters.figure, False)
     folded = [(wide, letters.figure, False), (f"× {high}", letters.figure, False)]
+    other = [(f"{wide} ×", letters.figure, False), (high, letters.figure, False)]
     yield [name, both, *kind]
     yield [name, both]
     yield [name, *folded]
+    yield [name, *other]
     yield [(front.label, letters.figure, True), *folded]
     yield [(f"{front.label}: {wide} × {high}", letters.figure, False)]
     yield [name]
