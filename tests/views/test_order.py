@@ -269,16 +269,3 @@ def test_spares_stand_beside_the_need(kitchen_job: Job, office: Person, signed_i
 def _items(client: Client, job: Job) -> list[str]:
     answer = client.get(f"/jobs/{job.pk}/order.csv")
     return [row[0] for row in csv.reader(io.StringIO(answer.content.decode("utf-8-sig")))]
-
-
-def test_a_stop_leads_to_its_box(job: Job, office: Person, signed_in: SignIn) -> None:
-    """A box in the wrong place is mended in the box's own form, front by front."""
-    standard_set(owner=job, at=NOW, mount="inset")
-    stack = OpeningFactory.create(closed_by="drawers", count=2, cabinet__job=job)
-    for index in range(2):
-        BoxFactory.create(opening=stack, index=index, height=inches(1))
-
-    page = signed_in(office).get(address(job)).text
-
-    stops = page.split('<div class="fault stops">')[1].split("</div>")[0]
-    assert f"/jobs/{job.pk}/openings/{stack.pk}/" in stops
