@@ -1,5 +1,6 @@
 """What every answer carries, and how strangers are sent to the sign-in page."""
 
+import re
 import sqlite3
 from collections.abc import Callable
 
@@ -27,6 +28,9 @@ CONTENT_POLICY = "; ".join(
 """Scripts and styles come from our own files only; nothing inline, nothing from elsewhere."""
 
 BUSY_SQLITE = frozenset({sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED})
+_PLACE = re.compile(r"[A-Za-z][A-Za-z0-9_.-]{0,200}")
+"""The id of an element."""
+
 BUSY_POSTGRESQL = frozenset({"55P03", "40P01", "40001"})
 """PostgreSQL, Appendix A: lock not available, deadlock detected, serialization failure."""
 
@@ -71,7 +75,8 @@ class SignInRequired(LoginRequiredMiddleware):
     """Every page needs a sign-in unless it says otherwise.
 
     A part of a page that is asked for after the session ended sends the whole
-    page to sign in, and back to that page, instead of drawing the form into it.
+    page to sign in, and back to where that part stands, instead of drawing the form into it.
+    The sign-in page says why; and, where the form said so, that what was typed is kept.
     """
 
     def handle_no_permission(  # type: ignore[override]
@@ -81,9 +86,13 @@ class SignInRequired(LoginRequiredMiddleware):
         htmx: HtmxDetails = getattr(request, "htmx")  # noqa: B009
         if not htmx:
             return redirect_to_login(request.get_full_path(), reverse("shopjobs:sign-in"))
-        return HttpResponseClientRedirect(
-            redirect_to_login(_page_of(htmx), reverse("shopjobs:sign-in")).headers["Location"]
+        place = f"#{htmx.target}" if _PLACE.fullmatch(htmx.target or "") else ""
+        ended = "kept" if request.headers.get("X-Kept") else "yes"
+        to = redirect_to_login(
+            _page_of(htmx).partition("#")[0] + place,
+            f"{reverse('shopjobs:sign-in')}?ended={ended}",
         )
+        return HttpResponseClientRedirect(to.headers["Location"])
 
 
 def _page_of(htmx: HtmxDetails) -> str:

@@ -10,7 +10,6 @@ from fronts.rules.kitchen import SIDES
 from shopjobs.forms.house import HouseForm
 from shopjobs.words import one_line
 
-
 _GAPS = tuple(f"gap_{side}" for side in SIDES)
 
 

@@ -89,7 +89,7 @@ class Practice:
         Fraction(7), "moisture content when made, %", "Wood Handbook: 6–8 % for cabinet hardwood"
     )
     drawer_load: Fraction = _number(
-        Fraction(73, 1000) / 1000,
+        15 * POUND / inches(12) ** 2,
         "load of a drawer, kg a mm² of its floor",
         "ANSI/KCMA A161.1: 15 lb/ft²",
     )

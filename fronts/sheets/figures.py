@@ -22,7 +22,7 @@ class Line:
 def place(at: Point, unit: str) -> str:
     """`→ 1 1/8 ↑ 25`, from a lower left corner."""
     across, up = show(at.x, unit), show(at.y, unit)
-    return f"→ {across} ↑ {up}".replace(" ", "\u00a0")
+    return " ".join(each.replace(" ", "\u00a0") for each in (f"→ {across}", f"↑ {up}"))
 
 
 def has_own_hole(front: Front, kitchen: Kitchen) -> bool:

@@ -65,6 +65,7 @@ class FrontToFit:
     made_from: str
     lines: tuple[Line, ...]
     holes: tuple[HolePlace, ...]
+    moved: bool
     back: SafeString
     jig: SafeString
     gaps: tuple[tuple[BoundField, str], ...]
@@ -104,6 +105,7 @@ def front_to_fit(
         made_from=made_from(front, unit),
         lines=tuple(figures_of(front, fitting, kitchen)),
         holes=() if fitting is None else tuple(hole_places(front, fitting, unit)),
+        moved=fitting is not None and any(each.moved for each in fitting.holes),
         back=_back(front, fitting, kitchen),
         jig=_jig(schedule, front, fitting),
         gaps=tuple(

@@ -19,6 +19,7 @@ from fronts.forms.version import version_of
 from fronts.services.keeping import AskFirst
 from fronts.views.measure_drawing import drawn_cabinet
 from fronts.views.measure_stale import stale_message
+from fronts.views.way_back import back_word, way_back
 from shopjobs.access import AnyView, Capability, SignedInRequest, needs
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
@@ -113,6 +114,9 @@ def posted(request: SignedInRequest) -> Any:
 
 def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) -> HttpResponse:
     """The page with the form; for htmx the form alone."""
+    word = back_word(request)
+    if word:
+        editor = replace(editor, action=f"{editor.action}?back={word}")
     return render_page(
         request,
         editor.template,
@@ -122,6 +126,7 @@ def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) 
             "drawing": cache(partial(drawn_cabinet, editor.job, editor.drawn)),
             "job": editor.job,
             "step": "measure",
+            "back": way_back(request, editor.job),
             "in_place": wants_part(request),
         },
         partial="editor",

@@ -14,6 +14,7 @@ from django_htmx.http import reswap, retarget, trigger_client_event
 from fronts.selectors.kitchens import cabinets_of, doors_of, opening_of
 from fronts.views.measure_editor import found_or_404
 from fronts.views.measure_rows import cabinet_row, door_row, opening_row, wall_rows
+from fronts.views.way_back import way_back
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import PartsResponse, wants_part
@@ -39,6 +40,9 @@ def done(
     """
     if not wants_part(request):
         messages.success(request, said)
+        back = way_back(request, job)
+        if back:
+            return redirect(back)
         return redirect(f"{reverse('fronts:job-measure', args=[job.pk])}#{anchor or part}")
     response = part_answer(request, job, part, said=said, changed=anchor or part, **more)
     retarget(response, f"#{part}")

@@ -14,9 +14,7 @@ urlpatterns: list[URLPattern] = [
     path("jobs/<int:job_id>/sheets/schedule/", sheets.sheet_schedule, name="sheet-schedule"),
     path("jobs/<int:job_id>/sheets/hardware/", sheets.sheet_hardware, name="sheet-hardware"),
     path("jobs/<int:job_id>/sheets/jigs/", sheets.sheet_jigs, name="sheet-jigs"),
-    path(
-        "jobs/<int:job_id>/sheets/fitting/", sheets.sheet_all_fittings, name="sheet-all-fittings"
-    ),
+    path("jobs/<int:job_id>/sheets/fitting/", sheets.sheet_all_fittings, name="sheet-all-fittings"),
     path(
         "jobs/<int:job_id>/sheets/fitting/<int:cabinet_id>/",
         sheets.sheet_fitting,

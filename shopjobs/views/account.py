@@ -1,5 +1,7 @@
 """Signing in and out, and one's own password."""
 
+from typing import Any
+
 from django.contrib import messages
 from django.contrib.auth import update_session_auth_hash
 from django.contrib.auth.views import LoginView, LogoutView
@@ -20,6 +22,10 @@ class SignIn(LoginView):
     template_name = "registration/sign_in.html"
     authentication_form = SignInForm
     redirect_authenticated_user = True
+
+    def get_context_data(self, **kwargs: Any) -> dict[str, Any]:
+        """Whether a session ended under somebody's work, and whether that is kept."""
+        return super().get_context_data(**kwargs, ended=self.request.GET.get("ended", ""))
 
     def form_invalid(self, form: object) -> HttpResponse:
         """Answer 422 with what was typed, but for the password."""

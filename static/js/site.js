@@ -5,9 +5,58 @@ document.addEventListener("htmx:sendError", () => {
   words.className = "fault";
   words.textContent = "The server can't be reached. What you typed is still here, but not saved. Try again when there is a connection.";
   fault.replaceChildren(words);
+  show(fault);
 });
+
+// A fault is seen from wherever one is on the page.
+document.addEventListener("htmx:afterSwap", (event) => {
+  if (event.detail.target.id === "fault") show(event.detail.target);
+});
+
+function show(element) {
+  element.scrollIntoView({ block: "nearest" });
+}
 
 // A fault that was answered for one try is not left standing after the next.
 document.addEventListener("htmx:beforeRequest", () => {
   document.getElementById("fault").replaceChildren();
 });
+
+// What is typed or ticked in a field marked data-keep outlives the page and the session: it stays
+// in this tab until it is recorded, or until somebody signs out.
+const keeping = (field) => `keep ${location.pathname} ${field.id}`;
+
+document.addEventListener("input", (event) => {
+  const field = event.target;
+  if (!field.matches("[data-keep]")) return;
+  sessionStorage.setItem(keeping(field), field.type === "checkbox" ? String(field.checked) : field.value);
+});
+
+document.addEventListener("DOMContentLoaded", () => {
+  for (const field of document.querySelectorAll("[data-keep]")) {
+    const kept = sessionStorage.getItem(keeping(field));
+    if (kept === null) continue;
+    if (field.type === "checkbox") {
+      field.checked = kept === "true";
+    } else if (field.value !== kept) {
+      field.value = kept;
+      const folded = field.closest("details");
+      if (folded) folded.open = true;
+    }
+  }
+  if (location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
+});
+
+document.addEventListener("htmx:beforeSwap", (event) => {
+  const { requestConfig, xhr } = event.detail;
+  if (xhr.status < 200 || xhr.status > 299) return;
+  forget(requestConfig.elt.querySelectorAll("[data-keep]"));
+});
+
+document.addEventListener("submit", (event) => {
+  if (event.target.matches(".site-person")) sessionStorage.clear();
+});
+
+function forget(fields) {
+  for (const field of fields) sessionStorage.removeItem(keeping(field));
+}

@@ -7,12 +7,9 @@ from playwright.sync_api import Page, expect
 
 from fronts.models import Cabinet, FitRecord, OrderCheck
 from fronts.rules.practice import inches
-from shopjobs.models import Job
+from shopjobs.models import Job, Person
 from tests.browser.conftest import PHONE
-from tests.factories import (
-    door_and_drawer,
-    overlaid,
-)
+from tests.factories import PASSWORD, door_and_drawer, overlaid
 
 TARGET, MAIN_TARGET = 44, 64
 """Smallest targets in CSS px: on any phone page, and of what an installer does in gloves."""
@@ -86,6 +83,72 @@ def test_a_fit_is_recorded_without_javascript(plain_page: Page, cabinet: Cabinet
 
     expect(plain_page.locator("[id='record-B1.a']")).to_contain_text("Recorded by Ada")
     assert plain_page.url.endswith("#record-B1.a")
+
+
+def test_without_a_connection_it_is_said_where_one_looks(page: Page, cabinet: Cabinet) -> None:
+    """However far down the form stands, and what was typed is still there."""
+    page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
+    drawer = page.locator("[id='record-B1.b']")
+    drawer.get_by_label("Left").fill("1/8")
+    page.context.set_offline(True)
+    drawer.get_by_role("button", name="Record B1.b").click()
+
+    expect(page.locator("#fault")).to_be_in_viewport()
+    expect(page.locator("#fault")).to_contain_text("can't be reached")
+    expect(drawer.get_by_label("Left")).to_have_value("1/8")
+    page.context.set_offline(False)
+
+
+def test_a_form_from_before_a_sign_in_says_so_where_one_looks(page: Page, cabinet: Cabinet) -> None:
+    """A cookie that is gone is a fault that is seen too."""
+    page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
+    drawer = page.locator("[id='record-B1.b']")
+    drawer.get_by_label("Left").fill("1/8")
+    page.context.clear_cookies(name="csrftoken")
+    drawer.get_by_role("button", name="Record B1.b").click()
+
+    expect(page.locator("#fault .fault")).to_be_in_viewport()
+
+
+def test_what_was_typed_outlives_the_session(page: Page, owner: Person, cabinet: Cabinet) -> None:
+    """After signing in again one stands at the same form, and nothing is typed twice."""
+    page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
+    page.get_by_label("Box in, slides screwed").first.check()
+    drawer = page.locator("[id='record-B1.b']")
+    drawer.get_by_label("Left").fill("1/8")
+    page.context.clear_cookies(name="sessionid")
+    drawer.get_by_role("button", name="Record B1.b").click()
+
+    expect(page.get_by_role("status")).to_contain_text("what you typed is kept")
+    page.get_by_label("Sign-in name").fill(owner.username)
+    page.get_by_label("Password").fill(PASSWORD)
+    page.get_by_role("button", name="Sign in").click()
+    expect(drawer.get_by_label("Left")).to_have_value("1/8")
+    expect(drawer).to_be_in_viewport()
+    expect(page.get_by_label("Box in, slides screwed").first).to_be_checked()
+
+    drawer.get_by_role("button", name="Record B1.b").click()
+    expect(drawer).to_contain_text("Recorded by Ada")
+    page.reload()
+    drawer.get_by_text("Measure again").click()
+    expect(drawer.get_by_label("Left")).to_have_value("1/8")
+    assert page.evaluate("Object.keys(sessionStorage).filter(key => key.includes('record'))") == []
+
+
+def test_tables_keep_their_words_on_the_narrowest_phone(page: Page, cabinet: Cabinet) -> None:
+    """At 320 px nothing scrolls sideways and no word is broken in two."""
+    page.set_viewport_size({"width": 320, "height": 700})
+    page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
+    drawer = page.locator("[id='record-B1.b']")
+    drawer.get_by_label("Left").fill("1 13/16")
+    drawer.get_by_role("button", name="Record B1.b").click()
+    expect(drawer).to_contain_text("Recorded by Ada")
+
+    assert page.evaluate("document.documentElement.scrollWidth - window.innerWidth") <= 0
+    for cell in page.locator(":is(.gaps, .holes) :is(td, tbody th)").all():
+        assert cell.evaluate("cell => cell.scrollWidth - cell.clientWidth") <= 0
+    high = drawer.locator(".gaps td").first.evaluate("cell => cell.getBoundingClientRect().height")
+    assert high < 2 * 24 + 20
 
 
 def test_a_plan_is_made_while_the_page_shows_how_far_it_is(page: Page, cabinet: Cabinet) -> None:

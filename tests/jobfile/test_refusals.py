@@ -52,8 +52,8 @@ LABEL = "a label of 1 to 40 characters"
         ("doors_on_hand", {}, "doors_on_hand: found an object, wanted a list"),
         ("doors_on_hand.0.label", "choose", 'doors_on_hand[0].label: found "choose", wanted a '
          "label other than the word choose"),
-        ("doors_on_hand.0.width", "900", 'doors_on_hand[0].width: found "900" (is more than 20 m (65 ft)), '
-         f"wanted {SIZE}"),
+        ("doors_on_hand.0.width", "900", 'doors_on_hand[0].width: found "900" (is more than '
+         f"20 m (65 ft)), wanted {SIZE}"),
         ("doors_on_hand.0.width", False, f"doors_on_hand[0].width: found false, wanted {SIZE}"),
         ("doors_on_hand.0.build", "raised", 'doors_on_hand[0].build: found "raised", wanted one of '
          "slab, five-piece"),

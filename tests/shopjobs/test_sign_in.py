@@ -141,4 +141,25 @@ def test_a_part_asked_for_by_a_stranger_leads_to_the_sign_in(db: None, claimed: 
 
     back = "/shop/" if claimed.endswith("shop/") else "/"
     assert answer.status_code == 200
-    assert answer["HX-Redirect"] == f"/sign-in/?next={back}"
+    assert answer["HX-Redirect"] == f"/sign-in/?ended=yes&next={back}"
+
+
+@pytest.mark.parametrize(
+    ("headers", "words"),
+    [
+        ({}, "Your session ended; sign in and go on.<"),
+        ({"X-Kept": "yes"}, "Your session ended; sign in and go on: what you typed is kept.<"),
+    ],
+)
+def test_who_is_sent_to_sign_in_reads_why_and_comes_back_to_the_place(
+    owner: Person, headers: dict[str, str], words: str
+) -> None:
+    """The words hold only where the form keeps what is typed; the place is where the part stood."""
+    asked = {"HX-Request": "true", "HX-Current-URL": "http://testserver/shop/#top"}
+    asked |= {"HX-Target": "record-B1.a"} | headers
+    client = Client()
+    to = client.post("/jobs/", {}, headers=asked)["HX-Redirect"]
+
+    assert words in client.get(to).text
+    answer = client.post(to, {"username": "ada", "password": PASSWORD})
+    assert answer["Location"] == "/shop/#record-B1.a"

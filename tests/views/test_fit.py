@@ -7,7 +7,7 @@ import pytest
 from django.test import Client
 from pytest_django.fixtures import DjangoAssertNumQueries
 
-from fronts.models import Cabinet, FitRecord
+from fronts.models import Cabinet, FitRecord, Opening
 from fronts.rules.practice import inches
 from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
@@ -71,13 +71,29 @@ def test_the_cabinets_page_has_what_is_needed_to_hang_its_fronts(
     page = signed_in(installer).get(address(cabinet)).text
 
     assert "14 13/16 × 18 13/16" in page  # 15 × 19 less twice 3/32, down to 1/16
-    for words in ("Side offset", "Side shims", "Screws", "Hole places", "Hinge centres"):
+    for words in (
+        "Side offset",
+        "Side shims",
+        "Screws",
+        "Hole places",
+        "On the door",
+        "Plates",
+        "Knob",
+    ):
         assert words in page
     assert "Order of work" in page
     assert "Take care" in page
     assert page.count("<svg") >= 3
     assert f"/jobs/{cabinet.job_id}/sheets/fitting/{cabinet.pk}/" in page
     assert "planned 3/32" in page
+    assert (
+        page.index("Drawing of the cabinet")
+        < page.index("Order of work")
+        < page.index('id="record-B1.a-front"')
+    )
+    door = page.split('id="record-B1.a-front"')[1].split("</section>")[0]
+    assert 'id="record-B1.a"' in door
+    assert 'href="#record-B1.b-front"' in page
 
 
 def test_what_was_measured_stands_beside_what_was_planned(
@@ -93,7 +109,7 @@ def test_what_was_measured_stands_beside_what_was_planned(
     assert "Recorded by ines" in rows
     assert "+1/32" in rows
     assert "−1/32" in rows
-    assert "as planned" in rows
+    assert ">0<" in rows
 
 
 def test_htmx_gets_the_one_front(cabinet: Cabinet, installer: Person, signed_in: SignIn) -> None:
@@ -129,7 +145,74 @@ def test_an_empty_record_is_refused(cabinet: Cabinet, installer: Person, signed_
     answer = record(signed_in(installer), cabinet, gap_left="")
 
     assert answer.status_code == 422
-    assert "enter a gap that was measured, or a note" in answer.text
+    assert "Enter a gap that was measured, or a note." in answer.text
+
+
+def test_measuring_again_starts_from_what_was_recorded(
+    cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """Only what has changed is typed anew."""
+    client = signed_in(installer)
+    record(client, cabinet, gap_left="1/8", gap_top="3/32", note="tight at the top")
+
+    form = client.get(address(cabinet)).text.split('id="record-B1.a"')[1].split("</form>")[0]
+
+    assert "Measure again" in form
+    for kept in ("1/8", "3/32", "tight at the top"):
+        assert f'value="{kept}"' in form
+
+
+@pytest.mark.parametrize("who", ["installer", "owner"])
+def test_an_opening_measured_from_here_leads_back_here(
+    who: str, cabinet: Cabinet, request: pytest.FixtureRequest, signed_in: SignIn
+) -> None:
+    """Also after a slip in the form, and from its link to leave it."""
+    client, back = signed_in(request.getfixturevalue(who)), f"?back=fit-{cabinet.pk}"
+    opening = Opening.objects.get(cabinet=cabinet, label="a")
+    way = f"/jobs/{cabinet.job_id}/openings/{opening.pk}/measured/{back}"
+    assert f'href="{way}">Measure opening a again</a>' in client.get(address(cabinet)).text
+
+    form = client.get(way)
+    assert f'action="{way}"' in form.text
+    assert f'href="{address(cabinet)}"' in form.text
+    typed = {"version": form.context["form"].initial["version"]}
+    refused = client.post(way, typed | {"measured_width_top": "1/0"})
+    assert (refused.status_code, f'action="{way}"' in refused.text) == (422, True)
+
+    answer = client.post(way, typed)
+    assert (answer.status_code, answer["Location"]) == (302, address(cabinet))
+
+
+@pytest.mark.parametrize(
+    "back",
+    ["https://elsewhere.example/", "//elsewhere.example", "fit-", "fit-1x", "fit-" + "9" * 30],
+)
+def test_no_address_leads_elsewhere(
+    back: str, cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """A word that is not known leads to the kitchen, as without one."""
+    client = signed_in(installer)
+    opening = Opening.objects.get(cabinet=cabinet, label="a")
+    way = f"/jobs/{cabinet.job_id}/openings/{opening.pk}/measured/?back={back}"
+    version = client.get(way).context["form"].initial["version"]
+
+    answer = client.post(way, {"version": version})
+
+    assert answer["Location"].startswith(f"/jobs/{cabinet.job_id}/#opening")
+
+
+def test_a_stop_stands_over_the_order_of_work_and_says_what_its_link_does(
+    cabinet: Cabinet, owner: Person, installer: Person, signed_in: SignIn
+) -> None:
+    """Nothing is to be hung before it is settled; each role is led to what it may do."""
+    door = Opening.objects.filter(cabinet=cabinet, label="a")
+    door.update(diagonal_1=inches(25), diagonal_2=inches(24))
+
+    page = signed_in(owner).get(address(cabinet)).text
+    assert "Only after the stop is settled." in page
+    assert "Change B1.a</a>" in page
+    assert f"?back=fit-{cabinet.pk}" in page
+    assert "Measure B1.a again</a>" in signed_in(installer).get(address(cabinet)).text
 
 
 @pytest.mark.parametrize("front", ["B9.z", "", "x" * 500, "B1.a\x00"])
