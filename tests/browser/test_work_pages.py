@@ -119,7 +119,7 @@ def test_what_was_typed_outlives_the_session(page: Page, owner: Person, cabinet:
     page.context.clear_cookies(name="sessionid")
     drawer.get_by_role("button", name="Record B1.b").click()
 
-    expect(page.get_by_role("status")).to_contain_text("what you typed is kept")
+    expect(page.locator("p.said")).to_contain_text("what you typed is kept")
     page.get_by_label("Sign-in name").fill(owner.username)
     page.get_by_label("Password").fill(PASSWORD)
     page.get_by_role("button", name="Sign in").click()
