@@ -51,7 +51,7 @@ def _hinges(front: Front, kitchen: Kitchen) -> Iterator[Line]:
     plates = plate_places(front)
     if plates:
         opening = "the opening's"
-        more = f"{_measured_from(front, opening)}; {_plate_row(front)}"
+        more = f"{_measured_from(front, opening)}; {_plate_row(front, kitchen)}"
         yield Line("Plates", _listed(plates, unit), more, key=True)
 
 
@@ -61,11 +61,13 @@ def _measured_from(front: Front, of: str) -> str:
     return f"from {of} left, seen from the front" + ("; from its right on its back" * (of == "its"))
 
 
-def _plate_row(front: Front) -> str:
-    """Where the plates' screws go on a cabinet's side; elsewhere the maker's sheet says."""
+def _plate_row(front: Front, kitchen: Kitchen) -> str:
+    """Where the plates' screws go on a cabinet's side; on a frame their maker's sheet says."""
     row, pitch = show(PLATE_ROW, "mm"), show(PLATE_PITCH, "mm")
     behind = "behind the door" if front.plane == "inset" else "back"
-    return f"screws {row} mm {behind}, {pitch} mm apart (practice)"
+    cabinet = next(each for each in kitchen.cabinets if each.label == front.cabinet)
+    framed = "frame plates by their maker; " if cabinet.build == "face-frame" else ""
+    return f"{framed}on a side {row} mm {behind}, {pitch} mm apart (practice)"
 
 
 def _listed(places: list[Mm], unit: str) -> str:
