@@ -58,7 +58,7 @@ def test_the_session_ends_in_mid_edit(page: Page) -> None:
     page.get_by_role("button", name="Make the job").click()
 
     expect(page.get_by_role("heading", name="Sign in")).to_be_visible()
-    expect(page).to_have_url(re.compile(r"/sign-in/\?next=/jobs/$"))
+    expect(page).to_have_url(re.compile(r"/sign-in/\?ended=yes&next=/jobs/%23new-job$"))
 
 
 def test_the_server_is_out_of_reach(page: Page) -> None:
