@@ -6,9 +6,11 @@ names the fronts it is about, or the opening, cabinet or door where the fault is
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
 from fronts.rules.kitchen import Side, Unit
 from fronts.rules.lengths import Mm, show_with_unit
+from fronts.rules.practice import POUND
 from fronts.rules.results import Finding
 
 
@@ -20,6 +22,12 @@ class Speaks:
 
     def say(self, length: Mm) -> str:
         return show_with_unit(length, self.unit)
+
+    def say_weight(self, kilograms: Fraction, *, places: int = 1) -> str:
+        """Pounds beside inches, kilograms beside millimetres."""
+        if self.unit == "in":
+            return f"{float(kilograms / POUND):.{places}f} lb"
+        return f"{float(kilograms):.{places}f} kg"
 
     def fronts_too_close(self, one: str, other: str, gap: Mm, least: Mm) -> Finding:
         if gap < 0:

@@ -13,7 +13,7 @@ from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import LAST_RESORT, density_of, material_of
 from fronts.rules.parts import frame_of, has_panel
-from fronts.rules.practice import POUND, Practice
+from fronts.rules.practice import Practice
 from fronts.rules.results import Finding, FrontKind
 from fronts.rules.weight import panel_material, slab_weight, weight_kg
 
@@ -130,7 +130,7 @@ def hang(laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, speaks: Spe
     if count is None:
         count = practice.hinges_by_height[-1][1]
         if too_heavy(weight, practice):
-            found.append(speaks.too_heavy(laid.label, _said_weight(weight, kitchen)))
+            found.append(speaks.too_heavy(laid.label, speaks.say_weight(weight)))
         else:
             found.append(speaks.too_tall(laid.label, length))
     overlay = laid.overlays[laid.hinged]
@@ -145,9 +145,3 @@ def hang(laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, speaks: Spe
     if centres is None:
         found.append(speaks.no_hinge_place(laid.label))
     return Hanging(count, centres or (), tuple(found))
-
-
-def _said_weight(weight: Fraction, kitchen: Kitchen) -> str:
-    if kitchen.job.unit == "in":
-        return f"{float(weight / POUND):.1f} lb"
-    return f"{float(weight):.1f} kg"

@@ -12,7 +12,6 @@ from fronts.rules.findings import Speaks
 from fronts.rules.kitchen import Box, Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import PERCENT
-from fronts.rules.practice import POUND
 from fronts.rules.results import Finding, Fitting, Front, Need
 from fronts.rules.screws import thread_diameter
 from fronts.rules.slides import expected_load, slide_class
@@ -122,10 +121,10 @@ def _slides(
     load = expected_load(box[0], box[1], front.weight_kg, practice)
     carries = slide_class(load, practice)
     if carries is None:
-        return [], [speaks.load_too_heavy(front.label, _weight(load, kitchen))]
+        return [], [speaks.load_too_heavy(front.label, speaks.say_weight(load))]
     if fitting.slide_length is None:
         return [], []
-    length, rated = speaks.say(fitting.slide_length), _weight(carries, kitchen, places=0)
+    length, rated = speaks.say(fitting.slide_length), speaks.say_weight(carries, places=0)
     kind = {"bottom": "bottom slide", "under": "under slides, pair", "side": "side slides, pair"}
     item = f"{kind.get(fitting.slide or '', 'slides, pair')}, {length}, {rated}"
     screws = int(practice.slide_screws)
@@ -173,9 +172,3 @@ def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:
         yield _Line(
             "bumper", "bumper", front.label, count, f"{count} a door, {count} a drawer front"
         )
-
-
-def _weight(kilograms: Fraction, kitchen: Kitchen, *, places: int = 1) -> str:
-    if kitchen.job.unit == "in":
-        return f"{float(kilograms / POUND):.{places}f} lb"
-    return f"{float(kilograms):.{places}f} kg"
