@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from math import inf
 
 import numpy as np
 
@@ -19,7 +20,10 @@ _WHOLE = 1e-6
 
 @dataclass(slots=True)
 class Dive:
-    """One descent; `skip[k]` passes over that many candidates at the k-th doubtful step."""
+    """One descent; `skip[k]` passes over that many candidates at the k-th doubtful step.
+
+    Columns are priced only while the relaxed cost is less than `ease` below that of the best.
+    """
 
     generation: Generation
     finish: Finish
@@ -27,6 +31,7 @@ class Dive:
     budget: Budget
     skip: Sequence[int] = ()
     rounds: int = 30
+    ease: float = inf
     best: Packing = field(default_factory=lambda: Packing(()))
     _fixed: list[tuple[Column, int]] = field(default_factory=list)
 
@@ -60,7 +65,7 @@ class Dive:
         self.generation.ask(left, open_boards)
         spent = sum(self.generation.costs[c.board] * n for c, n in self._fixed)
         room = self._value() - spent
-        relaxed = self.generation.solve(self.budget, self.rounds, enough=room)
+        relaxed = self.generation.solve(self.budget, self.rounds, room, room - self.ease)
         return None if relaxed is None or relaxed.bound.cost >= room else relaxed
 
     def _fix(

@@ -111,14 +111,22 @@ class Generation:
         most[len(self.items) : self._first] = 0.0 if self._first > len(self.items) else np.inf
         self._program.limit(most)
 
-    def solve(self, budget: Budget, rounds: int, enough: int | None = None) -> Relaxed | None:
-        """Add columns until none helps, `rounds` are done, or the bound reaches `enough`."""
+    def solve(
+        self, budget: Budget, rounds: int, enough: int | None = None, content: float = -np.inf
+    ) -> Relaxed | None:
+        """Add columns until none helps, or `rounds` are done.
+
+        It ends sooner where the bound reaches `enough`, or the value comes down to `content`.
+        """
         bound, answer, settled, weights = proof.NOTHING, None, False, []
         for _ in range(rounds):
-            answer = self._program.solve(budget.left)
-            if answer is None:
+            latest = self._program.solve(budget.left)
+            if latest is None:
                 break
+            answer = latest
             weights = self._weights(answer)
+            if answer.value <= content:
+                break
             priced = self.pricer.price(weights, self._wanted(answer), self._asked, budget)
             if priced.most is not None:
                 total = sum(w * n for w, n in zip(weights, self._asked, strict=True))

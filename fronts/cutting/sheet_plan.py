@@ -15,6 +15,7 @@ from fronts.cutting.lattice import Lattice
 from fronts.cutting.placing import Choice, Pick
 from fronts.cutting.pool import Pool
 from fronts.cutting.proof import Bound, best
+from fronts.cutting.scales import scaled_bound
 from fronts.cutting.sheet_filling import Filler, Manner, Split, corner_filler, sheet_by_sheet
 from fronts.cutting.sheet_pricing import SheetPricer
 from fronts.cutting.sheet_proof import SheetProof
@@ -22,6 +23,7 @@ from fronts.cutting.strips import shares
 from fronts.cutting.weighing import quick_bound
 from fronts.solver import IntegerLimits
 
+EASE = 1.15
 PASSES = 4_000
 ROUNDS = 40
 MOST_PROVED = 250
@@ -34,17 +36,17 @@ _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
 def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
     """The best packing of sheets within the budget, never worse than the first quick one."""
     search = Search(lattice)
-    search.passes(budget.share(0.15))
-    search.strips(budget.share(0.15))
+    search.passes(budget.share(0.03))
+    search.strips(budget.share(0.03))
+    search.bound_by_scales(budget.share(0.3))
     search.bound_by_cuts(budget.share(0.3))
-    search.generate(budget.share(0.25))
-    search.prove(budget.share(0.2))
+    search.generate(budget.share(0.3))
     for _ in range(ROUNDS):
+        search.dive(budget.share(0.8))
         search.choose(budget.share(0.4))
-        search.dive(budget.share(0.4))
-        search.passes(budget.share(0.3))
-        search.strips(budget.share(0.3))
-        search.generate(budget.share(0.3))
+        search.passes(budget.share(0.2))
+        search.strips(budget.share(0.2))
+        search.generate(budget.share(0.4))
         if search.done or budget.over:
             break
     search.choose(budget)
@@ -103,10 +105,18 @@ class Search:
         if self.generation is None:
             self.generation = Generation(self.lattice, self.pricer, costs)
         self.generation.add(self.pool.columns.values())
+        self.pricer.hurried = False
         relaxed = self.generation.solve(budget, 200)
         self.pool.add(self.generation.columns)
         if relaxed is not None:
             self.weights = relaxed.weights
+
+    def bound_by_scales(self, budget: Budget) -> None:
+        """Two scales made for these parts."""
+        if not self.done:
+            enough = col.cost(self.best, self.lattice.boards)
+            found = scaled_bound(self.lattice, self.lattice.boards, enough, budget)
+            self.bound = best([self.bound, found.bound])
 
     def bound_by_cuts(self, budget: Budget) -> None:
         """The linear program over every sheet that cuts can make, where parts repeat enough."""
@@ -145,10 +155,11 @@ class Search:
             return
         self.generation.add(self.pool.columns.values())
         self._until = budget
+        self.pricer.hurried = True
         for skip in ((), (1,), (0, 1), (2,)):
             if budget.over or self.done:
                 break
-            dive = Dive(self.generation, self._finish, self.bound.cost, budget, skip, rounds=4)
+            dive = Dive(self.generation, self._finish, self.bound.cost, budget, skip, 8, EASE)
             self.best = dive.run(self.best)
         self.pool.add(self.generation.columns)
 
@@ -157,11 +168,10 @@ class Search:
         areas = shares(self.lattice)
         order = sorted(range(len(left)), key=lambda i: -areas[i])
         tries: list[tuple[int, int, int, list[tuple[Column, int]]]] = []
-        for filler in (
-            corner_filler(self.lattice, order, Manner("first", "big")),
-            self._strip_filler(areas, 0),
-            self._strip_filler(areas, 1),
-        ):
+        fillers = [corner_filler(self.lattice, order, Manner("first", "big"))]
+        if self.pricer.small:
+            fillers += [self._strip_filler(areas, across) for across in (0, 1)]
+        for filler in fillers:
             rest, boards = list(left), list(open_boards)
             found = sheet_by_sheet(self.lattice, filler, rest, boards, self._until)
             lacking = sum(n * area for n, area in zip(rest, areas, strict=True))

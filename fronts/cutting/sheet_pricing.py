@@ -1,27 +1,24 @@
-"""Good sheets for given weights: strips both ways, and corners in the order of worth."""
+"""Good sheets for given weights: parts joined up, and strips both ways."""
 
 from collections.abc import Sequence
-from random import Random
 
 from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column, column
 from fronts.cutting.generation import Priced
+from fronts.cutting.joining import Joiner
 from fronts.cutting.lattice import Lattice
 from fronts.cutting.placing import Choice
-from fronts.cutting.sheet_filling import Manner, fill
 from fronts.cutting.strips import Strips
 from fronts.cutting.tree import Spot
 
-MANNERS = (
-    Manner("first", "big"),
-    Manner("first", "rip"),
-    Manner("first", "cross"),
-    Manner("first", "short"),
-    Manner("first", "long"),
-)
-
-
-SHAKES = 150
+NARROW, WIDE = 200, 800
+"""How many rectangles a round keeps: few at first, more once few find nothing."""
+HURRIED, LOW = 8_000, 60
+"""In a hurry: rectangles kept times parts left, and the least kept."""
+MANY = 20
+"""Parts on a sheet from which strips are worth trying too."""
+MOST = 40
+"""Sheets that one pricing hands over, of each board."""
 
 
 class SheetPricer:
@@ -29,8 +26,12 @@ class SheetPricer:
 
     def __init__(self, lattice: Lattice) -> None:
         self.lattice = lattice
-        self.random = Random(5)  # noqa: S311 (same each time)
         boards = range(len(lattice.boards))
+        self.keep = NARROW
+        self.hurried = False
+        mean = sum(i.area * i.demand for i in lattice.items) / sum(i.demand for i in lattice.items)
+        self.small = max(b.length * b.width for b in lattice.boards) > MANY * mean
+        self.joiners = [Joiner(lattice, board) for board in boards]
         self.strips = [
             [Strips(lattice, b, across=across) for across in (False, True)] for b in boards
         ]
@@ -38,40 +39,29 @@ class SheetPricer:
     def price(
         self, weights: list[int], wanted: list[int], left: Sequence[int], budget: Budget
     ) -> Priced:
-        """Sheets that carry more than wanted, the best few of each board."""
+        """Sheets that carry more than wanted, the best of each board."""
         found: list[Column] = []
-        for board in range(len(self.lattice.boards)):
-            worth = []
-            for spots in self.sheets(board, weights, left, budget):
-                weight = sum(weights[spot.item] for spot in spots)
-                if weight > wanted[board]:
-                    worth.append((weight, spots))
-            worth.sort(key=lambda pair: -pair[0])
-            found.extend(column(board, spots) for _, spots in worth[:8])
+        if self.hurried:
+            live = sum(w > 0 and n > 0 for w, n in zip(weights, left, strict=True))
+            self.keep = max(LOW, min(WIDE, HURRIED // max(live, 1)))
+        while not budget.over:
+            for board in range(len(self.lattice.boards)):
+                spots = self._by_strips(board, weights, wanted[board], left) if self.small else []
+                spots += self.joiners[board].sheets(
+                    weights, left, max(wanted[board], 1), self.keep, MOST
+                )
+                found.extend(column(board, each) for each in spots)
+            if found or self.hurried or self.keep >= WIDE:
+                break
+            self.keep *= 2
         return Priced(found, None)
 
-    def sheets(
-        self, board: int, weights: Sequence[int], left: Sequence[int], budget: Budget
+    def _by_strips(
+        self, board: int, weights: Sequence[int], wanted: int, left: Sequence[int]
     ) -> list[list[Spot]]:
-        """Sheets of much weight, by every quick way."""
         items = self.lattice.items
         live = [i for i in range(len(items)) if left[i] > 0 and weights[i] > 0]
-        density = {i: weights[i] / items[i].area for i in live}
-        dense = sorted(live, key=lambda i: -density[i])
+        dense = sorted(live, key=lambda i: -weights[i] / items[i].area)
         choice = Choice(self.lattice, board, dense)
-        found = [strips.fill(weights, left, choice) for strips in self.strips[board]]
-        size = self.lattice.boards[board]
-        for turn in range(SHAKES):
-            if budget.over:
-                break
-            spread = (0.05, 0.15, 0.4)[turn % 3]
-            power = (0.0, 0.3, 0.6, 1.0)[turn % 4]
-            worth = {
-                i: density[i] ** (1 - power)
-                * weights[i] ** power
-                * (1 + self.random.uniform(-spread, spread))
-                for i in live
-            }
-            choice = Choice(self.lattice, board, sorted(live, key=lambda i: -worth[i]))
-            found.append(fill(size, choice, left, MANNERS[turn % len(MANNERS)]))
-        return found
+        filled = [strips.fill(weights, left, choice) for strips in self.strips[board]]
+        return [spots for spots in filled if sum(weights[s.item] for s in spots) > wanted]

@@ -1,0 +1,183 @@
+"""Good sheets for given weights: parts joined to rectangles, and those joined again.
+
+Wang's way of building up ("Two algorithms for constrained two-dimensional cutting stock problems",
+1983), kept narrow: of each round's rectangles only the most promising stay. A join side by side or
+one above the other is a cut right across, so all that comes out can be sawn.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from fronts.cutting.lattice import Lattice, Lie
+from fronts.cutting.tree import Spot
+
+Ints = NDArray[np.int64]
+Floats = NDArray[np.float64]
+ROUNDS = 6
+"""Doublings: a sheet of up to 2**ROUNDS parts."""
+MOST_PARTS = 1_200
+"""Ways for single parts to lie, of the densest."""
+CANDIDATES = 10
+"""Joins that are looked at for each one that is kept."""
+
+SAMPLE = 2_000
+"""Joins by which the least promise worth looking at is judged."""
+_ROUGH = 1e-4
+
+
+@dataclass(slots=True)
+class _Built:
+    """Rectangles: sizes, weight, counts of live items, and what each was joined from."""
+
+    length: Ints
+    width: Ints
+    weight: Floats
+    counts: NDArray[np.int16]
+    first: Ints
+    second: Ints
+    beside: NDArray[np.bool_]
+
+    def extend(self, more: "_Built") -> None:
+        for name in self.__slots__:
+            setattr(self, name, np.concatenate([getattr(self, name), getattr(more, name)]))
+
+
+class Joiner:
+    """Builds sheets of one board."""
+
+    def __init__(self, lattice: Lattice, board: int) -> None:
+        self.size = lattice.boards[board]
+        self.area = self.size.length * self.size.width
+        ways = [(i, lie) for i, item in enumerate(lattice.items) for lie in item.lies[board]]
+        self.lies: list[Lie] = [lie for _, lie in ways]
+        self.item = np.array([item for item, _ in ways], np.int64)
+        self.length = np.array([lie.length for lie in self.lies], np.int64)
+        self.width = np.array([lie.width for lie in self.lies], np.int64)
+
+    def sheets(
+        self, weights: Sequence[int], left: Sequence[int], full: int, keep: int, most: int,
+        least: float = 1.0,
+    ) -> list[list[Spot]]:
+        """Up to `most` sheets of more than `least` times `full` weight, the heaviest first.
+
+        A board is worth `full`; each round keeps `keep` rectangles.
+        """
+        worth = np.array(weights, float)[self.item] / full if len(self.item) else np.empty(0)
+        live = np.flatnonzero((worth > 0) & (np.array(left)[self.item] > 0))
+        if len(live) > MOST_PARTS:
+            density = worth[live] / (self.length[live] * self.width[live])
+            live = live[np.argsort(-density, kind="stable")[:MOST_PARTS]]
+        if not len(live):
+            return []
+        names, column = np.unique(self.item[live], return_inverse=True)
+        demand = np.minimum(np.array(left)[names], 30_000).astype(np.int16)
+        counts = np.zeros((len(live), len(names)), np.int16)
+        counts[np.arange(len(live)), column] = 1
+        none = np.full(len(live), -1, np.int64)
+        built = _Built(
+            self.length[live], self.width[live], worth[live], counts, live, none,
+            np.zeros(len(live), np.bool_),
+        )  # fmt: skip
+        self._grow(built, demand, keep)
+        return self._heaviest(built, most, least)
+
+    def _grow(self, built: _Built, demand: NDArray[np.int16], keep: int) -> None:
+        key = np.random.default_rng(1).integers(1, 1 << 40, len(demand))
+        start = 0
+        for _ in range(ROUNDS):
+            end = len(built.length)
+            more = self._joined(built, np.arange(start, end), demand, key, keep)
+            if more is None:
+                return
+            start = end
+            built.extend(more)
+
+    def _joined(
+        self, built: _Built, fresh: Ints, demand: NDArray[np.int16], key: Ints, keep: int
+    ) -> _Built | None:
+        """The most promising joins of what is fresh with all there is."""
+        first, second, beside = self._pairs(built, fresh, keep * CANDIDATES)
+        if not len(first):
+            return None
+        both = built.length[first] + built.length[second], built.width[first] + built.width[second]
+        larger = (
+            np.maximum(built.length[first], built.length[second]),
+            np.maximum(built.width[first], built.width[second]),
+        )
+        length, width = np.where(beside, both[0], larger[0]), np.where(beside, larger[1], both[1])
+        weight = built.weight[first] + built.weight[second]
+        counts = built.counts[first] + built.counts[second]
+        fits = (counts <= demand).all(axis=1)
+        fits &= (length <= self.size.length) & (width <= self.size.width)
+        top = np.flatnonzero(fits)
+        promise = weight[top] - length[top] * width[top] / self.area
+        top = top[np.argsort(-promise, kind="stable")]
+        same = (counts[top] @ key) * 31 + length[top] * 7 + width[top]
+        top = top[np.sort(np.unique(same, return_index=True)[1])[:keep]]
+        if not len(top):
+            return None
+        return _Built(
+            length[top], width[top], weight[top], counts[top],
+            first[top], second[top], beside[top],
+        )  # fmt: skip
+
+    def _pairs(
+        self, built: _Built, fresh: Ints, most: int
+    ) -> tuple[Ints, Ints, NDArray[np.bool_]]:
+        """About `most` pairs that promise most: rough figures, to be looked at again."""
+        weight = built.weight.astype(np.float32)
+        sides = [
+            (built.length / self.size.length).astype(np.float32),
+            (built.width / self.size.width).astype(np.float32),
+        ]
+        promises = []
+        start = int(fresh[0])
+        later = np.arange(len(weight))[None, :] > fresh[:, None]
+        for one, other in (sides, sides[::-1]):
+            along = one[start:, None] + one[None, :]
+            promise = weight[start:, None] + weight[None, :]
+            out = (along > 1 + _ROUGH) | later
+            along *= np.maximum(other[start:, None], other[None, :])
+            promise -= along
+            promise[out] = -np.inf
+            promises.append(promise.ravel())
+        flat = np.concatenate(promises)
+        least = -np.inf
+        if len(flat) > most:
+            sample = flat[:: -(-len(flat) // SAMPLE)]
+            cut = max(1, most * len(sample) // len(flat))
+            least = float(np.partition(sample, -cut)[-cut])
+        picked = np.flatnonzero((flat >= least) & (flat > -np.inf))
+        pair, half = picked % len(promises[0]), picked < len(promises[0])
+        return start + pair // len(weight), pair % len(weight), half
+
+    def _heaviest(self, built: _Built, most: int, least: float) -> list[list[Spot]]:
+        over = np.flatnonzero(built.weight > least)
+        order = over[np.argsort(-built.weight[over], kind="stable")]
+        seen: set[bytes] = set()
+        found: list[list[Spot]] = []
+        for node in order:
+            counts = built.counts[node].tobytes()
+            if counts in seen:
+                continue
+            seen.add(counts)
+            spots: list[Spot] = []
+            self._lay(built, int(node), 0, 0, spots)
+            found.append(spots)
+            if len(found) == most:
+                break
+        return found
+
+    def _lay(self, built: _Built, node: int, x: int, y: int, spots: list[Spot]) -> None:
+        first, second = int(built.first[node]), int(built.second[node])
+        if second < 0:
+            spots.append(Spot(int(self.item[first]), x, y, self.lies[first]))
+            return
+        self._lay(built, first, x, y, spots)
+        if built.beside[node]:
+            self._lay(built, second, x + int(built.length[first]), y, spots)
+        else:
+            self._lay(built, second, x, y + int(built.width[first]), spots)
