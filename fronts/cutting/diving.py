@@ -22,7 +22,8 @@ _WHOLE = 1e-6
 class Dive:
     """One descent; `skip[k]` passes over that many candidates at the k-th doubtful step.
 
-    Columns are priced only while the relaxed cost is less than `ease` below that of the best.
+    Columns are priced only while the relaxed cost is less than `ease` below that of the best;
+    what is asked for `sure` times or more is fixed along with the surest.
     """
 
     generation: Generation
@@ -32,6 +33,7 @@ class Dive:
     skip: Sequence[int] = ()
     rounds: int = 30
     ease: float = inf
+    sure: float = inf
     best: Packing = field(default_factory=lambda: Packing(()))
     _fixed: list[tuple[Column, int]] = field(default_factory=list)
 
@@ -81,8 +83,15 @@ class Dive:
         order = [int(i) for i in np.argsort(-amounts, kind="stable") if amounts[i] > _WHOLE]
         if order:
             skip = self.skip[step] if step < len(self.skip) else 0
-            self._take(order[min(skip, len(order) - 1)], 1, left, open_boards)
+            chosen = order.pop(min(skip, len(order) - 1))
+            self._take(chosen, 1, left, open_boards)
+            for other in order:
+                if amounts[other] >= self.sure and self._fits(other, left):
+                    self._take(other, 1, left, open_boards)
         return 1
+
+    def _fits(self, index: int, left: Sequence[int]) -> bool:
+        return all(left[item] >= n for item, n in self.generation.columns[index].yields)
 
     def _take(self, index: int, times: int, left: list[int], open_boards: list[int | None]) -> None:
         column = self.generation.columns[index]

@@ -7,6 +7,7 @@ floats are off.
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from math import ceil
 from typing import Protocol
 
 import numpy as np
@@ -42,7 +43,7 @@ class Pricer(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Relaxed:
-    """`amounts` follow the generation's columns; `settled` when no column would improve it."""
+    """`amounts` follow the columns; `settled` when more columns would improve or prove nothing."""
 
     value: float
     amounts: NDArray[np.float64]
@@ -132,6 +133,9 @@ class Generation:
                 total = sum(w * n for w, n in zip(weights, self._asked, strict=True))
                 bound = proof.best([bound, proof.weigh(total, priced.most, self._current())])
             if enough is not None and bound.cost >= enough:
+                break
+            if bound.cost >= ceil(answer.value - _NEAR):
+                settled = True
                 break
             settled = self.add(priced.columns) == 0
             if settled or budget.over:

@@ -16,7 +16,7 @@ from fronts.cutting.tree import Spot
 
 Ints = NDArray[np.int64]
 Floats = NDArray[np.float64]
-ROUNDS = 6
+ROUNDS = 5
 """Doublings: a sheet of up to 2**ROUNDS parts."""
 MOST_PARTS = 1_200
 """Ways for single parts to lie, of the densest."""
@@ -58,7 +58,12 @@ class Joiner:
         self.width = np.array([lie.width for lie in self.lies], np.int64)
 
     def sheets(
-        self, weights: Sequence[int], left: Sequence[int], full: int, keep: int, most: int,
+        self,
+        weights: Sequence[int],
+        left: Sequence[int],
+        full: int,
+        keep: int,
+        most: int,
         least: float = 1.0,
     ) -> list[list[Spot]]:
         """Up to `most` sheets of more than `least` times `full` weight, the heaviest first.
@@ -124,25 +129,23 @@ class Joiner:
             first[top], second[top], beside[top],
         )  # fmt: skip
 
-    def _pairs(
-        self, built: _Built, fresh: Ints, most: int
-    ) -> tuple[Ints, Ints, NDArray[np.bool_]]:
+    def _pairs(self, built: _Built, fresh: Ints, most: int) -> tuple[Ints, Ints, NDArray[np.bool_]]:
         """About `most` pairs that promise most: rough figures, to be looked at again."""
         weight = built.weight.astype(np.float32)
         sides = [
             (built.length / self.size.length).astype(np.float32),
             (built.width / self.size.width).astype(np.float32),
         ]
-        promises = []
         start = int(fresh[0])
-        later = np.arange(len(weight))[None, :] > fresh[:, None]
+        weights = weight[start:, None] + weight[None, :]
+        weights[:, start:][np.triu_indices(len(fresh), 1)] = -np.inf
+        promises = []
         for one, other in (sides, sides[::-1]):
             along = one[start:, None] + one[None, :]
-            promise = weight[start:, None] + weight[None, :]
-            out = (along > 1 + _ROUGH) | later
-            along *= np.maximum(other[start:, None], other[None, :])
-            promise -= along
-            promise[out] = -np.inf
+            promise = np.maximum(other[start:, None], other[None, :])
+            promise *= along
+            np.subtract(weights, promise, out=promise)
+            promise[along > 1 + _ROUGH] = -np.inf
             promises.append(promise.ravel())
         flat = np.concatenate(promises)
         least = -np.inf

@@ -1,7 +1,6 @@
 """The pool of sheet layouts that have been seen, and the best whole choice among them."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from math import inf
 
 from fronts.cutting import columns as col
@@ -51,13 +50,11 @@ class Pool:
                 entry.append((base + limited.index(column.board), 1.0))
             entries.append(entry)
         costs = [float(lattice.boards[c.board].cost) for c in columns]
-        times = {(c.board, c.yields): 0.0 for c in columns}
-        for column, n in best.chosen:
-            times[column.board, column.yields] += n
-        start = None if best.short else [times[c.board, c.yields] for c in columns]
-        answer = solve_integer(
-            costs, entries, rows, replace(limits, target=float(target)), start=start
-        )
+        if not best.short:
+            for entry, price in zip(entries, costs, strict=True):
+                entry.append((len(rows), price))
+            rows.append((float(target), float(col.cost(best, lattice.boards) - 1)))
+        answer = solve_integer(costs, entries, rows, limits)
         if answer is None:
             return best
         picked = [(c, round(n)) for c, n in zip(columns, answer.amounts, strict=True) if n > 0.5]

@@ -11,7 +11,6 @@ way round: so each is improved in turn. Floats search; whole numbers decide what
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -35,15 +34,9 @@ _NEAR = 1e-7
 _GAIN = 1e-4
 
 
-@dataclass(frozen=True, slots=True)
-class Scaled:
-    """The best bound found, and what each item takes of the largest board by the best scales."""
-
-    bound: proof.Bound
-    shares: tuple[Floats, ...]
-
-
-def scaled_bound(lattice: Lattice, boards: Sequence[Board], enough: int, budget: Budget) -> Scaled:
+def scaled_bound(
+    lattice: Lattice, boards: Sequence[Board], enough: int, budget: Budget
+) -> proof.Bound:
     """The best bound over pairs of scales; stops where it reaches `enough`."""
     ways = [
         (index, *size)
@@ -54,17 +47,14 @@ def scaled_bound(lattice: Lattice, boards: Sequence[Board], enough: int, budget:
     items = [item for item, _, _ in ways]
     along = Line(items, [length for _, length, _ in ways], demand, [b.length for b in boards])
     across = Line(items, [width for _, _, width in ways], demand, [b.width for b in boards])
-    bound, shares = proof.NOTHING, []
+    bound = proof.NOTHING
     for first, second in ((along, across), (across, along)):
         if budget.over or bound.cost >= enough:
             break
         pair = _improved(first, second, budget)
         u, v = pair if first is along else pair[::-1]
-        found, share = _proved((along, u), (across, v), boards)
-        if found.cost > bound.cost or not shares:
-            shares.append(share)
-        bound = proof.best([bound, found])
-    return Scaled(bound, tuple(shares))
+        bound = proof.best([bound, _proved((along, u), (across, v), boards)])
+    return bound
 
 
 class Line:
@@ -115,7 +105,7 @@ class Line:
         return [int(table.value[self.scale.line(size)]) + dust for size in self.boards]
 
     def _carries(self, scale: Scale, weights: list[int]) -> tuple[Loads, int]:
-        """The table of loads, and the most on the longest line with what is too small to measure."""
+        """The table of loads; the most on the longest line, with what is too small to measure."""
         table = loads(scale.sizes, weights, self.most, scale.line(self.longest))
         rows = zip(weights, self.most, scale.sizes, strict=True)
         return table, int(table.value[-1]) + sum(w * n for w, n, size in rows if size == 0)
@@ -168,12 +158,10 @@ def _improved(first: Line, second: Line, budget: Budget) -> tuple[Floats, Floats
     return one, other
 
 
-
-
 def _proved(
     along: tuple[Line, Floats], across: tuple[Line, Floats], boards: Sequence[Board]
-) -> tuple[proof.Bound, Floats]:
-    """The bound of two scales in whole numbers, and each item's share of the largest board."""
+) -> proof.Bound:
+    """The bound of two scales, in whole numbers."""
     (line, u), (other, v) = along, across
     lengths, widths = [int(x) for x in u * FULL], [int(x) for x in v * FULL]
     most = [a * b for a, b in zip(line.carried(lengths), other.carried(widths), strict=True)]
@@ -183,5 +171,4 @@ def _proved(
         weights[item] = weight if known is None else min(known, weight)
     whole = [weight or 0 for weight in weights]
     total = sum(w * n for w, n in zip(whole, line.demand, strict=True))
-    shares = np.array(whole, float) / max(*most, 1)
-    return proof.weigh(total, most, boards), shares
+    return proof.weigh(total, most, boards)

@@ -18,16 +18,15 @@ from fronts.cutting.proof import Bound, best
 from fronts.cutting.scales import scaled_bound
 from fronts.cutting.sheet_filling import Filler, Manner, Split, corner_filler, sheet_by_sheet
 from fronts.cutting.sheet_pricing import SheetPricer
-from fronts.cutting.sheet_proof import SheetProof
 from fronts.cutting.strips import shares
 from fronts.cutting.weighing import quick_bound
 from fronts.solver import IntegerLimits
 
-EASE = 1.15
+EASE, SURE = 1.1, 0.7
+DIVE_ROUNDS = 6
+SHAKES, SHAKE = 60, 0.04
 PASSES = 4_000
 ROUNDS = 40
-MOST_PROVED = 250
-"""Different items up to which pricing from above is quick enough."""
 _SEED = 1
 _PICKS: tuple[Pick, ...] = ("first", "snug", "strip")
 _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
@@ -40,9 +39,10 @@ def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
     search.strips(budget.share(0.03))
     search.bound_by_scales(budget.share(0.3))
     search.bound_by_cuts(budget.share(0.3))
-    search.generate(budget.share(0.3))
+    search.generate(budget.share(0.2))
     for _ in range(ROUNDS):
-        search.dive(budget.share(0.8))
+        search.dive(budget.share(0.9))
+        search.enrich(budget.share(0.3))
         search.choose(budget.share(0.4))
         search.passes(budget.share(0.2))
         search.strips(budget.share(0.2))
@@ -116,7 +116,7 @@ class Search:
         if not self.done:
             enough = col.cost(self.best, self.lattice.boards)
             found = scaled_bound(self.lattice, self.lattice.boards, enough, budget)
-            self.bound = best([self.bound, found.bound])
+            self.bound = best([self.bound, found])
 
     def bound_by_cuts(self, budget: Budget) -> None:
         """The linear program over every sheet that cuts can make, where parts repeat enough."""
@@ -130,18 +130,16 @@ class Search:
         if relaxed is not None:
             self.bound = best([self.bound, relaxed.bound])
 
-    def prove(self, budget: Budget) -> None:
-        """Price from above: where no sheet can carry much more, that is a bound."""
-        if self.done or budget.over or len(self.lattice.items) > MOST_PROVED:
+    def enrich(self, budget: Budget) -> None:
+        """Sheets that are nearly as good as the best, for the whole choice to play with."""
+        if self.done or self.generation is None:
             return
-        costs = [b.cost for b in self.lattice.boards]
-        pricer = SheetProof(self.lattice)
-        proof = Generation(self.lattice, pricer, costs)
-        proof.add(self.pool.columns.values())
-        relaxed = proof.solve(budget, 40, enough=col.cost(self.best, self.lattice.boards))
-        self.pool.add(pricer.packed)
-        if relaxed is not None:
-            self.bound = best([self.bound, relaxed.bound])
+        left = [item.demand for item in self.lattice.items]
+        for _ in range(SHAKES):
+            if budget.over:
+                break
+            shaken = [int(w * self._random.uniform(1 - SHAKE, 1 + SHAKE)) for w in self.weights]
+            self.pool.add(self.pricer.near(shaken, left))
 
     def choose(self, budget: Budget) -> None:
         """The best whole choice from the pool."""
@@ -159,7 +157,16 @@ class Search:
         for skip in ((), (1,), (0, 1), (2,)):
             if budget.over or self.done:
                 break
-            dive = Dive(self.generation, self._finish, self.bound.cost, budget, skip, 8, EASE)
+            dive = Dive(
+                self.generation,
+                self._finish,
+                self.bound.cost,
+                budget,
+                skip,
+                DIVE_ROUNDS,
+                EASE,
+                SURE,
+            )
             self.best = dive.run(self.best)
         self.pool.add(self.generation.columns)
 

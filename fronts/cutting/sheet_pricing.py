@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column, column
-from fronts.cutting.generation import Priced
+from fronts.cutting.generation import WEIGHT, Priced
 from fronts.cutting.joining import Joiner
 from fronts.cutting.lattice import Lattice
 from fronts.cutting.placing import Choice
@@ -15,6 +15,7 @@ NARROW, WIDE = 200, 800
 """How many rectangles a round keeps: few at first, more once few find nothing."""
 HURRIED, LOW = 8_000, 60
 """In a hurry: rectangles kept times parts left, and the least kept."""
+NEAR, MOST_NEAR = 0.7, 200
 MANY = 20
 """Parts on a sheet from which strips are worth trying too."""
 MOST = 40
@@ -55,6 +56,18 @@ class SheetPricer:
                 break
             self.keep *= 2
         return Priced(found, None)
+
+    def near(self, weights: list[int], left: Sequence[int]) -> list[Column]:
+        """Sheets whose weight is near what their board is worth, or over it."""
+        boards = self.lattice.boards
+        dearest = max(max(board.cost for board in boards), 1)
+        return [
+            column(b, spots)
+            for b, board in enumerate(boards)
+            for spots in self.joiners[b].sheets(
+                weights, left, max(1, board.cost * WEIGHT // dearest), NARROW, MOST_NEAR, NEAR
+            )
+        ]
 
     def _by_strips(
         self, board: int, weights: Sequence[int], wanted: int, left: Sequence[int]

@@ -8,7 +8,7 @@ from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column
 from fronts.cutting.diving import Dive
 from fronts.cutting.found import Found, done
-from fronts.cutting.generation import Generation
+from fronts.cutting.generation import Generation, Relaxed
 from fronts.cutting.lattice import Lattice
 from fronts.cutting.pool import Pool
 from fronts.cutting.stick_filling import longest_first
@@ -47,18 +47,19 @@ def plan_sticks(lattice: Lattice, budget: Budget) -> Found:
     order = sorted(range(len(sizes)), key=lambda i: -sizes[i])
     generation.exchange(pairwise(order))
     generation.add(column for column, _ in best.chosen)
-    root = generation.solve(budget, ROOT_ROUNDS)
-    if root is not None:
-        bound = proof.best([bound, root.bound])
-    pricer.hurried = True
-    weights = root.weights if root is not None else []
+    root: Relaxed | None = None
     for turn, skip in enumerate(SKIPS):
         if budget.over or done(best, bound, lattice):
             break
+        if root is None or not root.settled:
+            pricer.hurried = False
+            root = generation.solve(budget.share(0.5), ROOT_ROUNDS) or root
+            bound = bound if root is None else proof.best([bound, root.bound])
+            pricer.hurried = True
         best = Dive(generation, finish, bound.cost, budget, skip).run(best)
         if turn % DIVES == DIVES - 1 and not done(best, bound, lattice):
             pool = Pool(lattice)
             pool.add(generation.columns)
             limits = IntegerLimits(budget.share(0.7).left, NODES)
-            best = pool.cover(best, bound.cost, limits, weights)
+            best = pool.cover(best, bound.cost, limits, root.weights if root else ())
     return Found(best, bound)

@@ -8,8 +8,8 @@ from fronts.cutting.generation import Priced
 from fronts.cutting.knapsack import Loads, Scale, loads, rough_scale, scales
 from fronts.cutting.lattice import Lattice
 
-MORE_COLUMNS = 2
-ROUGH = 4_000
+MORE_COLUMNS = 3
+ROUGH = 2_000
 """Cells of the line that is tried before the exact one, where that has more than `FINE`."""
 FINE = 20_000
 

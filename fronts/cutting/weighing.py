@@ -46,11 +46,6 @@ def stretched_bound(lattice: Lattice, boards: Sequence[Board], enough: int) -> p
     return found
 
 
-def stretched_rows(lattice: Lattice) -> NDArray[np.float64]:
-    """Every pair of stretches as a row: its share of the largest board that each item takes."""
-    return np.asarray(np.unique(_Pairs(lattice).rows().round(12), axis=0))
-
-
 class _Pairs:
     """All pairs of a stretch along the board and one across it."""
 
