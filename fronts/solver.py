@@ -26,12 +26,21 @@ class SolverError(RuntimeError):
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """`duals` belong to the rows (none for an integer answer); `bound` is the least possible."""
+    """A linear program's answer: `duals` belong to the rows, `steps` are its iterations."""
 
     value: float
     amounts: Floats
     duals: Floats
-    bound: float
+    steps: int
+
+
+@dataclass(frozen=True, slots=True)
+class Whole:
+    """An integer program's answer; `amounts` None where none was found, `late` by the clock."""
+
+    amounts: Floats | None
+    steps: int
+    late: bool
 
 
 class LinearProgram:
@@ -79,8 +88,9 @@ class LinearProgram:
         if self._solver.getModelStatus() != highspy.HighsModelStatus.kOptimal:
             return None
         found = self._solver.getSolution()
-        value = self._solver.getInfo().objective_function_value
-        return Answer(value, np.array(found.col_value), np.array(found.row_dual), value)
+        info = self._solver.getInfo()
+        amounts, duals = np.array(found.col_value), np.array(found.row_dual)
+        return Answer(info.objective_function_value, amounts, duals, info.simplex_iteration_count)
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,8 +106,8 @@ def solve_integer(
     columns: Sequence[Sequence[Entry]],
     rows: Sequence[tuple[float, float]],
     limits: IntegerLimits,
-) -> Answer | None:
-    """The cheapest whole amounts of the columns found within the limits, or None.
+) -> Whole:
+    """The cheapest whole amounts of the columns found within the limits.
 
     `rows` are (low, high). There is no answer to start from and no target to stop at: the solver
     mistakes them by what its presolve takes off the objective (seen with 1.16). A row on the
@@ -119,16 +129,16 @@ def solve_integer(
     return _run_integer(solver, limits)
 
 
-def _run_integer(solver: Any, limits: IntegerLimits) -> Answer | None:
+def _run_integer(solver: Any, limits: IntegerLimits) -> Whole:
     solver.setOptionValue("time_limit", max(limits.seconds, 0.001))
     solver.setOptionValue("mip_max_nodes", limits.nodes)
     solver.setOptionValue("mip_rel_gap", 0.0)
     solver.run()
     info = solver.getInfo()
-    if info.primal_solution_status != highspy.SolutionStatus.kSolutionStatusFeasible:
-        return None
-    amounts = np.array(solver.getSolution().col_value)
-    return Answer(info.objective_function_value, amounts, np.empty(0), info.mip_dual_bound)
+    found = info.primal_solution_status == highspy.SolutionStatus.kSolutionStatusFeasible
+    amounts = np.array(solver.getSolution().col_value) if found else None
+    late = solver.getModelStatus() == highspy.HighsModelStatus.kTimeLimit
+    return Whole(amounts, max(0, info.simplex_iteration_count), late)
 
 
 class _Silent(highspy.Highs):

@@ -1,40 +1,60 @@
-"""How long a plan may take: the clock is the last stop, work limits come first."""
+"""How long a plan may take: work is the limit that counts, the clock is the last stop."""
 
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
+from math import inf
+
+from fronts.cutting import effort
 
 Clock = Callable[[], float]
 
+PACE = 0.85
+"""Work for each second: a little less than fits into it, so that the clock seldom decides."""
+
 
 @dataclass(frozen=True, slots=True)
-class Budget:
-    """Seconds on a clock, from `started` on."""
+class Deadline:
+    """An end on a clock."""
 
-    seconds: float
-    started: float
-    clock: Clock = time.monotonic
-
-    @property
-    def spent(self) -> float:
-        """Seconds gone by."""
-        return self.clock() - self.started
+    end: float
+    clock: Clock
 
     @property
     def left(self) -> float:
         """Seconds that remain; never below nothing."""
-        return max(0.0, self.seconds - self.spent)
+        return max(0.0, self.end - self.clock())
+
+
+@dataclass(frozen=True, slots=True)
+class Budget:
+    """So much work (in seconds' worth) from `started` on this thread's counter, and a deadline."""
+
+    work: float
+    started: float
+    deadline: Deadline
+
+    @property
+    def left(self) -> float:
+        """Work that remains; never below nothing."""
+        remaining = max(0.0, self.work - (effort.done() - self.started))
+        return remaining if self.deadline.left > 0 else 0.0
 
     @property
     def over(self) -> bool:
         """Whether it is time to stop."""
-        return self.spent >= self.seconds
+        return self.left <= 0
 
     def share(self, part: float) -> "Budget":
         """A budget that ends after `part` of what is left here."""
-        return begin(self.left * part, self.clock)
+        return Budget(self.left * part, effort.done(), self.deadline)
 
 
 def begin(seconds: float, clock: Clock = time.monotonic) -> Budget:
     """A budget that starts now."""
-    return Budget(seconds, clock(), clock)
+    return Budget(seconds * PACE, effort.done(), Deadline(clock() + seconds, clock))
+
+
+def until(end: float, clock: Clock) -> Budget:
+    """A budget that only the clock ends."""
+    return Budget(inf, effort.done(), Deadline(end, clock))

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from itertools import product
 from math import inf
 
 import numpy as np
@@ -15,6 +16,11 @@ from fronts.cutting.lattice import Lattice
 Finish = Callable[[list[int], list[int | None]], list[tuple[Column, int]]]
 """Packs what is left on the boards that are left, quickly."""
 
+FIRST: tuple[tuple[int, ...], ...] = (
+    (), (1,), (0, 1), (2,), (0, 0, 1), (1, 1), (0, 2), (3,), (0, 0, 0, 1), (1, 0, 1),
+)  # fmt: skip
+SKIPS = (*FIRST, *sorted(product(range(4), repeat=4), key=lambda skip: (sum(skip), skip)))
+"""Which candidates each descent passes over, so that no two go the same way."""
 _WHOLE = 1e-6
 
 

@@ -13,7 +13,7 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import proof
+from fronts.cutting import effort, proof
 from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column
 from fronts.cutting.lattice import Board, Lattice
@@ -121,9 +121,11 @@ class Generation:
         """
         bound, answer, settled, weights = proof.NOTHING, None, False, []
         for _ in range(rounds):
-            latest = self._program.solve(budget.left)
+            latest = self._program.solve(budget.deadline.left)
             if latest is None:
                 break
+            rows = len(self.items) + len(self._limited)
+            effort.spend(effort.of_program(latest.steps, rows, self._program.columns))
             answer = latest
             weights = self._weights(answer)
             if answer.value <= content:

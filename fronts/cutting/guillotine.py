@@ -11,6 +11,7 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
+from fronts.cutting import effort
 from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column, column
 from fronts.cutting.generation import Priced
@@ -43,6 +44,9 @@ class Guillotine:
         if self.usable:
             self._cuts_along = _cuts(self.along)
             self._cuts_across = _cuts(self.across)
+            along, across = len(self.along), len(self.across)
+            self._work = across * sum(len(a) for a, _ in self._cuts_along)
+            self._work += along * sum(len(a) for a, _ in self._cuts_across)
 
     def price(
         self, weights: list[int], wanted: list[int], left: Sequence[int], budget: Budget
@@ -50,6 +54,7 @@ class Guillotine:
         """The heaviest sheet of each board, and its weight as what the board carries at most."""
         best, which = self._start(weights)
         self._fill(best)
+        effort.spend(effort.of_cuts(len(self.along) * len(self.across), self._work))
         found, most = [], []
         for index, board in enumerate(self.lattice.boards):
             x, y = _floor(self.along, board.length), _floor(self.across, board.width)

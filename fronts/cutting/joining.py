@@ -11,6 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from fronts.cutting import effort
 from fronts.cutting.lattice import Lattice, Lie
 from fronts.cutting.tree import Spot
 
@@ -104,6 +105,7 @@ class Joiner:
         self, built: _Built, fresh: Ints, demand: NDArray[np.int16], key: Ints, keep: int
     ) -> _Built | None:
         """The most promising joins of what is fresh with all there is."""
+        effort.spend(effort.of_joins(len(fresh) * len(built.length), keep, len(demand)))
         first, second, beside = self._pairs(built, fresh, keep * CANDIDATES)
         if not len(first):
             return None

@@ -7,6 +7,8 @@ from math import gcd
 import numpy as np
 from numpy.typing import NDArray
 
+from fronts.cutting import effort
+
 MOST_CELLS = 12_000_000
 """Cells of the table; longer lines are measured on a coarser scale."""
 MOST_LINE = 200_000
@@ -84,6 +86,7 @@ def loads(
             found.chunks.append((which, reach, now))
         if watch and value[length] > 0:
             found.steps[watch[which]] = int(value[length]), len(found.chunks)
+    effort.spend(effort.of_loads(len(found.chunks), length, len(sizes)))
     return found
 
 

@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from fronts.cutting import columns as col
 from fronts.cutting import proof
-from fronts.cutting.budget import Budget, Clock, begin
+from fronts.cutting.budget import Clock, begin, until
 from fronts.cutting.columns import Packing
 from fronts.cutting.found import done
 from fronts.cutting.lattice import Lattice, Unit, lattice
@@ -29,12 +29,12 @@ TIDYING = 0.96
 
 def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Plan:
     """The best plan found within `seconds`; every unit must fit some stock (see `misfits`)."""
-    budget = begin(seconds, clock)
+    started = clock()
     whole = lattice(request)
-    search = Budget(seconds * SEARCH, budget.started, clock)
+    search = begin(seconds * SEARCH, clock)
     found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
     waiting = _Waiting(whole)
-    tidier = Tidier(whole, Budget(seconds * TIDYING, budget.started, clock))
+    tidier = Tidier(whole, until(started + seconds * TIDYING, clock))
     layouts = tuple(_layouts(request, whole, tidier, waiting, tidier.drained(found.packing)))
     used = sum(shown.count for shown in layouts)
     priced = any(stock.price is not None for stock in request.stock)
@@ -48,7 +48,7 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
         cost=col.cost(found.packing, whole.boards) * whole.coin if priced else None,
         cost_bound=found.bound.cost * whole.coin if priced else None,
         cannot_all_fit=found.bound.impossible,
-        seconds=budget.spent,
+        seconds=clock() - started,
     )
 
 

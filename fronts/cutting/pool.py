@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 from math import inf
 
 from fronts.cutting import columns as col
+from fronts.cutting import effort
 from fronts.cutting.columns import Column, Packing
 from fronts.cutting.generation import WEIGHT
 from fronts.cutting.lattice import Lattice
@@ -55,7 +56,9 @@ class Pool:
                 entry.append((len(rows), price))
             rows.append((float(target), float(col.cost(best, lattice.boards) - 1)))
         answer = solve_integer(costs, entries, rows, limits)
-        if answer is None:
+        work = effort.of_program(answer.steps, len(rows), len(columns))
+        effort.spend(limits.seconds if answer.late else min(work, limits.seconds))
+        if answer.amounts is None:
             return best
         picked = [(c, round(n)) for c, n in zip(columns, answer.amounts, strict=True) if n > 0.5]
         found = col.packing(sorted(picked, key=lambda pair: -_area(pair[0])), lattice)

@@ -15,7 +15,7 @@ from collections.abc import Iterator, Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import proof
+from fronts.cutting import effort, proof
 from fronts.cutting.budget import Budget
 from fronts.cutting.knapsack import Loads, Scale, loads, rough_scale, scales
 from fronts.cutting.lattice import Board, Lattice
@@ -81,9 +81,10 @@ class Line:
         program.add([1.0] * len(self._loads), self._loads)
         value, scale = 0.0, np.zeros(len(self.sizes))
         for _ in range(ROUNDS):
-            answer = program.solve(budget.left)
+            answer = program.solve(budget.deadline.left)
             if answer is None:
                 break
+            effort.spend(effort.of_program(answer.steps, len(self.sizes), program.columns))
             duals = np.maximum(answer.duals[: len(self.sizes)], 0.0)
             weights = [int(w) for w in duals * FULL]
             fresh = list(self._overfull(self._rough, weights))

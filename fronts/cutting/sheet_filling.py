@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from fronts.cutting import effort
 from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column, column
 from fronts.cutting.lattice import Board, Lattice, Lie
@@ -50,6 +51,7 @@ def fill_rooms(free: list[Free], choice: Choice, left: list[int], manner: Manner
         if left[item] == 0 and not rows.drop(item):
             break
         free.extend(_split(room, lie, manner.split))
+    effort.spend(effort.of_filling(len(spots), len(choice.rows)))
     return spots
 
 

@@ -1,13 +1,13 @@
 """The fewest sheets: quick plans feed a pool of layouts, the solver's prices ask for better."""
 
 from collections.abc import Iterator
-from itertools import count, product
+from itertools import count, cycle, product
 from random import Random
 
 from fronts.cutting import columns as col
 from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column, Packing
-from fronts.cutting.diving import Dive
+from fronts.cutting.diving import SKIPS, Dive
 from fronts.cutting.found import Found, done
 from fronts.cutting.generation import Generation
 from fronts.cutting.guillotine import Guillotine
@@ -23,10 +23,11 @@ from fronts.cutting.weighing import quick_bound
 from fronts.solver import IntegerLimits
 
 EASE, SURE = 1.1, 0.7
-DIVE_ROUNDS = 6
+DIVES, DIVE_ROUNDS = 4, 6
 SHAKES, SHAKE = 60, 0.04
 PASSES = 4_000
 ROUNDS = 40
+NODES = 20_000
 _SEED = 1
 _PICKS: tuple[Pick, ...] = ("first", "snug", "strip")
 _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
@@ -63,6 +64,7 @@ class Search:
         self.pricer = SheetPricer(lattice)
         self.generation: Generation | None = None
         self.weights: list[int] = []
+        self._skips = cycle(SKIPS)
         self._until: Budget | None = None
         self._passes = _passes(lattice)
         first = self._filled(corner_filler(lattice, *next(self._passes)), None)
@@ -144,7 +146,7 @@ class Search:
     def choose(self, budget: Budget) -> None:
         """The best whole choice from the pool."""
         if not self.done and not budget.over:
-            limits = IntegerLimits(budget.left, 20_000)
+            limits = IntegerLimits(budget.left, NODES)
             self.best = self.pool.cover(self.best, self.bound.cost, limits, self.weights)
 
     def dive(self, budget: Budget) -> None:
@@ -154,9 +156,10 @@ class Search:
         self.generation.add(self.pool.columns.values())
         self._until = budget
         self.pricer.hurried = True
-        for skip in ((), (1,), (0, 1), (2,)):
+        for _ in range(DIVES):
             if budget.over or self.done:
                 break
+            skip = next(self._skips)
             dive = Dive(
                 self.generation,
                 self._finish,

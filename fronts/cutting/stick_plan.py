@@ -1,12 +1,12 @@
 """The least sticks: column generation, its bound, and descents from fractions to whole sticks."""
 
-from itertools import pairwise, product
+from itertools import pairwise
 
 from fronts.cutting import columns as col
 from fronts.cutting import proof
 from fronts.cutting.budget import Budget
 from fronts.cutting.columns import Column
-from fronts.cutting.diving import Dive
+from fronts.cutting.diving import FIRST, SKIPS, Dive
 from fronts.cutting.found import Found, done
 from fronts.cutting.generation import Generation, Relaxed
 from fronts.cutting.lattice import Lattice
@@ -17,11 +17,6 @@ from fronts.solver import IntegerLimits
 
 ROOT_ROUNDS = 2_000
 NODES = 20_000
-FIRST: tuple[tuple[int, ...], ...] = (
-    (), (1,), (0, 1), (2,), (0, 0, 1), (1, 1), (0, 2), (3,), (0, 0, 0, 1), (1, 0, 1),
-)  # fmt: skip
-SKIPS = (*FIRST, *sorted(product(range(4), repeat=4), key=lambda skip: (sum(skip), skip)))
-"""Which candidates each descent passes over, so that no two go the same way."""
 DIVES = len(FIRST)
 """Descents between two integer programs over the columns that they found."""
 
