@@ -1,0 +1,60 @@
+"""Sheets built up by joins: what they carry is what was asked for, and they can be sawn."""
+
+from collections import Counter
+from fractions import Fraction
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from fronts.cutting.joining import Joiner
+from fronts.cutting.lattice import Lattice, lattice
+from fronts.cutting.model import Part, Request, Stock
+from fronts.cutting.tree import Spot, cut_tree
+
+SIZES = st.tuples(st.integers(2, 9), st.integers(2, 9), st.integers(1, 3))
+
+
+def board(sizes: list[tuple[int, int, int]], length: int = 12, width: int = 10) -> Lattice:
+    """Parts without grain on a board without kerf or trim."""
+    parts = tuple(Part(f"P{i}", Fraction(a), Fraction(b), n) for i, (a, b, n) in enumerate(sizes))
+    stock = (Stock("S", Fraction(length), Fraction(width)),)
+    return lattice(Request(Fraction(0), Fraction(0), stock, parts))
+
+
+def built(whole: Lattice, keep: int = 50, least: float = 0.0) -> list[list[Spot]]:
+    """Sheets worth their area."""
+    weights = [item.area for item in whole.items]
+    left = [item.demand for item in whole.items]
+    return Joiner(whole, 0).sheets(weights, left, 120, keep, 20, least)
+
+
+@settings(max_examples=100, deadline=None)
+@given(st.lists(SIZES, min_size=1, max_size=8))
+def test_what_is_built_fits_and_can_be_sawn(sizes: list[tuple[int, int, int]]) -> None:
+    """Nothing beyond the board, no more of a part than is wanted, cuts that go right across."""
+    whole = board(sizes)
+    sheets = built(whole)
+    assert sheets
+    for spots in sheets:
+        cut_tree(12, 10, spots)  # refuses what cannot be cut apart
+        for spot in spots:
+            assert spot.x + spot.lie.length <= 12
+            assert spot.y + spot.lie.width <= 10
+        for item, n in Counter(spot.item for spot in spots).items():
+            assert n <= whole.items[item].demand
+
+
+def test_the_heaviest_comes_first() -> None:
+    """By the weight asked for, and nothing under the least."""
+    whole = board([(6, 5, 2), (4, 4, 1), (3, 9, 1)])
+    worth = [
+        sum(whole.items[spot.item].area for spot in spots) for spots in built(whole, least=0.3)
+    ]
+    assert worth == sorted(worth, reverse=True)
+    assert min(worth) > 0.3 * 120
+
+
+def test_a_sheet_without_waste_is_found() -> None:
+    """Four pieces that fill the board in two rows of different cuts."""
+    whole = board([(7, 6, 1), (5, 6, 1), (3, 4, 1), (9, 4, 1)])
+    assert sum(whole.items[spot.item].area for spot in built(whole)[0]) == 120
