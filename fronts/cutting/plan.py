@@ -25,6 +25,8 @@ from fronts.cutting.weighing import quick_bound
 SEARCH = 0.9
 """Share of the seconds by which the search ends; then comes tidying, then writing out."""
 TIDYING = 0.96
+WRITING = 4e-5
+"""Seconds that a part takes to be written out."""
 
 
 def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Plan:
@@ -34,7 +36,8 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     search = begin(seconds * SEARCH, clock)
     found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
     waiting = _Waiting(whole)
-    tidier = Tidier(whole, until(started + seconds * TIDYING, clock))
+    spots = sum(len(column.spots) for column, _ in found.packing.chosen)
+    tidier = Tidier(whole, until(started + seconds * TIDYING - WRITING * spots, clock))
     layouts = tuple(_layouts(request, whole, tidier, waiting, tidier.drained(found.packing)))
     used = sum(shown.count for shown in layouts)
     priced = any(stock.price is not None for stock in request.stock)

@@ -28,6 +28,8 @@ SHAKES, SHAKE = 60, 0.04
 PASSES = 4_000
 ROUNDS = 40
 NODES = 20_000
+FEW, REPEATS = 40, 1.5
+"""Sheets that may repeat a part for ever bound well where parts are few, or do repeat."""
 _SEED = 1
 _PICKS: tuple[Pick, ...] = ("first", "snug", "strip")
 _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
@@ -64,6 +66,8 @@ class Search:
         self.pricer = SheetPricer(lattice)
         self.generation: Generation | None = None
         self.weights: list[int] = []
+        items = lattice.items
+        self._repeats = len(items) <= FEW or sum(i.demand for i in items) > REPEATS * len(items)
         self._skips = cycle(SKIPS)
         self._until: Budget | None = None
         self._passes = _passes(lattice)
@@ -122,8 +126,10 @@ class Search:
 
     def bound_by_cuts(self, budget: Budget) -> None:
         """The linear program over every sheet that cuts can make, where parts repeat enough."""
+        if self.done or budget.over or not self._repeats:
+            return
         pricer = Guillotine(self.lattice)
-        if self.done or budget.over or not pricer.usable:
+        if not pricer.usable:
             return
         proof = Generation(self.lattice, pricer, [b.cost for b in self.lattice.boards])
         proof.add(self.pool.columns.values())

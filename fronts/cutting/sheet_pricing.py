@@ -11,7 +11,7 @@ from fronts.cutting.placing import Choice
 from fronts.cutting.strips import Strips
 from fronts.cutting.tree import Spot
 
-NARROW, WIDE = 140, 800
+NARROW, WIDE = 140, 560
 """How many rectangles a round keeps: few at first, more once few find nothing."""
 HURRIED, LOW = 8_000, 60
 """In a hurry: rectangles kept times parts left, and the least kept."""
