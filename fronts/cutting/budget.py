@@ -49,6 +49,10 @@ class Budget:
         """A budget that ends after `part` of what is left here."""
         return Budget(self.left * part, effort.done(), self.deadline)
 
+    def capped(self, most: float) -> "Budget":
+        """The same with no more than `most` work from here on."""
+        return Budget(min(self.left, most), effort.done(), self.deadline)
+
 
 def begin(seconds: float, clock: Clock = time.monotonic) -> Budget:
     """A budget that starts now."""

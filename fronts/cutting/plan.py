@@ -14,6 +14,7 @@ from fronts.cutting import proof
 from fronts.cutting.budget import Clock, begin, until
 from fronts.cutting.columns import Packing
 from fronts.cutting.found import done
+from fronts.cutting.gathering import gathered
 from fronts.cutting.lattice import Lattice, Unit, lattice
 from fronts.cutting.model import Layout, Plan, Request
 from fronts.cutting.sawing import layout, leaves
@@ -24,6 +25,8 @@ from fronts.cutting.weighing import quick_bound
 
 SEARCH = 0.9
 """Share of the seconds by which the search ends; then comes tidying, then writing out."""
+GATHERING = 1.0
+"""Seconds at most for one big offcut."""
 TIDYING = 0.96
 WRITING = 4e-5
 """Seconds that a part takes to be written out."""
@@ -36,6 +39,8 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     search = begin(seconds * SEARCH, clock)
     found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
     waiting = _Waiting(whole)
+    packing = gathered(whole, found.packing, search.share(0.5).capped(GATHERING))
+    found = replace(found, packing=packing)
     spots = sum(len(column.spots) for column, _ in found.packing.chosen)
     tidier = Tidier(whole, until(started + seconds * TIDYING - WRITING * spots, clock))
     layouts = tuple(_layouts(request, whole, tidier, waiting, tidier.drained(found.packing)))

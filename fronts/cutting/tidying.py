@@ -98,6 +98,11 @@ class Tidier:
         return sum(spot.lie.length * spot.lie.width for spot in chosen.spots)
 
 
+def largest_left(board: Board, chosen: Column) -> int:
+    """The lattice area of the largest piece left over."""
+    return tidiness(_tree(board, chosen.spots))[0]
+
+
 def tidiness(tree: Node) -> tuple[int, int]:
     """The largest piece left over, then fence settings (fewer is better); greater is tidier."""
     largest, fences, waiting = 0, set(), [tree]
