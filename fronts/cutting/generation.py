@@ -43,7 +43,7 @@ class Pricer(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Relaxed:
-    """`amounts` follow the columns; `settled` when more columns would improve or prove nothing."""
+    """`amounts` follow the columns; `settled` when no column would improve it."""
 
     value: float
     amounts: NDArray[np.float64]
@@ -113,11 +113,18 @@ class Generation:
         self._program.limit(most)
 
     def solve(
-        self, budget: Budget, rounds: int, enough: int | None = None, content: float = -np.inf
+        self,
+        budget: Budget,
+        rounds: int,
+        enough: int | None = None,
+        content: float = -np.inf,
+        *,
+        hasty: bool = False,
     ) -> Relaxed | None:
         """Add columns until none helps, or `rounds` are done.
 
-        It ends sooner where the bound reaches `enough`, or the value comes down to `content`.
+        It ends sooner where the bound reaches `enough`, the value comes down to `content`, or, if
+        `hasty`, where further columns would prove no more.
         """
         bound, answer, settled, weights = proof.NOTHING, None, False, []
         for _ in range(rounds):
@@ -136,8 +143,7 @@ class Generation:
                 bound = proof.best([bound, proof.weigh(total, priced.most, self._current())])
             if enough is not None and bound.cost >= enough:
                 break
-            if bound.cost >= ceil(answer.value - _NEAR):
-                settled = True
+            if hasty and bound.cost >= ceil(answer.value - _NEAR):
                 break
             settled = self.add(priced.columns) == 0
             if settled or budget.over:

@@ -133,7 +133,9 @@ class Search:
             return
         proof = Generation(self.lattice, pricer, [b.cost for b in self.lattice.boards])
         proof.add(self.pool.columns.values())
-        relaxed = proof.solve(budget, 400, enough=col.cost(self.best, self.lattice.boards))
+        relaxed = proof.solve(
+            budget, 400, enough=col.cost(self.best, self.lattice.boards), hasty=True
+        )
         self.pool.add(pricer.packed)
         if relaxed is not None:
             self.bound = best([self.bound, relaxed.bound])

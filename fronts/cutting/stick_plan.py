@@ -48,7 +48,8 @@ def plan_sticks(lattice: Lattice, budget: Budget) -> Found:
             break
         if root is None or not root.settled:
             pricer.hurried = False
-            root = generation.solve(budget.share(0.5), ROOT_ROUNDS) or root
+            again = generation.solve(budget.share(0.5), ROOT_ROUNDS, hasty=root is None)
+            root = again or root
             bound = bound if root is None else proof.best([bound, root.bound])
             pricer.hurried = True
         best = Dive(generation, finish, bound.cost, budget, skip).run(best)

@@ -10,10 +10,9 @@ from fronts.cutting import columns as col
 from fronts.cutting.budget import begin
 from fronts.cutting.gathering import gathered
 from fronts.cutting.lattice import lattice
-from fronts.cutting.plan import plan
-from fronts.cutting.sheet_plan import Search, plan_sheets
+from fronts.cutting.sheet_plan import plan_sheets
 from fronts.cutting.tidying import largest_left
-from fronts.cutting_file import plan_as_json, read_request
+from fronts.cutting_file import read_request
 
 SLABS = """
 55 1/16 x 23 7/8 x 1; 35 7/8 x 8 1/4 x 1; 35 7/8 x 8 1/8 x 2; 35 7/8 x 5 1/2 x 1; 34 x 7 1/2 x 1
@@ -58,9 +57,10 @@ def test_a_kitchens_slabs_leave_a_piece_worth_keeping() -> None:
     ]
     asked = request(rows, ("96", "48"), "in")
     whole = lattice(read_request(json.dumps(asked).encode()))
-    first = max(largest_left(whole.boards[0], c) for c, _ in Search(whole).best.chosen)
-    found = plan_as_json(plan(read_request(json.dumps(asked).encode()), 3, lambda: 0.0))
-    assert found["sheets_used"] == 2
-    assert found["proved"]
-    better = gathered(whole, Search(whole).best, begin(1, lambda: 0.0))
-    assert max(largest_left(whole.boards[0], c) for c, _ in better.chosen) > first
+    found = plan_sheets(whole, begin(1, lambda: 0.0)).packing
+    better = gathered(whole, found, begin(1, lambda: 0.0))
+    board = whole.boards[0]
+    assert col.cost(found, whole.boards) == col.cost(better, whole.boards) == 2
+    assert max(largest_left(board, c) for c, _ in better.chosen) > max(
+        largest_left(board, c) for c, _ in found.chosen
+    )
