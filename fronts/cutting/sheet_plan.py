@@ -154,7 +154,7 @@ class Search:
     def choose(self, budget: Budget) -> None:
         """The best whole choice from the pool."""
         if not self.done and not budget.over:
-            limits = IntegerLimits(budget.left, NODES)
+            limits = IntegerLimits(min(budget.left, budget.deadline.left), NODES)
             self.best = self.pool.cover(self.best, self.bound.cost, limits, self.weights)
 
     def dive(self, budget: Budget) -> None:

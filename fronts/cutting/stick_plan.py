@@ -56,6 +56,7 @@ def plan_sticks(lattice: Lattice, budget: Budget) -> Found:
         if turn % DIVES == DIVES - 1 and not done(best, bound, lattice):
             pool = Pool(lattice)
             pool.add(generation.columns)
-            limits = IntegerLimits(budget.share(0.7).left, NODES)
+            most = min(budget.left * 0.7, budget.deadline.left)
+            limits = IntegerLimits(most, NODES)
             best = pool.cover(best, bound.cost, limits, root.weights if root else ())
     return Found(best, bound)
