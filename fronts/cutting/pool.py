@@ -22,6 +22,8 @@ class Pool:
 
     def __init__(self, lattice: Lattice) -> None:
         self.lattice = lattice
+        self._tried = TRIED_OF_FEW if len(lattice.items) <= FEW else TRIED
+        self._settled = False
         self.columns: dict[tuple[int, tuple[tuple[int, int], ...]], Column] = {}
 
     def add(self, columns: Iterable[Column]) -> None:
@@ -58,16 +60,23 @@ class Pool:
         answer = solve_integer(costs, entries, rows, limits)
         work = effort.of_program(answer.steps, len(rows), len(columns))
         effort.spend(limits.seconds if answer.late else min(work, limits.seconds))
+        self._settled = not answer.late
         if answer.amounts is None:
             return best
         picked = [(c, round(n)) for c, n in zip(columns, answer.amounts, strict=True) if n > 0.5]
         found = col.packing(sorted(picked, key=lambda pair: -_area(pair[0])), lattice)
         return min(best, found, key=lambda p: col.rank(p, lattice))
 
+    def widen(self) -> bool:
+        """Try twice as many columns from now on; whether there is any use in that."""
+        if not self._settled or self._tried >= len(self.columns):
+            return False
+        self._tried *= 2
+        return True
+
     def _promising(self, weights: Sequence[int], must: Sequence[Column]) -> list[Column]:
         columns = list(self.columns.values())
-        tried = TRIED_OF_FEW if len(self.lattice.items) <= FEW else TRIED
-        if len(columns) > tried:
+        if len(columns) > self._tried:
             unit = WEIGHT if weights else max(b.length * b.width for b in self.lattice.boards)
             weights = weights or [item.area for item in self.lattice.items]
             boards, dearest = self.lattice.boards, max(b.cost for b in self.lattice.boards) or 1
@@ -76,7 +85,7 @@ class Pool:
                 carried = sum(weights[item] * n for item, n in column.yields)
                 return boards[column.board].cost / dearest - carried / unit
 
-            columns = sorted(columns, key=lack)[:tried]
+            columns = sorted(columns, key=lack)[: self._tried]
         known = {(c.board, c.yields) for c in columns}
         return columns + [
             self.columns.get((c.board, c.yields), c)

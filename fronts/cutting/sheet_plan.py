@@ -24,6 +24,7 @@ from fronts.solver import IntegerLimits
 
 EASE, SURE = 1.1, 0.7
 DIVES, DIVE_ROUNDS = 4, 6
+WIDENED = 4
 SHAKES, SHAKE = 60, 0.04
 PASSES = 4_000
 ROUNDS = 40
@@ -47,9 +48,9 @@ def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
         search.dive(budget.share(0.9))
         search.enrich(budget.share(0.3))
         search.choose(budget.share(0.4))
-        search.passes(budget.share(0.2))
-        search.strips(budget.share(0.2))
-        search.generate(budget.share(0.4))
+        search.passes(budget.share(0.05))
+        search.strips(budget.share(0.05))
+        search.generate(budget.share(0.2))
         if search.done or budget.over:
             break
     search.choose(budget)
@@ -153,9 +154,13 @@ class Search:
 
     def choose(self, budget: Budget) -> None:
         """The best whole choice from the pool."""
-        if not self.done and not budget.over:
+        for _ in range(WIDENED):
+            if self.done or budget.over:
+                break
             limits = IntegerLimits(min(budget.left, budget.deadline.left), NODES)
             self.best = self.pool.cover(self.best, self.bound.cost, limits, self.weights)
+            if not self.pool.widen():
+                break
 
     def dive(self, budget: Budget) -> None:
         """From the fractions of the linear program down to whole sheets."""
