@@ -155,7 +155,7 @@ class Joiner:
             sample = flat[:: -(-len(flat) // SAMPLE)]
             cut = max(1, most * len(sample) // len(flat))
             least = float(np.partition(sample, -cut)[-cut])
-        picked = np.flatnonzero((flat >= least) & (flat > -np.inf))
+        picked = np.flatnonzero((flat >= least) & (flat > -np.inf))[: 2 * most]  # ties may be many
         pair, half = picked % len(promises[0]), picked < len(promises[0])
         return start + pair // len(weight), pair % len(weight), half
 

@@ -23,9 +23,13 @@ from fronts.cutting.weighing import quick_bound
 from fronts.solver import IntegerLimits
 
 EASE, SURE = 1.1, 0.7
+"""How a descent goes (see `Dive`); measured on made kitchens within 2 s."""
 DIVES, DIVE_ROUNDS = 4, 6
+"""Descents before anything else is tried again, and rounds of pricing at each step of one."""
 WIDENED = 4
+"""How often the whole choice may try more sheets in a row."""
 SHAKES, SHAKE = 60, 0.04
+"""How often prices are shaken, and by how much, for sheets that are nearly the best."""
 PASSES = 4_000
 ROUNDS = 40
 NODES = 20_000

@@ -16,6 +16,7 @@ NARROW, WIDE = 140, 560
 HURRIED, LOW = 8_000, 60
 """In a hurry: rectangles kept times parts left, and the least kept."""
 NEAR, MOST_NEAR = 0.7, 200
+"""The share of its worth from which a sheet is nearly as good, and how many of those."""
 MANY = 20
 """Parts on a sheet from which strips are worth trying too."""
 MOST = 40
