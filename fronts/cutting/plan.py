@@ -39,7 +39,7 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     search = begin(seconds * SEARCH, clock)
     found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
     waiting = _Waiting(whole)
-    packing = gathered(whole, found.packing, search.share(0.5).capped(GATHERING))
+    packing = gathered(whole, found.packing, search.share(0.3).capped(GATHERING))
     found = replace(found, packing=packing)
     spots = sum(len(column.spots) for column, _ in found.packing.chosen)
     tidier = Tidier(whole, until(started + seconds * TIDYING - WRITING * spots, clock))
