@@ -28,7 +28,7 @@ SEARCH = 0.9
 GATHERING = 1.0
 """Seconds at most for one big offcut."""
 TIDYING = 0.96
-WRITING = 4e-5
+WRITING = 5e-5
 """Seconds that a part takes to be written out."""
 
 
@@ -36,13 +36,13 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     """The best plan found within `seconds`; every unit must fit some stock (see `misfits`)."""
     started = clock()
     whole = lattice(request)
-    search = begin(seconds * SEARCH, clock)
+    writing = min(WRITING * sum(item.demand for item in whole.items), seconds / 2)
+    search = begin(seconds * SEARCH - writing, clock)
     found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
     waiting = _Waiting(whole)
     packing = gathered(whole, found.packing, search.share(0.3).capped(GATHERING))
     found = replace(found, packing=packing)
-    spots = sum(len(column.spots) for column, _ in found.packing.chosen)
-    tidier = Tidier(whole, until(started + seconds * TIDYING - WRITING * spots, clock))
+    tidier = Tidier(whole, until(started + seconds * TIDYING - writing, clock))
     layouts = tuple(_layouts(request, whole, tidier, waiting, tidier.drained(found.packing)))
     used = sum(shown.count for shown in layouts)
     priced = any(stock.price is not None for stock in request.stock)
