@@ -41,6 +41,11 @@ class Budget:
         return remaining if self.deadline.left > 0 else 0.0
 
     @property
+    def seconds(self) -> float:
+        """The work that remains as seconds, no more of them than the clock has."""
+        return min(self.left, self.deadline.left)
+
+    @property
     def over(self) -> bool:
         """Whether it is time to stop."""
         return self.left <= 0

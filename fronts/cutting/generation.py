@@ -6,7 +6,7 @@ floats are off.
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import ceil
 from typing import Protocol
 
@@ -55,13 +55,14 @@ class Relaxed:
 class Generation:
     """The linear program over the columns known so far, for any part of the demand."""
 
-    def __init__(self, lattice: Lattice, pricer: Pricer, costs: Sequence[int]) -> None:
-        self.lattice, self.pricer, self.costs = lattice, pricer, list(costs)
+    def __init__(self, lattice: Lattice, pricer: Pricer) -> None:
+        self.lattice, self.pricer = lattice, pricer
+        self.costs = [board.cost for board in lattice.boards]
         self.boards, self.items = lattice.boards, lattice.items
         self.columns: list[Column] = []
         self.known: set[tuple[int, tuple[tuple[int, int], ...]]] = set()
         self._limited = [b for b, board in enumerate(self.boards) if board.limit is not None]
-        self._dearest = max(max(costs), 1)
+        self._dearest = max(*self.costs, 1)
         rows = [(float(i.demand), np.inf) for i in self.items]
         rows += [(-np.inf, float(self.boards[b].limit or 0)) for b in self._limited]
         self._program = LinearProgram([r[0] for r in rows], [r[1] for r in rows])
@@ -157,8 +158,8 @@ class Generation:
 
     def _current(self) -> list[Board]:
         return [
-            Board(b.length, b.width, limit, cost)
-            for b, limit, cost in zip(self.boards, self._open, self.costs, strict=True)
+            replace(board, limit=limit)
+            for board, limit in zip(self.boards, self._open, strict=True)
         ]
 
     def _weights(self, answer: Answer) -> list[int]:

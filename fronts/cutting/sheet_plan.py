@@ -1,6 +1,7 @@
 """The fewest sheets: quick plans feed a pool of layouts, the solver's prices ask for better."""
 
 from collections.abc import Iterator
+from functools import cached_property
 from itertools import count, cycle, product
 from random import Random
 
@@ -112,9 +113,8 @@ class Search:
         """Let the solver's prices ask for better sheets."""
         if self.done or budget.over:
             return
-        costs = [b.cost for b in self.lattice.boards]
         if self.generation is None:
-            self.generation = Generation(self.lattice, self.pricer, costs)
+            self.generation = Generation(self.lattice, self.pricer)
         self.generation.add(self.pool.columns.values())
         self.pricer.hurried = False
         relaxed = self.generation.solve(budget, 200)
@@ -136,7 +136,7 @@ class Search:
         pricer = Guillotine(self.lattice)
         if not pricer.usable:
             return
-        proof = Generation(self.lattice, pricer, [b.cost for b in self.lattice.boards])
+        proof = Generation(self.lattice, pricer)
         proof.add(self.pool.columns.values())
         relaxed = proof.solve(
             budget, 400, enough=col.cost(self.best, self.lattice.boards), hasty=True
@@ -161,7 +161,7 @@ class Search:
         for _ in range(WIDENED):
             if self.done or budget.over:
                 break
-            limits = IntegerLimits(min(budget.left, budget.deadline.left), NODES)
+            limits = IntegerLimits(budget.seconds, NODES)
             self.best = self.pool.cover(self.best, self.bound.cost, limits, self.weights)
             if not self.pool.widen():
                 break
@@ -192,12 +192,8 @@ class Search:
 
     def _finish(self, left: list[int], open_boards: list[int | None]) -> list[tuple[Column, int]]:
         """What is left, in the quickest ways; the best of them."""
-        areas = shares(self.lattice)
-        order = sorted(range(len(left)), key=lambda i: -areas[i])
+        areas, fillers = self._finishers
         tries: list[tuple[int, int, int, list[tuple[Column, int]]]] = []
-        fillers = [corner_filler(self.lattice, order, Manner("first", "big"))]
-        if self.pricer.small:
-            fillers += [self._strip_filler(areas, across) for across in (0, 1)]
         for filler in fillers:
             rest, boards = list(left), list(open_boards)
             found = sheet_by_sheet(self.lattice, filler, rest, boards, self._until)
@@ -205,6 +201,16 @@ class Search:
             cost = sum(self.lattice.boards[c.board].cost * n for c, n in found)
             tries.append((lacking, cost, len(tries), found))
         return min(tries)[3]
+
+    @cached_property
+    def _finishers(self) -> tuple[list[int], list[Filler]]:
+        """The parts' shares of area, and the quickest ways to lay them, the largest first."""
+        areas = shares(self.lattice)
+        order = sorted(range(len(areas)), key=lambda i: -areas[i])
+        fillers = [corner_filler(self.lattice, order, Manner("first", "big"))]
+        if self.pricer.small:
+            fillers += [self._strip_filler(areas, across) for across in (0, 1)]
+        return areas, fillers
 
     def _strip_filler(self, weights: list[int], across: int) -> Filler:
         order = sorted(range(len(weights)), key=lambda i: -weights[i])

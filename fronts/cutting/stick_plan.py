@@ -37,7 +37,7 @@ def plan_sticks(lattice: Lattice, budget: Budget) -> Found:
     if done(best, bound, lattice):
         return Found(best, bound)
     pricer = StickPricer(lattice)
-    generation = Generation(lattice, pricer, [b.cost for b in lattice.boards])
+    generation = Generation(lattice, pricer)
     sizes = [next(lies[0] for lies in i.lies if lies).length for i in lattice.items]
     order = sorted(range(len(sizes)), key=lambda i: -sizes[i])
     generation.exchange(pairwise(order))
@@ -56,7 +56,6 @@ def plan_sticks(lattice: Lattice, budget: Budget) -> Found:
         if turn % DIVES == DIVES - 1 and not done(best, bound, lattice):
             pool = Pool(lattice)
             pool.add(generation.columns)
-            most = min(budget.left * 0.7, budget.deadline.left)
-            limits = IntegerLimits(most, NODES)
+            limits = IntegerLimits(budget.share(0.7).seconds, NODES)
             best = pool.cover(best, bound.cost, limits, root.weights if root else ())
     return Found(best, bound)

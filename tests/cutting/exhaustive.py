@@ -6,6 +6,7 @@ its own: nothing here is shared with the planner. Small whole sizes without kerf
 
 from functools import lru_cache
 from itertools import combinations
+from typing import Any
 
 Size = tuple[int, int]
 
@@ -42,6 +43,17 @@ def least(boards: list[tuple[int, int, int]], parts: list[tuple[int, int, bool]]
     """The least number of boards (length, width, how many), or None where they cannot do."""
     kinds = [(length, width) for length, width, _ in boards]
     return _least(kinds, tuple(count for *_, count in boards), tuple(parts))
+
+
+def least_sheets(request: dict[str, Any]) -> int | None:
+    """The least number of sheets for a parts file without kerf or trim, on stock with grain."""
+    boards = [(int(s["length"]), int(s["width"]), s["count"]) for s in request["stock"]]
+    parts = []
+    for row in request["parts"]:
+        size = int(row["length"]), int(row["width"])
+        lying = size[::-1] if row["grain"] == "width" else size
+        parts.append((*lying, row["grain"] is None))
+    return least(boards, parts)
 
 
 def _least(

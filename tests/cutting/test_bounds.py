@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from fronts.cutting.plan import plan
 from fronts.cutting_file import plan_as_json, read_request
-from tests.cutting.exhaustive import least
+from tests.cutting.exhaustive import least, least_sheets
 from tests.cutting.replay import replay
 
 SIDE = st.integers(1, 8)
@@ -37,13 +37,7 @@ def small_sheets(draw: st.DrawFn) -> dict[str, Any]:
 @given(small_sheets())
 def test_sheets_against_trying_everything(request: dict[str, Any]) -> None:
     """Sheets with limited stock, several sizes, grain and turning: bound <= least <= plan."""
-    boards = [(int(s["length"]), int(s["width"]), s["count"]) for s in request["stock"]]
-    parts = []
-    for row in request["parts"]:
-        size = int(row["length"]), int(row["width"])
-        lying = size[::-1] if row["grain"] == "width" else size
-        parts.append((*lying, row["grain"] is None))
-    _check(request, least(boards, parts))
+    _check(request, least_sheets(request))
 
 
 @settings(max_examples=100, deadline=None)

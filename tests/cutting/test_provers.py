@@ -18,13 +18,13 @@ from fronts.cutting.scales import scaled_bound
 from fronts.cutting.tree import Spot
 from fronts.cutting.weighing import area_bound, stretched_bound
 from fronts.cutting_file import read_request
-from tests.cutting.exhaustive import least
+from tests.cutting.exhaustive import least_sheets
 from tests.cutting.test_bounds import small_sheets
 
 
 def priced(whole: Lattice, pricer: Any) -> Bound:
     """The bound of column generation from nothing but single parts."""
-    generation = Generation(whole, pricer, [board.cost for board in whole.boards])
+    generation = Generation(whole, pricer)
     for item, kind in enumerate(whole.items):
         for board, lies in enumerate(kind.lies):
             if lies:
@@ -61,13 +61,7 @@ def test_no_prover_goes_over_the_least(prove: Callable[[Lattice], Bound]) -> Non
     @settings(max_examples=120, deadline=None)
     @given(small_sheets())
     def check(request: dict[str, Any]) -> None:
-        boards = [(int(s["length"]), int(s["width"]), s["count"]) for s in request["stock"]]
-        parts = []
-        for row in request["parts"]:
-            size = int(row["length"]), int(row["width"])
-            lying = size[::-1] if row["grain"] == "width" else size
-            parts.append((*lying, row["grain"] is None))
-        true_least = least(boards, parts)
+        true_least = least_sheets(request)
         found = prove(lattice(read_request(json.dumps(request).encode())))
         assert found.cost <= (inf if true_least is None else true_least)
         assert true_least is None or not found.impossible
