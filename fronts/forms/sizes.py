@@ -8,7 +8,7 @@ from typing import Any
 from django import forms
 from django.core.exceptions import ValidationError
 
-from fronts.fields import LengthField
+from fronts.facts import LengthField
 from fronts.jobfile.stock import MOST_LENGTHS
 from fronts.rules.lengths import Mm, write
 

@@ -5,7 +5,7 @@ from typing import Any
 from django import forms
 from django.core.exceptions import ValidationError
 
-from fronts.fields import LengthField
+from fronts.facts import LengthField
 from fronts.rules.kitchen import SIDES
 from shopjobs.forms.house import HouseForm
 from shopjobs.words import one_line

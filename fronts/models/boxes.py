@@ -3,7 +3,7 @@
 from django.core.exceptions import ValidationError
 from django.db import models
 
-from fronts.fields import MmField
+from fronts.facts import MmField
 from fronts.models.openings import BOXED, Opening
 from fronts.models.standard import choices_of
 from fronts.rules.kitchen import SlideKind

@@ -4,7 +4,7 @@ from typing import get_args
 
 from django.db import models
 
-from fronts.fields import LabelField, MmField
+from fronts.facts import LabelField, MmField
 from fronts.models.standard import StandardFields, choices_of
 from fronts.rules.kitchen import CabinetBuild, Kind
 

@@ -3,7 +3,7 @@
 from django.core.exceptions import ValidationError
 from django.db import models
 
-from fronts.fields import LabelField, MmField, WordsField
+from fronts.facts import LabelField, MmField, WordsField
 from fronts.models.standard import choices_of
 from fronts.rules.kitchen import CHOOSE, FrontBuild
 from fronts.rules.lengths import Mm

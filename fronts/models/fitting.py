@@ -2,7 +2,7 @@
 
 from django.db import models
 
-from fronts.fields import MmField, WordsField
+from fronts.facts import MmField, WordsField
 
 
 class FitRecord(models.Model):

@@ -3,7 +3,7 @@
 from django.core.exceptions import ValidationError
 from django.db import models
 
-from fronts.fields import LabelField, MmField, MmListField, WordsField
+from fronts.facts import LabelField, MmField, MmListField, WordsField
 from fronts.models.cabinets import Cabinet
 from fronts.models.doors import DoorOnHand
 from fronts.models.standard import StandardFields, choices_of

@@ -2,7 +2,7 @@
 
 from django.db import models
 
-from fronts.fields import WordsField
+from fronts.facts import WordsField
 
 
 class OrderCheck(models.Model):

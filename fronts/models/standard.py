@@ -5,7 +5,7 @@ from typing import Any, get_args
 from django.core.exceptions import ValidationError
 from django.db import models
 
-from fronts.fields import MmField, WordsField
+from fronts.facts import MmField, WordsField
 from fronts.rules.kitchen import Mount
 
 GROUPS: dict[str, tuple[str, ...]] = {

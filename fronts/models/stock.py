@@ -4,7 +4,7 @@ from django.core.exceptions import ValidationError
 from django.db import models
 from django.db.models import Q
 
-from fronts.fields import MmField, MmListField, WordsField
+from fronts.facts import MmField, MmListField, WordsField
 from fronts.rules.kitchen import Stock as StockFacts
 from fronts.rules.practice import NUMBERS
 from fronts.rules.screws import thread_diameter

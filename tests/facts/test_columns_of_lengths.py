@@ -9,7 +9,7 @@ from django.db import transaction
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from fronts.fields import LabelField, LengthField, MmField, MmListField, WordsField
+from fronts.facts import LabelField, LengthField, MmField, MmListField, WordsField
 from fronts.models import Cabinet, Opening
 from fronts.rules.lengths import INCH
 from shopjobs.models import Job

@@ -1,9 +1,9 @@
 """Model and form fields: lengths exact in Python and in the database, and short texts."""
 
-from fronts.fields.exactness import DIGITS, PLACES, checked, fraction_of
-from fronts.fields.lengths import MmField, MmListField
-from fronts.fields.typing_in import LengthField
-from fronts.fields.words import LabelField, WordsField
+from fronts.facts.exactness import DIGITS, PLACES, checked, fraction_of
+from fronts.facts.length_form_field import LengthField
+from fronts.facts.lengths import MmField, MmListField
+from fronts.facts.words import LabelField, WordsField
 
 __all__ = [
     "DIGITS", "PLACES", "LabelField", "LengthField", "MmField", "MmListField", "WordsField",

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from fronts.fields.typed import GT, ST, CharFieldOf
+from fronts.facts.typed import GT, ST, CharFieldOf
 from shopjobs.words import one_line, trimmed
 
 

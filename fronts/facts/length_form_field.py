@@ -6,7 +6,7 @@ from typing import Any
 from django import forms
 from django.core.exceptions import ValidationError
 
-from fronts.fields.exactness import PLACES
+from fronts.facts.exactness import PLACES
 from fronts.rules.lengths import LengthError, Mm, as_decimal, read, write
 
 

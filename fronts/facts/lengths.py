@@ -11,9 +11,9 @@ from django.db.backends.base.base import BaseDatabaseWrapper
 from django.db.models.expressions import Expression
 from django.utils.functional import cached_property
 
-from fronts.fields.exactness import DIGITS, PLACES, checked, fraction_of
-from fronts.fields.typed import GT, ST, DecimalFieldOf, TextFieldOf
-from fronts.fields.typing_in import LengthField
+from fronts.facts.exactness import DIGITS, PLACES, checked, fraction_of
+from fronts.facts.length_form_field import LengthField
+from fronts.facts.typed import GT, ST, DecimalFieldOf, TextFieldOf
 from fronts.rules.lengths import as_decimal, exact
 
 
