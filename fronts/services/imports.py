@@ -107,7 +107,7 @@ def spelled_out(standard: Standard, shop: Standard) -> Standard:
 
 
 def _import_stock(kitchen: Kitchen, job: Job) -> None:
-    if kitchen.stock == stock_in_force(job.shop_id, None):
+    if kitchen.stock == stock_in_force(job.shop):
         return
     row = stock_row(kitchen.stock)
     row.shop, row.job = job.shop, job
@@ -117,7 +117,7 @@ def _import_stock(kitchen: Kitchen, job: Job) -> None:
 
 def _import_practice(practice: Practice, job: Job, by: Person | None, at: datetime) -> None:
     shop_level = models.ShopStandard.objects.filter(shop=job.shop).first()
-    held = practice_in_force(job.shop_id, None, shop_level)
+    held = practice_in_force(job.shop, shop_level)
     names = [each.name for each in NUMBERS]
     values = {name: getattr(practice, name) for name in names}
     changed = {name: value for name, value in values.items() if value != getattr(held, name)}

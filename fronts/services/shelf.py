@@ -63,7 +63,7 @@ def practice_set(
         for name, value in values.items()
         if value is not None
     )
-    in_force = practice_in_force(shop.pk, None if job is None else job.pk)
+    in_force = practice_in_force(owner)
     if in_force.humidity_low > in_force.humidity_high:
         raise ValidationError({"humidity_high": "enter at least the driest month's"})
     _tell(owner, "own numbers", by, at)
@@ -78,7 +78,7 @@ def _stock_of(owner: Shop | Job) -> Stock:
     stock = Stock.objects.filter(shop=shop, job=job).first()
     if stock is not None:
         return stock
-    held = stock_in_force(shop.pk, None)
+    held = stock_in_force(shop)
     return Stock(
         shop=shop,
         job=job,

@@ -25,8 +25,8 @@ def kitchen_of(job: Job) -> Kitchen:
         standard=merge(standard_of(job_level), standard_of(shop_level)),
         cabinets=cabinets_of(job, {door.pk: door.label for door in doors}),
         doors_on_hand=doors_of(job, doors),
-        stock=stock_in_force(job.shop_id, job.pk),
-        practice=practice_in_force(job.shop_id, job.pk, shop_level, job_level),
+        stock=stock_in_force(job),
+        practice=practice_in_force(job, shop_level, job_level),
     )
 
 

@@ -13,11 +13,12 @@ from fronts.rules.kitchen import Stock
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import PRACTICE, Practice
 from fronts.rules.standards import COMMON_STOCK
+from shopjobs.models import Job, Shop
 
 
-def stock_in_force(shop_id: int | None, job_id: int | None) -> Stock:
-    """The job's own stock, else the shop's, else what is commonly kept."""
-    rows = models.Stock.objects.filter(Q(job=job_id) | Q(shop=shop_id, job=None))
+def stock_in_force(owner: Shop | Job) -> Stock:
+    """The job's own stock, else its shop's, else what is commonly kept."""
+    rows = models.Stock.objects.filter(_rows_of(owner))
     row = rows.order_by(F("job").asc(nulls_last=True)).first()
     if row is None:
         return COMMON_STOCK
@@ -30,11 +31,9 @@ def stock_in_force(shop_id: int | None, job_id: int | None) -> Stock:
     )
 
 
-def practice_in_force(
-    shop_id: int | None, job_id: int | None, *levels: SharedStandard | None
-) -> Practice:
+def practice_in_force(owner: Shop | Job, *levels: SharedStandard | None) -> Practice:
     """The shop's numbers and tables, with the job's own over them."""
-    numbers = models.ShopNumber.objects.filter(Q(job=job_id) | Q(shop=shop_id, job=None))
+    numbers = models.ShopNumber.objects.filter(_rows_of(owner))
     changed: dict[str, Any] = {
         row.name: Fraction(row.value) for row in numbers.order_by(F("job").asc(nulls_first=True))
     }
@@ -56,6 +55,16 @@ def tables_of(level: SharedStandard | None) -> dict[str, Any]:
     if level.slide_classes is not None:
         found["slide_classes"] = tuple(Fraction(each) for each in level.slide_classes)
     return found
+
+
+def _rows_of(owner: Shop | Job) -> Q:
+    """The shop's own rows, and the job's where a job asks.
+
+    A row without a job is its shop's: it is never asked for without naming that shop.
+    """
+    if isinstance(owner, Shop):
+        return Q(shop=owner, job=None)
+    return Q(job=owner) | Q(shop=owner.shop_id, job=None)
 
 
 def _without_blanks(lengths: Iterable[Mm | None]) -> tuple[Mm, ...]:

@@ -82,7 +82,7 @@ def _standard(
 def job_stock(request: SignedInRequest, job: Job) -> HttpResponse:
     """What this job takes from the shelf, where that is not what the shop keeps."""
     own = Stock.objects.filter(job=job).first()
-    held = stock_in_force(job.shop_id, job.pk)
+    held = stock_in_force(job)
     form = StockForm(posted(request), unit=job.unit, stock=held, auto_id="job-stock-%s")
     row = own or Stock(shop=job.shop, job=job)
     form.initial["version"] = version_of(row)

@@ -108,20 +108,20 @@ def _standard(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: F
 
 
 def _stock(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
-    held = stock_in_force(request.shop.pk, None)
+    held = stock_in_force(request.shop)
     data = request.POST if posted else None
     return StockForm(data, unit=request.shop.unit, stock=held, auto_id="stock-%s")
 
 
 def _numbers(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
-    held = practice_in_force(request.shop.pk, None)
+    held = practice_in_force(request.shop)
     data = request.POST if posted else None
     return NumbersForm(data, unit=request.shop.unit, held=held, auto_id="numbers-%s")
 
 
 def _tables(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
     shop: Shop = request.shop
-    held = practice_in_force(shop.pk, None, shared_level_of(shop))
+    held = practice_in_force(shop, shared_level_of(shop))
     data = request.POST if posted else None
     return TablesForm(data, unit=shop.unit, held=held, auto_id="tables-%s")
 

@@ -174,7 +174,7 @@ def test_numbers_in_the_shops_units_come_back_as_typed(owner: Person, desk: Clie
     assert post_own(desk, "numbers", typed).status_code == 302
 
     assert owner.shop is not None
-    held = practice_in_force(owner.shop.pk, None)
+    held = practice_in_force(owner.shop)
     # 1 lb/ft² is 4.88243 kg/m² (NIST SP 811, appendix B.8)
     assert abs(held.drawer_load - 20 * Fraction("4.88243e-6")) < Fraction(1, 10**9)
     assert (round(held.site_celsius, 2), held.solid_panels) == (Fraction("21.11"), Fraction(1))
@@ -188,7 +188,7 @@ def test_a_number_is_set_and_let_go(owner: Person, desk: Client) -> None:
     post_own(desk, "numbers", {"wide_drawer": "27", "spares": "7.5"})
 
     assert owner.shop is not None
-    held = practice_in_force(owner.shop.pk, None)
+    held = practice_in_force(owner.shop)
     assert (held.wide_drawer, held.spares) == (inches(27), Fraction("7.5"))
     post_own(desk, "numbers", {})
     assert not ShopNumber.objects.exists()
@@ -225,7 +225,8 @@ def test_tables_are_typed_row_by_row(owner: Person, desk: Client) -> None:
 
     assert post_own(desk, "tables", typed).status_code == 302
 
-    held = practice_in_force(owner.shop_id, None, ShopStandard.objects.get())
+    assert owner.shop is not None
+    held = practice_in_force(owner.shop, ShopStandard.objects.get())
     assert held.hinges_by_height == ((inches(36), 2), (inches(72), 3))
     assert held.frame_material == PRACTICE.frame_material
     page = desk.get("/shop/standard/").text

@@ -1,0 +1,60 @@
+"""A shop that does everything its own way: a value of its own in all that a shop can say."""
+
+from fractions import Fraction
+from typing import Any
+
+from fronts.rules.lengths import INCH, Mm
+from fronts.rules.practice import NUMBERS, PRACTICE
+from fronts.rules.standards import COMMON_STOCK, DEFAULTS
+from fronts.services.shelf import practice_set, stock_set
+from fronts.services.standards import standard_set, tables_set
+from shopjobs.models import Shop
+from tests.factories import NOW
+
+SIDES = ("left", "right", "top", "bottom")
+
+
+def own_ways(shop: Shop, part: Fraction) -> None:
+    """Let the shop say everything: `part` of what is usual, so that two parts never agree."""
+    standard_set(
+        owner=shop, at=NOW, mount="inset", **_sides("overlay", part), **_sides("inset", part),
+        gap_between=_of(DEFAULTS.gap_between, part), least_gap=_of(DEFAULTS.least_gap, part),
+        front_thickness=_of(DEFAULTS.front_thickness, part),
+        trim_limit=_of(DEFAULTS.trim_limit, part), least_stile=_of(DEFAULTS.least_stile, part),
+        skin=_of(DEFAULTS.skin, part), bite=_of(DEFAULTS.bite, part),
+        hinge_end=_of(DEFAULTS.hinge_end, part),
+    )  # fmt: skip
+    stock_set(
+        owner=shop,
+        at=NOW,
+        screw_lengths=[_of(each, part) for each in COMMON_STOCK.screw_lengths],
+        knob_screw_lengths=[_of(each, part) for each in COMMON_STOCK.knob_screw_lengths],
+        slide_lengths=[_of(each, part) for each in COMMON_STOCK.slide_lengths],
+        knob_thread=f"M{part.denominator}",
+        knob_thread_depth=_of(COMMON_STOCK.knob_thread_depth, part),
+    )
+    practice_set(owner=shop, at=NOW, values=own_numbers(part))
+    tables_set(
+        owner=shop,
+        at=NOW,
+        hinges_by_height=[(_of(most, part), count) for most, count in PRACTICE.hinges_by_height],
+        hinges_by_weight=[(100 * part, 3)],
+        slide_classes=[100 * part],
+        material=f"{part.denominator} mm board",
+        frame_material=f"{part.denominator} mm oak",
+    )
+
+
+def own_numbers(part: Fraction) -> dict[str, Fraction | None]:
+    """Every number of the shop's, `part` of the usual one; `part` itself where that is none."""
+    usual = {each.name: getattr(PRACTICE, each.name) for each in NUMBERS}
+    del usual["drawer_load"]  # 15 lb/ft² is no finite decimal of kg/mm²: no job can say it.
+    return {name: round(value * part, 9) or part for name, value in usual.items()}
+
+
+def _of(usual: Mm | None, part: Fraction) -> Mm:
+    return (INCH if usual is None else usual) * part
+
+
+def _sides(name: str, part: Fraction) -> dict[str, Any]:
+    return {f"{name}_{side}": INCH * part for side in SIDES}
