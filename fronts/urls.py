@@ -1,9 +1,14 @@
-"""Addresses of a job's kitchen: measuring it, and the work that follows."""
+"""Addresses of a job's kitchen, page by page, and of the shop's habits."""
 
 from django.urls import URLPattern, URLResolver, include, path
 
 app_name = "fronts"
 urlpatterns: list[URLPattern | URLResolver] = [
-    path("", include("fronts.views.measure_urls")),
-    path("", include("fronts.views.work_urls")),
+    path("", include("fronts.pages.measure.urls")),
+    path("", include("fronts.pages.cut.urls")),
+    path("", include("fronts.pages.order.urls")),
+    path("", include("fronts.pages.fit.urls")),
+    path("", include("fronts.pages.sheets.urls")),
+    path("", include("fronts.pages.job_file.urls")),
+    path("", include("fronts.pages.standard.urls")),
 ]

@@ -25,7 +25,7 @@ from shopjobs.models import Job, Person, Shop
 from tests.factories import NOW, CabinetFactory, JobFactory, ShopFactory
 from tests.kitchen_files import SAMPLES
 from tests.own_ways import own_numbers, own_ways
-from tests.views.kitchens import furnish, typed_in
+from tests.pages.kitchens import furnish, typed_in
 
 SignIn = Callable[[Person], Client]
 OURS, THEIRS = Fraction(9, 10), Fraction(3, 5)

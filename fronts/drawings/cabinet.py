@@ -6,11 +6,11 @@ from fractions import Fraction
 from functools import partial
 from itertools import pairwise
 
-from fronts.drawings.crossing import Area
 from fronts.drawings.dimension import Axis, Chain, Piece, dimension_chain, small_gap
 from fronts.drawings.drawing import PAPER, Drawing, Ink
 from fronts.drawings.front_marks import Letters, draw_front, draw_hand, front_area, name_front
 from fronts.drawings.gaps import draw_gaps, gaps_between
+from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening

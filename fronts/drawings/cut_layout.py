@@ -4,9 +4,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from fronts.cutting.model import Cut, Layout, Offcut, Placed
-from fronts.drawings.crossing import Area
 from fronts.drawings.dimension import Chain, Piece, dimension_chain
 from fronts.drawings.drawing import SCREEN, Drawing, Ink
+from fronts.drawings.geometry import Area
 from fronts.drawings.lettering import line_height, shortened, text_width
 from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px

@@ -10,8 +10,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
-from fronts.drawings.crossing import Area
 from fronts.drawings.drawing import Anchor, Drawing, text_area
+from fronts.drawings.geometry import Area
 from fronts.drawings.lettering import line_height, text_width
 from fronts.drawings.svg import Px
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from functools import cache
 from typing import Literal, TypeAlias
 
-from fronts.drawings.crossing import Area, left_open
+from fronts.drawings.geometry import Area, left_open
 from fronts.drawings.lettering import line_height, text_width
 from fronts.drawings.svg import Px, element, number, words, written
 

@@ -10,9 +10,9 @@ from fractions import Fraction
 from functools import partial
 from itertools import combinations, pairwise
 
-from fronts.drawings.crossing import Area
 from fronts.drawings.dimension import Axis, Chain, Piece, Towards, dimension_chain
 from fronts.drawings.drawing import PAPER, Anchor, Drawing, Ink, text_area
+from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
 from fronts.rules.kitchen import Point

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from fronts.drawings.crossing import Area
 from fronts.drawings.drawing import Drawing, text_area
+from fronts.drawings.geometry import Area
 from fronts.drawings.lettering import line_height, shortened
 from fronts.drawings.scale import Scale
 from fronts.drawings.svg import Px

@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from fronts.drawings.crossing import Area
 from fronts.drawings.dimension import Axis, small_gap
 from fronts.drawings.drawing import Drawing
 from fronts.drawings.front_marks import front_area
+from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale
 from fronts.drawings.svg import Px
 from fronts.rules.lengths import Mm, show

@@ -5,9 +5,9 @@ Both views are to one scale; a long block is broken off in between and its figur
 
 from dataclasses import dataclass
 
-from fronts.drawings.crossing import Area
 from fronts.drawings.dimension import Chain, Piece, dimension_chain
 from fronts.drawings.drawing import PAPER, Drawing, Ink, text_area
+from fronts.drawings.geometry import Area
 from fronts.drawings.lettering import text_width
 from fronts.drawings.svg import Px
 from fronts.rules.lengths import Mm, show

@@ -4,8 +4,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from fronts.drawings.crossing import Area
 from fronts.drawings.drawing import EDGE, Drawing
+from fronts.drawings.geometry import Area
 from fronts.drawings.svg import Px
 from fronts.rules.lengths import Mm
 

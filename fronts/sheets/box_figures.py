@@ -8,7 +8,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import show
 from fronts.rules.results import Fitting, Front
 from fronts.sheets.figures import Line, knob_lines
-from fronts.sheets.imprint import size
+from fronts.sheets.sheet_page import size
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from fronts.rules.results import Schedule
 from fronts.sheets import cautions
 from fronts.sheets.cutting_words import MaterialShown
-from fronts.sheets.imprint import Imprint, findings_of, page
+from fronts.sheets.sheet_page import Imprint, findings_of, page
 
 
 def content(

@@ -8,7 +8,7 @@ from functools import partial
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
 from fronts.sheets import fitting, front_schedule, hardware, jigs
-from fronts.sheets.imprint import Imprint
+from fronts.sheets.sheet_page import Imprint
 
 _LONGEST_NAME = 60
 _UNSAFE = re.compile(r"[^A-Za-z0-9_]+")

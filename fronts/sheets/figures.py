@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fronts.rules.kitchen import Kitchen, Point
 from fronts.rules.lengths import show
 from fronts.rules.results import Fitting, Front
-from fronts.sheets.imprint import size
+from fronts.sheets.sheet_page import size
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,11 +6,11 @@ from dataclasses import dataclass
 from fronts.rules.kitchen import SIDES, Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Finding, Front, Schedule
-from fronts.sheets import cautions, page_room
+from fronts.sheets import cautions, page_height
+from fronts.sheets.comparison_table import Boxes, SideBySide, boxes_of, doors_of
 from fronts.sheets.fitting_drawings import Block, Layout, lay_out
-from fronts.sheets.imprint import Imprint, findings_of, page, size
 from fronts.sheets.planned_gaps import Planned, planned_gap
-from fronts.sheets.side_by_side import Boxes, SideBySide, boxes_of, doors_of
+from fronts.sheets.sheet_page import Imprint, findings_of, page, size
 from fronts.sheets.steps import Work, work_for
 
 
@@ -88,11 +88,11 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
     doors = doors_of(fronts, kitchen)
     works = work_for(fronts, fittings, kitchen)
     care = cautions.at_cabinet(cabinet, fronts, list(fittings.values()))
-    height = page_room.left_over(
-        page_room.rows_height([(each.made_from, "".join(each.laps)) for each in rows]),
-        page_room.findings_height(findings.stops, findings.others),
+    height = page_height.left_over(
+        page_height.rows_height([(each.made_from, "".join(each.laps)) for each in rows]),
+        page_height.findings_height(findings.stops, findings.others),
     )
-    below = page_room.below_height(len(fittings), doors, works, care, len(rows))
+    below = page_height.below_height(len(fittings), doors, works, care, len(rows))
     layout = Layout(schedule, kitchen, cabinet, fronts, fittings, height, below)
     return CabinetPage(
         label=cabinet.label,

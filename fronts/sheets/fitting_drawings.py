@@ -14,7 +14,7 @@ from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Fitting, Front, Jig, Schedule
 from fronts.sheets.box_figures import box_figures
 from fronts.sheets.figures import Line
-from fronts.sheets.page_room import HEADING, PAGE
+from fronts.sheets.page_height import HEADING, PAGE
 
 _WIDTHS: dict[int, tuple[Px, Px]] = {
     1: (520_00, 520_00),

@@ -14,7 +14,7 @@ from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Part, Schedule
 from fronts.sheets import cautions
 from fronts.sheets.fitting import made_from, what
-from fronts.sheets.imprint import Imprint, findings_of, page, size
+from fronts.sheets.sheet_page import Imprint, findings_of, page, size
 
 _ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00, 10_50))
 """An elevation on a page turned on its side."""

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from fronts.rules.results import Schedule
-from fronts.sheets.imprint import Imprint, findings_of, page
+from fronts.sheets.sheet_page import Imprint, findings_of, page
 
 
 @dataclass(frozen=True, slots=True)

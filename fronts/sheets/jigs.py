@@ -11,7 +11,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Jig, Schedule, Shim
 from fronts.sheets import cautions
-from fronts.sheets.imprint import Imprint, findings_of, page, size
+from fronts.sheets.sheet_page import Imprint, findings_of, page, size
 
 _TO_SUIT = "width to suit"
 

@@ -7,7 +7,7 @@ from fronts.rules.lengths import show
 from fronts.rules.results import Front, Part, Schedule
 from fronts.selectors.banding import is_banded
 from fronts.selectors.plans import groups_of, has_grain
-from fronts.sheets.imprint import Imprint, findings_of, page
+from fronts.sheets.sheet_page import Imprint, findings_of, page
 
 ACROSS = 3
 """Stickers side by side."""

@@ -7,7 +7,7 @@ from typing import Literal, TypeAlias
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Fitting, Front
 from fronts.sheets.figures import has_own_hole
-from fronts.sheets.imprint import size
+from fronts.sheets.sheet_page import size
 
 Way: TypeAlias = Literal[
     "jig", "inset-jig", "shims", "no-jig", "hinges", "top-hung", "bottom-hung", "fixed"

@@ -21,10 +21,10 @@ from django.test import Client, override_settings
 from django.urls import include, path, reverse
 
 from fronts.models import Box, Cabinet, Opening
+from fronts.pages.measure.views.parts import KIND_LINKS, PAGE, part_of
 from fronts.rules.lengths import Mm, write
 from fronts.rules.practice import inches
 from fronts.services.demo import load_demo
-from fronts.views.measure_parts import KIND_LINKS, PAGE, part_of
 from shopjobs.models import Job, Person, Role
 from tests.benchmarks.figures import Figure, best_ms, database
 

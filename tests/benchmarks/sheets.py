@@ -14,8 +14,8 @@ from fronts.jobfile import read_file
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.schedule import schedule
 from fronts.sheets import fitting
-from fronts.sheets.imprint import Imprint
 from fronts.sheets.pdf import BUNDLED, render
+from fronts.sheets.sheet_page import Imprint
 from tests.benchmarks.figures import Figure, median_ms_in_turn
 
 DEMO = Path(__file__).resolve().parents[2] / "fixtures" / "demo.job.json"

@@ -10,7 +10,7 @@ from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
 from tests.browser.conftest import PHONE, sign_in
 from tests.factories import CabinetFactory, OpeningFactory, overlaid
-from tests.views.kitchens import furnish
+from tests.pages.kitchens import furnish
 
 pytestmark = pytest.mark.slow
 SMALLEST_TARGET = 44

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 from xml.etree import ElementTree
 
-from fronts.drawings.crossing import Area
 from fronts.drawings.drawing import Anchor, text_area
+from fronts.drawings.geometry import Area
 
 ANCHORS: dict[str, Anchor] = {"start": "start", "middle": "middle", "end": "end"}
 SVG = "{http://www.w3.org/2000/svg}"

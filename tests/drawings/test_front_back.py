@@ -4,8 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.drawings.crossing import Area
 from fronts.drawings.front_back import front_from_back, hinge_cup, mirrored
+from fronts.drawings.geometry import Area
 from fronts.rules.lengths import show
 from fronts.rules.results import Fitting, Front
 from fronts.rules.schedule import schedule

@@ -11,8 +11,8 @@ from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.schedule import schedule
 from fronts.sheets import fitting, front_schedule, hardware, jigs
-from fronts.sheets.imprint import Imprint
 from fronts.sheets.pdf import Paper, render
+from fronts.sheets.sheet_page import Imprint
 from tests.drawings.kitchens import demo
 
 PRINTED = date(2027, 3, 1)

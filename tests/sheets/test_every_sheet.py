@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from fronts.rules.schedule import schedule
 from fronts.sheets.every import every_sheet
-from fronts.sheets.imprint import Imprint
+from fronts.sheets.sheet_page import Imprint
 from tests.drawings.kitchens import demo, hostile
 from tests.rules.small_kitchens import cabinet, kitchen, opening
 from tests.sheets.printed import PRINTED

@@ -13,9 +13,9 @@ from fronts.sheets import cautions, fitting
 from fronts.sheets.box_figures import box_figures, hole_places
 from fronts.sheets.figures import has_own_hole, knob_lines
 from fronts.sheets.hinge_figures import hinge_figures
-from fronts.sheets.imprint import Imprint
 from fronts.sheets.pdf import PAPERS, Paper
 from fronts.sheets.planned_gaps import Planned, planned_gap
+from fronts.sheets.sheet_page import Imprint
 from fronts.sheets.steps import Way, way_of, work_for
 from tests.drawings.kitchens import HOSTILE, demo, hostile, pull_out, too_close
 from tests.rules.small_kitchens import BOX, cabinet, door, inch, kitchen, only_front, opening

@@ -12,7 +12,7 @@ from pytest_django import DjangoAssertNumQueries
 from shopjobs.models import DiaryEntry, Job, Person, Shop
 from shopjobs.services.jobs import job_touch
 from tests.factories import JobFactory
-from tests.views.kitchens import typed_in
+from tests.pages.kitchens import typed_in
 
 SignIn = Callable[[Person], Client]
 SETTINGS = {

@@ -10,7 +10,7 @@ from shopjobs.models import Person, Role
 from shopjobs.services.people import person_deactivate
 from shopjobs.services.refused import Refused
 from tests.factories import NOW, PASSWORD
-from tests.views.kitchens import typed_in
+from tests.pages.kitchens import typed_in
 
 SignIn = Callable[[Person], Client]
 NEW = {"username": "maria", "first_name": "Maria", "role": "office", "password": PASSWORD}

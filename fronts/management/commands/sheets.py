@@ -10,8 +10,8 @@ from fronts.management import job_files
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.schedule import schedule
 from fronts.sheets.every import every_sheet
-from fronts.sheets.imprint import Imprint
 from fronts.sheets.pdf import PAPERS, Paper, PrintingError, render
+from fronts.sheets.sheet_page import Imprint
 
 
 class Command(BaseCommand):

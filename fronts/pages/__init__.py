@@ -1,0 +1,1 @@
+"""Pages, each a folder named like its tab: addresses, views, and their forms and rows."""

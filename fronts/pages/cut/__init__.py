@@ -1,0 +1,1 @@
+"""What there is to cut, and the plan for cutting it."""

@@ -1,0 +1,1 @@
+"""What a cutting plan is made from."""

@@ -1,0 +1,1 @@
+"""Fitting: the cabinets by wall, and each at the installer's phone."""

@@ -1,0 +1,1 @@
+"""What is needed at a cabinet, and what is done."""

@@ -1,0 +1,192 @@
+"""One cabinet at the wall: each of its fronts with what is needed to hang it."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from django.forms import BoundField
+from django.utils.safestring import SafeString
+
+from fronts.drawings.cabinet import cabinet_elevation
+from fronts.drawings.drawing import SCREEN
+from fronts.drawings.front_back import Bores, front_from_back
+from fronts.drawings.jig import jig_drawing
+from fronts.drawings.svg import Px, safe_id
+from fronts.models import FitRecord
+from fronts.pages.fit.forms import FitForm
+from fronts.rules.kitchen import SIDES, Kitchen, Side
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Fitting, Front, Schedule
+from fronts.sheets.box_figures import HolePlace, box_figures, hole_places
+from fronts.sheets.figures import Line
+from fronts.sheets.fitting import made_from, what
+from fronts.sheets.hinge_figures import hinge_figures
+from fronts.sheets.planned_gaps import Planned, planned_gap
+from fronts.sheets.sheet_page import size
+
+_ROOM: tuple[Px, Px] = (358_00, 420_00)
+"""What a phone is wide; at a desk the drawing is shown larger."""
+_BACK: tuple[Px, Px] = (340_00, 400_00)
+_JIG: tuple[Px, Px] = (340_00, 240_00)
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """One gap: as planned, as measured, and by how much they differ; "" where there is none."""
+
+    side: Side
+    planned: str
+    measured: str
+    difference: str
+
+
+@dataclass(frozen=True, slots=True)
+class Recorded:
+    """The last record of a front, beside what is planned today."""
+
+    record: FitRecord
+    gaps: tuple[Gap, ...]
+    outdated: bool
+
+
+@dataclass(frozen=True, slots=True)
+class FrontToFit:
+    """A front with its figures, its drawings, its planned gaps, and its form.
+
+    `measure` leads to its opening's form, "" where there is none.
+    """
+
+    key: str
+    label: str
+    opening: str
+    measure: str
+    what: str
+    size: str
+    thickness: str
+    made_from: str
+    lines: tuple[Line, ...]
+    holes: tuple[HolePlace, ...]
+    moved: bool
+    back: SafeString
+    jig: SafeString
+    gaps: tuple[tuple[BoundField, str], ...]
+    recorded: Recorded | None
+    form: FitForm
+
+
+def elevation_of(schedule: Schedule, kitchen: Kitchen, label: str) -> SafeString:
+    """The cabinet from the front, in the page's own ink."""
+    unit = schedule.job.unit
+    svg = cabinet_elevation(schedule, kitchen, label, unit=unit, ink=SCREEN, room=_ROOM)
+    return SafeString(svg)
+
+
+def front_to_fit(
+    schedule: Schedule,
+    kitchen: Kitchen,
+    front: Front,
+    record: FitRecord | None,
+    now: str,
+    form: FitForm | None = None,
+    measure: str = "",
+) -> FrontToFit:
+    """Everything about one front; `now` is the fingerprint of the schedule."""
+    fitting, unit = schedule.fitting(front.label), schedule.job.unit
+    key = record_key(front.label)
+    initial = {"front": front.label, **_as_recorded(record)}
+    form = form or FitForm(unit=unit, initial=initial, auto_id=f"{key}-%s")
+    return FrontToFit(
+        key=key,
+        label=front.label,
+        opening=front.opening,
+        measure=measure,
+        what=what(front),
+        size=size(unit, front.width, front.height),
+        thickness=show(front.thickness, unit),
+        made_from=made_from(front, unit),
+        lines=tuple(figures_of(front, fitting, kitchen)),
+        holes=() if fitting is None else tuple(hole_places(front, fitting, unit)),
+        moved=fitting is not None and any(each.moved for each in fitting.holes),
+        back=_back(front, fitting, kitchen),
+        jig=_jig(schedule, front, fitting),
+        gaps=tuple(
+            (form[f"gap_{side}"], _in_words(planned_gap(front, side, kitchen), unit))
+            for side in SIDES
+        ),
+        recorded=None if record is None else _recorded(front, record, kitchen, now),
+        form=form,
+    )
+
+
+def figures_of(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> list[Line]:
+    """What the front needs on its box, or on its hinges."""
+    if fitting is not None:
+        return box_figures(front, fitting, kitchen)
+    return hinge_figures(front, kitchen) if front.kind == "door" else []
+
+
+def record_key(label: str) -> str:
+    """The id of the part of the page in which a front's fit is recorded."""
+    return safe_id("record", label)
+
+
+def _as_recorded(record: FitRecord | None) -> dict[str, Mm | str | None]:
+    """What a form to measure again starts from."""
+    if record is None:
+        return {}
+    gaps = {f"gap_{side}": gap for side, gap in _measured(record).items()}
+    return {**gaps, "note": record.note}
+
+
+def _measured(record: FitRecord) -> Mapping[Side, Mm | None]:
+    return {
+        "left": record.gap_left,
+        "right": record.gap_right,
+        "top": record.gap_top,
+        "bottom": record.gap_bottom,
+    }
+
+
+def _recorded(front: Front, record: FitRecord, kitchen: Kitchen, now: str) -> Recorded:
+    measured = _measured(record)
+    gaps = tuple(
+        _gap(side, planned_gap(front, side, kitchen), measured[side], kitchen.job.unit)
+        for side in SIDES
+    )
+    return Recorded(record, gaps, record.fingerprint != now)
+
+
+def _gap(side: Side, planned: Planned | None, measured: Mm | None, unit: str) -> Gap:
+    difference = ""
+    if planned is not None and measured is not None:
+        off = measured - planned.width
+        sign = "+" if off > 0 else "−"
+        difference = f"{sign}{show(abs(off), unit)}" if off else "0"
+    wanted = "" if planned is None else show(planned.width, unit)
+    return Gap(side, wanted, "" if measured is None else show(measured, unit), difference)
+
+
+def _in_words(planned: Planned | None, unit: str) -> str:
+    """`planned 1/8`, or up to the cabinet's edge where no front is near."""
+    if planned is None:
+        return ""
+    to_edge = " to the edge" if planned.to == "edge" else ""
+    return f"planned {show(planned.width, unit)}{to_edge}"
+
+
+def _back(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> SafeString:
+    if fitting is None and not front.hinge_centres:
+        return SafeString("")
+    practice = kitchen.practice
+    bores = Bores(practice.knob_hole, practice.cup_diameter, practice.cup_from_edge)
+    svg = front_from_back(front, fitting, bores, unit=kitchen.job.unit, ink=SCREEN, room=_BACK)
+    return SafeString(svg)
+
+
+def _jig(schedule: Schedule, front: Front, fitting: Fitting | None) -> SafeString:
+    if fitting is None or fitting.method != "jig":
+        return SafeString("")
+    jig = next((each for each in schedule.jigs if front.label in each.fronts), None)
+    if jig is None:
+        return SafeString("")
+    svg = jig_drawing(jig, front.thickness, unit=schedule.job.unit, ink=SCREEN, room=_JIG)
+    return SafeString(svg)

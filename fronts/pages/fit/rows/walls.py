@@ -1,0 +1,94 @@
+"""A kitchen as the installer goes through it: cabinets by wall, and what is fitted of each."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from fronts.models import FitRecord
+from fronts.rules.kitchen import Cabinet, Kitchen
+from fronts.rules.results import Front, Schedule
+from fronts.sheets.fitting import what
+from fronts.sheets.sheet_page import size
+
+
+@dataclass(frozen=True, slots=True)
+class CabinetRow:
+    """One cabinet of the list; `number` is None where the cabinet has gone meanwhile."""
+
+    label: str
+    number: int | None
+    about: str
+    holds: str
+    fronts: int
+    fitted: int
+    stops: int
+
+    @property
+    def state(self) -> str:
+        """How far it is, in words."""
+        if not self.fronts:
+            return "nothing to fit"
+        if self.fitted == self.fronts:
+            return "fitted"
+        return f"{self.fitted} of {self.fronts} fitted" if self.fitted else "not fitted"
+
+    @property
+    def is_fitted(self) -> bool:
+        """Whether each of its fronts has been fitted."""
+        return 0 < self.fronts == self.fitted
+
+
+@dataclass(frozen=True, slots=True)
+class Wall:
+    """The cabinets of one wall, in the kitchen's order."""
+
+    name: str
+    cabinets: tuple[CabinetRow, ...]
+
+
+def walls_of(
+    kitchen: Kitchen,
+    schedule: Schedule,
+    numbers: Mapping[str, int],
+    records: Mapping[str, FitRecord],
+) -> list[Wall]:
+    """The walls in the order in which the kitchen names them; `numbers` by cabinet label."""
+    names = dict.fromkeys(each.wall for each in kitchen.cabinets)
+    rows = {each.label: _row(each, schedule, numbers, records) for each in kitchen.cabinets}
+    return [
+        Wall(name, tuple(rows[each.label] for each in kitchen.cabinets if each.wall == name))
+        for name in names
+    ]
+
+
+def _row(
+    cabinet: Cabinet,
+    schedule: Schedule,
+    numbers: Mapping[str, int],
+    records: Mapping[str, FitRecord],
+) -> CabinetRow:
+    fronts = [each for each in schedule.fronts if each.cabinet == cabinet.label]
+    sizes = size(schedule.job.unit, cabinet.width, cabinet.height, cabinet.depth)
+    wanted = places(cabinet, fronts)
+    return CabinetRow(
+        label=cabinet.label,
+        number=numbers.get(cabinet.label),
+        about=f"{cabinet.kind} cabinet, {sizes}",
+        holds="; ".join(_holds(fronts)),
+        fronts=len(fronts),
+        fitted=sum(each.label in records for each in fronts),
+        stops=sum(
+            each.level == "stop" and not wanted.isdisjoint(each.where) for each in schedule.findings
+        ),
+    )
+
+
+def places(cabinet: Cabinet, fronts: Sequence[Front]) -> frozenset[str]:
+    """The names under which a finding can be about this cabinet."""
+    openings = (f"{cabinet.label}.{each.label}" for each in cabinet.openings)
+    return frozenset({cabinet.label, *openings, *(each.label for each in fronts)})
+
+
+def _holds(fronts: Sequence[Front]) -> Iterator[str]:
+    """`a door, hinged left`; the cabinet's own name is not said again."""
+    for front in fronts:
+        yield f"{front.label.removeprefix(f'{front.cabinet}.')} {what(front)}"

@@ -1,0 +1,1 @@
+"""A job as a file: taken in, and handed out."""

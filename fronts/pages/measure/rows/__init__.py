@@ -1,0 +1,1 @@
+"""A kitchen's things as the page shows them."""

@@ -1,0 +1,54 @@
+"""Addresses of the pages where a kitchen is measured and entered."""
+
+from django.urls import URLPattern, path
+
+from fronts.pages.measure.views import (
+    boxes,
+    cabinets,
+    doors,
+    openings,
+    page,
+    preview,
+    standards,
+)
+
+_JOB = "jobs/<int:job_id>/"
+_CABINET = _JOB + "cabinets/<int:cabinet_id>/"
+_OPENING = _JOB + "openings/<int:opening_id>/"
+_BOX = _OPENING + "boxes/<int:index>/"
+_DOOR = _JOB + "doors/<int:door_id>/"
+
+urlpatterns: list[URLPattern] = [
+    path(_JOB, page.job_measure, name="job-measure"),
+    # cabinets
+    path(_JOB + "cabinets/new/", cabinets.cabinet_new, name="cabinet-new"),
+    path(_CABINET, cabinets.cabinet_edit, name="cabinet-edit"),
+    path(_CABINET + "copy/", cabinets.cabinet_copy_page, name="cabinet-copy"),
+    path(_CABINET + "move/", cabinets.cabinet_move_by, name="cabinet-move"),
+    path(_CABINET + "delete/", cabinets.cabinet_delete_page, name="cabinet-delete"),
+    # openings
+    path(_CABINET + "openings/new/", openings.opening_new, name="opening-new"),
+    path(_OPENING, openings.opening_edit, name="opening-edit"),
+    path(_OPENING + "measured/", openings.opening_measured, name="opening-measured"),
+    path(_OPENING + "delete/", openings.opening_delete_page, name="opening-delete"),
+    # boxes
+    path(_BOX, boxes.box_edit, name="box-edit"),
+    path(_BOX + "remove/", boxes.box_remove_page, name="box-remove"),
+    # doors on hand
+    path(_JOB + "doors/new/", doors.door_new, name="door-new"),
+    path(_DOOR, doors.door_edit, name="door-edit"),
+    path(_DOOR + "delete/", doors.door_delete_page, name="door-delete"),
+    # the house standard and the stock
+    path(_JOB + "standard/", standards.job_standard, name="job-standard"),
+    path(_CABINET + "standard/", standards.cabinet_standard, name="cabinet-standard"),
+    path(_OPENING + "standard/", standards.opening_standard, name="opening-standard"),
+    path(_JOB + "stock/", standards.job_stock, name="job-stock"),
+    path(_JOB + "stock/clear/", standards.job_stock_clear, name="job-stock-clear"),
+    # what follows while somebody types
+    path(_JOB + "cabinets/new/preview/", preview.cabinet_new_preview, name="cabinet-new-preview"),
+    path(_CABINET + "preview/", preview.cabinet_preview, name="cabinet-preview"),
+    path(
+        _CABINET + "openings/new/preview/", preview.opening_new_preview, name="opening-new-preview"
+    ),
+    path(_OPENING + "preview/", preview.opening_preview, name="opening-preview"),
+]

@@ -1,0 +1,1 @@
+"""What a person does at a kitchen, thing by thing."""

@@ -1,0 +1,221 @@
+"""Cabinets: entered, changed, copied, moved, deleted."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from django.http import HttpResponse
+from django.urls import reverse
+from django.utils import timezone
+
+from fronts.models import Cabinet
+from fronts.pages.measure.forms.cabinets import CabinetForm, CopyForm, NewCabinetForm
+from fronts.pages.measure.rows.kitchen import cabinet_row, wall_id, wall_rows
+from fronts.pages.measure.views.editor import (
+    Editor,
+    found_or_404,
+    job_view,
+    kept,
+    posted,
+    show_editor,
+    who,
+)
+from fronts.pages.measure.views.parts import GONE, PAGE, done
+from fronts.pages.shared.choice_words import KINDS
+from fronts.pages.shared.kitchen_form import KitchenForm
+from fronts.pages.shared.version import version_of
+from fronts.selectors.kitchens import cabinet_of, cabinets_of, with_openings
+from fronts.services.cabinets import (
+    cabinet_change,
+    cabinet_copy,
+    cabinet_delete,
+    cabinet_move,
+)
+from fronts.services.faces import cabinet_enter
+from fronts.services.keeping import AskFirst
+from shopjobs.access import SignedInRequest
+from shopjobs.models import Job
+from shopjobs.pages import render_page, wants_part
+
+_KINDS = [name for name, _ in KINDS]
+
+
+@job_view("edit_kitchen")
+def cabinet_new(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Enter a cabinet; the form of the next one follows."""
+    form = new_cabinet_form(request, job)
+    editor = new_cabinet_editor(job, form)
+    if not form.is_bound:
+        return show_editor(request, editor)
+
+    def save() -> None:
+        face = form.face_values()
+        cabinet_enter(job=job, values=form.values, face=face, **who(request))  # type: ignore[arg-type]
+
+    refusal = kept(request, editor, save)
+    if refusal is not None:
+        return refusal
+    label, cabinets = form.cleaned_data["label"], list(cabinets_of(job))
+    kind = form.cleaned_data["kind"]
+    upcoming = NewCabinetForm(unit=job.unit, cabinets=cabinets, kind=kind, auto_id="cabinet-new-%s")
+    more = {
+        "template": "fronts/measure/edit.html#editor",
+        "editor": new_cabinet_editor(job, upcoming),
+        "form": upcoming,
+        "in_place": True,
+        **added(cabinets, label, job.unit),
+    }
+    return done(request, job, "cabinet-new", f"Cabinet {label} is entered.", **more)
+
+
+def added(cabinets: Sequence[Cabinet], label: str, unit: str) -> dict[str, Any]:
+    """What shows a new cabinet: after the others of its wall, or with its wall."""
+    cabinet = next(each for each in cabinets if each.label == label)
+    group = [each for each in cabinets if each.wall == cabinet.wall]
+    shown: dict[str, Any] = {"also": ("added",), "cabinet": cabinet_row(cabinet, unit)}
+    if len(group) == 1:
+        return shown | {"group": wall_rows(group, unit)[0]}
+    return shown | {"group_id": wall_id(cabinet.wall)}
+
+
+def new_cabinet_form(request: SignedInRequest, job: Job) -> NewCabinetForm:
+    """The form of the next cabinet, of the kind that is asked for."""
+    asked = (request.POST or request.GET).get("kind", "")
+    return NewCabinetForm(
+        posted(request),
+        unit=job.unit,
+        cabinets=list(cabinets_of(job)),
+        kind=asked if asked in _KINDS else "base",
+        auto_id="cabinet-new-%s",
+    )
+
+
+def new_cabinet_editor(job: Job, form: KitchenForm) -> Editor:
+    """Where the next cabinet is entered."""
+    form.fields["width"].widget.attrs["autofocus"] = True
+    return Editor(
+        job=job,
+        form=form,
+        target="cabinet-new",
+        heading="New cabinet",
+        action=reverse("fronts:cabinet-new", args=[job.pk]),
+        preview=reverse("fronts:cabinet-new-preview", args=[job.pk]),
+        button="Enter the cabinet",
+    )
+
+
+@job_view("edit_kitchen")
+def cabinet_edit(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
+    """Change a cabinet's sizes and place."""
+    cabinet = found_or_404(cabinet_of, job, cabinet_id)
+    target = f"cabinet-{cabinet.pk}"
+    form = CabinetForm(posted(request), unit=job.unit, cabinet=cabinet, auto_id=f"{target}-%s")
+    form.initial["version"] = version_of(cabinet)
+    wall = cabinet.wall
+    editor = Editor(
+        job=job,
+        form=form,
+        target=target,
+        heading=f"Cabinet {cabinet.label}",
+        action=reverse("fronts:cabinet-edit", args=[job.pk, cabinet.pk]),
+        preview=reverse("fronts:cabinet-preview", args=[job.pk, cabinet.pk]),
+        drawn=cabinet.label,
+    )
+    if not form.is_bound:
+        return show_editor(request, editor)
+
+    def save() -> None:
+        cabinet_change(cabinet=cabinet, **who(request), **form.values)
+
+    refusal = kept(request, editor, save, row=cabinet)
+    if refusal is not None:
+        return refusal
+    said = f"Cabinet {cabinet.label} is saved."
+    if cabinet.wall != wall:
+        return done(request, job, "cabinets", said, anchor=target)
+    row = cabinet_row(with_openings(cabinet), job.unit)
+    return done(request, job, target, said, template=f"{PAGE}#cabinet", cabinet=row)
+
+
+@job_view("edit_kitchen")
+def cabinet_copy_page(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
+    """Copy a cabinet with its openings and boxes to the end of its run."""
+    cabinet = found_or_404(cabinet_of, job, cabinet_id)
+    editor = _copy_editor(request, job, cabinet)
+    form = editor.form
+    if not form.is_bound:
+        return show_editor(request, editor)
+    made: list[Cabinet] = []
+
+    def save() -> None:
+        copy = cabinet_copy(cabinet=cabinet, **who(request), **form.values)
+        made.append(copy)
+
+    refusal = kept(request, editor, save)
+    if refusal is not None:
+        return refusal
+    said = f"Cabinet {cabinet.label} is copied as {made[0].label}."
+    return done(request, job, "cabinets", said, anchor=f"cabinet-{made[0].pk}")
+
+
+def _copy_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
+    others = list(cabinets_of(job))
+    form = CopyForm(posted(request), unit=job.unit, cabinet=cabinet, cabinets=others)
+    form.fields["label"].widget.attrs["autofocus"] = True
+    return Editor(
+        job=job,
+        form=form,
+        target=f"cabinet-{cabinet.pk}",
+        heading=f"Copy cabinet {cabinet.label}",
+        action=reverse("fronts:cabinet-copy", args=[job.pk, cabinet.pk]),
+        button="Copy it",
+        hint="Its openings and boxes come with it. A door on hand that it names stays where it is.",
+    )
+
+
+@job_view("edit_kitchen", "POST")
+def cabinet_move_by(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
+    """Move a cabinet one place up or down among those of its wall."""
+    cabinet = found_or_404(cabinet_of, job, cabinet_id)
+    order = list(Cabinet.objects.filter(job=job).order_by("position", "pk"))
+    place = next(i for i, each in enumerate(order) if each.pk == cabinet.pk)
+    up = request.POST.get("to") == "up"
+    places = range(place - 1, -1, -1) if up else range(place + 1, len(order))
+    to = next((i for i in places if order[i].wall == cabinet.wall), place)
+    if to != place:
+        cabinet_move(cabinet=cabinet, to=to, **who(request))
+    said = f"Cabinet {cabinet.label} is moved."
+    return done(request, job, "cabinets", said, anchor=f"cabinet-{cabinet.pk}")
+
+
+@job_view("edit_kitchen")
+def cabinet_delete_page(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
+    """Say what goes with a cabinet, then delete it."""
+    cabinet = found_or_404(cabinet_of, job, cabinet_id)
+    label = cabinet.label
+    if request.method == "POST":
+        cabinet_delete(cabinet=cabinet, at=timezone.now(), confirmed=True, by=request.user)
+        part, said = f"cabinet-{cabinet_id}", f"Cabinet {label} is deleted."
+        return done(request, job, part, said, template=GONE)
+    row = found_or_404(cabinets_of(job).get, pk=cabinet_id)
+    goes = [f"opening {each}" for each in row.openings.all()]
+    boxes = [box for each in row.openings.all() for box in each.boxes.all()]
+    goes += [f"box {box.index + 1} of {box.opening}" for box in boxes]
+    question = AskFirst(f"Delete cabinet {label}?", goes)
+    action = reverse("fronts:cabinet-delete", args=[job.pk, cabinet.pk])
+    return ask(request, job, f"cabinet-{cabinet.pk}", question, action, f"Delete cabinet {label}")
+
+
+def ask(
+    request: SignedInRequest, job: Job, target: str, question: AskFirst, action: str, button: str
+) -> HttpResponse:
+    """Ask before what can't be undone, naming what goes with it."""
+    context = {
+        "job": job,
+        "step": "measure",
+        "target": target,
+        "question": question,
+        "action": action,
+        "button": button,
+        "in_place": wants_part(request),
+    }
+    return render_page(request, "fronts/measure/ask.html", context, partial="ask")

@@ -1,0 +1,139 @@
+"""Openings: entered, changed, measured on site, deleted."""
+
+from typing import Any
+
+from django.http import HttpResponse
+from django.urls import reverse
+from django.utils import timezone
+
+from fronts.models import Cabinet, Opening
+from fronts.pages.measure.forms.next_opening import next_opening
+from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, door_names
+from fronts.pages.measure.rows.kitchen import opening_row
+from fronts.pages.measure.views.cabinets import ask
+from fronts.pages.measure.views.editor import (
+    Editor,
+    found_or_404,
+    job_view,
+    kept,
+    posted,
+    show_editor,
+    who,
+)
+from fronts.pages.measure.views.parts import GONE, PAGE, done
+from fronts.pages.shared.version import version_of
+from fronts.selectors.kitchens import boxes_of, cabinet_of, opening_of, openings_of
+from fronts.services.keeping import AskFirst
+from fronts.services.openings import opening_change, opening_create, opening_delete
+from shopjobs.access import SignedInRequest
+from shopjobs.models import Job
+
+
+@job_view("edit_kitchen")
+def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
+    """Enter an opening; the form starts with the space that is still free."""
+    cabinet = found_or_404(cabinet_of, job, cabinet_id)
+    editor = _new_editor(request, job, cabinet)
+    form, target = editor.form, editor.target
+    if not form.is_bound:
+        return show_editor(request, editor)
+    made: list[Opening] = []
+
+    def save() -> None:
+        made.append(opening_create(cabinet=cabinet, **who(request), **form.values))
+
+    refusal = kept(request, editor, save)
+    if refusal is not None:
+        return refusal
+    row = opening_row(made[0], job.unit)
+    said, also = f"Opening {made[0]} is entered.", ("opening-added",)
+    return done(request, job, target, said, also=also, opening=row)
+
+
+def _new_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
+    target = f"opening-new-{cabinet.pk}"
+    form = OpeningForm(
+        posted(request),
+        unit=job.unit,
+        doors=door_names(job),
+        initial=next_opening(cabinet, list(openings_of(cabinet)), job.unit),
+        auto_id=f"{target}-%s",
+    )
+    form.fields["label"].widget.attrs["autofocus"] = True
+    return Editor(
+        job=job,
+        form=form,
+        target=target,
+        heading=f"New opening in cabinet {cabinet.label}",
+        action=reverse("fronts:opening-new", args=[job.pk, cabinet.pk]),
+        preview=reverse("fronts:opening-new-preview", args=[job.pk, cabinet.pk]),
+        drawn=cabinet.label,
+        button="Enter the opening",
+    )
+
+
+@job_view("edit_kitchen")
+def opening_edit(request: SignedInRequest, job: Job, opening_id: int) -> HttpResponse:
+    """Change all that is known of an opening."""
+    return _edited(request, job, opening_id, everything=True)
+
+
+@job_view("measure")
+def opening_measured(request: SignedInRequest, job: Job, opening_id: int) -> HttpResponse:
+    """Enter the sizes of an opening that were found on site, and nothing else."""
+    return _edited(request, job, opening_id, everything=False)
+
+
+def _edited(
+    request: SignedInRequest, job: Job, opening_id: int, *, everything: bool
+) -> HttpResponse:
+    opening = found_or_404(opening_of, job, opening_id)
+    editor = _editor(request, job, opening, everything=everything)
+    form, target = editor.form, editor.target
+    if not form.is_bound:
+        return show_editor(request, editor)
+
+    def save() -> None:
+        confirmed = request.POST.get("confirmed") == "1"
+        opening_change(opening=opening, confirmed=confirmed, **who(request), **form.values)
+
+    refusal = kept(request, editor, save, row=opening)
+    if refusal is not None:
+        return refusal
+    said, row = f"Opening {opening} is saved.", opening_row(opening, job.unit)
+    return done(request, job, target, said, template=f"{PAGE}#opening", opening=row)
+
+
+def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything: bool) -> Editor:
+    target, here = f"opening-{opening.pk}", [job.pk, opening.pk]
+    known: dict[str, Any] = {"unit": job.unit, "opening": opening, "auto_id": f"{target}-%s"}
+    form: MeasuredForm = (
+        OpeningForm(posted(request), doors=door_names(job), **known)
+        if everything
+        else MeasuredForm(posted(request), **known)
+    )
+    form.initial["version"] = version_of(opening)
+    page = "opening-edit" if everything else "opening-measured"
+    return Editor(
+        job=job,
+        form=form,
+        target=target,
+        heading=f"Opening {opening}",
+        action=reverse(f"fronts:{page}", args=here),
+        preview=reverse("fronts:opening-preview", args=here) if everything else "",
+        drawn=opening.cabinet.label,
+    )
+
+
+@job_view("edit_kitchen")
+def opening_delete_page(request: SignedInRequest, job: Job, opening_id: int) -> HttpResponse:
+    """Say what goes with an opening, then delete it."""
+    opening = found_or_404(opening_of, job, opening_id)
+    name, target = str(opening), f"opening-{opening_id}"
+    if request.method == "POST":
+        opening_delete(opening=opening, at=timezone.now(), confirmed=True, by=request.user)
+        return done(request, job, target, f"Opening {name} is deleted.", template=GONE)
+    goes = [f"box {index + 1}" for index in boxes_of(opening)]
+    question = AskFirst(f"Delete opening {name}?", goes)
+    action = reverse("fronts:opening-delete", args=[job.pk, opening.pk])
+    return ask(request, job, target, question, action, f"Delete opening {name}")

@@ -1,0 +1,91 @@
+"""The job's main page: its walls, what is wrong, its fronts, and all that was entered."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from django.http import HttpResponse
+from django.utils.safestring import mark_safe
+
+from fronts.drawings.elevation import wall_elevation
+from fronts.models import Cabinet, DoorOnHand
+from fronts.pages.measure.forms.cabinets import NewCabinetForm
+from fronts.pages.measure.rows.fronts import front_rows
+from fronts.pages.measure.rows.kitchen import door_row, wall_rows
+from fronts.pages.measure.views.cabinets import new_cabinet_editor
+from fronts.pages.measure.views.editor import job_view
+from fronts.pages.measure.views.parts import KIND_LINKS, PAGE, part_answer
+from fronts.pages.shared.finding_links import FindingRow, Ways
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.schedule import schedule
+from fronts.selectors.kitchens import cabinets_of, doors_of, labelled
+from fronts.snapshot import kitchen_of
+from shopjobs.access import SignedInRequest, may
+from shopjobs.models import Job
+from shopjobs.pages import render_page, wants_part
+
+FOLLOWS = "walls"
+"""The part that is worked out: it follows every change, and brings findings and fronts."""
+
+
+@job_view("measure", "GET", "HEAD")
+def job_measure(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Show the whole job; for htmx the part that it asks to see again."""
+    if wants_part(request) and request.htmx.target not in (None, FOLLOWS):
+        return part_answer(request, job, request.htmx.target)
+    whole, may_edit = not wants_part(request), may(request.user, "edit_kitchen")
+    cabinets, doors = (list(cabinets_of(job)), list(doors_of(job))) if whole else labelled(job)
+    context = {
+        "job": job,
+        "step": "measure",
+        "part": not whole,
+        "kinds": KIND_LINKS,
+        **worked_out(job, cabinets, doors, may_edit=may_edit),
+    }
+    if whole:
+        context["walls"] = wall_rows(cabinets, job.unit)
+        context["doors"] = [door_row(each, job.unit) for each in doors]
+        context |= _first_cabinet(job, cabinets) if may_edit else {}
+    return render_page(request, PAGE, context, partial="follows")
+
+
+def worked_out(
+    job: Job, cabinets: Sequence[Cabinet], doors: Sequence[DoorOnHand], *, may_edit: bool
+) -> dict[str, Any]:
+    """Everything on the page that the schedule says."""
+    kitchen = kitchen_of(job)
+    found = schedule(kitchen)
+    ways = Ways(job, cabinets, doors, may_edit=may_edit)
+    ways.of_fronts(found)
+    drawn = {
+        wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped
+            wall_elevation(found, kitchen, wall, unit=job.unit, links=ways.front)
+        )
+        for wall in _walls(kitchen)
+    }
+    findings = ways.findings(found.findings)
+    return {
+        "drawn": drawn,
+        "findings": findings,
+        "tally": tally(findings),
+        "fronts": front_rows(found, job.unit, ways.front, kitchen.practice.filler),
+    }
+
+
+def tally(findings: Sequence[FindingRow]) -> str:
+    """How many findings of each kind: `2 stops, 1 check`."""
+    counted = [(sum(each.level == level for each in findings), level)
+               for level in ("stop", "check", "note")]  # fmt: skip
+    return ", ".join(f"{n} {level}{'s' if n > 1 else ''}" for n, level in counted if n)
+
+
+def _walls(kitchen: Kitchen) -> list[str]:
+    return list(dict.fromkeys(each.wall for each in kitchen.cabinets))
+
+
+def _first_cabinet(job: Job, cabinets: Sequence[Cabinet]) -> dict[str, Any]:
+    """An empty job begins with the form of its first cabinet."""
+    if cabinets:
+        return {}
+    form = NewCabinetForm(unit=job.unit, cabinets=(), kind="base", auto_id="cabinet-new-%s")
+    editor = new_cabinet_editor(job, form)
+    return {"editor": editor, "form": editor.form}

@@ -1,0 +1,119 @@
+"""The parts of a job's page that stand for one thing each, and what is answered once it changed."""
+
+import re
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from django.contrib import messages
+from django.http import Http404, HttpResponse
+from django.shortcuts import redirect
+from django.urls import reverse
+from django.utils.cache import patch_vary_headers
+from django_htmx.http import reswap, retarget, trigger_client_event
+
+from fronts.pages.measure.rows.kitchen import cabinet_row, door_row, opening_row, wall_rows
+from fronts.pages.measure.views.editor import found_or_404
+from fronts.pages.shared.return_link import way_back
+from fronts.selectors.kitchens import cabinets_of, doors_of, opening_of
+from shopjobs.access import SignedInRequest
+from shopjobs.models import Job
+from shopjobs.pages import PartsResponse, wants_part
+
+PAGE = "fronts/measure/page.html"
+GONE = f"{PAGE}#gone"
+KIND_LINKS = (
+    ("base", "Add a base cabinet"),
+    ("wall", "Add a wall cabinet"),
+    ("tall", "Add a tall cabinet"),
+)
+_NUMBERED = re.compile(r"(cabinet|opening|door|opening-new)-([0-9]{1,18})")
+
+Context = dict[str, Any]
+
+
+def done(
+    request: SignedInRequest, job: Job, part: str, said: str, *, anchor: str = "", **more: Any
+) -> HttpResponse:
+    """What is answered once something changed: its part of the page, or the way to it.
+
+    `also` names further parts; `template` shows another in the part's place.
+    """
+    if not wants_part(request):
+        messages.success(request, said)
+        back = way_back(request, job)
+        if back:
+            return redirect(back)
+        return redirect(f"{reverse('fronts:job-measure', args=[job.pk])}#{anchor or part}")
+    response = part_answer(request, job, part, said=said, changed=anchor or part, **more)
+    retarget(response, f"#{part}")
+    reswap(response, "outerHTML")
+    return trigger_client_event(response, "kitchen-changed", after="settle")
+
+
+def part_answer(request: SignedInRequest, job: Job, part: str, **more: Any) -> HttpResponse:
+    """One part of the job's page, by the id of its element."""
+    name, context = ("", {}) if "template" in more else part_of(job, part)
+    context |= {"job": job, "part": True, "kinds": KIND_LINKS, **more}
+    also = (*more.get("also", ()), *(["said"] if "said" in more else []))
+    names = (more.get("template", f"{PAGE}#{name}"), *(f"{PAGE}#{each}" for each in also))
+    response = PartsResponse(request, names, context)
+    patch_vary_headers(response, ["HX-Request"])
+    return response
+
+
+def part_of(job: Job, part: str) -> tuple[str, Context]:
+    """The template's name for a part, and what it shows."""
+    numbered = _NUMBERED.fullmatch(part)
+    if numbered:
+        return _NUMBERED_PARTS[numbered[1]](job, int(numbered[2]))
+    if part not in _PARTS:
+        raise Http404
+    return part, _PARTS[part](job)
+
+
+def cabinets_part(job: Job) -> Context:
+    """All cabinets, wall by wall."""
+    return {"walls": wall_rows(list(cabinets_of(job)), job.unit)}
+
+
+def doors_part(job: Job) -> Context:
+    """All doors on hand."""
+    return {"doors": [door_row(each, job.unit) for each in doors_of(job)]}
+
+
+def _cabinet(job: Job, number: int) -> tuple[str, Context]:
+    cabinet = found_or_404(cabinets_of(job).get, pk=number)
+    return "cabinet", {"cabinet": cabinet_row(cabinet, job.unit)}
+
+
+def _opening(job: Job, number: int) -> tuple[str, Context]:
+    opening = found_or_404(opening_of, job, number)
+    return "opening", {"opening": opening_row(opening, job.unit)}
+
+
+def _new_opening(job: Job, number: int) -> tuple[str, Context]:
+    return "opening-new", _cabinet(job, number)[1]
+
+
+def _door(job: Job, number: int) -> tuple[str, Context]:
+    return "door", {"door": door_row(found_or_404(doors_of(job).get, pk=number), job.unit)}
+
+
+def _nothing(job: Job) -> Context:
+    return {}
+
+
+_NUMBERED_PARTS: Mapping[str, Callable[[Job, int], tuple[str, Context]]] = {
+    "cabinet": _cabinet,
+    "opening": _opening,
+    "opening-new": _new_opening,
+    "door": _door,
+}
+_PARTS: Mapping[str, Callable[[Job], Context]] = {
+    "cabinets": cabinets_part,
+    "cabinet-new": _nothing,
+    "doors": doors_part,
+    "door-new": _nothing,
+    "job-standard": _nothing,
+    "job-stock": _nothing,
+}

@@ -1,0 +1,114 @@
+"""The house standard at a job, a cabinet or an opening, and a job's own stock."""
+
+from django.http import HttpResponse
+from django.urls import reverse
+
+from fronts.models import Cabinet, Opening, Stock
+from fronts.pages.measure.views.cabinets import ask
+from fronts.pages.measure.views.editor import (
+    Editor,
+    found_or_404,
+    job_view,
+    kept,
+    posted,
+    show_editor,
+    who,
+)
+from fronts.pages.measure.views.parts import done
+from fronts.pages.shared.standard_form import StandardForm
+from fronts.pages.shared.stock_form import StockForm
+from fronts.pages.shared.version import version_of
+from fronts.selectors.kitchens import cabinet_of, opening_of
+from fronts.selectors.standards import standard_levels
+from fronts.services.keeping import AskFirst
+from fronts.services.shelf import stock_clear, stock_set
+from fronts.services.standards import level_of, standard_set
+from fronts.snapshot.stock import stock_in_force
+from shopjobs.access import SignedInRequest
+from shopjobs.models import Job
+
+_EMPTY = "What is left empty is as the greyed words say."
+
+
+@job_view("edit_kitchen")
+def job_standard(request: SignedInRequest, job: Job) -> HttpResponse:
+    """What this job does otherwise than the shop."""
+    action = reverse("fronts:job-standard", args=[job.pk])
+    return _standard(request, job, job, "job-standard", "This job's standard", action)
+
+
+@job_view("edit_kitchen")
+def cabinet_standard(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
+    """What one cabinet does otherwise than the job."""
+    cabinet = found_or_404(cabinet_of, job, cabinet_id)
+    action = reverse("fronts:cabinet-standard", args=[job.pk, cabinet.pk])
+    heading = f"Standard of cabinet {cabinet.label}"
+    return _standard(request, job, cabinet, f"cabinet-{cabinet.pk}", heading, action)
+
+
+@job_view("edit_kitchen")
+def opening_standard(request: SignedInRequest, job: Job, opening_id: int) -> HttpResponse:
+    """What one opening does otherwise than its cabinet."""
+    opening = found_or_404(opening_of, job, opening_id)
+    opening.cabinet = cabinet_of(job, opening.cabinet_id)
+    action = reverse("fronts:opening-standard", args=[job.pk, opening.pk])
+    heading = f"Standard of opening {opening}"
+    return _standard(request, job, opening, f"opening-{opening.pk}", heading, action)
+
+
+def _standard(
+    request: SignedInRequest,
+    job: Job,
+    owner: Job | Cabinet | Opening,
+    target: str,
+    heading: str,
+    action: str,
+) -> HttpResponse:
+    levels, row = standard_levels(owner), level_of(owner)
+    form = StandardForm(
+        posted(request), unit=job.unit, levels=levels, auto_id=f"{target}-standard-%s"
+    )
+    form.initial["version"] = version_of(row)
+    editor = Editor(job=job, form=form, target=target, heading=heading, action=action, hint=_EMPTY)
+    if not form.is_bound:
+        return show_editor(request, editor)
+    refusal = kept(
+        request, editor, lambda: standard_set(owner=owner, **who(request), **form.values), row=row
+    )
+    return refusal or done(request, job, target, f"{heading} is saved.")
+
+
+@job_view("edit_kitchen")
+def job_stock(request: SignedInRequest, job: Job) -> HttpResponse:
+    """What this job takes from the shelf, where that is not what the shop keeps."""
+    own = Stock.objects.filter(job=job).first()
+    held = stock_in_force(job)
+    form = StockForm(posted(request), unit=job.unit, stock=held, auto_id="job-stock-%s")
+    row = own or Stock(shop=job.shop, job=job)
+    form.initial["version"] = version_of(row)
+    editor = Editor(
+        job=job,
+        form=form,
+        target="job-stock",
+        heading="This job's stock",
+        action=reverse("fronts:job-stock", args=[job.pk]),
+        hint="" if own else "As the shop's, until it is saved here.",
+        remove=reverse("fronts:job-stock-clear", args=[job.pk]) if own else "",
+    )
+    if not form.is_bound:
+        return show_editor(request, editor)
+    refusal = kept(
+        request, editor, lambda: stock_set(owner=job, **who(request), **form.values), row=row
+    )
+    return refusal or done(request, job, "job-stock", "This job's stock is saved.")
+
+
+@job_view("edit_kitchen")
+def job_stock_clear(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Ask, then let the shop's stock hold again."""
+    if request.method == "POST":
+        stock_clear(job=job, **who(request))
+        return done(request, job, "job-stock", "The shop's stock holds for this job again.")
+    question = AskFirst("Let the shop's stock hold for this job again?", ["this job's own lengths"])
+    action = reverse("fronts:job-stock-clear", args=[job.pk])
+    return ask(request, job, "job-stock", question, action, "Take the shop's")

@@ -1,0 +1,1 @@
+"""The hardware order, gone through line by line."""

@@ -1,0 +1,1 @@
+"""The order's lines, on the page and as a file."""

@@ -1,0 +1,109 @@
+"""The hardware list as its page shows it: lines in words, and what has changed."""
+
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from fronts.pages.order.forms import OrderLineForm
+from fronts.rules.results import Schedule
+from fronts.selectors.order_lists import items_known
+from fronts.selectors.orders import OrderLine, order_lines
+from shopjobs.models import Job
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A line of the list; `change` says how it differs from what was checked, if it does."""
+
+    line: OrderLine
+    where: str
+    count: str
+    change: str
+    stands: bool
+    key: str
+    form: OrderLineForm
+
+
+@dataclass(frozen=True, slots=True)
+class HardwareList:
+    """The whole list: its rows, how many of them are checked and still hold, what changed."""
+
+    rows: tuple[Row, ...]
+    checked: int
+    wanted: int
+    changes: tuple[str, ...]
+
+    @property
+    def has_spares(self) -> bool:
+        """Whether spares are ordered with anything."""
+        return any(row.line.spares for row in self.rows)
+
+    @property
+    def is_through(self) -> bool:
+        """Whether there is nothing left to check."""
+        return self.wanted > 0 and self.checked == self.wanted and not self.changes
+
+
+def hardware_list(
+    job: Job, schedule: Schedule, refused: OrderLineForm | None = None
+) -> HardwareList:
+    """The job's hardware against what the office has checked."""
+    known = items_known(job)
+    lines = order_lines(job, schedule)
+    rows = tuple(_row(line, known, index, refused) for index, line in enumerate(lines))
+    return HardwareList(
+        rows=rows,
+        checked=sum(row.stands and row.line.need > 0 for row in rows),
+        wanted=sum(line.need > 0 for line in lines),
+        changes=tuple(f"{row.line.item}: {row.change}" for row in rows if row.change),
+    )
+
+
+def where_needed(line: OrderLine) -> str:
+    """`2 each: B1.a, B1.b; B2.a: 1`."""
+    by_count: dict[int, list[str]] = defaultdict(list)
+    for front, count in line.per_front.items():
+        by_count[count].append(front)
+    return "; ".join(
+        f"{count} each: {', '.join(fronts)}" if len(fronts) > 1 else f"{fronts[0]}: {count}"
+        for count, fronts in sorted(by_count.items(), reverse=True)
+    )
+
+
+def _row(
+    line: OrderLine, known: frozenset[str] | None, index: int, refused: OrderLineForm | None
+) -> Row:
+    change, key = _change(line, known), f"line-{index}"
+    return Row(
+        line=line,
+        where=where_needed(line),
+        count=_fronts(line.fronts),
+        change=change,
+        stands=line.is_checked and not line.is_changed,
+        key=key,
+        form=_form(line, key, refused),
+    )
+
+
+def _form(line: OrderLine, key: str, refused: OrderLineForm | None) -> OrderLineForm:
+    """The line's form; the one that was refused keeps what was typed."""
+    if refused is not None and refused.data.get("item") == line.item:
+        refused.auto_id = f"{key}-%s"
+        return refused
+    return OrderLineForm(
+        initial={"item": line.item, "need": line.need, "note": line.note}, auto_id=f"{key}-%s"
+    )
+
+
+def _change(line: OrderLine, known: frozenset[str] | None) -> str:
+    if line.is_checked and line.need == 0:
+        return f"was {line.was}, no longer needed"
+    if line.is_changed:
+        return f"was {line.was}, now {line.need}"
+    if not line.is_checked and known is not None and line.item not in known:
+        return "new since this list was begun"
+    return ""
+
+
+def _fronts(fronts: Sequence[str]) -> str:
+    return f"{len(fronts)} front{'' if len(fronts) == 1 else 's'}"

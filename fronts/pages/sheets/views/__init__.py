@@ -1,0 +1,1 @@
+"""Sheets of the kitchen, and sheets for the saw."""

@@ -1,0 +1,75 @@
+"""How the shop's numbers are grouped on their page, and named where a symbol would puzzle."""
+
+from collections.abc import Iterable, Iterator
+
+from fronts.pages.shared.kitchen_form import Group
+
+_GROUPS: dict[str, tuple[str, ...]] = {
+    "Holes and screws": (
+        "hole_diameter", "screw_diameter", "hole_inset", "hole_to_edge", "hole_clear",
+        "hole_move", "drill_past", "recess_width", "recess_depth", "recess_wall",
+    ),
+    "Jigs, shims and foam tape": (
+        "ledge_thickness", "ledge_length", "slot_wider", "slot_deeper", "bottom_shim_length",
+        "tape_width", "tape_thickness", "rear_clearance",
+    ),
+    "Knobs and pulls": (
+        "knob_hole", "knob_from_end", "knob_from_side", "easy_reach", "wide_drawer",
+    ),
+    "Hinges": (
+        "cup_diameter", "cup_from_edge", "hinge_half", "hinge_overlay_most", "hinge_inset_most",
+    ),
+    "Five-piece fronts": (
+        "stile", "rail", "tongue", "panel_clearance", "panel_thickness", "solid_panels",
+        "middle_rail_over",
+    ),
+    "What stands side by side": ("lines_seen", "near_plane", "filler"),
+    "The site and the wood": ("humidity_low", "humidity_high", "site_celsius", "made_at"),
+    "Loads and the order": (
+        "drawer_load", "bumpers", "hinge_screws", "slide_screws", "spares",
+    ),
+}  # fmt: skip
+_LABELS = {
+    "screw_diameter": "Diameter of a #8 mounting screw",
+    "hole_diameter": "Mounting hole in the box, diameter",
+    "slot_wider": "Jig slot is wider than the slide by",
+    "slot_deeper": "Jig slot is deeper than the slide by",
+    "rear_clearance": "Kept free behind a slide",
+    "wide_drawer": "Drawer front from this width takes two knobs",
+    "lines_seen": "A line that misses by less than this shows",
+    "near_plane": "Faces nearer than this in depth count as one plane",
+    "filler": "Widest space between cabinets of one run",
+    "tongue": "Length of a tongue, and depth of its groove",
+    "panel_thickness": "Thickness of the panel",
+    "solid_panels": "The panel is of",
+    "cup_diameter": "Hinge cup, diameter",
+    "humidity_low": "Relative humidity in the driest month, %",
+    "humidity_high": "Relative humidity in the dampest month, %",
+    "site_celsius": "Room temperature, {degrees}",
+    "made_at": "Moisture content of the wood when made, %",
+    "drawer_load": "Load of a drawer on its floor, {load}",
+    "bumpers": "Bumpers on a door or a drawer front",
+    "hinge_screws": "Screws for a hinge with its plate",
+    "slide_screws": "Screws for a pair of slides",
+    "spares": "Spares on an order, %",
+}
+_UNITS = {
+    "in": {"degrees": "°F", "load": "lb/ft²"},
+    "mm": {"degrees": "°C", "load": "kg/m²"},
+}
+
+
+def number_groups(names: Iterable[str]) -> Iterator[Group]:
+    """The numbers under their headings; what is under none comes last."""
+    grouped = {name for fields in _GROUPS.values() for name in fields}
+    for legend, fields in _GROUPS.items():
+        yield Group(legend, fields, kind="cells numbers")
+    rest = tuple(name for name in names if name not in grouped)
+    if rest:
+        yield Group("Other numbers", rest, kind="cells numbers")
+
+
+def number_label(name: str, says: str, unit: str) -> str:
+    """What a number is called on its page."""
+    words = _LABELS.get(name, says[:1].upper() + says[1:])
+    return words.format(**_UNITS[unit])

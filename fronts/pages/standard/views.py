@@ -1,0 +1,134 @@
+"""The shop's own page of habits: its standard, stock, numbers and tables."""
+
+import hashlib
+from collections.abc import Callable
+
+from django.contrib import messages
+from django.core.exceptions import ValidationError
+from django.db import transaction
+from django.http import HttpResponse
+from django.utils import timezone
+from django.views.decorators.http import require_http_methods
+
+from fronts.models import ShopNumber, Stock
+from fronts.pages.shared.kitchen_form import KitchenForm
+from fronts.pages.shared.standard_form import StandardForm
+from fronts.pages.shared.stock_form import StockForm
+from fronts.pages.shared.version import version_of
+from fronts.pages.standard.forms.numbers import NumbersForm
+from fronts.pages.standard.forms.tables import TablesForm
+from fronts.selectors.standards import standard_levels
+from fronts.services.shelf import practice_set, stock_set
+from fronts.services.standards import shared_level_of, standard_set, tables_set
+from fronts.snapshot.stock import practice_in_force, stock_in_force
+from shopjobs.access import SignedInRequest, needs
+from shopjobs.models import Shop
+from shopjobs.pages import go_to, render_page
+
+PAGE = "fronts/standard/page.html"
+FORMS = ("standard", "stock", "numbers", "tables")
+_STALE = "Somebody saved this while you were typing. Save again to put yours in its place."
+_HEADS = {
+    "standard": "How fronts lie",
+    "stock": "Stock",
+    "numbers": "The shop's numbers",
+    "tables": "Tables and materials",
+}
+
+
+@needs("standard")
+@require_http_methods(["GET", "POST"])
+def shop_standard(request: SignedInRequest) -> HttpResponse:
+    """Show and change how this shop works; each of the forms is saved by itself."""
+    name = request.POST.get("form", "")
+    forms = {each: _MAKERS[each](request, each == name) for each in FORMS}
+    versions = _versions(request.shop)
+    for each, form in forms.items():
+        form.initial["version"] = versions[each]
+    changed = forms.get(name)
+    if changed is not None and _kept(request, name, changed):
+        messages.success(request, f"{_HEADS[name]}: saved.")
+        return go_to(request, "fronts:shop-standard")
+    shown = [{"name": each, "head": _HEADS[each], "form": forms[each]} for each in FORMS]
+    context = {"forms": shown, "form": changed, "shop": request.shop}
+    return render_page(request, PAGE, context, status=422 if changed is not None else 200)
+
+
+def _versions(shop: Shop) -> dict[str, str]:
+    """What each of the forms was made from."""
+    standard = version_of(shared_level_of(shop))
+    stock = Stock.objects.filter(shop=shop, job=None).first()
+    rows = ShopNumber.objects.filter(shop=shop, job=None).order_by("name")
+    numbers = "-".join(str(each.pk) for each in rows)
+    return {
+        "standard": standard,
+        "tables": standard,
+        "stock": version_of(stock) if stock else "",
+        "numbers": hashlib.sha256(numbers.encode()).hexdigest()[:16],
+    }
+
+
+def _kept(request: SignedInRequest, name: str, form: KitchenForm) -> bool:
+    if not form.is_valid():
+        return False
+    if form.data.get("version") != form.initial["version"]:
+        form.add_error(None, _STALE)
+        form.data = {**dict(form.data.items()), "version": form.initial["version"]}
+        return False
+    try:
+        with transaction.atomic():
+            _keep(request, name, form)
+    except ValidationError as error:
+        form.refuse_all(error)
+        return False
+    return True
+
+
+def _keep(request: SignedInRequest, name: str, form: KitchenForm) -> None:
+    shop, values, now, by = request.shop, form.values, timezone.now(), request.user
+    match name:
+        case "standard":
+            standard_set(owner=shop, at=now, by=by, **values)
+        case "stock":
+            stock_set(owner=shop, at=now, by=by, **values)
+        case "numbers":
+            practice_set(owner=shop, values=values, at=now, by=by)
+        case "tables":
+            tables_set(owner=shop, at=now, by=by, **values)
+
+
+def _standard(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
+    shop = request.shop
+    return StandardForm(
+        request.POST if posted else None,
+        unit=shop.unit,
+        levels=standard_levels(shop),
+        auto_id="standard-%s",
+    )
+
+
+def _stock(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
+    held = stock_in_force(request.shop)
+    data = request.POST if posted else None
+    return StockForm(data, unit=request.shop.unit, stock=held, auto_id="stock-%s")
+
+
+def _numbers(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
+    held = practice_in_force(request.shop)
+    data = request.POST if posted else None
+    return NumbersForm(data, unit=request.shop.unit, held=held, auto_id="numbers-%s")
+
+
+def _tables(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
+    shop: Shop = request.shop
+    held = practice_in_force(shop, shared_level_of(shop))
+    data = request.POST if posted else None
+    return TablesForm(data, unit=shop.unit, held=held, auto_id="tables-%s")
+
+
+_MAKERS: dict[str, Callable[[SignedInRequest, bool], KitchenForm]] = {
+    "standard": _standard,
+    "stock": _stock,
+    "numbers": _numbers,
+    "tables": _tables,
+}

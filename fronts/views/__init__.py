@@ -1,1 +1,0 @@
-"""Pages of a job's kitchen: request to form, to one service, to one template."""

@@ -1,0 +1,164 @@
+"""The cut page: the list of parts, and the plan that was made."""
+
+from collections.abc import Callable
+from datetime import timedelta
+
+import pytest
+from django.test import Client
+from django.utils import timezone
+from pytest_django.fixtures import DjangoAssertNumQueries
+
+from fronts.models import CutPlan
+from fronts.rules.practice import inches
+from fronts.templatetags.unbroken import unbroken
+from shopjobs.models import Job, Person
+from tests.factories import OpeningFactory
+from tests.pages.cut.planned import HTMX, address, cut_kitchen, finish, make_plan
+
+SignIn = Callable[[Person], Client]
+
+
+@pytest.fixture
+def kitchen_job(job: Job) -> Job:
+    """The job with a kitchen in plywood, maple and MDF."""
+    return cut_kitchen(job)
+
+
+def test_the_list_has_every_part_by_material(
+    kitchen_job: Job, installer: Person, signed_in: SignIn
+) -> None:
+    """Equal sizes stand together, with their count, what they are, and for which fronts."""
+    page = signed_in(installer).get(address(kitchen_job)).text
+
+    assert "birch plywood, 3/4 thick" in page
+    assert unbroken("hard maple, 3/4 thick, 2 1/4 wide") in page
+    assert "B2.a ×2" in page  # two stiles
+    assert "Jigs and shims" in page
+
+
+def test_a_plan_is_begun_and_then_shown(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """Each material's plan says what it takes and what is proved, drawn, with its cuts."""
+    client = signed_in(office)
+
+    answer = make_plan(client, kitchen_job)
+    assert answer.status_code == 302
+    assert "0 of 4</strong> materials worked out" in client.get(address(kitchen_job)).text
+
+    finish(kitchen_job)
+    page = client.get(address(kitchen_job)).text
+    assert page.count(unbroken("1 of 96 × 48 in")) == 3
+    assert unbroken("1 of 96 in") in page
+    assert page.count("proved least") == 4
+    assert "Made by otto" in page
+    assert "cuts in order" in page
+    assert "birch plywood 3/4: " in page  # edge banding
+    assert "have changed" not in page
+
+
+def test_htmx_sees_how_far_it_is_until_it_is_made(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """The part asks again by itself while the plan is at work, and stops when it is made."""
+    client = signed_in(office)
+
+    answer = make_plan(client, kitchen_job, htmx=True)
+    assert answer.text.strip().startswith('<div id="cut-plan" class="at-work"')
+    assert 'hx-trigger="load delay:1s"' in answer.text
+
+    finish(kitchen_job)
+    answer = client.get(address(kitchen_job), headers=HTMX)
+    assert answer.text.strip().startswith('<div id="cut-plan">')
+    assert "hx-trigger" not in answer.text
+    assert "Made by otto" in answer.text
+
+
+def test_the_plan_says_when_the_parts_have_changed(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """A plan from other parts is not to be cut from, on the page and on the sheet."""
+    client = signed_in(office)
+    make_plan(client, kitchen_job)
+    finish(kitchen_job)
+
+    OpeningFactory.create(cabinet__job=kitchen_job, cabinet__label="B9", cabinet__x=inches(90))
+
+    assert "The parts have changed" in client.get(address(kitchen_job)).text
+
+
+def test_prices_give_the_cost(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
+    """With a price on every material the plan adds them up."""
+    client = signed_in(office)
+    make_plan(
+        client, kitchen_job, birch__0_price="60", hard__0_price="40", frame__0_price="9.50",
+        MDF__0_price="30",
+    )  # fmt: skip
+    finish(kitchen_job)
+
+    assert "139.50 in all" in client.get(address(kitchen_job)).text
+
+
+def test_offcuts_are_used_where_they_are_cheaper(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """A second size that costs nothing and is large enough spares the sheet."""
+    client = signed_in(office)
+    make_plan(
+        client, kitchen_job, birch__0_price="60", birch__1_length="40", birch__1_width="30",
+        birch__1_count="1", birch__1_price="0",
+    )  # fmt: skip
+    finish(kitchen_job)
+
+    assert unbroken("1 of 40 × 30 in") in client.get(address(kitchen_job)).text
+
+
+def test_a_drawer_stack_is_cut_as_one_block(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """With the grain upright, the fronts of the stack lie on each other in their order."""
+    make_plan(signed_in(office), kitchen_job, upright="on", MDF__0_grain="length")
+    plan = finish(kitchen_job)
+
+    placed = [
+        each
+        for found in plan.found
+        for layout in found["layouts"]
+        for each in layout["placed"]
+        if each["block"] == "B3.a"
+    ]
+    assert [each["part"] for each in placed] == ["B3.a.1", "B3.a.2", "B3.a.3"]
+    assert len({each["y"] for each in placed}) == 1
+
+
+def test_a_plan_that_died_with_its_server_says_so(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """It does not look as if it were still at work, and another can be made."""
+    client = signed_in(office)
+    make_plan(client, kitchen_job)
+    CutPlan.objects.update(due_at=timezone.now() - timedelta(seconds=1))
+
+    page = client.get(address(kitchen_job)).text
+
+    assert "The server was stopped" in page
+    assert "Make the plan" in page
+    assert "materials worked out" not in page
+    assert make_plan(client, kitchen_job).status_code == 302
+
+
+def test_the_page_takes_few_queries(
+    kitchen_job: Job,
+    office: Person,
+    signed_in: SignIn,
+    django_assert_max_num_queries: DjangoAssertNumQueries,
+) -> None:
+    """With a plan on it too; and the part that only waits takes fewer still."""
+    client = signed_in(office)
+    make_plan(client, kitchen_job)
+    with django_assert_max_num_queries(6):
+        client.get(address(kitchen_job), headers=HTMX)
+    finish(kitchen_job)
+
+    with django_assert_max_num_queries(20):
+        client.get(address(kitchen_job))

@@ -1,0 +1,267 @@
+"""Cabinets entered, changed, copied, moved and deleted on the job's page."""
+
+from collections.abc import Callable
+
+import pytest
+from django.test import Client
+from pytest_django.fixtures import DjangoAssertNumQueries
+
+from fronts.models import Box, Cabinet, Opening
+from fronts.rules.practice import inches
+from fronts.templatetags.unbroken import unbroken
+from shopjobs.models import Job, Person
+from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
+from tests.pages.kitchens import HTMX, NEW_CABINET, furnish, typed_in, version_in
+
+SignIn = Callable[[Person], Client]
+
+
+@pytest.fixture
+def desk(owner: Person, signed_in: SignIn) -> Client:
+    """A browser in which the owner is signed in."""
+    return signed_in(owner)
+
+
+def labels(job: Job) -> list[str]:
+    """The job's cabinets in their order."""
+    return [each.label for each in Cabinet.objects.filter(job=job).order_by("position")]
+
+
+def test_a_plain_cabinet_is_one_form(job: Job, desk: Client) -> None:
+    """One post enters the cabinet and its opening; the browser is led back to it."""
+    answer = desk.post(f"/jobs/{job.pk}/cabinets/new/", NEW_CABINET)
+
+    assert answer.status_code == 302
+    assert answer["Location"] == f"/jobs/{job.pk}/#cabinet-new"
+    opening = Opening.objects.get(cabinet__label="B1")
+    assert (opening.closed_by, opening.width) == ("door", inches(15))
+    assert "Cabinet B1 is entered." in desk.get(f"/jobs/{job.pk}/").text
+
+
+def test_htmx_gets_the_new_cabinet_and_the_next_form(job: Job, desk: Client) -> None:
+    """The answer is small: the cabinet, its wall, and a form that goes on from it."""
+    answer = desk.post(f"/jobs/{job.pk}/cabinets/new/", NEW_CABINET, headers=HTMX)
+
+    assert answer.status_code == 200
+    assert "kitchen-changed" in answer["HX-Trigger-After-Settle"]
+    assert answer["HX-Retarget"] == "#cabinet-new"
+    assert "<h3>Wall A</h3>" in answer.text
+    assert "<html" not in answer.text
+    form = answer.text.split("</form>")[0]
+    assert typed_in(form, "label") == "B2"
+    assert typed_in(form, "height") == "30 1/2"
+    assert typed_in(form, "width") == ""
+    assert "autofocus" in form.split('name="width"')[1].split(">")[0]
+
+
+def test_the_second_cabinet_stands_beside_the_first(job: Job, desk: Client) -> None:
+    """A place that is left open is the end of the run; the wall is not shown twice."""
+    desk.post(f"/jobs/{job.pk}/cabinets/new/", NEW_CABINET, headers=HTMX)
+
+    answer = desk.post(
+        f"/jobs/{job.pk}/cabinets/new/", {**NEW_CABINET, "label": "B2"}, headers=HTMX
+    )
+
+    assert Cabinet.objects.get(label="B2").x == inches(18)
+    assert "<h3>Wall A</h3>" not in answer.text
+    assert 'id="cabinet-' in answer.text
+
+
+@pytest.mark.parametrize(
+    ("field", "typed", "message"),
+    [
+        ("width", "18 1/0", "divides by zero"),
+        ("width", "", "Enter the width, like 23 5/8."),
+        ("height", "-3", "is negative"),
+        ("depth", "1e400", "is not a length"),
+        ("label", "", "Enter a label, like B1."),
+        ("label", "x" * 41, "Keep it to 40 characters"),
+        ("kind", "corner", "Choose one from the list"),
+        ("sides", "10", "leave no opening between them"),
+        ("wall", "", "Enter the wall&#x27;s name, like A."),
+    ],
+)
+def test_a_refused_form_keeps_what_was_typed(
+    field: str, typed: str, message: str, job: Job, desk: Client
+) -> None:
+    """The message stands at the field with what was typed, and nothing is entered."""
+    answer = desk.post(f"/jobs/{job.pk}/cabinets/new/", {**NEW_CABINET, field: typed}, headers=HTMX)
+
+    assert answer.status_code == 422
+    assert message in answer.text
+    assert f'id="cabinet-new-{field}_error"' in answer.text
+    assert typed_in(answer.text, "depth") == (typed if field == "depth" else "24")
+    assert not Cabinet.objects.exists()
+
+
+def test_a_label_is_taken_once(job: Job, desk: Client) -> None:
+    """A second cabinet of the same label is refused at its label."""
+    CabinetFactory.create(job=job)
+
+    answer = desk.post(f"/jobs/{job.pk}/cabinets/new/", NEW_CABINET)
+
+    assert answer.status_code == 422
+    assert "There is already a cabinet B1 in this job." in answer.text
+
+
+@pytest.mark.parametrize(
+    ("face", "closed"),
+    [
+        ("pair", ["pair"]),
+        ("drawers", ["drawers"]),
+        ("drawer+door", ["drawer", "door"]),
+        ("", []),
+    ],
+)
+def test_each_plain_face_is_laid_out(face: str, closed: list[str], job: Job, desk: Client) -> None:
+    """Every face that the form offers becomes its openings."""
+    typed = {**NEW_CABINET, "face": face, "count": "3", "drawer_height": "5"}
+
+    desk.post(f"/jobs/{job.pk}/cabinets/new/", typed)
+
+    assert [each.closed_by for each in Opening.objects.order_by("position")] == closed
+
+
+def test_a_cabinet_is_changed_in_its_place(job: Job, desk: Client) -> None:
+    """The form shows sizes as people say them; the answer is the changed cabinet alone."""
+    cabinet = CabinetFactory.create(job=job)
+    CabinetFactory.create(job=job)
+    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/"
+    page = desk.get(address, headers=HTMX).text
+    assert typed_in(page, "height") == "30 1/2"
+
+    typed = {**NEW_CABINET, "wall": "North", "width": '21"', "x": "0", "y": "4"}
+    answer = desk.post(address, typed | version_in(page), headers=HTMX)
+
+    assert answer["HX-Retarget"] == f"#cabinet-{cabinet.pk}"
+    assert unbroken("21 × 30 1/2 × 24") in answer.text
+    assert answer.text.count("<article") == 1
+    cabinet.refresh_from_db()
+    assert cabinet.width == inches(21)
+
+
+def test_openings_must_still_lie_in_their_cabinet(job: Job, desk: Client) -> None:
+    """A cabinet can't become smaller than its openings; the message stands at the size."""
+    cabinet = OpeningFactory.create(cabinet=CabinetFactory.create(job=job)).cabinet
+    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/"
+    version = version_in(desk.get(address).text)
+
+    answer = desk.post(
+        address, {**NEW_CABINET, "width": "12", "x": "0", "y": "4", **version}, headers=HTMX
+    )
+
+    assert answer.status_code == 422
+    assert "Opening a: the opening ends" in answer.text
+
+
+def test_nobodys_newer_value_is_overwritten(
+    job: Job, desk: Client, office: Person, signed_in: SignIn
+) -> None:
+    """A form that is older than what somebody else saved is answered with both values."""
+    cabinet = CabinetFactory.create(job=job)
+    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/"
+    typed = {**NEW_CABINET, "wall": "North", "x": "0", "y": "4"}
+    mine, theirs = (version_in(desk.get(address).text) for _ in range(2))
+    signed_in(office).post(address, {**typed, "width": "20", **theirs})
+
+    answer = desk.post(address, {**typed, "width": "21", **mine}, headers=HTMX)
+
+    assert answer.status_code == 409
+    assert "otto, at" in answer.text
+    assert "Width: now 20, you typed 21" in answer.text
+    assert typed_in(answer.text, "width") == "21"
+    cabinet.refresh_from_db()
+    assert cabinet.width == inches(20)
+
+    again = desk.post(address, {**typed, "width": "21", **version_in(answer.text)}, headers=HTMX)
+    assert again.status_code == 200
+    cabinet.refresh_from_db()
+    assert cabinet.width == inches(21)
+
+
+def test_a_copy_goes_to_the_end_of_the_run(job: Job, desk: Client) -> None:
+    """The form offers the next label and place; openings and boxes come with the copy."""
+    furnish(job)
+    cabinet = Cabinet.objects.get(label="B2")
+    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/copy/"
+    page = desk.get(address).text
+    assert (typed_in(page, "label"), typed_in(page, "x")) == ("B3", "36")
+
+    desk.post(address, {"label": "B3", "x": "36"})
+
+    copy = Cabinet.objects.get(label="B3")
+    assert copy.x == inches(36)
+    assert Box.objects.filter(opening__cabinet=copy).count() == 1
+
+
+def test_a_cabinet_moves_among_those_of_its_wall(job: Job, desk: Client) -> None:
+    """One step passes the next cabinet of the same wall; at the end it stays."""
+    for label, wall in (("B1", "North"), ("S1", "South"), ("B2", "North")):
+        CabinetFactory.create(job=job, label=label, wall=wall)
+    cabinet = Cabinet.objects.get(label="B2")
+    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/move/"
+
+    desk.post(address, {"to": "up"})
+    assert labels(job) == ["B2", "B1", "S1"]
+    desk.post(address, {"to": "up"})
+    assert labels(job) == ["B2", "B1", "S1"]
+    desk.post(address, {"to": "down"})
+    assert labels(job)[:2] == ["B1", "B2"]
+
+
+def test_deleting_asks_first_and_says_what_goes(job: Job, desk: Client) -> None:
+    """The question names openings and boxes; the answer deletes them with the cabinet."""
+    furnish(job)
+    cabinet = Cabinet.objects.get(label="B2")
+    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/delete/"
+
+    question = desk.get(address, headers=HTMX).text
+    assert "Delete cabinet B2?" in question
+    assert "opening B2.a" in question
+    assert "box 1 of B2.a" in question
+    assert labels(job) == ["B1", "B2"]
+
+    answer = desk.post(address, headers=HTMX)
+    assert "Cabinet B2 is deleted." in answer.text
+    assert labels(job) == ["B1"]
+    assert desk.post(address).status_code == 404
+
+
+def test_an_edit_asks_little_of_the_database(
+    job: Job, desk: Client, django_assert_max_num_queries: DjangoAssertNumQueries
+) -> None:
+    """Saving a cabinet of a large kitchen costs as many queries as of a small one."""
+    overlaid(job)
+    cabinets = CabinetFactory.create_batch(12, job=job)
+    for each in cabinets:
+        BoxFactory.create(opening=OpeningFactory.create(cabinet=each, closed_by="drawer"))
+    address = f"/jobs/{job.pk}/cabinets/{cabinets[-1].pk}/"
+    typed = {**NEW_CABINET, "label": "B12", "wall": "North", "x": "198", "y": "4"}
+    version = version_in(desk.get(address).text)
+
+    with django_assert_max_num_queries(22):
+        answer = desk.post(address, typed | version, headers=HTMX)
+
+    assert answer.status_code == 200
+
+
+@pytest.mark.parametrize("end", ["cabinets/new/", "cabinets/{pk}/", "cabinets/{pk}/delete/"])
+def test_the_installer_enters_no_cabinets(
+    end: str, job: Job, installer: Person, signed_in: SignIn
+) -> None:
+    """Cabinets are the desk's; the installer gets the page that says so."""
+    cabinet = CabinetFactory.create(job=job)
+    address = f"/jobs/{job.pk}/" + end.format(pk=cabinet.pk)
+
+    assert signed_in(installer).get(address).status_code == 403
+    assert signed_in(installer).post(address, NEW_CABINET).status_code == 403
+    assert labels(job) == ["B1"]
+
+
+def test_pages_are_only_asked_and_moves_only_told(job: Job, desk: Client) -> None:
+    """What shows takes no post, and what changes takes no get."""
+    cabinet = CabinetFactory.create(job=job)
+
+    assert desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/move/").status_code == 405
+    assert desk.post(f"/jobs/{job.pk}/").status_code == 405
+    assert desk.post(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/preview/").status_code == 405

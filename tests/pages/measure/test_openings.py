@@ -1,0 +1,259 @@
+"""Openings entered, changed, measured and deleted."""
+
+from collections.abc import Callable
+
+import pytest
+from django.test import Client
+
+from fronts.models import Box, DoorOnHand, Opening
+from fronts.rules.practice import inches
+from shopjobs.models import Job, Person
+from tests.factories import (
+    BoxFactory,
+    CabinetFactory,
+    DoorOnHandFactory,
+    OpeningFactory,
+)
+from tests.pages.kitchens import HTMX, NEW_OPENING, furnish, typed_in, version_in
+
+SignIn = Callable[[Person], Client]
+
+
+@pytest.fixture
+def desk(owner: Person, signed_in: SignIn) -> Client:
+    """A browser in which the owner is signed in."""
+    return signed_in(owner)
+
+
+def change(client: Client, opening: Opening, **typed: str) -> tuple[int, str]:
+    """Open the form of an opening, type, and save; the answer's code and text."""
+    address = f"/jobs/{opening.cabinet.job_id}/openings/{opening.pk}/"
+    version = version_in(client.get(address).text)
+    answer = client.post(address, {**NEW_OPENING, **version, **typed}, headers=HTMX)
+    return answer.status_code, answer.text
+
+
+def test_the_first_opening_starts_as_the_whole_face(job: Job, desk: Client) -> None:
+    """An empty cabinet offers what its members leave."""
+    cabinet = CabinetFactory.create(job=job)
+
+    page = desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/").text
+
+    assert typed_in(page, "label") == "a"
+    assert [typed_in(page, name) for name in ("x", "y", "width", "height")] == [
+        "1 1/2", "1 1/2", "15", "27 1/2",
+    ]  # fmt: skip
+
+
+def test_the_next_opening_starts_as_what_is_left(job: Job, desk: Client) -> None:
+    """Under a drawer's opening the rest is offered, with members like the others."""
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet, y=inches(24), height=inches(5), closed_by="drawer")
+
+    page = desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/").text
+
+    assert typed_in(page, "label") == "b"
+    assert [typed_in(page, name) for name in ("x", "y", "width", "height")] == [
+        "1 1/2", "1 1/2", "15", "21",
+    ]  # fmt: skip
+
+
+def test_an_opening_is_entered_in_its_cabinet(job: Job, desk: Client) -> None:
+    """htmx gets the opening's line and the way to the next one."""
+    cabinet = CabinetFactory.create(job=job)
+
+    answer = desk.post(
+        f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/", NEW_OPENING, headers=HTMX
+    )
+
+    assert answer["HX-Retarget"] == f"#opening-new-{cabinet.pk}"
+    assert f"beforeend:#openings-{cabinet.pk}" in answer.text
+    assert "Door, hinged left" in answer.text
+    assert "autofocus" in answer.text.split("Add an opening")[0].split("<a")[-1]
+    assert Opening.objects.get().cabinet == cabinet
+
+
+def test_an_opening_stays_in_its_cabinet(job: Job, desk: Client) -> None:
+    """What goes past the cabinet is refused at the size that does."""
+    cabinet = CabinetFactory.create(job=job)
+
+    answer = desk.post(
+        f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/", {**NEW_OPENING, "width": "17"}
+    )
+
+    assert answer.status_code == 422
+    assert "The opening ends 1/2 in past cabinet B1." in answer.text
+
+
+def test_drawers_take_a_count_and_heights(job: Job, desk: Client) -> None:
+    """Heights run from the top; an empty place shares the rest."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+
+    status, page = change(desk, opening, closed_by="drawers", count="3", heights="6,,")
+
+    opening.refresh_from_db()
+    assert status == 200
+    assert opening.heights == (inches(6), None, None)
+    assert "3 drawers" in page
+
+
+def test_heights_that_are_left_out_share_the_rest(job: Job, desk: Client) -> None:
+    """One height alone is the top drawer's."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+
+    status, _ = change(desk, opening, closed_by="drawers", count="3", heights="6 1/2")
+
+    opening.refresh_from_db()
+    assert status == 200
+    assert opening.heights == (inches(13, 2), None, None)
+
+
+def test_a_stack_starts_with_three_drawers(job: Job, desk: Client) -> None:
+    """Whatever closed the opening before, or the opening above it."""
+    cabinet = CabinetFactory.create(job=job)
+    opening = OpeningFactory.create(cabinet=cabinet, closed_by="pair", height=inches(10))
+
+    here = f"/jobs/{job.pk}"
+    assert typed_in(desk.get(f"{here}/openings/{opening.pk}/").text, "count") == "3"
+    assert typed_in(desk.get(f"{here}/cabinets/{cabinet.pk}/openings/new/").text, "count") == "3"
+
+
+@pytest.mark.parametrize(
+    ("typed", "field", "message"),
+    [
+        ({"closed_by": "drawers", "count": ""}, "count", "Enter how many drawers"),
+        ({"closed_by": "drawers", "count": "0"}, "count", "Give 1 or more"),
+        (
+            {"closed_by": "drawers", "count": "2", "heights": "6,6,6"},
+            "heights",
+            "These are 3 heights for 2 drawers",
+        ),
+        ({"width": "wide"}, "width", "enter one like 23 5/8."),
+        ({"shift_x": "far"}, "shift_x", "enter one like 1/2."),
+        ({"diagonal_1": "31"}, "diagonal_2", "Give both diagonals, or neither."),
+        ({"front_door": "99999"}, "front_door", "Choose one from the list"),
+        ({"measured_width_top": "0"}, "measured_width_top", "is nothing"),
+        ({"closed_by": "curtain"}, "closed_by", "Choose one from the list"),
+    ],
+)
+def test_a_fault_stands_at_its_field(
+    typed: dict[str, str], field: str, message: str, job: Job, desk: Client
+) -> None:
+    """Nothing is kept, and a folded part with a fault in it is open."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+
+    status, page = change(desk, opening, **typed)
+
+    assert status == 422
+    assert f'id="opening-{opening.pk}-{field}_error"' in page
+    assert message in page
+    folded = page.split(f'name="{field}"')[0].rsplit("<details", 1)
+    if len(folded) == 2 and "</details>" not in folded[1]:
+        assert folded[1].split(">")[0].endswith(" open")
+
+
+def test_what_a_door_has_no_use_for_is_no_fault(job: Job, desk: Client) -> None:
+    """The count of a stack that is now a door is dropped, whatever it says."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+
+    status, _ = change(desk, opening, closed_by="door", count="none", heights="x")
+
+    assert status == 200
+
+
+@pytest.mark.parametrize("choose", [True, False])
+def test_a_door_on_hand_becomes_the_front(choose: bool, job: Job, desk: Client) -> None:
+    """The list offers each door by its label, and whichever fits best."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+    door = DoorOnHandFactory.create(job=job)
+
+    _, page = change(desk, opening, front_door="choose" if choose else str(door.pk))
+
+    opening.refresh_from_db()
+    assert (opening.front_choose, opening.front_door) == (choose, None if choose else door)
+    assert ("a door on hand that fits" if choose else "door D1") in page
+    shown = desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/").text
+    assert f'value="{"choose" if choose else door.pk}" selected' in shown
+
+
+def test_boxes_that_lose_their_front_are_asked_about(job: Job, desk: Client) -> None:
+    """A drawer that becomes a door would lose its box: that is said, and done once confirmed."""
+    opening = BoxFactory.create(opening__cabinet__job=job).opening
+
+    status, page = change(desk, opening, closed_by="door")
+    assert status == 422
+    assert "has no place for its boxes" in page
+    assert Box.objects.exists()
+
+    status, page = change(desk, opening, closed_by="door", confirmed="1")
+    assert status == 200
+    assert not Box.objects.exists()
+
+
+def test_the_installer_enters_what_was_measured(
+    job: Job, installer: Person, signed_in: SignIn
+) -> None:
+    """Measured sizes are the installer's; nothing else of the opening changes with them."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+    client, address = signed_in(installer), f"/jobs/{job.pk}/openings/{opening.pk}/measured/"
+    page = client.get(address).text
+    assert "planned 15" in page
+
+    answer = client.post(
+        address,
+        {"measured_width_top": "14 15/16", "width": "3", "closed_by": "open"} | version_in(page),
+    )
+
+    assert answer.status_code == 302
+    opening.refresh_from_db()
+    assert opening.measured_width_top == inches(239, 16)
+    assert (opening.width, opening.closed_by) == (inches(15), "door")
+    everything = f"/jobs/{job.pk}/openings/{opening.pk}/"
+    assert client.get(everything).status_code == 403
+    assert client.post(everything, NEW_OPENING).status_code == 403
+
+
+def test_deleting_an_opening_says_what_goes(job: Job, desk: Client) -> None:
+    """The question names the boxes; the answer leaves the cabinet without them."""
+    furnish(job)
+    opening = Opening.objects.get(cabinet__label="B2")
+    address = f"/jobs/{job.pk}/openings/{opening.pk}/delete/"
+
+    assert "box 1" in desk.get(address, headers=HTMX).text
+    answer = desk.post(address, headers=HTMX)
+
+    assert "Opening B2.a is deleted." in answer.text
+    assert not Box.objects.exists()
+    assert Opening.objects.count() == 1
+
+
+def test_a_stale_opening_keeps_both_values(
+    job: Job, desk: Client, installer: Person, signed_in: SignIn
+) -> None:
+    """What the installer measured meanwhile is not lost to a form that didn't know of it."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+    address = f"/jobs/{job.pk}/openings/{opening.pk}/"
+    stale = version_in(desk.get(address).text)
+    site = signed_in(installer)
+    fresh = version_in(site.get(address + "measured/").text)
+    site.post(address + "measured/", {"measured_height_left": "27", **fresh})
+
+    answer = desk.post(address, {**NEW_OPENING, **stale})
+
+    assert answer.status_code == 409
+    assert "Measured height left: now 27, you typed nothing" in answer.text
+    opening.refresh_from_db()
+    assert opening.measured_height_left == inches(27)
+
+
+def test_a_door_that_is_used_names_its_openings(job: Job, desk: Client) -> None:
+    """Deleting a door on hand asks with the fronts that it makes."""
+    door = DoorOnHandFactory.create(job=job)
+    OpeningFactory.create(cabinet=CabinetFactory.create(job=job), front_door=door)
+    address = f"/jobs/{job.pk}/doors/{door.pk}/delete/"
+
+    assert "B1.a, which then gets a new front" in desk.get(address).text
+    desk.post(address)
+
+    assert not DoorOnHand.objects.exists()
+    assert Opening.objects.get().front_door is None

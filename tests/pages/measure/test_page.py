@@ -1,0 +1,185 @@
+"""The job's main page: its walls, its findings, its fronts, and what was entered."""
+
+from collections.abc import Callable
+
+import pytest
+from django.test import Client
+from pytest_django.fixtures import DjangoAssertNumQueries
+
+from fronts.models import Cabinet, Opening
+from fronts.rules.practice import inches
+from shopjobs.models import Job, Person
+from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
+from tests.pages.kitchens import HTMX, furnish
+
+SignIn = Callable[[Person], Client]
+
+
+def test_an_empty_job_starts_with_its_first_cabinet(
+    job: Job, owner: Person, signed_in: SignIn
+) -> None:
+    """A job without a kitchen says what to do first, with that form open."""
+    page = signed_in(owner).get(f"/jobs/{job.pk}/").text
+
+    assert "Start with the first cabinet" in page
+    assert 'id="cabinet-new-width"' in page
+
+
+def test_an_empty_job_offers_the_installer_nothing_to_enter(
+    job: Job, installer: Person, signed_in: SignIn
+) -> None:
+    """Who may not enter cabinets gets no form for them."""
+    page = signed_in(installer).get(f"/jobs/{job.pk}/").text
+
+    assert "The owner or the office enters the cabinets" in page
+    assert "<form" not in page.split('<main id="main"')[1]
+
+
+def test_the_wall_is_drawn_and_its_fronts_lead_to_their_openings(
+    job: Job, owner: Person, signed_in: SignIn
+) -> None:
+    """Each front of the elevation is a link to the form of its opening."""
+    furnish(job)
+    opening = Opening.objects.get(cabinet__label="B1")
+
+    page = signed_in(owner).get(f"/jobs/{job.pk}/").text
+
+    drawing = page.split("<svg")[1].split("</svg>")[0]
+    assert f'href="/jobs/{job.pk}/openings/{opening.pk}/"' in drawing
+    assert "B1.a 16 × 28 1/2 door, hinged left" in drawing
+
+
+def test_the_schedule_shows_sizes_laps_and_gaps(job: Job, owner: Person, signed_in: SignIn) -> None:
+    """15 × 27 1/2 in with half an inch of overlay: 16 × 28 1/2 in, 2 in from its neighbour."""
+    furnish(job)
+
+    row = signed_in(owner).get(f"/jobs/{job.pk}/").text.split('class="fronts"')[1]
+
+    first = row.split("<tbody>")[1].split("</tr>")[0]
+    cells = [cell.split(">", 1)[1].split("</td>")[0] for cell in first.split("<td")[1:]]
+    assert cells == ["16", "28 1/2", "3/4", *["1/2"] * 4, "–", "2", "–", "–", "left", "new"]
+
+
+def test_a_finding_leads_to_its_cause(job: Job, owner: Person, signed_in: SignIn) -> None:
+    """A drawer without a box is named in words, with a link to where the box is entered."""
+    overlaid(job)
+    drawer = OpeningFactory.create(cabinet=CabinetFactory.create(job=job), closed_by="drawer")
+
+    page = signed_in(owner).get(f"/jobs/{job.pk}/").text
+
+    finding = page.split('class="finding finding-check"')[1].split("</li>")[0]
+    assert "<strong>Check.</strong>" in finding
+    assert "its box is not measured" in finding
+    assert f'href="/jobs/{job.pk}/openings/{drawer.pk}/boxes/0/"' in finding
+
+
+def test_one_missing_word_is_one_finding(job: Job, owner: Person, signed_in: SignIn) -> None:
+    """Where nobody said how far fronts lap, that is said once, with the place that mends it."""
+    OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+    OpeningFactory.create(cabinet=CabinetFactory.create(job=job, label="B2", x=inches(18)))
+
+    page = signed_in(owner).get(f"/jobs/{job.pk}/").text
+
+    assert page.count("Nobody has said how far fronts lap") == 1
+    finding = page.split("Nobody has said how far fronts lap")[1].split("</li>")[0]
+    assert f'href="/jobs/{job.pk}/standard/"' in finding
+    assert "B1.a" in finding
+    assert "B2.a" in finding
+
+
+def test_what_is_worked_out_comes_by_itself(job: Job, owner: Person, signed_in: SignIn) -> None:
+    """After a change, htmx gets the walls, the findings and the fronts, and nothing else."""
+    furnish(job)
+
+    answer = signed_in(owner).get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": "walls"})
+
+    assert answer.text.count("<svg") == 1
+    assert 'id="findings"' in answer.text
+    assert 'id="fronts"' in answer.text
+    assert 'id="cabinets"' not in answer.text
+    assert "<html" not in answer.text
+    assert "HX-Request" in answer["Vary"]
+
+
+def test_history_gets_the_whole_page(job: Job, owner: Person, signed_in: SignIn) -> None:
+    """A restored page is a page, not a part of one."""
+    headers = {**HTMX, "HX-History-Restore-Request": "true"}
+
+    assert "<html" in signed_in(owner).get(f"/jobs/{job.pk}/", headers=headers).text
+
+
+def test_a_part_that_is_not_there_is_not_found(job: Job, owner: Person, signed_in: SignIn) -> None:
+    """A part of a cabinet that is gone, or of no name that the page knows, is a 404."""
+    client = signed_in(owner)
+
+    for target in ("cabinet-99999", "opening-99999", "opening-new-99999", "door-99999", "nothing"):
+        answer = client.get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": target})
+        assert answer.status_code == 404, target
+
+
+def test_the_installer_may_only_measure(job: Job, installer: Person, signed_in: SignIn) -> None:
+    """The installer's page offers the measured sizes of each opening, and no other form."""
+    furnish(job)
+    opening = Opening.objects.get(cabinet__label="B1")
+
+    page = signed_in(installer).get(f"/jobs/{job.pk}/").text
+
+    assert f"/jobs/{job.pk}/openings/{opening.pk}/measured/" in page
+    assert f'/jobs/{job.pk}/openings/{opening.pk}/"' not in page
+    for word in ("Add an opening", "Copy", "Delete", "/doors/new/", "/standard/", "/stock/"):
+        assert word not in page.split('<main id="main"')[1], word
+
+
+def test_another_shops_kitchen_does_not_exist(
+    job: Job, stranger: Person, signed_in: SignIn
+) -> None:
+    """Every address of the job is a 404 for another shop's owner."""
+    furnish(job)
+    client, cabinet = signed_in(stranger), Cabinet.objects.filter(job=job).first()
+    opening = Opening.objects.filter(cabinet__job=job).first()
+    assert cabinet is not None
+    assert opening is not None
+    for end in (
+        "", "file/", "cabinets/new/", f"cabinets/{cabinet.pk}/", f"cabinets/{cabinet.pk}/copy/",
+        f"cabinets/{cabinet.pk}/delete/", f"cabinets/{cabinet.pk}/openings/new/",
+        f"openings/{opening.pk}/", f"openings/{opening.pk}/measured/", "doors/new/", "standard/",
+        "stock/", f"openings/{opening.pk}/preview/",
+    ):  # fmt: skip
+        assert client.get(f"/jobs/{job.pk}/{end}").status_code == 404, end
+        assert client.post(f"/jobs/{job.pk}/{end}").status_code in (404, 405), end
+
+
+def test_things_of_another_job_do_not_exist_here(
+    job: Job, owner: Person, signed_in: SignIn
+) -> None:
+    """A cabinet or opening is found under its own job only."""
+    furnish(job)
+    other = Job.objects.create(shop=job.shop, number="K-2")
+    cabinet, opening = Cabinet.objects.first(), Opening.objects.first()
+    assert cabinet is not None
+    assert opening is not None
+    client = signed_in(owner)
+
+    for end in (f"cabinets/{cabinet.pk}/", f"openings/{opening.pk}/"):
+        assert client.get(f"/jobs/{other.pk}/{end}").status_code == 404
+
+
+@pytest.mark.parametrize("count", [2, 12])
+def test_the_number_of_queries_does_not_grow(
+    count: int,
+    job: Job,
+    owner: Person,
+    signed_in: SignIn,
+    django_assert_max_num_queries: DjangoAssertNumQueries,
+) -> None:
+    """The page of a large kitchen asks the database no more often than that of a small one."""
+    overlaid(job)
+    for place in range(count):
+        cabinet = CabinetFactory.create(job=job, label=f"B{place + 1}", x=inches(18) * place)
+        BoxFactory.create(opening=OpeningFactory.create(cabinet=cabinet, closed_by="drawer"))
+    client = signed_in(owner)
+
+    with django_assert_max_num_queries(20):
+        client.get(f"/jobs/{job.pk}/")
+    with django_assert_max_num_queries(20):
+        client.get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": "walls"})

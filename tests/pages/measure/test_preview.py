@@ -1,0 +1,119 @@
+"""The drawing that follows while a form is typed in."""
+
+from collections.abc import Callable
+
+import pytest
+from django.test import Client
+
+from fronts.models import Cabinet, Opening
+from shopjobs.models import Job, Person
+from tests.factories import CabinetFactory, OpeningFactory, overlaid
+from tests.pages.kitchens import HTMX, NEW_CABINET, NEW_OPENING, furnish
+
+SignIn = Callable[[Person], Client]
+
+
+@pytest.fixture
+def desk(owner: Person, signed_in: SignIn) -> Client:
+    """A browser in which the owner is signed in."""
+    return signed_in(owner)
+
+
+def test_a_new_cabinet_is_drawn_before_it_is_entered(job: Job, desk: Client) -> None:
+    """The drawing shows the front that it would get; nothing is kept."""
+    overlaid(job)
+
+    answer = desk.get(f"/jobs/{job.pk}/cabinets/new/preview/", NEW_CABINET, headers=HTMX)
+
+    assert "16 × 28 1/2" in answer.text
+    assert "HX-Retarget" not in answer
+    assert not Cabinet.objects.exists()
+
+
+def test_what_it_would_break_is_said_beside_the_drawing(job: Job, desk: Client) -> None:
+    """A finding of the cabinet as it is typed stands under its drawing."""
+    answer = desk.get(
+        f"/jobs/{job.pk}/cabinets/new/preview/", {**NEW_CABINET, "face": "drawer"}, headers=HTMX
+    )
+
+    assert "<strong>Stop.</strong>" in answer.text
+
+
+@pytest.mark.parametrize("typed", [{"width": ""}, {"width": "2 1/"}, {"sides": "30"}])
+def test_what_can_not_be_read_yet_leaves_the_drawing(
+    typed: dict[str, str], job: Job, desk: Client
+) -> None:
+    """A half-typed size is answered beside the drawing, not in its place."""
+    answer = desk.get(
+        f"/jobs/{job.pk}/cabinets/new/preview/", {**NEW_CABINET, **typed}, headers=HTMX
+    )
+
+    assert answer.status_code == 200
+    assert answer["HX-Retarget"] == "#cabinet-new-not-yet"
+    assert "<svg" not in answer.text
+
+
+def test_a_changed_opening_is_drawn_with_its_neighbours(job: Job, desk: Client) -> None:
+    """The cabinet is drawn with the opening as it is typed; the row stays as it is."""
+    furnish(job)
+    opening = Opening.objects.get(cabinet__label="B1")
+
+    answer = desk.get(
+        f"/jobs/{job.pk}/openings/{opening.pk}/preview/",
+        {**NEW_OPENING, "width": "14", "closed_by": "drawers", "count": "2"},
+        headers=HTMX,
+    )
+
+    assert "B1.a.2" in answer.text
+    opening.refresh_from_db()
+    assert opening.closed_by == "door"
+
+
+def test_a_new_opening_is_drawn(job: Job, desk: Client) -> None:
+    """The first opening of a cabinet is seen before it is entered."""
+    overlaid(job)
+    cabinet = CabinetFactory.create(job=job)
+    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/preview/"
+
+    assert "16 × 28 1/2" in desk.get(address, NEW_OPENING, headers=HTMX).text
+    past = desk.get(address, {**NEW_OPENING, "width": "17"}, headers=HTMX)
+    assert "HX-Retarget" in past
+
+
+def test_a_changed_cabinet_is_drawn_with_its_openings(job: Job, desk: Client) -> None:
+    """A cabinet is drawn as typed, unless its openings would not lie in it."""
+    overlaid(job)
+    cabinet = OpeningFactory.create(cabinet=CabinetFactory.create(job=job)).cabinet
+    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/preview/"
+    typed = {**NEW_CABINET, "x": "0", "y": "4"}
+
+    assert "<svg" in desk.get(address, {**typed, "width": "20"}, headers=HTMX).text
+    assert "<svg" not in desk.get(address, {**typed, "width": "12"}, headers=HTMX).text
+
+
+def test_labels_of_people_are_written_as_text(job: Job, desk: Client) -> None:
+    """A label with signs of markup in it is drawn, and is no markup."""
+    typed = {**NEW_CABINET, "label": "<b>B1</b>"}
+
+    page = desk.get(f"/jobs/{job.pk}/cabinets/new/preview/", typed, headers=HTMX).text
+
+    assert "<b>" not in page
+    desk.post(f"/jobs/{job.pk}/cabinets/new/", typed)
+    assert "<b>" not in desk.get(f"/jobs/{job.pk}/").text
+
+
+def test_a_stacks_heights_may_be_begun(job: Job, desk: Client) -> None:
+    """One height of three is drawn, the rest shared; one too many waits for the person."""
+    furnish(job)
+    opening = Opening.objects.get(cabinet__label="B1")
+    stack = {**NEW_OPENING, "closed_by": "drawers", "count": "3"}
+    address = f"/jobs/{job.pk}/openings/{opening.pk}/preview/"
+
+    begun = desk.get(address, {**stack, "heights": "6 1/2"}, headers=HTMX)
+    too_many = desk.get(address, {**stack, "heights": "6,6,6,6"}, headers=HTMX)
+
+    assert begun.status_code == too_many.status_code == 200
+    assert "B1.a.1" in begun.text
+    assert "6 1/2</text>" in begun.text
+    assert "HX-Retarget" not in begun
+    assert "HX-Retarget" in too_many
