@@ -10,7 +10,7 @@ from django.views.decorators.http import require_http_methods
 
 from fronts import jobfile
 from fronts.pages.job_file.forms import JobFileForm
-from fronts.pages.measure.views.editor import job_view, who
+from fronts.pages.shared.job_view import job_view, who
 from fronts.pages.shared.kitchen_form import sentence
 from fronts.rules.kitchen import Kitchen
 from fronts.services.imports import job_import

@@ -9,16 +9,9 @@ from fronts.pages.measure.forms.boxes import BoxForm, PinsForm, likely_rise, nex
 from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
 from fronts.pages.measure.rows.kitchen import opening_row
 from fronts.pages.measure.views.cabinets import ask
-from fronts.pages.measure.views.editor import (
-    Editor,
-    found_or_404,
-    job_view,
-    kept,
-    posted,
-    show_editor,
-    who,
-)
+from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import PAGE, done
+from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.version import version_of
 from fronts.rules.lengths import Mm, show
 from fronts.selectors.kitchens import boxes_of, opening_of

@@ -10,17 +10,10 @@ from django.utils import timezone
 from fronts.models import Cabinet
 from fronts.pages.measure.forms.cabinets import CabinetForm, CopyForm, NewCabinetForm
 from fronts.pages.measure.rows.kitchen import cabinet_row, wall_id, wall_rows
-from fronts.pages.measure.views.editor import (
-    Editor,
-    found_or_404,
-    job_view,
-    kept,
-    posted,
-    show_editor,
-    who,
-)
+from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import GONE, PAGE, done
 from fronts.pages.shared.choice_words import KINDS
+from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.version import version_of
 from fronts.selectors.kitchens import cabinet_of, cabinets_of, with_openings

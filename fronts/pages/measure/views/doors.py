@@ -8,16 +8,9 @@ from fronts.models import DoorOnHand, Opening
 from fronts.pages.measure.forms.doors import BoreForm, DoorForm, bore_rows
 from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
 from fronts.pages.measure.views.cabinets import ask
-from fronts.pages.measure.views.editor import (
-    Editor,
-    found_or_404,
-    job_view,
-    kept,
-    posted,
-    show_editor,
-    who,
-)
+from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import GONE, done
+from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.version import version_of
 from fronts.selectors.kitchens import door_of, doors_of
 from fronts.services.doors import door_change, door_create, door_delete

@@ -11,16 +11,9 @@ from fronts.pages.measure.forms.next_opening import next_opening
 from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, door_names
 from fronts.pages.measure.rows.kitchen import opening_row
 from fronts.pages.measure.views.cabinets import ask
-from fronts.pages.measure.views.editor import (
-    Editor,
-    found_or_404,
-    job_view,
-    kept,
-    posted,
-    show_editor,
-    who,
-)
+from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import GONE, PAGE, done
+from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.version import version_of
 from fronts.selectors.kitchens import boxes_of, cabinet_of, opening_of, openings_of
 from fronts.services.keeping import AskFirst

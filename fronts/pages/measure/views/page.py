@@ -12,9 +12,9 @@ from fronts.pages.measure.forms.cabinets import NewCabinetForm
 from fronts.pages.measure.rows.fronts import front_rows
 from fronts.pages.measure.rows.kitchen import door_row, wall_rows
 from fronts.pages.measure.views.cabinets import new_cabinet_editor
-from fronts.pages.measure.views.editor import job_view
 from fronts.pages.measure.views.parts import KIND_LINKS, PAGE, part_answer
 from fronts.pages.shared.finding_links import FindingRow, Ways
+from fronts.pages.shared.job_view import job_view
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.schedule import schedule
 from fronts.selectors.kitchens import cabinets_of, doors_of, labelled

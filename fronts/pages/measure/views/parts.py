@@ -12,7 +12,7 @@ from django.utils.cache import patch_vary_headers
 from django_htmx.http import reswap, retarget, trigger_client_event
 
 from fronts.pages.measure.rows.kitchen import cabinet_row, door_row, opening_row, wall_rows
-from fronts.pages.measure.views.editor import found_or_404
+from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.return_link import way_back
 from fronts.selectors.kitchens import cabinets_of, doors_of, opening_of
 from shopjobs.access import SignedInRequest

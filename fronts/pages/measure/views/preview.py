@@ -10,8 +10,8 @@ from fronts.models import Cabinet, Opening
 from fronts.pages.measure.forms.cabinets import CabinetForm, NewCabinetForm
 from fronts.pages.measure.forms.openings import OpeningForm, door_names
 from fronts.pages.measure.rows.drawing import drawing_of, findings_about, with_cabinet
-from fronts.pages.measure.views.editor import found_or_404, job_view
 from fronts.pages.shared.finding_links import finding_row
+from fronts.pages.shared.job_view import found_or_404, job_view
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.kitchen import Opening as OpeningFacts

@@ -5,16 +5,9 @@ from django.urls import reverse
 
 from fronts.models import Cabinet, Opening, Stock
 from fronts.pages.measure.views.cabinets import ask
-from fronts.pages.measure.views.editor import (
-    Editor,
-    found_or_404,
-    job_view,
-    kept,
-    posted,
-    show_editor,
-    who,
-)
+from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import done
+from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
 from fronts.pages.shared.version import version_of
