@@ -30,7 +30,7 @@ class Row:
 
 
 @dataclass(frozen=True, slots=True)
-class SideBySide:
+class ComparisonTable:
     """Several fronts and their figures by name."""
 
     labels: tuple[str, ...]
@@ -50,7 +50,7 @@ class HoleRow:
 class Boxes:
     """Fronts on boxes: their figures where there are several, and their holes."""
 
-    figures: SideBySide | None
+    figures: ComparisonTable | None
     holes: tuple[HoleRow, ...]
     corners: tuple[str, ...] = CORNERS
 
@@ -68,18 +68,18 @@ def boxes_of(
     return Boxes(_beside(labels, figures) if len(boxed) > 1 else None, holes)
 
 
-def doors_of(fronts: Sequence[Front], kitchen: Kitchen) -> SideBySide | None:
+def doors_of(fronts: Sequence[Front], kitchen: Kitchen) -> ComparisonTable | None:
     """The figures of the hinged doors, and of other doors that have a knob."""
     doors = [each for each in fronts if each.hinge_centres or each.kind == "door"]
     figures = [hinge_figures(each, kitchen) for each in doors]
     return _beside([each.label for each in doors], figures) if any(figures) else None
 
 
-def _beside(labels: Sequence[str], figures: Sequence[Sequence[Line]]) -> SideBySide:
+def _beside(labels: Sequence[str], figures: Sequence[Sequence[Line]]) -> ComparisonTable:
     named = [{line.name: line for line in each} for each in figures]
     names = dict.fromkeys(name for each in named for name in each)
     rows = (_row(name, tuple(each.get(name) for each in named)) for name in names)
-    return SideBySide(tuple(labels), str(len(labels)), tuple(rows))
+    return ComparisonTable(tuple(labels), str(len(labels)), tuple(rows))
 
 
 def _row(name: str, figures: tuple[Line | None, ...]) -> Row:

@@ -7,7 +7,7 @@ from fronts.rules.kitchen import SIDES, Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Finding, Front, Schedule
 from fronts.sheets import cautions, page_height
-from fronts.sheets.comparison_table import Boxes, SideBySide, boxes_of, doors_of
+from fronts.sheets.comparison_table import Boxes, ComparisonTable, boxes_of, doors_of
 from fronts.sheets.fitting_drawings import Block, Layout, lay_out
 from fronts.sheets.planned_gaps import Planned, planned_gap
 from fronts.sheets.sheet_page import Imprint, findings_of, page, size
@@ -46,7 +46,7 @@ class CabinetPage:
     fronts: list[FrontRow]
     blocks: list[Block]
     boxes: Boxes | None
-    doors: SideBySide | None
+    doors: ComparisonTable | None
     works: list[Work]
     measured: list[MeasuredRow]
     cautions: list[str]

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 
 from fronts.drawings.svg import Px
 from fronts.rules.results import Finding
-from fronts.sheets.comparison_table import Row, SideBySide
+from fronts.sheets.comparison_table import ComparisonTable, Row
 from fronts.sheets.steps import Work
 
 PAGE: Px = 872_00
@@ -52,7 +52,7 @@ def findings_height(stops: Sequence[Finding], others: Sequence[Finding]) -> Px:
 
 def below_height(
     holes: int,
-    doors: SideBySide | None,
+    doors: ComparisonTable | None,
     works: Sequence[Work],
     cautions: Sequence[str],
     measured: int,

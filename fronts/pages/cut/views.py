@@ -11,7 +11,7 @@ from fronts.cutting.model import Request
 from fronts.models import CutPlan, PlanState
 from fronts.pages.cut.forms.plan import CutPlanForm
 from fronts.pages.cut.rows import cut_list, group_name
-from fronts.pages.shared.blocking_findings import stops_of
+from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.plan_rows import fault_of, is_at_work, plan_shown, progress_of
 from fronts.rules.results import Schedule
 from fronts.selectors.banding import banding_of
@@ -86,7 +86,7 @@ def _page(
     schedule = schedule or schedule_of(job)
     context |= _plan(job, schedule, latest, now)
     context |= {
-        "stops": stops_of(request, job, schedule),
+        "stops": blocking_findings(request, job, schedule),
         "list": cut_list(schedule),
         "form": form or _form(job, schedule, latest),
     }

@@ -14,7 +14,7 @@ from fronts.models import FitRecord
 from fronts.pages.fit.forms import FitForm
 from fronts.pages.fit.rows.fronts import FrontToFit, elevation_of, front_to_fit, record_key
 from fronts.pages.fit.rows.walls import places, walls_of
-from fronts.pages.shared.blocking_findings import found_with_ways
+from fronts.pages.shared.blocking_findings import findings_with_links
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Front, Schedule
@@ -173,7 +173,7 @@ def _page(request: SignedInRequest, at: _AtCabinet, form: FitForm | None = None)
         "sizes": size(at.kitchen.job.unit, at.cabinet.width, at.cabinet.height, at.cabinet.depth),
         "before": _neighbour(at, labels[here - 1] if here else None),
         "after": _neighbour(at, labels[here + 1] if here + 1 < len(labels) else None),
-        "findings": found_with_ways(
+        "findings": findings_with_links(
             request, at.job, at.schedule, [*about.stops, *about.others], back=f"fit-{at.number}"
         ),
         "stopped": bool(about.stops),

@@ -8,7 +8,7 @@ from django.views.decorators.http import require_GET, require_http_methods
 from fronts.pages.order.forms import OrderLineForm
 from fronts.pages.order.rows.csv_file import order_csv
 from fronts.pages.order.rows.lines import hardware_list
-from fronts.pages.shared.blocking_findings import stops_of
+from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import schedule_of
 from fronts.services.order_lists import order_line_check, order_line_uncheck
@@ -71,7 +71,7 @@ def _page(
         "job": job,
         "step": "order",
         "hardware": hardware_list(job, schedule, refused),
-        "stops": stops_of(request, job, schedule),
+        "stops": blocking_findings(request, job, schedule),
         "form": refused or OrderLineForm(),
     }
     return render_page(

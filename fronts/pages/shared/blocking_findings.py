@@ -11,12 +11,12 @@ from shopjobs.access import SignedInRequest, may
 from shopjobs.models import Job
 
 
-def stops_of(request: SignedInRequest, job: Job, schedule: Schedule) -> list[FindingRow]:
+def blocking_findings(request: SignedInRequest, job: Job, schedule: Schedule) -> list[FindingRow]:
     """The stops of a schedule."""
-    return found_with_ways(request, job, schedule, findings_of(schedule).stops)
+    return findings_with_links(request, job, schedule, findings_of(schedule).stops)
 
 
-def found_with_ways(
+def findings_with_links(
     request: SignedInRequest,
     job: Job,
     schedule: Schedule,

@@ -11,7 +11,7 @@ from fronts.rules.lengths import show
 from shopjobs.models import DiaryEntry, Job
 
 
-def stale_message(job: Job, row: Model, typed: dict[str, Any], unit: str) -> str:
+def conflict_message(job: Job, row: Model, typed: dict[str, Any], unit: str) -> str:
     """Who saved meanwhile, and each value that differs, theirs and the one that was typed."""
     now = meanwhile(row, typed)
     values = "; ".join(

@@ -11,9 +11,9 @@ from django.http import HttpResponse
 
 from fronts.pages.measure.forms.row_forms import RowForm
 from fronts.pages.measure.rows.drawing import drawn_cabinet
-from fronts.pages.shared.edit_conflict import stale_message
+from fronts.pages.shared.edit_conflict import conflict_message
 from fronts.pages.shared.kitchen_form import KitchenForm
-from fronts.pages.shared.return_link import back_word, way_back
+from fronts.pages.shared.return_link import return_link, return_word
 from fronts.pages.shared.version import version_of
 from fronts.services.keeping import AskFirst
 from shopjobs.access import SignedInRequest
@@ -54,7 +54,7 @@ class Editor:
 
 def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) -> HttpResponse:
     """The page with the form; for htmx the form alone."""
-    word = back_word(request)
+    word = return_word(request)
     if word:
         editor = replace(editor, action=f"{editor.action}?back={word}")
     return render_page(
@@ -66,7 +66,7 @@ def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) 
             "drawing": cache(partial(drawn_cabinet, editor.job, editor.drawn)),
             "job": editor.job,
             "step": "measure",
-            "back": way_back(request, editor.job),
+            "back": return_link(request, editor.job),
             "in_place": wants_part(request),
         },
         partial="editor",
@@ -86,7 +86,7 @@ def kept(
     if not editor.is_valid:
         return show_editor(request, editor, status=422)
     if row is not None and form.data.get("version", "") != version_of(row):
-        form.add_error(None, stale_message(editor.job, row, form.values, form.unit))
+        form.add_error(None, conflict_message(editor.job, row, form.values, form.unit))
         form.data = {**dict(form.data.items()), "version": version_of(row)}
         return show_editor(request, editor, status=409)
     try:

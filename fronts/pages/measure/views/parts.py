@@ -13,7 +13,7 @@ from django_htmx.http import reswap, retarget, trigger_client_event
 
 from fronts.pages.measure.rows.kitchen import cabinet_row, door_row, opening_row, wall_rows
 from fronts.pages.shared.job_view import found_or_404
-from fronts.pages.shared.return_link import way_back
+from fronts.pages.shared.return_link import return_link
 from fronts.selectors.kitchens import cabinets_of, doors_of, opening_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -40,7 +40,7 @@ def done(
     """
     if not wants_part(request):
         messages.success(request, said)
-        back = way_back(request, job)
+        back = return_link(request, job)
         if back:
             return redirect(back)
         return redirect(f"{reverse('fronts:job-measure', args=[job.pk])}#{anchor or part}")
