@@ -3,9 +3,9 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from fronts.rules.edge_banding import is_banded
 from fronts.rules.lengths import show
 from fronts.rules.results import Front, Part, Schedule
-from fronts.selectors.banding import is_banded
 from fronts.selectors.plans import groups_of, has_grain
 from fronts.sheets.sheet_page import Imprint, findings_of, page
 

@@ -13,8 +13,8 @@ from fronts.pages.cut.forms.plan import CutPlanForm
 from fronts.pages.cut.rows import cut_list, group_name
 from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.plan_rows import fault_of, is_at_work, plan_shown, progress_of
+from fronts.rules.edge_banding import banding_of
 from fronts.rules.results import Schedule
-from fronts.selectors.banding import banding_of
 from fronts.selectors.kept_plans import request_from
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import (

@@ -9,9 +9,9 @@ from pypdf import PdfReader
 
 from fronts.cutting.model import Request
 from fronts.pages.cut.forms.stock import default_stock, parts_to_cut
+from fronts.rules.edge_banding import banding_of
 from fronts.rules.lengths import INCH
 from fronts.rules.practice import inches
-from fronts.selectors.banding import banding_of
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import groups_of, parts_fingerprint
 from fronts.services.cutting import Asked, plan_begin, plan_work
