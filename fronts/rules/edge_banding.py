@@ -1,7 +1,8 @@
-"""How much edge banding the parts want.
+"""Which edges are banded, and how much banding that takes.
 
-All four edges of a slab front of plywood or particleboard are banded; MDF is taken to be
-painted, solid wood and panels in a frame have nothing to hide (common practice, no source).
+All four edges of a slab front are banded where its material's core would show at them, as
+`materials` says of each board; solid wood and panels in a frame have nothing to hide (common
+practice, no source).
 """
 
 from collections import defaultdict
@@ -11,21 +12,17 @@ from fronts.rules.lengths import Mm
 from fronts.rules.materials import Board, material_of
 from fronts.rules.results import Part
 
-BANDED = frozenset({"plywood", "particleboard"})
-SIDES_OF_ONE_SIZE = 2
-
 
 def is_banded(part: Part) -> bool:
     """Whether the part's edges are banded, all four of them."""
-    found = material_of(part.material)
-    return part.part == "slab" and isinstance(found, Board) and found.name in BANDED
+    material = material_of(part.material)
+    return part.part == "slab" and isinstance(material, Board) and material.banded
 
 
-def banding_of(parts: Iterable[Part]) -> dict[tuple[str, Mm], Mm]:
+def banding_lengths(parts: Iterable[Part]) -> dict[tuple[str, Mm], Mm]:
     """The length of banding by material and thickness, nothing added for trimming it."""
     total: dict[tuple[str, Mm], Mm] = defaultdict(Mm)
     for part in parts:
         if is_banded(part):
-            around = SIDES_OF_ONE_SIZE * (part.length + part.width)
-            total[part.material, part.thickness] += around * part.count
+            total[part.material, part.thickness] += 2 * (part.length + part.width) * part.count
     return dict(sorted(total.items()))

@@ -1,10 +1,12 @@
 """A short name for exactly this schedule: what a sheet shows, so that old paper can be told."""
 
 import hashlib
+from collections.abc import Iterable
 
-from fronts.rules.results import Schedule
+from fronts.rules.results import Part, Schedule
 
-LETTERS = 8
+HALF = 4
+"""Letters on each side of the hyphen: short enough to be read out over a saw."""
 
 
 def fingerprint(schedule: Schedule) -> str:
@@ -18,5 +20,14 @@ def fingerprint(schedule: Schedule) -> str:
         schedule.parts,
         schedule.findings,
     )
-    digest = hashlib.sha256(repr(shown).encode()).hexdigest()[:LETTERS]
-    return f"{digest[: LETTERS // 2]}-{digest[LETTERS // 2 :]}"
+    return _short_name(repr(shown))
+
+
+def parts_fingerprint(parts: Iterable[Part]) -> str:
+    """The same for exactly these parts in any order: what a cutting plan was made from."""
+    return _short_name("\n".join(sorted(repr(part) for part in parts)))
+
+
+def _short_name(text: str) -> str:
+    digest = hashlib.sha256(text.encode()).hexdigest()
+    return f"{digest[:HALF]}-{digest[HALF : 2 * HALF]}"

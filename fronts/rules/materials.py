@@ -34,10 +34,17 @@ class Wood:
 
 @dataclass(frozen=True, slots=True)
 class Board:
-    """A sheet good: density in kg/m³. It is taken not to move."""
+    """A sheet good: density in kg/m³. It is taken not to move.
+
+    `grained`: its face has a grain, so parts are cut one way of it. `banded`: its core shows
+    at the edges of a slab, which are banded; MDF is taken to be painted (common practice, no
+    source).
+    """
 
     name: str
     density: Fraction
+    grained: bool = False
+    banded: bool = False
 
 
 def _wood(name: str, gravity: str, tangential: str, shrinkage: str) -> Wood:
@@ -72,12 +79,16 @@ _WOODS = {
 }
 """By the name a shop says; longer names are looked for first."""
 
+_PARTICLEBOARD = Board("particleboard", Fraction(720), banded=True)
+"""ANSI A208.1 grade M: 640-800 kg/m³."""
+
 _BOARDS = {
     "mdf": Board("MDF", Fraction(750)),  # makers' sheets: 700-800 kg/m³
-    "melamine": Board("particleboard", Fraction(720)),
-    "particle": Board("particleboard", Fraction(720)),  # ANSI A208.1 grade M: 640-800 kg/m³
-    "chipboard": Board("particleboard", Fraction(720)),
-    "ply": Board("plywood", Fraction(600)),  # hardwood plywood; practice, memory
+    "melamine": _PARTICLEBOARD,
+    "particle": _PARTICLEBOARD,
+    "chipboard": _PARTICLEBOARD,
+    # density of hardwood plywood: practice, memory
+    "ply": Board("plywood", Fraction(600), grained=True, banded=True),
     "glass": Board("glass", Fraction(2500)),  # soda-lime glass; memory
 }
 
@@ -100,6 +111,12 @@ def material_of(name: str) -> Wood | Board | None:
 def _begins_a_word(word: str, said: str) -> bool:
     """So that a whitewashed oak is no ash."""
     return re.search(rf"\b{re.escape(word)}", said) is not None
+
+
+def has_grain(name: str) -> bool:
+    """Whether parts of it must keep their direction; what is not known is taken to be wood."""
+    material = material_of(name)
+    return material.grained if isinstance(material, Board) else True
 
 
 def wood_density(gravity: Fraction, moisture: Fraction) -> Fraction:

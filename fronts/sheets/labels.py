@@ -3,10 +3,11 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.edge_banding import is_banded
 from fronts.rules.lengths import show
+from fronts.rules.materials import has_grain
 from fronts.rules.results import Front, Part, Schedule
-from fronts.selectors.plans import groups_of, has_grain
 from fronts.sheets.sheet_page import Imprint, findings_of, page
 
 ACROSS = 3
@@ -39,7 +40,7 @@ def content(schedule: Schedule, imprint: Imprint) -> str:
 def stickers_of(schedule: Schedule) -> Iterator[Sticker]:
     """A sticker for each piece: a part that is wanted twice has two."""
     fronts = {each.label: each for each in schedule.fronts}
-    for group in groups_of(schedule.parts):
+    for group in cutting_groups(schedule.parts):
         yield from _stickers(group.parts, fronts, schedule.job.unit)
 
 

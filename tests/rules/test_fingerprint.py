@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.fingerprint import fingerprint
+from fronts.rules.fingerprint import fingerprint, parts_fingerprint
 from fronts.rules.kitchen import FrontWish, Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.schedule import schedule
@@ -79,3 +79,13 @@ def test_the_same_kitchen_has_the_same_fingerprint() -> None:
 def test_it_reads_easily_on_paper() -> None:
     """Two groups of four letters and digits."""
     assert re.fullmatch(r"[0-9a-f]{4}-[0-9a-f]{4}", _of(BASE))
+
+
+def test_the_parts_fingerprint_is_that_of_the_parts_alone() -> None:
+    """It stays when the parts come in another order, and changes with any part."""
+    parts = schedule(BASE).parts
+    other = (*parts[:-1], replace(parts[-1], width=parts[-1].width - Mm(1)))
+
+    assert parts_fingerprint(reversed(parts)) == parts_fingerprint(parts)
+    assert parts_fingerprint(other) != parts_fingerprint(parts)
+    assert re.fullmatch(r"[0-9a-f]{4}-[0-9a-f]{4}", parts_fingerprint(parts))

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from fronts.rules.materials import Board, Wood, density_of, material_of, wood_density
+from fronts.rules.materials import Board, Wood, density_of, has_grain, material_of, wood_density
 from fronts.rules.practice import POUND
 
 WOODS = json.loads((Path(__file__).parent / "data" / "woods.json").read_text(encoding="utf-8"))
@@ -131,3 +131,19 @@ def test_what_nobody_knows_is_weighed_as_the_shops_own() -> None:
     """An unknown material takes the density of what the shop names instead."""
     assert density_of("unobtainium", "cherry") == density_of("cherry", "MDF")
     assert density_of("unobtainium", "nothing") == density_of("MDF", "cherry")
+
+
+GRAIN = [
+    ("hard maple", True),
+    ("birch plywood", True),
+    ("MDF", False),
+    ("white melamine", False),
+    ("glass", False),
+    ("moonstone", True),
+]
+
+
+@pytest.mark.parametrize(("material", "grained"), GRAIN, ids=[name for name, _ in GRAIN])
+def test_what_has_a_grain(material: str, grained: bool) -> None:
+    """Wood and plywood; what nobody knows is kept the way of its length (common practice)."""
+    assert has_grain(material) is grained

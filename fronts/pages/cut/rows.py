@@ -4,9 +4,10 @@ from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from fronts.rules.cutting_groups import CuttingGroup, cutting_groups
 from fronts.rules.lengths import Mm, show
+from fronts.rules.materials import has_grain
 from fronts.rules.results import Jig, Part, Schedule, Shim
-from fronts.selectors.plans import Group, groups_of, has_grain
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +84,7 @@ def cut_list(schedule: Schedule) -> CutList:
     """The cut list of a schedule, in the job's unit."""
     unit = schedule.job.unit
     return CutList(
-        groups=tuple(_group(each, unit) for each in groups_of(schedule.parts)),
+        groups=tuple(_group(each, unit) for each in cutting_groups(schedule.parts)),
         doors=tuple(_doors(schedule, unit)),
         jigs=tuple(_jig(each, unit) for each in schedule.jigs),
         shims=tuple(_shim(each, unit) for each in schedule.shims),
@@ -96,7 +97,7 @@ def group_name(material: str, thickness: Mm, width: Mm | None, unit: str) -> str
     return f"{material} {' × '.join(sizes)}"
 
 
-def _group(group: Group, unit: str) -> GroupRows:
+def _group(group: CuttingGroup, unit: str) -> GroupRows:
     return GroupRows(
         key=group.key,
         material=group.material,

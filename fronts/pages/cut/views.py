@@ -13,16 +13,13 @@ from fronts.pages.cut.forms.plan import CutPlanForm
 from fronts.pages.cut.rows import cut_list, group_name
 from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.plan_rows import fault_of, is_at_work, plan_shown, progress_of
-from fronts.rules.edge_banding import banding_of
+from fronts.rules.cutting_groups import cutting_groups
+from fronts.rules.edge_banding import banding_lengths
+from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
 from fronts.selectors.kept_plans import request_from
 from fronts.selectors.kitchens import schedule_of
-from fronts.selectors.plans import (
-    finished_plan,
-    groups_of,
-    latest_plan,
-    parts_fingerprint,
-)
+from fronts.selectors.plans import finished_plan, latest_plan
 from fronts.services.cutting import plan_begin
 from fronts.sheets.cutting_words import run
 from shopjobs.access import SignedInRequest, may, signed_in
@@ -96,7 +93,7 @@ def _page(
 def _plan(job: Job, schedule: Schedule, latest: CutPlan | None, now: datetime) -> dict[str, object]:
     unit = schedule.job.unit
     plan = latest if latest and latest.state == PlanState.DONE else finished_plan(job)
-    banding = banding_of(schedule.parts)
+    banding = banding_lengths(schedule.parts)
     return {
         "fault": fault_of(latest, now),
         "plan": None if plan is None else plan_shown(plan, parts_fingerprint(schedule.parts), unit),
@@ -111,7 +108,7 @@ def _form(
     job: Job, schedule: Schedule, latest: CutPlan | None, request: SignedInRequest | None = None
 ) -> CutPlanForm:
     """The form, filled as the last plan was asked; bound where a request brings one."""
-    unit, groups = schedule.job.unit, groups_of(schedule.parts)
+    unit, groups = schedule.job.unit, cutting_groups(schedule.parts)
     kept: dict[str, Request] = {}
     if latest is not None:
         kept = {row["key"]: request_from(row) for row in latest.asked}

@@ -5,9 +5,9 @@ from typing import Any
 from django.test import Client
 
 from fronts.models import CutPlan, PlanState
+from fronts.rules.cutting_groups import CuttingGroup, cutting_groups
 from fronts.rules.practice import inches
 from fronts.selectors.kitchens import schedule_of
-from fronts.selectors.plans import Group, groups_of
 from fronts.services.cutting import plan_work
 from shopjobs.models import Job
 from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
@@ -36,9 +36,9 @@ def address(job: Job) -> str:
     return f"/jobs/{job.pk}/cut/"
 
 
-def groups(job: Job) -> dict[str, Group]:
+def groups(job: Job) -> dict[str, CuttingGroup]:
     """The job's materials by name; the frame's sticks as "frame"."""
-    found = groups_of(schedule_of(job).parts)
+    found = cutting_groups(schedule_of(job).parts)
     return {"frame" if each.sticks else each.material: each for each in found}
 
 

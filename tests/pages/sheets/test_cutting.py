@@ -9,11 +9,10 @@ from pypdf import PdfReader
 
 from fronts.cutting.model import Request
 from fronts.pages.cut.forms.stock import default_stock, parts_to_cut
-from fronts.rules.edge_banding import banding_of
+from fronts.rules.cutting_groups import cutting_groups
+from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.lengths import INCH
-from fronts.rules.practice import inches
 from fronts.selectors.kitchens import schedule_of
-from fronts.selectors.plans import groups_of, parts_fingerprint
 from fronts.services.cutting import Asked, plan_begin, plan_work
 from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
@@ -36,7 +35,7 @@ def planned(kitchen_job: Job, office: Person) -> Job:
     """The job with a plan made from the usual stock."""
     parts = schedule_of(kitchen_job).parts
     asked = []
-    for group in groups_of(parts):
+    for group in cutting_groups(parts):
         stock = default_stock(group, "in")
         cut = parts_to_cut(group, sticks=group.sticks, grained=True, upright=False)
         request = Request(INCH / 8, INCH / 4, stock, cut)
@@ -101,10 +100,3 @@ def test_each_piece_has_its_label(kitchen_job: Job, installer: Person, signed_in
     assert "stile 1 of 2" in text
     assert "stile 2 of 2" in text
     assert text.count("B2.a") == 5  # two stiles, two rails, a panel
-
-
-def test_banding_goes_round_slabs_of_plywood(kitchen_job: Job) -> None:
-    """A 16 in × 28 1/2 in front takes 89 in: twice both; solid wood takes none."""
-    banding = banding_of(schedule_of(kitchen_job).parts)
-
-    assert banding == {("birch plywood", inches(3, 4)): inches(89)}

@@ -20,8 +20,9 @@ from fronts.pages.cut.forms.stock import (
     parts_to_cut,
 )
 from fronts.pages.shared.length_fields import Size
+from fronts.rules.cutting_groups import CuttingGroup
 from fronts.rules.lengths import INCH, Mm, show_with_unit
-from fronts.selectors.plans import Group, money
+from fronts.selectors.plans import money
 from fronts.services.cutting import Asked
 from shopjobs.forms.house import HouseForm, in_house_words
 
@@ -48,7 +49,7 @@ class StockFields:
 class GroupFields:
     """A material's inputs."""
 
-    group: Group
+    group: CuttingGroup
     name: str
     kind: BoundField | None
     first: StockFields
@@ -71,7 +72,7 @@ class CutPlanForm(HouseForm):
     def __init__(
         self,
         *args: Any,
-        groups: Sequence[Group],
+        groups: Sequence[CuttingGroup],
         names: Mapping[str, str],
         unit: str,
         kept: Mapping[str, Request],
@@ -109,7 +110,7 @@ class CutPlanForm(HouseForm):
         field.error_messages["required"] = f"Enter a length for “{label.lower()}”."
         self.fields[name] = field
 
-    def _add_group(self, group: Group, kept: Request | None) -> None:
+    def _add_group(self, group: CuttingGroup, kept: Request | None) -> None:
         key, sticks = group.key, group.sticks if kept is None else kept.sticks
         if group.sticks:
             self.fields[f"{key}-kind"] = forms.ChoiceField(
@@ -146,7 +147,7 @@ class CutPlanForm(HouseForm):
             kind = self[f"{group.key}-kind"] if group.sticks else None
             yield GroupFields(group, self.names[group.key], kind, rows[0], rows[1:])
 
-    def _row(self, group: Group, number: int) -> StockFields:
+    def _row(self, group: CuttingGroup, number: int) -> StockFields:
         names = ("length", "width", "count", "grain", "price")
         return StockFields(number, tuple(self[f"{group.key}-{number}-{name}"] for name in names))
 
@@ -170,7 +171,7 @@ class CutPlanForm(HouseForm):
         cleaned["asked"] = [each for each in asked if each is not None]
         return cleaned
 
-    def _asked(self, group: Group, saw: Saw) -> Asked | None:
+    def _asked(self, group: CuttingGroup, saw: Saw) -> Asked | None:
         """What one material is planned from, or None where a message says what is wrong."""
         sticks = self.cleaned_data.get(f"{group.key}-kind") == STICKS
         stock = list(self._stock(group, sticks=sticks))
@@ -187,7 +188,7 @@ class CutPlanForm(HouseForm):
         self._check(group, request)
         return Asked(group.key, self.names[group.key], request)
 
-    def _stock(self, group: Group, *, sticks: bool) -> Iterator[Stock]:
+    def _stock(self, group: CuttingGroup, *, sticks: bool) -> Iterator[Stock]:
         rows = [self._given(group, number) for number in range(ROWS)]
         used = [row for row in rows if row["length"] is not None or row["width"] is not None]
         priced = [row["price"] is not None for row in used]
@@ -207,12 +208,12 @@ class CutPlanForm(HouseForm):
                     price=None if row["price"] is None else Mm(row["price"]),
                 )  # fmt: skip
 
-    def _given(self, group: Group, number: int) -> dict[str, Any]:
+    def _given(self, group: CuttingGroup, number: int) -> dict[str, Any]:
         name = f"{group.key}-{number}"
         fields = ("length", "width", "count", "grain", "price")
         return {"number": name} | {each: self.cleaned_data.get(f"{name}-{each}") for each in fields}
 
-    def _check(self, group: Group, request: Request) -> None:
+    def _check(self, group: CuttingGroup, request: Request) -> None:
         field = f"{group.key}-0-length"
         if any(_used_up(each, request.trim) for each in request.stock):
             self.add_error(

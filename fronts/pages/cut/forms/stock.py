@@ -4,9 +4,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from fronts.cutting.model import SAFE_WIDTH, Part, Request, Stock, Way
+from fronts.rules.cutting_groups import CuttingGroup
 from fronts.rules.lengths import INCH, Mm
+from fronts.rules.materials import has_grain
 from fronts.rules.results import Part as Piece
-from fronts.selectors.plans import Group, has_grain
 
 ROWS = 3
 """So many sizes of stock for each material: what is bought, and offcuts to use up."""
@@ -40,7 +41,7 @@ def default_saw(unit: str, kept: Mapping[str, Request]) -> Saw:
     )
 
 
-def default_stock(group: Group, unit: str) -> tuple[Stock, ...]:
+def default_stock(group: CuttingGroup, unit: str) -> tuple[Stock, ...]:
     """A sheet of the usual size, or a stick of the usual length (common practice, no source)."""
     if group.sticks:
         return (Stock("stick", 96 * INCH if unit == "in" else Mm(2440)),)
@@ -48,7 +49,9 @@ def default_stock(group: Group, unit: str) -> tuple[Stock, ...]:
     return (Stock("sheet", length, width, grain="length" if has_grain(group.material) else None),)
 
 
-def parts_to_cut(group: Group, *, sticks: bool, grained: bool, upright: bool) -> tuple[Part, ...]:
+def parts_to_cut(
+    group: CuttingGroup, *, sticks: bool, grained: bool, upright: bool
+) -> tuple[Part, ...]:
     """The group's parts; `upright` stacks turn their grain upright and become blocks.
 
     Where no stock has a grain, parts may turn.

@@ -9,9 +9,9 @@ from django.views.decorators.http import require_safe
 
 from fronts.pages.shared.plan_rows import plan_shown
 from fronts.pages.sheets.views.kitchen import print_sheet
-from fronts.rules.fingerprint import fingerprint
+from fronts.rules.fingerprint import fingerprint, parts_fingerprint
 from fronts.selectors.kitchens import schedule_of
-from fronts.selectors.plans import finished_plan, parts_fingerprint
+from fronts.selectors.plans import finished_plan
 from fronts.sheets import cutting_plan, labels
 from fronts.sheets.cutting_words import PAPER_BOARD
 from fronts.sheets.sheet_page import Imprint
