@@ -56,7 +56,7 @@ def _without(
     items = tuple(_item(item, short) for item in lattice.items)
     search = Search(replace(lattice, boards=boards, items=items))
     search.bound = Bound(count)  # so that the first packing without shortage is good enough
-    for step in (search.passes, search.strips, search.generate, search.dive):
+    for step in (search.passes, search.strips, search.settle, search.generate, search.dive):
         step(budget.share(0.4))
     if search.best.short or col.cost(search.best, boards) > count:
         return None

@@ -19,6 +19,7 @@ from fronts.cutting.proof import Bound, best
 from fronts.cutting.scales import scaled_bound
 from fronts.cutting.sheet_filling import Filler, Manner, Split, corner_filler, sheet_by_sheet
 from fronts.cutting.sheet_pricing import SheetPricer
+from fronts.cutting.sheets.exact_search import settled
 from fronts.cutting.strips import shares
 from fronts.cutting.weighing import quick_bound
 from fronts.solver import IntegerLimits
@@ -46,6 +47,7 @@ def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
     search = Search(lattice)
     search.passes(budget.share(0.03))
     search.strips(budget.share(0.03))
+    search.settle(budget.share(0.6))
     search.bound_by_scales(budget.share(0.3))
     search.bound_by_cuts(budget.share(0.3))
     search.generate(budget.share(0.2))
@@ -108,6 +110,12 @@ class Search:
                 for a in areas
             ]
             self._keep(self._filled(self._strip_filler(weights, turn // 4 % 2), budget))
+
+    def settle(self, budget: Budget) -> None:
+        """Few parts: look at every way of cutting them."""
+        if not (self.done or budget.over):
+            found = settled(self.lattice, Found(self.best, self.bound), budget)
+            self.best, self.bound = found.packing, found.bound
 
     def generate(self, budget: Budget) -> None:
         """Let the solver's prices ask for better sheets."""

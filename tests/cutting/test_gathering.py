@@ -36,17 +36,19 @@ def request(sizes: list[tuple[str, str, int]], stock: tuple[str, str], unit: str
 @settings(max_examples=60, deadline=None)
 @given(SIZES)
 def test_never_more_sheets_and_never_less_in_one_piece(sizes: list[tuple[int, int, int]]) -> None:
-    """Whatever is tried, the largest piece left over does not shrink and no part is lost."""
+    """No part is lost and no sheet more is cut; on as many, the largest piece is no smaller."""
     rows = [(str(a), str(b), n) for a, b, n in sizes]
     whole = lattice(read_request(json.dumps(request(rows, ("17", "13"), "mm")).encode()))
     found = plan_sheets(whole, begin(0.1, lambda: 0.0)).packing
     better = gathered(whole, found, begin(0.1, lambda: 0.0))
     board = whole.boards[0]
+    before, after = (col.cost(packing, whole.boards) for packing in (found, better))
     assert not better.short
-    assert col.cost(better, whole.boards) == col.cost(found, whole.boards)
-    assert max(largest_left(board, c) for c, _ in better.chosen) >= max(
-        largest_left(board, c) for c, _ in found.chosen
-    )
+    assert after <= before
+    if after == before:
+        assert max(largest_left(board, c) for c, _ in better.chosen) >= max(
+            largest_left(board, c) for c, _ in found.chosen
+        )
 
 
 def test_a_kitchens_slabs_leave_a_piece_worth_keeping() -> None:

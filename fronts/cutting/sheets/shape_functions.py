@@ -1,0 +1,134 @@
+"""The shape function of every multiset of parts: the least rectangles from which it can be cut.
+
+What a cut right across parts lies side by side or one above the other; so the least rectangles of
+a multiset come from those of two that it parts into, and only those that no other undercuts in
+both sides are kept (Stockmeyer 1983, "Optimal orientations of cells in slicing floorplan
+designs"; built up from single parts as in Wang 1983, "Two algorithms for constrained
+two-dimensional cutting stock problems"). All that is cut from a board can be pushed together into
+such rectangles, so nothing is lost: what is not found here cannot be cut.
+"""
+
+from collections.abc import Sequence
+
+import numpy as np
+
+from fronts.cutting import effort
+from fronts.cutting.budget import Budget
+from fronts.cutting.lattice import Board, Lie
+from fronts.cutting.sheets.multisets import Ints, Multisets
+from fronts.cutting.sheets.rectangles import Rectangles
+from fronts.cutting.sheets.remaining_room import RemainingRoom
+from fronts.cutting.tree import Spot
+
+CHUNK = 1_000_000
+"""Joins that are worked out at once."""
+
+
+class BudgetSpentError(Exception):
+    """The search was ended before it had tried everything."""
+
+
+class ShapeFunctions:
+    """The least rectangles of every multiset that one board can hold.
+
+    Rectangles that waste more than `spare` are left out, and, where a plan is to be of one board
+    `alone`, those beside which the rest finds no room.
+    """
+
+    def __init__(
+        self,
+        multisets: Multisets,
+        board: Board,
+        ways: Sequence[tuple[Lie, ...]],
+        spare: int,
+        budget: Budget,
+        *,
+        alone: bool,
+    ) -> None:
+        self._board, self._spare, self._budget = board, spare, budget
+        self._ways = [(item, lie) for item, lies in enumerate(ways) for lie in lies]
+        self._room = RemainingRoom(multisets, board, ways, spare, alone=alone)
+        self._start = np.zeros(multisets.count, np.int64)
+        self._waste = np.zeros(multisets.count, np.int64)
+        self.known = np.zeros(multisets.count, np.int64)
+        """How many least rectangles a multiset has; none where it cannot be cut from the board."""
+        self._all = self._singles(multisets)
+        self._note(self._all, 0)
+        for first, second in multisets.levels():
+            self._grow(first, second)
+
+    def spots(self, held: int) -> list[Spot]:
+        """Places on the board for all that a multiset holds."""
+        spots: list[Spot] = []
+        self._lay(int(self._start[held]), 0, 0, spots)
+        return spots
+
+    def _singles(self, multisets: Multisets) -> Rectangles:
+        held = np.array([multisets.strides[item] for item, _ in self._ways], np.int64)
+        length = np.array([lie.length for _, lie in self._ways], np.int64)
+        width = np.array([lie.width for _, lie in self._ways], np.int64)
+        which, none = np.arange(len(held)), np.full(len(held), -1, np.int64)
+        single = Rectangles(length, width, held, which, none, np.zeros(len(held), np.bool_))
+        return self._room.sifted(single).undominated()
+
+    def _note(self, fresh: Rectangles, start: int) -> None:
+        held, at, count = np.unique(fresh.held, return_index=True, return_counts=True)
+        self._start[held], self.known[held] = start + at, count
+        if len(held):
+            waste = fresh.length * fresh.width - self._room.area[fresh.held]
+            self._waste[held] = np.minimum.reduceat(waste, at)
+
+    def _grow(self, first: Ints, second: Ints) -> None:
+        """The least rectangles of all multisets of one size."""
+        live = (self.known[first] > 0) & (self.known[second] > 0)
+        live &= self._waste[first] + self._waste[second] <= self._spare
+        first, second = first[live], second[live]
+        ends = np.cumsum(self.known[first] * self.known[second])
+        chunks, low, before = [], 0, 0
+        while low < len(first):
+            high = max(low + 1, int(np.searchsorted(ends, before + CHUNK)))
+            chunks.append(self._joined(first[low:high], second[low:high]).undominated())
+            low, before = high, int(ends[high - 1])
+        if chunks:
+            fresh = chunks[0].and_more(chunks[1:]).undominated()
+            self._note(fresh, len(self._all.length))
+            self._all = self._all.and_more([fresh])
+
+    def _joined(self, first: Ints, second: Ints) -> Rectangles:
+        """Every rectangle of `first` beside and above every one of `second`, where it fits."""
+        if self._budget.over:
+            raise BudgetSpentError
+        joins = self.known[first] * self.known[second]
+        total = int(joins.sum())
+        effort.spend(effort.of_shapes(total))
+        pair = np.repeat(np.arange(len(first)), joins)
+        place = np.arange(total) - np.repeat(np.cumsum(joins) - joins, joins)
+        row, column = np.divmod(place, self.known[second][pair])
+        one, other = self._start[first][pair] + row, self._start[second][pair] + column
+        held = (first + second)[pair]
+        halves = []
+        for beside in (True, False):
+            add, larger = (np.add, np.maximum) if beside else (np.maximum, np.add)
+            length = add(self._all.length[one], self._all.length[other])
+            width = larger(self._all.width[one], self._all.width[other])
+            fits = (length <= self._board.length) & (width <= self._board.width)
+            fits &= length * width - self._room.area[held] <= self._spare
+            halves.append(
+                Rectangles(
+                    length[fits], width[fits], held[fits], one[fits], other[fits],
+                    np.full(int(fits.sum()), beside),
+                )
+            )  # fmt: skip
+        return self._room.sifted(halves[0].and_more(halves[1:]))
+
+    def _lay(self, which: int, x: int, y: int, spots: list[Spot]) -> None:
+        first, second = int(self._all.first[which]), int(self._all.second[which])
+        if second < 0:
+            item, lie = self._ways[first]
+            spots.append(Spot(item, x, y, lie))
+            return
+        self._lay(first, x, y, spots)
+        if self._all.beside[which]:
+            self._lay(second, x + int(self._all.length[first]), y, spots)
+        else:
+            self._lay(second, x, y + int(self._all.width[first]), spots)
