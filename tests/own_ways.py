@@ -6,8 +6,8 @@ from typing import Any
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import NUMBERS, PRACTICE
 from fronts.rules.standards import COMMON_STOCK, DEFAULTS
-from fronts.services.shelf import practice_set, stock_set
 from fronts.services.standards import standard_set, tables_set
+from fronts.services.stock import practice_set, stock_set
 from shopjobs.models import Shop
 from tests.factories import NOW
 

@@ -16,8 +16,8 @@ from fronts.rules.practice import PRACTICE, inches
 from fronts.rules.schedule import schedule
 from fronts.rules.standards import COMMON_STOCK
 from fronts.services.imports import job_import
-from fronts.services.shelf import practice_set, stock_set
 from fronts.services.standards import standard_set, tables_set
+from fronts.services.stock import practice_set, stock_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
 from tests.factories import NOW, CabinetFactory

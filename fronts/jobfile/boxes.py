@@ -1,7 +1,7 @@
 """Drawer boxes, as a job file gives them."""
 
 from fronts.jobfile import sizes, values, words
-from fronts.jobfile.place import Place, Record
+from fronts.jobfile.reader import Place, Record
 from fronts.rules.kitchen import Box, ShelfPins, SlideKind
 from fronts.rules.lengths import INCH
 

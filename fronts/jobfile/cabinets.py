@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from fronts.jobfile import sizes, values, words
-from fronts.jobfile.agree import Agreement
+from fronts.jobfile.consistency import Agreement
 from fronts.jobfile.openings import KEYS as OPENING_KEYS
 from fronts.jobfile.openings import opening
-from fronts.jobfile.place import Record
+from fronts.jobfile.reader import Record
 from fronts.jobfile.standard import standard
 from fronts.rules.kitchen import Cabinet, Opening
 

@@ -1,7 +1,7 @@
 """Doors on hand, as a job file gives them."""
 
 from fronts.jobfile import sizes, values, words
-from fronts.jobfile.place import Place, Record
+from fronts.jobfile.reader import Place, Record
 from fronts.rules.kitchen import CHOOSE, DoorOnHand, KnobHole, Point
 from fronts.rules.lengths import INCH, Mm
 

@@ -4,7 +4,7 @@ from typing import TypeVar
 
 from fronts.jobfile import sizes, values, words
 from fronts.jobfile.boxes import box
-from fronts.jobfile.place import Place, Record
+from fronts.jobfile.reader import Place, Record
 from fronts.jobfile.standard import standard
 from fronts.rules.kitchen import Box, FrontWish, Hinged, Measured, Opening
 from fronts.rules.lengths import Mm

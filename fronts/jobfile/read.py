@@ -1,14 +1,14 @@
 """A job file to a kitchen, or everything that is wrong with it."""
 
 from fronts.jobfile import sizes, values, words
-from fronts.jobfile.agree import Agreement
 from fronts.jobfile.cabinets import cabinets
+from fronts.jobfile.consistency import Agreement
 from fronts.jobfile.doors import doors
-from fronts.jobfile.place import Page, Place, Record
+from fronts.jobfile.json_text import decoded, parsed
+from fronts.jobfile.reader import Page, Place, Record
 from fronts.jobfile.shop_numbers import practice
 from fronts.jobfile.standard import standard
 from fronts.jobfile.stock import stock
-from fronts.jobfile.tree import decoded, parsed
 from fronts.rules.kitchen import JobFacts, Kitchen, Unit
 from fronts.rules.lengths import INCH, Mm
 

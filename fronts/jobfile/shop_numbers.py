@@ -5,7 +5,7 @@ from fractions import Fraction
 from typing import Any
 
 from fronts.jobfile import shop_tables, sizes, values
-from fronts.jobfile.place import Place, Record
+from fronts.jobfile.reader import Place, Record
 from fronts.rules.practice import NUMBERS, PRACTICE, Practice
 
 PLAIN: dict[str, tuple[Fraction, Fraction]] = {

@@ -6,7 +6,7 @@ from itertools import pairwise
 from typing import Any
 
 from fronts.jobfile import sizes, values
-from fronts.jobfile.place import Place, Record
+from fronts.jobfile.reader import Place, Record
 from fronts.rules.lengths import Mm
 
 KEYS = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material")

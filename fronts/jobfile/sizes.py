@@ -3,8 +3,8 @@
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
-from fronts.jobfile.place import Place, Record, shown
-from fronts.jobfile.tree import spoken
+from fronts.jobfile.json_text import spoken
+from fronts.jobfile.reader import Place, Record, shown
 from fronts.rules import lengths
 from fronts.rules.lengths import LengthError, Mm
 

@@ -4,8 +4,8 @@ import sys
 from pathlib import Path
 
 from fronts.jobfile.faults import refused
+from fronts.jobfile.json_text import LARGEST_FILE
 from fronts.jobfile.read import read_bytes
-from fronts.jobfile.tree import LARGEST_FILE
 from fronts.rules.kitchen import Kitchen
 
 STANDARD_INPUT = "-"

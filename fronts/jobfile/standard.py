@@ -1,7 +1,7 @@
 """The house standard of one level, as a job file gives it."""
 
 from fronts.jobfile import sizes, values, words
-from fronts.jobfile.place import Place, Record
+from fronts.jobfile.reader import Place, Record
 from fronts.rules.kitchen import SIDES, Reveal, Sides, Standard
 from fronts.rules.lengths import Mm
 

@@ -1,7 +1,7 @@
 """What the shop keeps on the shelf, as a job file gives it."""
 
 from fronts.jobfile import sizes
-from fronts.jobfile.place import Place, Record
+from fronts.jobfile.reader import Place, Record
 from fronts.rules.kitchen import Stock
 from fronts.rules.lengths import Mm
 from fronts.rules.screws import thread_diameter

@@ -6,8 +6,8 @@ from datetime import date
 from fractions import Fraction
 from typing import TypeVar
 
-from fronts.jobfile.place import Place, Record
-from fronts.jobfile.tree import spoken
+from fronts.jobfile.json_text import spoken
+from fronts.jobfile.reader import Place, Record
 from fronts.rules import lengths
 from shopjobs.words import fits_one_line
 

@@ -11,7 +11,7 @@ from fronts.jobfile.boxes import MOST_PINS, MOST_ROWS
 from fronts.models import Box, Opening, ShelfPins
 from fronts.rules.kitchen import ShelfPins as PinRow
 from fronts.rules.lengths import Mm
-from fronts.services.keeping import checked, enter, job_changed, saved
+from fronts.services.saving import checked, enter, job_changed, saved
 from fronts.services.values import BoxValues
 from shopjobs.models import Person
 

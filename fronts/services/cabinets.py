@@ -8,9 +8,9 @@ from django.db import transaction
 
 from fronts.models import Box, Cabinet, Opening
 from fronts.rules.lengths import Mm
-from fronts.services.agreement import label_taken_twice, past_cabinet
-from fronts.services.keeping import AskFirst, changed, checked, enter, job_changed, kept
+from fronts.services.label_clashes import label_taken_twice, past_cabinet
 from fronts.services.ordering import last_position, placed
+from fronts.services.saving import AskFirst, changed, checked, enter, job_changed, kept
 from fronts.services.values import CabinetValues
 from shopjobs.models import Job, Person
 

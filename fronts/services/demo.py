@@ -12,8 +12,8 @@ from fronts.models import ShopStandard
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.standards import EMPTY
 from fronts.services.imports import job_import
-from fronts.services.shelf import stock_set
 from fronts.services.standards import standard_set
+from fronts.services.stock import stock_set
 from fronts.snapshot.standards import columns_of
 from shopjobs.models import Job, Person, Role, Shop
 from shopjobs.services.demo import demo_shop

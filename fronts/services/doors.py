@@ -9,8 +9,8 @@ from django.db import transaction
 from fronts.jobfile.doors import MOST_BORES
 from fronts.models import DoorOnHand, HingeBore, Opening
 from fronts.rules.kitchen import Point
-from fronts.services.keeping import AskFirst, checked, enter, job_changed, kept
 from fronts.services.ordering import last_position
+from fronts.services.saving import AskFirst, checked, enter, job_changed, kept
 from fronts.services.values import DoorValues
 from shopjobs.models import Job, Person
 

@@ -7,7 +7,7 @@ from django.core.exceptions import ValidationError
 from django.db import transaction
 
 from fronts.models import FitRecord
-from fronts.services.keeping import checked, enter
+from fronts.services.saving import checked, enter
 from fronts.services.values import FitValues
 from shopjobs.models import Job, Person
 from shopjobs.services.diary import diary_write

@@ -11,11 +11,11 @@ from fronts.rules.kitchen import JobFacts, Kitchen, Standard
 from fronts.rules.lengths import LengthError, as_decimal
 from fronts.rules.practice import NUMBERS, Practice
 from fronts.rules.standards import DEFAULTS
-from fronts.services.import_rows import import_cabinets, import_doors
-from fronts.services.keeping import checked, enter, job_changed
+from fronts.services.kitchen_rows import import_cabinets, import_doors
 from fronts.services.rows import stock_row
-from fronts.services.shelf import practice_set
+from fronts.services.saving import checked, enter, job_changed
 from fronts.services.standards import TABLES, tables_set
+from fronts.services.stock import practice_set
 from fronts.snapshot.standards import columns_of, standard_of
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.models import Job, Person, Shop

@@ -10,9 +10,9 @@ from fronts.jobfile.cabinets import MOST_OPENINGS
 from fronts.models import Box, Cabinet, Opening
 from fronts.models.openings import BOXED
 from fronts.rules.lengths import Mm
-from fronts.services.agreement import label_taken_twice, past_cabinet
-from fronts.services.keeping import AskFirst, changed, checked, enter, job_changed, kept
+from fronts.services.label_clashes import label_taken_twice, past_cabinet
 from fronts.services.ordering import last_position, placed
+from fronts.services.saving import AskFirst, changed, checked, enter, job_changed, kept
 from fronts.services.values import OpeningValues
 from shopjobs.models import Job, Person
 

@@ -6,7 +6,7 @@ from django.core.exceptions import ValidationError
 from django.db import transaction
 
 from fronts.models import OrderCheck
-from fronts.services.keeping import checked
+from fronts.services.saving import checked
 from shopjobs.models import Job, Person
 from shopjobs.services.diary import diary_write
 

@@ -13,7 +13,7 @@ from fronts.jobfile.shop_tables import LEAST_KG, MOST_HINGES, MOST_KG, MOST_ROWS
 from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
 from fronts.models.standard import GROUPS
 from fronts.rules.lengths import LONGEST, Mm, exact
-from fronts.services.keeping import checked, enter, job_changed, shop_changed
+from fronts.services.saving import checked, enter, job_changed, shop_changed
 from fronts.services.values import StandardValues
 from shopjobs.models import Job, Person, Shop
 

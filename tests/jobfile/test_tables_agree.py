@@ -18,9 +18,9 @@ from fronts.rules.kitchen import Point
 from fronts.rules.practice import inches
 from fronts.rules.screws import thread_diameter
 from fronts.services.doors import door_change
-from fronts.services.keeping import checked
-from fronts.services.shelf import stock_set
+from fronts.services.saving import checked
 from fronts.services.standards import tables_set
+from fronts.services.stock import stock_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
 from tests.factories import (

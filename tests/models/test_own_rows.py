@@ -19,7 +19,7 @@ from fronts.models import (
 )
 from fronts.rules.kitchen import CHOOSE
 from fronts.rules.practice import inches
-from fronts.services.keeping import checked
+from fronts.services.saving import checked
 from shopjobs.models import Job, Shop
 from tests.factories import (
     BoxFactory,

@@ -17,8 +17,8 @@ from fronts.rules.standards import DEFAULTS, settled
 from fronts.services.demo import demo_kitchen, load_demo
 from fronts.services.fits import fit_record
 from fronts.services.imports import job_import
-from fronts.services.shelf import practice_set, stock_set
 from fronts.services.standards import standard_set
+from fronts.services.stock import practice_set, stock_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import DiaryEntry, Job, Person, Shop
 from shopjobs.services.refused import Refused

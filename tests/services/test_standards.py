@@ -7,8 +7,8 @@ from django.core.exceptions import ValidationError
 
 from fronts.models import JobStandard, ShopNumber, ShopStandard, Stock
 from fronts.rules.practice import inches
-from fronts.services.shelf import practice_set, stock_clear, stock_set
 from fronts.services.standards import Owner, standard_set, tables_set
+from fronts.services.stock import practice_set, stock_clear, stock_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
 from tests.factories import NOW, CabinetFactory, JobFactory, OpeningFactory

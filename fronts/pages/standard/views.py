@@ -18,8 +18,8 @@ from fronts.pages.shared.version import version_of
 from fronts.pages.standard.forms.numbers import NumbersForm
 from fronts.pages.standard.forms.tables import TablesForm
 from fronts.selectors.standards import standard_levels
-from fronts.services.shelf import practice_set, stock_set
 from fronts.services.standards import shared_level_of, standard_set, tables_set
+from fronts.services.stock import practice_set, stock_set
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.access import SignedInRequest, needs
 from shopjobs.models import Shop

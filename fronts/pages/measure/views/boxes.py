@@ -16,7 +16,7 @@ from fronts.pages.shared.version import version_of
 from fronts.rules.lengths import Mm, show
 from fronts.selectors.kitchens import boxes_of, opening_of
 from fronts.services.boxes import box_enter, box_remove
-from fronts.services.keeping import AskFirst
+from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 

@@ -24,7 +24,7 @@ from fronts.services.cabinets import (
     cabinet_move,
 )
 from fronts.services.faces import cabinet_enter
-from fronts.services.keeping import AskFirst
+from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part

@@ -14,7 +14,7 @@ from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.version import version_of
 from fronts.selectors.kitchens import door_of, doors_of
 from fronts.services.doors import door_change, door_create, door_delete
-from fronts.services.keeping import AskFirst
+from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 

@@ -15,7 +15,7 @@ from fronts.pages.shared.edit_conflict import conflict_message
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.return_link import return_link, return_word
 from fronts.pages.shared.version import version_of
-from fronts.services.keeping import AskFirst
+from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part

@@ -16,8 +16,8 @@ from fronts.pages.measure.views.parts import GONE, PAGE, done
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.version import version_of
 from fronts.selectors.kitchens import boxes_of, cabinet_of, opening_of, openings_of
-from fronts.services.keeping import AskFirst
 from fronts.services.openings import opening_change, opening_create, opening_delete
+from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 

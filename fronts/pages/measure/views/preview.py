@@ -17,8 +17,8 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.schedule import schedule
 from fronts.selectors.kitchens import cabinet_of, cabinets_of, opening_of
-from fronts.services.agreement import past_cabinet
 from fronts.services.faces import openings_of_face
+from fronts.services.label_clashes import past_cabinet
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.cabinets import cabinet_facts, opening_facts
 from shopjobs.access import SignedInRequest

@@ -13,9 +13,9 @@ from fronts.pages.shared.stock_form import StockForm
 from fronts.pages.shared.version import version_of
 from fronts.selectors.kitchens import cabinet_of, opening_of
 from fronts.selectors.standards import standard_levels
-from fronts.services.keeping import AskFirst
-from fronts.services.shelf import stock_clear, stock_set
+from fronts.services.saving import AskFirst
 from fronts.services.standards import level_of, standard_set
+from fronts.services.stock import stock_clear, stock_set
 from fronts.snapshot.stock import stock_in_force
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job

@@ -7,7 +7,7 @@ from decimal import Decimal
 from typing import TypeVar
 
 from fronts.jobfile.faults import Faults
-from fronts.jobfile.tree import Keys, NotANumber
+from fronts.jobfile.json_text import Keys, NotANumber
 from fronts.rules.kitchen import Unit
 
 T = TypeVar("T")

@@ -3,7 +3,7 @@
 A front whose overlay nobody gave is no fault of the file: the schedule says so.
 """
 
-from fronts.jobfile.place import Record
+from fronts.jobfile.reader import Record
 from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, Opening
 from fronts.rules.labels import front_labels
 

@@ -8,8 +8,8 @@ from django.db.models import Model
 from fronts import models
 from fronts.rules.kitchen import Cabinet, DoorOnHand, Opening
 from fronts.services.boxes import pins_row
-from fronts.services.keeping import checked
 from fronts.services.rows import box_row, cabinet_row, door_row, opening_row
+from fronts.services.saving import checked
 from shopjobs.models import Job
 
 

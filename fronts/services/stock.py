@@ -13,7 +13,7 @@ from fronts.jobfile.stock import MOST_LENGTHS
 from fronts.models import ShopNumber, Stock
 from fronts.models.stock import NUMBER_NAMES
 from fronts.rules.lengths import LengthError, as_decimal, exact
-from fronts.services.keeping import checked, enter, job_changed, shop_changed
+from fronts.services.saving import checked, enter, job_changed, shop_changed
 from fronts.services.values import StockValues
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.models import Job, Person, Shop
