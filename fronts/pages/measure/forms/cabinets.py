@@ -1,23 +1,26 @@
 """The forms of a cabinet."""
 
 from collections.abc import Sequence
-from dataclasses import replace
-from typing import Any
+from dataclasses import asdict, replace
+from typing import Any, cast
 
 from django import forms
 
-from fronts.models import Cabinet
+from fronts import models
 from fronts.models.openings import MOST_FRONTS
-from fronts.pages.measure.forms.next_cabinet import Next
 from fronts.pages.shared.choice_words import BUILDS, HINGED, KINDS
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.pages.shared.length_fields import Size
+from fronts.rules.kitchen import Cabinet, ClosedBy, Kind
 from fronts.rules.lengths import Mm, show
-from fronts.services.faces import FACES, Face, member_of, openings_of_face
+from fronts.rules.member_width import member_width
+from fronts.rules.next_cabinet import NextCabinet, floor_of, next_cabinet, next_label, run_end
+from fronts.rules.plain_face import PLAIN_FACES, FaceError, PlainFace, face_openings
 
 CABINET_FIELDS = ("label", "kind", "build", "wall", "x", "y", "width", "height", "depth")
 _BODY = Group("", ("label", "width", "height", "depth"), kind="cells")
 _PLACE = Group("Its kind, and where it stands", ("kind", "build", "wall", "x", "y"), kind="cells")
+_FACES: dict[str, tuple[ClosedBy, ...]] = {"+".join(face): face for face in PLAIN_FACES}
 
 
 class CabinetForm(KitchenForm):
@@ -39,7 +42,7 @@ class CabinetForm(KitchenForm):
     x = Size(label="From the wall's left end", signed=True, zero=True)
     y = Size(label="Above the floor", signed=True, zero=True)
 
-    def __init__(self, *args: Any, cabinet: Cabinet | None = None, **kwargs: Any) -> None:
+    def __init__(self, *args: Any, cabinet: models.Cabinet | None = None, **kwargs: Any) -> None:
         if cabinet is not None:
             kwargs.setdefault("initial", {name: getattr(cabinet, name) for name in CABINET_FIELDS})
         super().__init__(*args, **kwargs)
@@ -66,7 +69,10 @@ class NewCabinetForm(CabinetForm):
     y = Size(label="Above the floor", signed=True, zero=True, required=False)
     face = forms.ChoiceField(
         label="Closed by",
-        choices=[(name, says) for name, says in FACES.items()],
+        choices=[
+            ("", "Enter its openings afterwards"),
+            *((name, PLAIN_FACES[face]) for name, face in _FACES.items()),
+        ],
         required=False,
     )
     hinged = forms.ChoiceField(label="Hinged", choices=HINGED, required=False)
@@ -79,17 +85,18 @@ class NewCabinetForm(CabinetForm):
     below = Size(label="Below", small=True, zero=True, required=False)
     between = Size(label="Between openings", small=True, zero=True, required=False)
 
-    def __init__(self, *args: Any, cabinets: Sequence[Cabinet], kind: str, **kwargs: Any) -> None:
-        self.next = Next(cabinets, kind)
-        kwargs.setdefault("initial", self.next.initial())
+    def __init__(self, *args: Any, cabinets: Sequence[Cabinet], kind: Kind, **kwargs: Any) -> None:
+        self.cabinets = cabinets
+        upcoming = next_cabinet(cabinets, kind)
+        kwargs.setdefault("initial", _initial(upcoming))
         super().__init__(*args, **kwargs)
         self.fields["count"].widget = forms.TextInput(attrs={"inputmode": "numeric"})
-        end = show(self.next.run_end(self.next.wall(), kind), self.unit)
+        end = show(run_end(cabinets, upcoming.wall, kind), self.unit)
         self.offer("x", f"next: {end}")
-        floor = self.next.floor_of(kind)
+        floor = floor_of(cabinets, kind)
         if floor is not None:
             self.offer("y", show(floor, self.unit))
-        framed, plain = (show(member_of(build, self.unit), self.unit) for build, _ in BUILDS)
+        framed, plain = (show(member_width(build, self.unit), self.unit) for build, _ in BUILDS)
         usual = f"Left empty: {framed} in a face frame, {plain} frameless. "
         self.groups = tuple(
             replace(each, hint=usual + each.hint) if "sides" in each.fields else each
@@ -102,9 +109,9 @@ class NewCabinetForm(CabinetForm):
         if not self.errors:
             wall, kind = given["wall"], given["kind"]
             if given["x"] is None:
-                given["x"] = self.next.run_end(wall, kind)
+                given["x"] = run_end(self.cabinets, wall, kind)
             if given["y"] is None:
-                given["y"] = self.next.floor_of(kind)
+                given["y"] = floor_of(self.cabinets, kind)
             if given["y"] is None:
                 self.add_error("y", "Enter how far above the floor it hangs.")
             self._check_face(given)
@@ -114,14 +121,14 @@ class NewCabinetForm(CabinetForm):
     def values(self) -> dict[str, Any]:
         return {name: self.cleaned_data[name] for name in CABINET_FIELDS}
 
-    def face_values(self) -> Face | None:
+    def face_values(self) -> PlainFace | None:
         """The face that was asked for, None where the openings come afterwards."""
         given = self.cleaned_data
         if not given["face"]:
             return None
-        member = member_of(given["build"], self.unit)
-        return Face(
-            closing=given["face"],
+        member = member_width(given["build"], self.unit)
+        return PlainFace(
+            closed_by=_FACES[given["face"]],
             hinged=given["hinged"] or "left",
             count=given["count"] or 1,
             drawer_height=given["drawer_height"],
@@ -137,11 +144,14 @@ class NewCabinetForm(CabinetForm):
             return
         if face.drawer_over and face.drawer_height is None:
             self.add_error("drawer_height", "Enter how high the drawer's opening is.")
-        elif face.closing == "drawers" and given["count"] is None:
+        elif face.closed_by == ("drawers",) and given["count"] is None:
             self.add_error("count", "Enter how many drawers, like 3.")
         else:
-            for name, fault in openings_of_face(face, given["width"], given["height"]).faults:
-                self.add_error(name, fault)
+            try:
+                face_openings(face, given["width"], given["height"])
+            except FaceError as refused:
+                for name, fault in refused.faults.items():
+                    self.add_error(name, fault)
 
 
 class CopyForm(KitchenForm):
@@ -157,12 +167,31 @@ class CopyForm(KitchenForm):
     x = Size(label="From the wall's left end", signed=True, zero=True)
 
     def __init__(
-        self, *args: Any, cabinet: Cabinet, cabinets: Sequence[Cabinet], **kwargs: Any
+        self, *args: Any, cabinet: models.Cabinet, cabinets: Sequence[Cabinet], **kwargs: Any
     ) -> None:
-        upcoming = Next(cabinets, cabinet.kind)
-        place = upcoming.run_end(cabinet.wall, cabinet.kind)
-        kwargs.setdefault("initial", {"label": upcoming.label(cabinet.label), "x": place})
+        kind = cast(Kind, cabinet.kind)
+        label = next_label(cabinets, kind, after=cabinet.label)
+        place = run_end(cabinets, cabinet.wall, kind)
+        kwargs.setdefault("initial", {"label": label, "x": place})
         super().__init__(*args, **kwargs)
+
+
+def _initial(upcoming: NextCabinet) -> dict[str, Any]:
+    """What is known of the next cabinet, by the names of the fields."""
+    members = asdict(upcoming.members) if upcoming.members else {}
+    initial = {
+        "kind": upcoming.kind,
+        "label": upcoming.label,
+        "wall": upcoming.wall,
+        "build": upcoming.build,
+        "height": upcoming.height,
+        "depth": upcoming.depth,
+        "face": "+".join(upcoming.closed_by),
+        "hinged": upcoming.hinged,
+        "count": upcoming.count,
+        **members,
+    }
+    return {name: value for name, value in initial.items() if value is not None}
 
 
 def _or(given: Mm | None, otherwise: Mm) -> Mm:

@@ -1,6 +1,7 @@
 """The forms of an opening: all of it, or only what was measured on site."""
 
 from collections.abc import Iterable
+from dataclasses import asdict
 from typing import Any
 
 from django import forms
@@ -14,6 +15,7 @@ from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.pages.shared.length_fields import Size, Sizes
 from fronts.rules.kitchen import CHOOSE
 from fronts.rules.lengths import Mm, show
+from fronts.rules.next_opening import NextOpening
 from shopjobs.models import Job
 
 MEASURED_FIELDS = (
@@ -189,6 +191,12 @@ class OpeningForm(MeasuredForm):
         for name in ("shift_x", "shift_y"):
             values[name] = values[name] or Mm(0)
         return values
+
+
+def offered(known: NextOpening) -> dict[str, Any]:
+    """What the form of a new opening starts with."""
+    places = {name: size for name, size in asdict(known).items() if size is not None}
+    return {"hinged": "left", "count": USUAL_STACK, **places}
 
 
 def door_names(job: Job) -> QuerySet[DoorOnHand]:

@@ -1,7 +1,7 @@
 """Cabinets: entered, changed, copied, moved, deleted."""
 
 from collections.abc import Sequence
-from typing import Any
+from typing import Any, cast
 
 from django.http import HttpResponse
 from django.urls import reverse
@@ -16,6 +16,7 @@ from fronts.pages.shared.choice_words import KINDS
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.version import version_of
+from fronts.rules.kitchen import Kind
 from fronts.selectors.kitchens import cabinet_of, cabinets_of, with_openings
 from fronts.services.cabinets import (
     cabinet_change,
@@ -23,8 +24,9 @@ from fronts.services.cabinets import (
     cabinet_delete,
     cabinet_move,
 )
-from fronts.services.faces import cabinet_enter
+from fronts.services.plain_face import cabinet_enter
 from fronts.services.saving import AskFirst
+from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
@@ -49,7 +51,9 @@ def cabinet_new(request: SignedInRequest, job: Job) -> HttpResponse:
         return refusal
     label, cabinets = form.cleaned_data["label"], list(cabinets_of(job))
     kind = form.cleaned_data["kind"]
-    upcoming = NewCabinetForm(unit=job.unit, cabinets=cabinets, kind=kind, auto_id="cabinet-new-%s")
+    upcoming = NewCabinetForm(
+        unit=job.unit, cabinets=kitchen_of(job).cabinets, kind=kind, auto_id="cabinet-new-%s"
+    )
     more = {
         "template": "fronts/measure/edit.html#editor",
         "editor": new_cabinet_editor(job, upcoming),
@@ -76,8 +80,8 @@ def new_cabinet_form(request: SignedInRequest, job: Job) -> NewCabinetForm:
     return NewCabinetForm(
         posted(request),
         unit=job.unit,
-        cabinets=list(cabinets_of(job)),
-        kind=asked if asked in _KINDS else "base",
+        cabinets=kitchen_of(job).cabinets,
+        kind=cast(Kind, asked if asked in _KINDS else "base"),
         auto_id="cabinet-new-%s",
     )
 
@@ -151,7 +155,7 @@ def cabinet_copy_page(request: SignedInRequest, job: Job, cabinet_id: int) -> Ht
 
 
 def _copy_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
-    others = list(cabinets_of(job))
+    others = kitchen_of(job).cabinets
     form = CopyForm(posted(request), unit=job.unit, cabinet=cabinet, cabinets=others)
     form.fields["label"].widget.attrs["autofocus"] = True
     return Editor(

@@ -7,17 +7,19 @@ from django.urls import reverse
 from django.utils import timezone
 
 from fronts.models import Cabinet, Opening
-from fronts.pages.measure.forms.next_opening import next_opening
-from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, door_names
+from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, door_names, offered
 from fronts.pages.measure.rows.kitchen import opening_row
 from fronts.pages.measure.views.cabinets import ask
 from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import GONE, PAGE, done
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.version import version_of
-from fronts.selectors.kitchens import boxes_of, cabinet_of, opening_of, openings_of
+from fronts.rules.member_width import member_width
+from fronts.rules.next_opening import next_opening
+from fronts.selectors.kitchens import boxes_of, cabinet_of, opening_of
 from fronts.services.openings import opening_change, opening_create, opening_delete
 from fronts.services.saving import AskFirst
+from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -44,12 +46,14 @@ def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResp
 
 
 def _new_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
-    target = f"opening-new-{cabinet.pk}"
+    target, kitchen = f"opening-new-{cabinet.pk}", kitchen_of(job)
+    facts = next(each for each in kitchen.cabinets if each.label == cabinet.label)
+    known = next_opening(facts, member_width(facts.build, kitchen.job.unit))
     form = OpeningForm(
         posted(request),
         unit=job.unit,
         doors=door_names(job),
-        initial=next_opening(cabinet, list(openings_of(cabinet)), job.unit),
+        initial=offered(known),
         auto_id=f"{target}-%s",
     )
     form.fields["label"].widget.attrs["autofocus"] = True

@@ -15,9 +15,9 @@ from fronts.pages.shared.job_view import found_or_404, job_view
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.kitchen import Opening as OpeningFacts
+from fronts.rules.plain_face import face_openings
 from fronts.rules.schedule import schedule
-from fronts.selectors.kitchens import cabinet_of, cabinets_of, opening_of
-from fronts.services.faces import openings_of_face
+from fronts.selectors.kitchens import cabinet_of, opening_of
 from fronts.services.label_clashes import past_cabinet
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.cabinets import cabinet_facts, opening_facts
@@ -31,15 +31,14 @@ NOT_YET = "fronts/measure/edit.html#not-yet"
 @job_view("edit_kitchen", "GET")
 def cabinet_new_preview(request: SignedInRequest, job: Job) -> HttpResponse:
     """The new cabinet with its face, as far as it is typed."""
-    cabinets = list(cabinets_of(job))
-    form = NewCabinetForm(request.GET, unit=job.unit, cabinets=cabinets, kind="base")
-    if not form.is_valid() or form.values["label"] in {each.label for each in cabinets}:
+    kitchen = kitchen_of(job)
+    form = NewCabinetForm(request.GET, unit=job.unit, cabinets=kitchen.cabinets, kind="base")
+    if not form.is_valid() or form.values["label"] in {each.label for each in kitchen.cabinets}:
         return _not_yet(request, "cabinet-new")
     face, values = form.face_values(), form.values
-    laid = openings_of_face(face, values["width"], values["height"]).openings if face else ()
-    openings = tuple(opening_facts(Opening(**each), None, ()) for each in laid)
+    openings = face_openings(face, values["width"], values["height"]) if face else ()
     facts = cabinet_facts(Cabinet(**values), openings)
-    return _drawn(request, "cabinet-new", with_cabinet(kitchen_of(job), facts, None), facts)
+    return _drawn(request, "cabinet-new", with_cabinet(kitchen, facts, None), facts)
 
 
 @job_view("edit_kitchen", "GET")

@@ -1,0 +1,144 @@
+"""What can be known of the next cabinet from those that there are: nothing is asked twice.
+
+A cabinet is built like the last one of its kind, with members as wide, and closed as that one
+where it has a plain face. Its label counts on, and it stands where the run on its wall ends
+(common practice, no source).
+"""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from fronts.rules.kitchen import Cabinet, CabinetBuild, ClosedBy, Hinged, Kind, Opening
+from fronts.rules.lengths import Mm
+from fronts.rules.plain_face import PLAIN_FACES
+
+FIRST_LABELS: Mapping[Kind, str] = {"base": "B1", "wall": "W1", "tall": "T1"}
+_NUMBERED = re.compile(r"(.*?)([0-9]+)(\D*)")
+
+
+@dataclass(frozen=True, slots=True)
+class FaceMembers:
+    """What a cabinet's face leaves round its openings; None where there is no such member.
+
+    `drawer_height` is that of the highest opening, where others are under it.
+    """
+
+    sides: Mm
+    above: Mm
+    below: Mm
+    between: Mm | None
+    drawer_height: Mm | None
+
+
+@dataclass(frozen=True, slots=True)
+class NextCabinet:
+    """The next cabinet as far as it is known; None is not known.
+
+    `closed_by` is that of a plain face, from the top; empty where the last had none.
+    """
+
+    kind: Kind
+    label: str
+    wall: str
+    build: CabinetBuild
+    height: Mm | None = None
+    depth: Mm | None = None
+    members: FaceMembers | None = None
+    closed_by: tuple[ClosedBy, ...] = ("door",)
+    hinged: Hinged | None = None
+    count: int | None = None
+
+
+def next_cabinet(cabinets: Sequence[Cabinet], kind: Kind) -> NextCabinet:
+    """The cabinet of this kind that comes after these, which are in the order of the job."""
+    last = _last(cabinets, kind)
+    latest = cabinets[-1] if cabinets else None
+    known = NextCabinet(
+        kind=kind,
+        label=next_label(cabinets, kind),
+        wall=latest.wall if latest else "A",
+        build=latest.build if latest else "face-frame",
+    )
+    return known if last is None else _built_like(last, known)
+
+
+def run_end(cabinets: Sequence[Cabinet], wall: str, kind: Kind) -> Mm:
+    """Where the run of cabinets on this wall ends.
+
+    Hung cabinets run by themselves, standing ones by themselves; tall ones end both.
+    """
+    run = [each for each in cabinets if each.wall == wall and each.kind in _same_run(kind)]
+    return max((each.x + each.width for each in run), default=Mm(0))
+
+
+def floor_of(cabinets: Sequence[Cabinet], kind: Kind) -> Mm | None:
+    """How high above the floor the last of this kind begins.
+
+    None for the first that hangs: nothing tells how high.
+    """
+    last = _last(cabinets, kind)
+    if last is not None:
+        return last.y
+    return None if kind == "wall" else Mm(0)
+
+
+def next_label(cabinets: Sequence[Cabinet], kind: Kind, after: str | None = None) -> str:
+    """The free label that comes after that one, or after the last of this kind."""
+    last = _last(cabinets, kind)
+    label = after or (last.label if last else None)
+    label = _counted_on(label) if label else FIRST_LABELS[kind]
+    taken = {each.label for each in cabinets}
+    while label in taken:
+        label = _counted_on(label)
+    return label
+
+
+def members_of(cabinet: Cabinet) -> FaceMembers | None:
+    """The members of a cabinet's face; None where it has no opening yet."""
+    openings = cabinet.openings
+    if not openings:
+        return None
+    highest = max(openings, key=lambda each: each.y)
+    tops_under = [_top(each) for each in openings if _top(each) <= highest.y]
+    return FaceMembers(
+        sides=min(each.x for each in openings),
+        above=cabinet.height - max(_top(each) for each in openings),
+        below=min(each.y for each in openings),
+        between=highest.y - max(tops_under) if tops_under else None,
+        drawer_height=highest.height if tops_under else None,
+    )
+
+
+def _built_like(last: Cabinet, known: NextCabinet) -> NextCabinet:
+    built = replace(
+        known, build=last.build, height=last.height, depth=last.depth, members=members_of(last)
+    )
+    if not last.openings:
+        return built
+    down = sorted(last.openings, key=lambda each: -each.y)
+    face = tuple(each.closed_by for each in down)
+    if face not in PLAIN_FACES:
+        return replace(built, closed_by=())
+    return replace(built, closed_by=face, hinged=down[-1].hinged, count=down[-1].count)
+
+
+def _last(cabinets: Sequence[Cabinet], kind: Kind) -> Cabinet | None:
+    return next((each for each in reversed(cabinets) if each.kind == kind), None)
+
+
+def _same_run(kind: Kind) -> frozenset[Kind]:
+    return frozenset({"wall", "tall"} if kind == "wall" else {"base", "tall"})
+
+
+def _top(opening: Opening) -> Mm:
+    return opening.y + opening.height
+
+
+def _counted_on(label: str) -> str:
+    """`B2` after `B1`, `Sink2` after `Sink`; what follows the number stays."""
+    numbered = _NUMBERED.fullmatch(label)
+    if numbered is None:
+        return f"{label}2"
+    head, number, tail = numbered.groups()
+    return f"{head}{int(number) + 1}{tail}"
