@@ -14,6 +14,7 @@ from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening
+from fronts.rules.labels import opening_label
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
 
@@ -80,10 +81,10 @@ def _body(view: _View, stopped: set[str]) -> None:
         drawing.rect("opening", _opening(view, hole))
         drawing.framed(_opening(view, hole))
     for front in view.fronts:
-        stop = bool(stopped & {front.label, f"{front.cabinet}.{front.opening}"})
+        stop = bool(stopped & {front.label, opening_label(front.cabinet, front.opening)})
         draw_front(drawing, scale, front, stopped=stop)
     for front in view.fronts:
-        stop = bool(stopped & {front.label, f"{front.cabinet}.{front.opening}"})
+        stop = bool(stopped & {front.label, opening_label(front.cabinet, front.opening)})
         name_front(
             drawing,
             front_area(scale, front),

@@ -19,6 +19,7 @@ from fronts.drawings.lettering import shortened
 from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px, safe_id
 from fronts.rules.kitchen import Cabinet, Kitchen
+from fronts.rules.labels import opening_label
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
 
@@ -114,7 +115,7 @@ def _fronts(
     letters: Letters,
 ) -> None:
     for front in fronts:
-        stop = front.label in stopped or f"{front.cabinet}.{front.opening}" in stopped
+        stop = front.label in stopped or opening_label(front.cabinet, front.opening) in stopped
         said = _said(front, unit, stop=stop)
         kind = f"front front-{front.kind}" + (" front-stop" if stop else "")
         drawing.opened("g", {"id": safe_id("front", front.label), "class": kind})

@@ -10,6 +10,7 @@ from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale
 from fronts.drawings.svg import Px
 from fronts.rules.lengths import Mm, show
+from fronts.rules.planned_gap import is_gap
 from fronts.rules.results import Front
 
 _PLACES = (30, 70, 20, 80, 40, 60, 50)
@@ -26,11 +27,6 @@ class Gap:
     after: Front
 
 
-def within_reach(space: Mm, farthest: Mm) -> bool:
-    """Whether a space is a gap that one looks at and plans, or too wide to be one."""
-    return 0 <= space <= farthest
-
-
 def gaps_between(fronts: Sequence[Front], farthest: Mm) -> list[Gap]:
     """Every gap between these fronts that is no wider than `farthest`, once."""
     known = {each.label: each for each in fronts}
@@ -40,7 +36,7 @@ def gaps_between(fronts: Sequence[Front], farthest: Mm) -> list[Gap]:
         for axis, side in sides:
             edge = front.edges.right if side == "right" else front.edges.top
             other = known.get(edge.faces or "")
-            if other is not None and edge.gap and within_reach(edge.gap, farthest):
+            if other is not None and edge.gap and is_gap(edge.gap, farthest):
                 found.append(Gap(axis, edge.gap, front, other))
     return found
 

@@ -4,8 +4,10 @@ A front whose overlay nobody gave is no fault of the file: the schedule says so.
 """
 
 from fronts.jobfile.reader import Record
+from fronts.rules.edges import Rect
 from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, Opening
-from fronts.rules.labels import front_labels
+from fronts.rules.labels import front_count, labels_taken
+from fronts.rules.past_cabinet import ends_past
 
 MOST_FRONTS_IN_ALL = 20_000
 
@@ -37,8 +39,8 @@ class Agreement:
             self._check_front(record, opening)
 
     def _check_labels(self, record: Record, opening: Opening, cabinet: Cabinet) -> None:
-        labels = {f"{cabinet.label}.{opening.label}", *front_labels(cabinet.label, opening)}
-        taken = next((each for each in sorted(labels) if each in self._fronts), None)
+        labels = labels_taken(cabinet.label, opening.label, front_count(opening))
+        taken = next((name for name in sorted(labels) if name in self._fronts), None)
         if taken is not None:
             record.fault("label", f"a label that no other opening has; “{taken}” is taken")
         self._fronts.update(labels)
@@ -60,9 +62,8 @@ class Agreement:
 
 
 def _check_within(record: Record, opening: Opening, around: Record, cabinet: Cabinet) -> None:
-    across = record.sound("x", "width", "measured") and around.sound("width")
-    if across and opening.x + opening.width > cabinet.width:
-        record.fault("width", "an opening that ends within its cabinet's width")
-    upwards = record.sound("y", "height", "measured") and around.sound("height")
-    if upwards and opening.y + opening.height > cabinet.height:
-        record.fault("height", "an opening that ends within its cabinet's height")
+    place = Rect(opening.x, opening.y, opening.width, opening.height)
+    past = ends_past(place, cabinet.width, cabinet.height)
+    for start, size in (("x", "width"), ("y", "height")):
+        if size in past and record.sound(start, size, "measured") and around.sound(size):
+            record.fault(size, f"an opening that ends within its cabinet's {size}")

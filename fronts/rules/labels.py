@@ -1,14 +1,29 @@
-"""What fronts are called: cabinet, opening, and a number where an opening has several."""
+"""What openings and fronts are called: cabinet, opening, and a number where there are several."""
 
 from fronts.rules.kitchen import Opening
 
 
+def opening_label(cabinet: str, opening: str) -> str:
+    """What an opening is called outside its cabinet, as `B1.a`."""
+    return f"{cabinet}.{opening}"
+
+
 def front_labels(cabinet: str, opening: Opening) -> tuple[str, ...]:
     """Labels of an opening's fronts: a pair from the left, a stack from the top."""
-    count = front_count(opening)
+    return numbered(opening_label(cabinet, opening.label), front_count(opening))
+
+
+def numbered(label: str, count: int) -> tuple[str, ...]:
+    """The opening's own label for a single front, else a number behind it for each."""
     if count == 1:
-        return (f"{cabinet}.{opening.label}",)
-    return tuple(f"{cabinet}.{opening.label}.{index + 1}" for index in range(count))
+        return (label,)
+    return tuple(f"{label}.{index + 1}" for index in range(count))
+
+
+def labels_taken(cabinet: str, opening: str, count: int) -> tuple[str, ...]:
+    """Every name that an opening takes up: its own, and those of its several fronts."""
+    label = opening_label(cabinet, opening)
+    return tuple(dict.fromkeys((label, *numbered(label, count))))
 
 
 def front_count(opening: Opening) -> int:

@@ -4,12 +4,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from fronts.rules.kitchen import SIDES, Cabinet, Kitchen
+from fronts.rules.labels import opening_label
 from fronts.rules.lengths import Mm, show
+from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Finding, Front, Schedule
 from fronts.sheets import cautions, page_height
 from fronts.sheets.comparison_table import Boxes, ComparisonTable, boxes_of, doors_of
 from fronts.sheets.fitting_drawings import Block, Layout, lay_out
-from fronts.sheets.planned_gaps import Planned, planned_gap
 from fronts.sheets.sheet_page import Imprint, findings_of, page, size
 from fronts.sheets.steps import Work, work_for
 
@@ -75,7 +76,7 @@ def fitted_cabinets(schedule: Schedule, kitchen: Kitchen) -> list[str]:
 
 
 def _places(cabinet: Cabinet, fronts: Sequence[Front]) -> set[str]:
-    openings = {f"{cabinet.label}.{each.label}" for each in cabinet.openings}
+    openings = {opening_label(cabinet.label, each.label) for each in cabinet.openings}
     return {cabinet.label} | openings | {each.label for each in fronts}
 
 
@@ -157,7 +158,7 @@ def _measured_row(front: Front, kitchen: Kitchen) -> MeasuredRow:
     return MeasuredRow(front.label, tuple(_planned(each, unit) for each in planned))
 
 
-def _planned(planned: Planned | None, unit: str) -> str:
+def _planned(planned: PlannedGap | None, unit: str) -> str:
     if planned is None:
         return ""
     return f"{'plan' if planned.to == 'gap' else 'to edge'} {show(planned.width, unit)}"

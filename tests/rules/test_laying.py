@@ -5,7 +5,6 @@ from dataclasses import replace
 import pytest
 
 from fronts.rules.kitchen import FrontWish, Measured, Standard
-from fronts.rules.labels import front_count, front_labels
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.schedule import schedule
 from tests.rules.small_kitchens import all_round, cabinet, door, inch, kitchen, only_front, opening
@@ -161,26 +160,3 @@ def test_a_step_in_millimetres() -> None:
 
     assert front.width == 406
     assert front.edges.left.overlay == inch("1/2") - inch("0.2 mm")
-
-
-@pytest.mark.parametrize(
-    ("closed_by", "count", "labels"),
-    [
-        ("open", 0, ()),
-        ("door", 1, ("B1.a",)),
-        ("fixed", 1, ("B1.a",)),
-        ("pair", 2, ("B1.a.1", "B1.a.2")),
-        ("drawers", 3, ("B1.a.1", "B1.a.2", "B1.a.3")),
-    ],
-)
-def test_labels(closed_by: str, count: int, labels: tuple[str, ...]) -> None:
-    """Cabinet, opening, and a number where there are several."""
-    of = replace(opening(), closed_by=closed_by, count=max(count, 1))  # type: ignore[arg-type]
-
-    assert front_count(of) == count
-    assert count == 0 or front_labels("B1", of) == labels
-
-
-def test_a_stack_of_one_has_no_number() -> None:
-    """It is a drawer."""
-    assert front_labels("B1", opening("drawers", count=1)) == ("B1.a",)

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.kitchen import SIDES, Hinged, Mount, Opening, Standard
+from fronts.rules.kitchen import Hinged, Mount, Opening, Standard
 from fronts.rules.lengths import show
 from fronts.rules.results import Front
 from fronts.rules.schedule import schedule
@@ -14,7 +14,6 @@ from fronts.sheets.box_figures import box_figures, hole_places
 from fronts.sheets.figures import has_own_hole, knob_lines
 from fronts.sheets.hinge_figures import hinge_figures
 from fronts.sheets.pdf import PAPERS, Paper
-from fronts.sheets.planned_gaps import Planned, planned_gap
 from fronts.sheets.sheet_page import Imprint
 from fronts.sheets.steps import Way, way_of, work_for
 from tests.drawings.kitchens import HOSTILE, demo, hostile, pull_out, too_close
@@ -203,15 +202,6 @@ def test_a_door_with_a_hole_of_its_own_is_not_drilled_for_its_knob() -> None:
     assert "use the door's own hole" in of_cabinet(front.cabinet)
     (knob,) = (each for each in knob_lines(front, fit, of) if each.name == "Knob")
     assert knob.more.endswith("its own hole")
-
-
-def test_where_no_front_is_near_the_reveal_to_the_cabinets_edge_is_planned() -> None:
-    """A door 16 wide in the middle of a cabinet 18 wide shows 1 in at either side."""
-    of = kitchen(cabinet(opening()))
-    for side in SIDES:
-        assert planned_gap(only_front(of), side, of) == Planned(inch("1"), "edge")
-    inset = kitchen(cabinet(opening(standard=Standard(mount="inset"))))
-    assert planned_gap(only_front(inset), "left", inset) == Planned(inch("3/32"), "gap")
 
 
 def test_a_box_not_measured_gives_no_order_of_work() -> None:

@@ -7,6 +7,7 @@ from django.urls import reverse
 
 from fronts.models import Cabinet, DoorOnHand
 from fronts.models.openings import BOXED
+from fronts.rules.labels import numbered, opening_label
 from fronts.rules.results import Finding, Level, Schedule
 from shopjobs.models import Job
 
@@ -66,17 +67,16 @@ class Ways:
         name = "opening-edit" if may_edit else "opening-measured"
         for cabinet in cabinets:
             for opening in cabinet.openings.all():
-                label = f"{cabinet.label}.{opening.label}"
+                label = opening_label(cabinet.label, opening.label)
                 self._openings[label] = _to(name, job, opening.pk)
                 if may_edit and opening.closed_by in BOXED:
-                    for index in range(opening.count):
-                        front = label if opening.count == 1 else f"{label}.{index + 1}"
+                    for index, front in enumerate(numbered(label, opening.count)):
                         self._boxes[front] = _to("box-edit", job, opening.pk, index)
 
     def of_fronts(self, schedule: Schedule) -> None:
         """Learn the labels of the fronts: each leads to its opening."""
         for front in schedule.fronts:
-            way = self._openings.get(f"{front.cabinet}.{front.opening}")
+            way = self._openings.get(opening_label(front.cabinet, front.opening))
             if way is not None:
                 self._openings[front.label] = way
 

@@ -15,12 +15,12 @@ from fronts.models import FitRecord
 from fronts.pages.fit.forms import FitForm
 from fronts.rules.kitchen import SIDES, Kitchen, Side
 from fronts.rules.lengths import Mm, show
+from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Fitting, Front, Schedule
 from fronts.sheets.box_figures import HolePlace, box_figures, hole_places
 from fronts.sheets.figures import Line
 from fronts.sheets.fitting import made_from, what
 from fronts.sheets.hinge_figures import hinge_figures
-from fronts.sheets.planned_gaps import Planned, planned_gap
 from fronts.sheets.sheet_page import size
 
 _ROOM: tuple[Px, Px] = (358_00, 420_00)
@@ -155,17 +155,17 @@ def _recorded(front: Front, record: FitRecord, kitchen: Kitchen, now: str) -> Re
     return Recorded(record, gaps, record.fingerprint != now)
 
 
-def _gap(side: Side, planned: Planned | None, measured: Mm | None, unit: str) -> Gap:
+def _gap(side: Side, planned: PlannedGap | None, measured: Mm | None, unit: str) -> Gap:
     difference = ""
     if planned is not None and measured is not None:
-        off = measured - planned.width
+        off = planned.missed_by(measured)
         sign = "+" if off > 0 else "−"
         difference = f"{sign}{show(abs(off), unit)}" if off else "0"
     wanted = "" if planned is None else show(planned.width, unit)
     return Gap(side, wanted, "" if measured is None else show(measured, unit), difference)
 
 
-def _in_words(planned: Planned | None, unit: str) -> str:
+def _in_words(planned: PlannedGap | None, unit: str) -> str:
     """`planned 1/8`, or up to the cabinet's edge where no front is near."""
     if planned is None:
         return ""

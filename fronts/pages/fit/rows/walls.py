@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from fronts.models import FitRecord
 from fronts.rules.kitchen import Cabinet, Kitchen
+from fronts.rules.labels import opening_label
 from fronts.rules.results import Front, Schedule
 from fronts.sheets.fitting import what
 from fronts.sheets.sheet_page import size
@@ -84,7 +85,7 @@ def _row(
 
 def places(cabinet: Cabinet, fronts: Sequence[Front]) -> frozenset[str]:
     """The names under which a finding can be about this cabinet."""
-    openings = (f"{cabinet.label}.{each.label}" for each in cabinet.openings)
+    openings = (opening_label(cabinet.label, each.label) for each in cabinet.openings)
     return frozenset({cabinet.label, *openings, *(each.label for each in fronts)})
 
 

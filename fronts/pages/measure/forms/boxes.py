@@ -12,7 +12,8 @@ from fronts.pages.shared.choice_words import SLIDES
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.pages.shared.length_fields import Size
 from fronts.rules.kitchen import ShelfPins
-from fronts.rules.lengths import Mm, floor_to
+from fronts.rules.lengths import Mm
+from fronts.rules.likely_box import likely_rise, likely_width
 
 BOX_FIELDS = (
     "width", "height", "depth", "front_thickness", "rise", "side_clearance", "slide",
@@ -93,23 +94,20 @@ def next_box(opening: Opening, index: int, last: Box | None) -> dict[str, Any]:
     if last is None:
         return {}
     names = ["height", "depth", "front_thickness", "slide", "slide_width", "slide_height"]
-    if _from_below(opening, index) == _from_below(last.opening, last.index) == 0:
+    if _is_lowest(opening, index) and _is_lowest(last.opening, last.index):
         names.append("rise")
+    width = likely_width(opening.width, last.opening.width, last.width)
     initial = {name: getattr(last, name) for name in names}
-    width = opening.width - (last.opening.width - last.width)
-    return initial | ({"width": width} if width > 0 else {})
+    return initial if width is None else {**initial, "width": width}
 
 
-def likely_rise(opening: Opening, index: int, boxes: Mapping[int, Box], step: Mm) -> Mm | None:
-    """How high a box hangs in a stack of even fronts, from the nearest box that was measured."""
-    if not boxes or any(opening.heights):
+def rise_offered(opening: Opening, index: int, boxes: Mapping[int, Box], step: Mm) -> Mm | None:
+    """How high the box is likely to hang; None where the fronts are not even, or none is known."""
+    if any(opening.heights):
         return None
-    nearest = min(boxes, key=lambda each: abs(each - index))
-    apart = opening.height / opening.count * (nearest - index)
-    rise = floor_to(boxes[nearest].rise + apart, step)
-    return rise if 0 <= rise < opening.height else None
+    rises = {place: box.rise for place, box in boxes.items()}
+    return likely_rise(opening.height, opening.count, index, rises, step)
 
 
-def _from_below(opening: Opening, index: int) -> int:
-    """How many fronts of the opening are under this one."""
-    return opening.count - 1 - index
+def _is_lowest(opening: Opening, index: int) -> bool:
+    return index == opening.count - 1

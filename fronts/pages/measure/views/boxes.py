@@ -5,7 +5,7 @@ from django.urls import reverse
 
 from fronts.models import Box, Opening
 from fronts.models.openings import BOXED
-from fronts.pages.measure.forms.boxes import BoxForm, PinsForm, likely_rise, next_box, pin_rows
+from fronts.pages.measure.forms.boxes import BoxForm, PinsForm, next_box, pin_rows, rise_offered
 from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
 from fronts.pages.measure.rows.kitchen import opening_row
 from fronts.pages.measure.views.cabinets import ask
@@ -100,7 +100,7 @@ def _form(
     if box is None:
         latest = Box.objects.filter(opening__cabinet__job=job).select_related("opening")
         form.initial.update(next_box(opening, index, latest.order_by("-pk").first()))
-        likely = likely_rise(opening, index, boxes_of(opening), Mm(job.step))
+        likely = rise_offered(opening, index, boxes_of(opening), Mm(job.step))
         if likely is not None:
             form.offer("rise", f"likely {show(likely, job.unit)}")
     else:

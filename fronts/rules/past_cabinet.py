@@ -1,0 +1,19 @@
+"""By how much an opening ends past its cabinet: it is the hole in that cabinet's face."""
+
+from collections.abc import Mapping
+from typing import Literal
+
+from fronts.rules.edges import Rect
+from fronts.rules.lengths import Mm
+
+
+def ends_past(opening: Rect, width: Mm, height: Mm) -> Mapping[Literal["width", "height"], Mm]:
+    """How far it ends past a cabinet of this size, by the size that is too large; empty: within.
+
+    Its place is from the cabinet's lower left corner.
+    """
+    past: dict[Literal["width", "height"], Mm] = {
+        "width": opening.right - width,
+        "height": opening.top - height,
+    }
+    return {size: by for size, by in past.items() if by > 0}

@@ -1,0 +1,51 @@
+"""Which spaces round a front are planned, and how wide each is to be.
+
+What an installer looks at is a gap inside the opening, else the gap to the front that faces
+the side, else what shows of the cabinet beside the front. A space wider than the shop still
+calls one run is none of these.
+"""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from fronts.rules.kitchen import Cabinet, Kitchen, Side
+from fronts.rules.lengths import Mm
+from fronts.rules.results import Front
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedGap:
+    """A space to be expected at a side: a gap, or what shows of the cabinet up to its edge."""
+
+    width: Mm
+    to: Literal["gap", "edge"]
+
+    def missed_by(self, measured: Mm) -> Mm:
+        """How much wider it came out than planned; below zero: narrower."""
+        return measured - self.width
+
+
+def is_gap(space: Mm, farthest: Mm) -> bool:
+    """Whether a space is a gap that one looks at and plans, or too wide to be one."""
+    return 0 <= space <= farthest
+
+
+def planned_gap(front: Front, side: Side, kitchen: Kitchen) -> PlannedGap | None:
+    """The space that is planned at a side of a front; None where there is nothing to plan."""
+    edge, farthest = front.edges[side], kitchen.practice.filler
+    if edge.overlay is not None and edge.overlay < 0:
+        return PlannedGap(-edge.overlay, "gap")
+    if edge.gap is not None and is_gap(edge.gap, farthest):
+        return PlannedGap(edge.gap, "gap")
+    cabinet = next(each for each in kitchen.cabinets if each.label == front.cabinet)
+    shows = _to_edge(front, side, cabinet)
+    return PlannedGap(shows, "edge") if is_gap(shows, farthest) else None
+
+
+def _to_edge(front: Front, side: Side, cabinet: Cabinet) -> Mm:
+    return {
+        "left": front.x - cabinet.x,
+        "right": cabinet.x + cabinet.width - front.right,
+        "top": cabinet.y + cabinet.height - front.top,
+        "bottom": front.y - cabinet.y,
+    }[side]
