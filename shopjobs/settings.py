@@ -118,17 +118,18 @@ DATA_UPLOAD_MAX_NUMBER_FIELDS = 4000
 DATA_UPLOAD_MAX_NUMBER_FILES = 10
 
 STATIC_URL = "static/"
-STATIC_ROOT = BASE_DIR / "var" / "static" if ENVIRONMENT.https else None
 STATICFILES_DIRS = [BASE_DIR / "static"]
-# Behind HTTPS the files are collected once, named by their content and cached for good;
-# elsewhere WhiteNoise serves them from where they lie.
+COLLECTED = BASE_DIR / "var" / "static"
+# Behind HTTPS WhiteNoise serves what was collected, named by its content and cached for good;
+# elsewhere it serves the files from where they lie.
+STATIC_ROOT = COLLECTED if ENVIRONMENT.https else None
 WHITENOISE_USE_FINDERS = not ENVIRONMENT.https
+WHITENOISE_KEEP_ONLY_HASHED_FILES = True
 STORAGES = {
     "default": {"BACKEND": "django.core.files.storage.FileSystemStorage"},
     "staticfiles": {
-        "BACKEND": "whitenoise.storage.CompressedManifestStaticFilesStorage"
-        if ENVIRONMENT.https
-        else "django.contrib.staticfiles.storage.StaticFilesStorage"
+        "BACKEND": "shopjobs.static_files.CollectedFiles",
+        "OPTIONS": {"location": COLLECTED},
     },
 }
 
