@@ -1,12 +1,27 @@
-"""People with fixed meanings, for every test: a shop's three, and a stranger's shop."""
+"""People with fixed meanings, for every test: a shop's three, and a stranger's shop.
+
+Property tests try the same examples each time, so that nothing fails by chance; new ones
+are tried when they are asked for.
+"""
 
 from collections.abc import Callable
 
 import pytest
 from django.test import Client
+from hypothesis import settings
 
 from shopjobs.models import Job, Person, Shop
 from tests.factories import JobFactory, PersonFactory, ShopFactory
+
+settings.register_profile("fixed", derandomize=True)
+settings.register_profile("explore", derandomize=False, print_blob=True)
+settings.load_profile("fixed")
+
+
+def pytest_report_header(config: pytest.Config) -> str | None:
+    """Say how the same examples are tried again."""
+    seed = config.getoption("--hypothesis-seed")
+    return None if seed is None else f"property tests explore: manage.py test --explore={seed}"
 
 
 @pytest.fixture
