@@ -1,11 +1,13 @@
 """A sheet or stick cut up, to scale: parts, grain, offcuts, and the cuts by their number."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+
+from django.utils.safestring import SafeString
 
 from fronts.cutting.model import Cut, Layout, Offcut, Placed
 from fronts.drawings.dimension import Chain, Piece, dimension_chain
-from fronts.drawings.drawing import SCREEN, Drawing, Ink
+from fronts.drawings.drawing import PAPER, SCREEN, Drawing, Ink
 from fronts.drawings.geometry import Area
 from fronts.drawings.lettering import line_height, shortened, text_width
 from fronts.drawings.scale import Scale, fitted
@@ -25,6 +27,10 @@ _HEAD: Px = 3_00
 _STEPS = 12
 """A cut's number is tried at so many places along the cut."""
 
+_ON_SCREEN: tuple[Px, Px] = (920_00, 470_00)
+_ON_PAPER: tuple[Px, Px] = (640_00, 400_00)
+"""As wide as an A4 page, without what the dimensions take."""
+
 Line = tuple[str, Px, bool]
 
 
@@ -42,6 +48,16 @@ class _View:
     def area(self, thing: Placed | Offcut) -> Area:
         across = self.width if thing.width is None else thing.width
         return self.scale.area(thing.x, thing.y, thing.length, across)
+
+
+def screen_layouts(unit: str) -> Callable[[Layout], SafeString]:
+    """How layouts are drawn on the page."""
+    return lambda layout: SafeString(layout_drawing(layout, unit=unit, ink=SCREEN, room=_ON_SCREEN))
+
+
+def paper_layouts(unit: str) -> Callable[[Layout], SafeString]:
+    """How layouts are drawn on the sheet."""
+    return lambda layout: SafeString(layout_drawing(layout, unit=unit, ink=PAPER, room=_ON_PAPER))
 
 
 def layout_drawing(layout: Layout, *, unit: str, room: tuple[Px, Px], ink: Ink = SCREEN) -> str:

@@ -15,6 +15,7 @@ from fronts.drawings.drawing import PAPER, Anchor, Drawing, Ink, text_area
 from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
+from fronts.figures.boxes import mirrored
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Fitting, Front
@@ -64,11 +65,6 @@ class _View:
         apart = [max(abs(one[0] - other[0]), abs(one[1] - other[1]))
                  for one, other in combinations(places, 2)]  # fmt: skip
         return max(min([_FARTHEST, *(each * 9 // 20 for each in apart)]), _LEAST_REACH)
-
-
-def mirrored(front: Front, x: Mm) -> Mm:
-    """A place across the front's face, as it lies from the left when seen from the back."""
-    return front.width - x
 
 
 def front_from_back(

@@ -4,7 +4,9 @@ from fractions import Fraction
 
 from django.db.models import QuerySet
 
+from fronts.cutting.model import Plan
 from fronts.models import CutPlan, PlanState
+from fronts.selectors.kept_plans import plan_from, request_from
 from shopjobs.models import Job
 
 CENTS = 100
@@ -28,3 +30,11 @@ def finished_plan(job: Job) -> CutPlan | None:
 
 def _plans(job: Job) -> QuerySet[CutPlan]:
     return CutPlan.objects.filter(job=job).select_related("made_by").order_by("-started_at", "-pk")
+
+
+def named_plans(plan: CutPlan) -> list[tuple[str, Plan]]:
+    """The plans that were worked out, each by the name of its material."""
+    return [
+        (asked["name"], plan_from(found, request_from(asked)))
+        for asked, found in zip(plan.asked, plan.found, strict=False)
+    ]

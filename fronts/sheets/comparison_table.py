@@ -3,11 +3,11 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from fronts.figures.boxes import HolePlace, box_figures, hole_places
+from fronts.figures.hinges import hinge_figures
+from fronts.figures.knobs import Line
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Fitting, Front
-from fronts.sheets.box_figures import HolePlace, box_figures, hole_places
-from fronts.sheets.figures import Line
-from fronts.sheets.hinge_figures import hinge_figures
 
 CORNERS = ("lower left", "upper left", "upper right", "lower right")
 """The corners of a box in the order of its holes, seen from the front."""

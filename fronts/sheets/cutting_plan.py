@@ -2,24 +2,28 @@
 
 from collections.abc import Sequence
 
+from fronts.cutting.model import Plan
+from fronts.drawings.cut_layout import paper_layouts
+from fronts.figures import cautions
+from fronts.figures.cutting_plan import materials_shown
+from fronts.figures.findings import findings_of
 from fronts.rules.results import Schedule
-from fronts.sheets import cautions
-from fronts.sheets.cutting_words import MaterialShown
-from fronts.sheets.sheet_page import Imprint, findings_of, page
+from fronts.sheets.sheet_page import Imprint, page
 
 
 def content(
     schedule: Schedule,
     imprint: Imprint,
-    materials: Sequence[MaterialShown],
+    plans: Sequence[tuple[str, Plan]],
     *,
     made: str,
     outdated: bool,
 ) -> str:
     """The plan as HTML; `made` says by whom, when and from which parts."""
+    unit = schedule.job.unit
     context = {
         "title": "Cutting plan",
-        "materials": materials,
+        "materials": materials_shown(plans, unit, paper_layouts(unit)),
         "made": made,
         "outdated": outdated,
         "stops": findings_of(schedule).stops,

@@ -3,16 +3,19 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from fronts.figures import cautions
+from fronts.figures.findings import findings_of
+from fronts.figures.sizes import size
+from fronts.figures.work_steps import Work, work_for
 from fronts.rules.kitchen import SIDES, Cabinet, Kitchen
 from fronts.rules.labels import opening_label
 from fronts.rules.lengths import Mm, show
 from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Finding, Front, Schedule
-from fronts.sheets import cautions, page_height
+from fronts.sheets import page_height
 from fronts.sheets.comparison_table import Boxes, ComparisonTable, boxes_of, doors_of
 from fronts.sheets.fitting_drawings import Block, Layout, lay_out
-from fronts.sheets.sheet_page import Imprint, findings_of, page, size
-from fronts.sheets.steps import Work, work_for
+from fronts.sheets.sheet_page import Imprint, page
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,10 +10,10 @@ from fronts.drawings.cabinet import cabinet_elevation
 from fronts.drawings.front_back import Bores, front_from_back
 from fronts.drawings.jig import jig_drawing, jig_height
 from fronts.drawings.svg import Px
+from fronts.figures.boxes import box_figures
+from fronts.figures.knobs import Line
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Fitting, Front, Jig, Schedule
-from fronts.sheets.box_figures import box_figures
-from fronts.sheets.figures import Line
 from fronts.sheets.page_height import HEADING, PAGE
 
 _WIDTHS: dict[int, tuple[Px, Px]] = {

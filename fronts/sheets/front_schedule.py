@@ -9,12 +9,14 @@ from django.utils.safestring import SafeString
 from fronts.drawings.drawing import PAPER
 from fronts.drawings.elevation import Sheet, wall_elevation
 from fronts.drawings.front_marks import Letters
+from fronts.figures import cautions
+from fronts.figures.findings import findings_of
+from fronts.figures.sizes import size
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Part, Schedule
-from fronts.sheets import cautions
 from fronts.sheets.fitting import made_from, what
-from fronts.sheets.sheet_page import Imprint, findings_of, page, size
+from fronts.sheets.sheet_page import Imprint, page
 
 _ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00, 10_50))
 """An elevation on a page turned on its side."""

@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass
 
+from fronts.figures.findings import findings_of
 from fronts.rules.results import Schedule
-from fronts.sheets.sheet_page import Imprint, findings_of, page
+from fronts.sheets.sheet_page import Imprint, page
 
 
 @dataclass(frozen=True, slots=True)

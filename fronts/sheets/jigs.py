@@ -7,11 +7,13 @@ from dataclasses import dataclass
 from django.utils.safestring import SafeString
 
 from fronts.drawings.jig import jig_drawing
+from fronts.figures import cautions
+from fronts.figures.findings import findings_of
+from fronts.figures.sizes import size
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Jig, Schedule, Shim
-from fronts.sheets import cautions
-from fronts.sheets.sheet_page import Imprint, findings_of, page, size
+from fronts.sheets.sheet_page import Imprint, page
 
 _TO_SUIT = "width to suit"
 

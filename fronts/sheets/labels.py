@@ -3,12 +3,13 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from fronts.figures.findings import findings_of
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.edge_banding import is_banded
 from fronts.rules.lengths import show
 from fronts.rules.materials import has_grain
 from fronts.rules.results import Front, Part, Schedule
-from fronts.sheets.sheet_page import Imprint, findings_of, page
+from fronts.sheets.sheet_page import Imprint, page
 
 ACROSS = 3
 """Stickers side by side."""

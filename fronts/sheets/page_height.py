@@ -7,9 +7,9 @@ page, one that is too large costs some of the drawing's size.
 from collections.abc import Iterable, Sequence
 
 from fronts.drawings.svg import Px
+from fronts.figures.work_steps import Work
 from fronts.rules.results import Finding
 from fronts.sheets.comparison_table import ComparisonTable, Row
-from fronts.sheets.steps import Work
 
 PAGE: Px = 872_00
 HEADING: Px = 25_00

@@ -1,6 +1,6 @@
 """What every sheet says of itself, and how lengths are written on it."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
@@ -8,8 +8,6 @@ from typing import Any
 from django.template.loader import render_to_string
 
 from fronts.rules.kitchen import JobFacts
-from fronts.rules.lengths import Mm, show
-from fronts.rules.results import Finding, Schedule
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,33 +16,6 @@ class Imprint:
 
     printed: date
     fingerprint: str
-
-
-@dataclass(frozen=True, slots=True)
-class Findings:
-    """The findings of a sheet, by how much they matter."""
-
-    stops: tuple[Finding, ...]
-    others: tuple[Finding, ...]
-
-
-def findings_of(schedule: Schedule, places: Iterable[str] | None = None) -> Findings:
-    """All findings, or those about the places (fronts, openings, cabinets)."""
-    wanted = None if places is None else frozenset(places)
-    found = [
-        each for each in schedule.findings if wanted is None or not wanted.isdisjoint(each.where)
-    ]
-    order = {"stop": 0, "check": 1, "note": 2}
-    found.sort(key=lambda each: order[each.level])
-    return Findings(
-        tuple(each for each in found if each.level == "stop"),
-        tuple(each for each in found if each.level != "stop"),
-    )
-
-
-def size(unit: str, *lengths: Mm) -> str:
-    """`15 1/2 × 28 1/2`."""
-    return " × ".join(show(each, unit) for each in lengths)
 
 
 def page(template: str, job: JobFacts, imprint: Imprint, context: dict[str, Any]) -> str:

@@ -4,8 +4,9 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.drawings.front_back import front_from_back, hinge_cup, mirrored
+from fronts.drawings.front_back import front_from_back, hinge_cup
 from fronts.drawings.geometry import Area
+from fronts.figures.boxes import mirrored
 from fronts.rules.lengths import show
 from fronts.rules.results import Fitting, Front
 from fronts.rules.schedule import schedule

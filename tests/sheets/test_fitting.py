@@ -5,17 +5,18 @@ from dataclasses import replace
 
 import pytest
 
+from fronts.figures import cautions
+from fronts.figures.boxes import box_figures, hole_places
+from fronts.figures.hinges import hinge_figures
+from fronts.figures.knobs import has_own_hole, knob_lines
+from fronts.figures.work_steps import Way, way_of, work_for
 from fronts.rules.kitchen import Hinged, Mount, Opening, Standard
 from fronts.rules.lengths import show
 from fronts.rules.results import Front
 from fronts.rules.schedule import schedule
-from fronts.sheets import cautions, fitting
-from fronts.sheets.box_figures import box_figures, hole_places
-from fronts.sheets.figures import has_own_hole, knob_lines
-from fronts.sheets.hinge_figures import hinge_figures
+from fronts.sheets import fitting
 from fronts.sheets.pdf import PAPERS, Paper
 from fronts.sheets.sheet_page import Imprint
-from fronts.sheets.steps import Way, way_of, work_for
 from tests.drawings.kitchens import HOSTILE, demo, hostile, pull_out, too_close
 from tests.rules.small_kitchens import BOX, cabinet, door, inch, kitchen, only_front, opening
 from tests.sheets.printed import PRINTED, demo_pages, fitting_pages

@@ -8,11 +8,12 @@ from django.utils import timezone
 from django.views.decorators.http import require_http_methods
 
 from fronts.cutting.model import Request
+from fronts.figures.sizes import bought_length
 from fronts.models import CutPlan, PlanState
 from fronts.pages.cut.forms.plan import CutPlanForm
-from fronts.pages.cut.rows import cut_list, group_name
+from fronts.pages.cut.rows.cut_list import cut_list, group_name
+from fronts.pages.cut.rows.plan import fault_of, is_at_work, plan_shown, progress_of
 from fronts.pages.shared.blocking_findings import blocking_findings
-from fronts.pages.shared.plan_rows import fault_of, is_at_work, plan_shown, progress_of
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.edge_banding import banding_lengths
 from fronts.rules.fingerprint import parts_fingerprint
@@ -21,7 +22,6 @@ from fronts.selectors.kept_plans import request_from
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import finished_plan, latest_plan
 from fronts.services.cutting import plan_begin
-from fronts.sheets.cutting_words import run
 from shopjobs.access import SignedInRequest, may, signed_in
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page, wants_part
@@ -98,7 +98,7 @@ def _plan(job: Job, schedule: Schedule, latest: CutPlan | None, now: datetime) -
         "fault": fault_of(latest, now),
         "plan": None if plan is None else plan_shown(plan, parts_fingerprint(schedule.parts), unit),
         "banding": [
-            (group_name(material, thickness, None, unit), run(length, unit))
+            (group_name(material, thickness, None, unit), bought_length(length, unit))
             for (material, thickness), length in banding.items()
         ],
     }

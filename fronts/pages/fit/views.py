@@ -10,6 +10,10 @@ from django.urls import reverse
 from django.utils import timezone
 from django.views.decorators.http import require_http_methods, require_safe
 
+from fronts.figures.cautions import at_cabinet
+from fronts.figures.findings import findings_of
+from fronts.figures.sizes import size
+from fronts.figures.work_steps import work_for
 from fronts.models import FitRecord
 from fronts.pages.fit.forms import FitForm
 from fronts.pages.fit.rows.fronts import FrontToFit, elevation_of, front_to_fit, record_key
@@ -21,9 +25,6 @@ from fronts.rules.results import Front, Schedule
 from fronts.rules.schedule import schedule as schedule_for
 from fronts.selectors.kitchens import cabinet_of, cabinets_of, fit_records_of, openings_of
 from fronts.services.fits import fit_record
-from fronts.sheets.cautions import at_cabinet
-from fronts.sheets.sheet_page import findings_of, size
-from fronts.sheets.steps import work_for
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, may, signed_in
 from shopjobs.models import Job

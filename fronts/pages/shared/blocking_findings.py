@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from fronts.figures.findings import findings_of
 from fronts.pages.shared.finding_links import FindingRow, Link, Ways
 from fronts.rules.results import Finding, Schedule
 from fronts.selectors.kitchens import cabinets_of, doors_of
-from fronts.sheets.sheet_page import findings_of
 from shopjobs.access import SignedInRequest, may
 from shopjobs.models import Job
 

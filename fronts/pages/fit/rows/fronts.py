@@ -11,17 +11,17 @@ from fronts.drawings.drawing import SCREEN
 from fronts.drawings.front_back import Bores, front_from_back
 from fronts.drawings.jig import jig_drawing
 from fronts.drawings.svg import Px, safe_id
+from fronts.figures.boxes import HolePlace, box_figures, hole_places
+from fronts.figures.hinges import hinge_figures
+from fronts.figures.knobs import Line
+from fronts.figures.sizes import size
 from fronts.models import FitRecord
 from fronts.pages.fit.forms import FitForm
 from fronts.rules.kitchen import SIDES, Kitchen, Side
 from fronts.rules.lengths import Mm, show
 from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Fitting, Front, Schedule
-from fronts.sheets.box_figures import HolePlace, box_figures, hole_places
-from fronts.sheets.figures import Line
 from fronts.sheets.fitting import made_from, what
-from fronts.sheets.hinge_figures import hinge_figures
-from fronts.sheets.sheet_page import size
 
 _ROOM: tuple[Px, Px] = (358_00, 420_00)
 """What a phone is wide; at a desk the drawing is shown larger."""

@@ -3,12 +3,12 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from fronts.figures.sizes import size
 from fronts.models import FitRecord
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.labels import opening_label
 from fronts.rules.results import Front, Schedule
 from fronts.sheets.fitting import what
-from fronts.sheets.sheet_page import size
 
 
 @dataclass(frozen=True, slots=True)

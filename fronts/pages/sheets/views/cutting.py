@@ -7,13 +7,11 @@ from django.http.response import HttpResponseBase
 from django.utils import timezone
 from django.views.decorators.http import require_safe
 
-from fronts.pages.shared.plan_rows import plan_shown
 from fronts.pages.sheets.views.kitchen import print_sheet
 from fronts.rules.fingerprint import fingerprint, parts_fingerprint
 from fronts.selectors.kitchens import schedule_of
-from fronts.selectors.plans import finished_plan
+from fronts.selectors.plans import finished_plan, named_plans
 from fronts.sheets import cutting_plan, labels
-from fronts.sheets.cutting_words import PAPER_BOARD
 from fronts.sheets.sheet_page import Imprint
 from shopjobs.access import SignedInRequest, signed_in
 from shopjobs.pages import go_to
@@ -40,14 +38,13 @@ def sheet_cutting(request: SignedInRequest, job_id: int) -> HttpResponseBase:
         messages.info(request, "There is no cutting plan yet. Make it here.")
         return go_to(request, "fronts:job-cut", job.pk)
     schedule = schedule_of(job)
-    parts = parts_fingerprint(schedule.parts)
-    shown = plan_shown(kept, parts, schedule.job.unit, PAPER_BOARD)
+    made_at = kept.finished_at or kept.started_at
     html = cutting_plan.content(
         schedule,
         Imprint(timezone.localdate(), fingerprint(schedule)),
-        shown.groups,
-        made=f"Made by {shown.made_by}, {_said(shown.made_at)}, from parts {shown.fingerprint}.",
-        outdated=shown.outdated,
+        named_plans(kept),
+        made=f"Made by {kept.made_by.shown_name}, {_said(made_at)}, from parts {kept.fingerprint}.",
+        outdated=kept.fingerprint != parts_fingerprint(schedule.parts),
     )
     return print_sheet(request, job, "cutting plan", html)
 

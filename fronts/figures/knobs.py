@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from fronts.figures.sizes import size
 from fronts.rules.kitchen import Kitchen, Point
 from fronts.rules.lengths import show
 from fronts.rules.results import Fitting, Front
-from fronts.sheets.sheet_page import size
 
 
 @dataclass(frozen=True, slots=True)

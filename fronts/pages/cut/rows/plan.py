@@ -2,13 +2,11 @@
 
 from dataclasses import dataclass
 from datetime import datetime
-from fractions import Fraction
 
-from fronts.cutting.model import Plan
+from fronts.drawings.cut_layout import screen_layouts
+from fronts.figures.cutting_plan import MaterialShown, materials_shown, whole_cost
 from fronts.models import CutPlan, PlanState
-from fronts.selectors.kept_plans import plan_from, request_from
-from fronts.selectors.plans import money
-from fronts.sheets.cutting_words import SCREEN_BOARD, Board, MaterialShown, material_shown
+from fronts.selectors.plans import named_plans
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,24 +48,14 @@ def progress_of(plan: CutPlan) -> Progress:
     return Progress(done, wanted, plan.asked[done]["name"] if done < wanted else "")
 
 
-def plan_shown(
-    plan: CutPlan, fingerprint: str, unit: str, board: Board = SCREEN_BOARD
-) -> PlanShown:
+def plan_shown(plan: CutPlan, fingerprint: str, unit: str) -> PlanShown:
     """The plan in words and drawings; `fingerprint` is that of the parts as they are now."""
-    plans = _plans_in(plan)
-    costs = [each.cost for _, each in plans if each.cost is not None]
+    plans = named_plans(plan)
     return PlanShown(
-        groups=tuple(material_shown(name, each, unit, board) for name, each in plans),
+        groups=materials_shown(plans, unit, screen_layouts(unit)),
         made_by=plan.made_by.shown_name,
         made_at=plan.finished_at or plan.started_at,
         fingerprint=plan.fingerprint,
         outdated=plan.fingerprint != fingerprint,
-        cost=money(sum(costs, Fraction(0))) if costs and len(costs) == len(plans) else "",
+        cost=whole_cost(plans),
     )
-
-
-def _plans_in(plan: CutPlan) -> list[tuple[str, Plan]]:
-    return [
-        (asked["name"], plan_from(found, request_from(asked)))
-        for asked, found in zip(plan.asked, plan.found, strict=False)
-    ]

@@ -3,12 +3,11 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from fronts.drawings.front_back import mirrored
+from fronts.figures.knobs import Line, knob_lines
+from fronts.figures.sizes import size
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.lengths import show
+from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Fitting, Front
-from fronts.sheets.figures import Line, knob_lines
-from fronts.sheets.sheet_page import size
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +42,11 @@ def hole_places(front: Front, fitting: Fitting, unit: str) -> list[HolePlace]:
         )
         for number, hole in enumerate(fitting.holes, 1)
     ]
+
+
+def mirrored(front: Front, x: Mm) -> Mm:
+    """A place across the front's face, as it lies from the left when seen from the back."""
+    return front.width - x
 
 
 def box_figures(front: Front, fitting: Fitting, kitchen: Kitchen) -> list[Line]:

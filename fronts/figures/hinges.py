@@ -2,10 +2,10 @@
 
 from collections.abc import Iterator
 
+from fronts.figures.knobs import Line, knob_lines
 from fronts.rules.kitchen import Hinged, Kitchen, Side
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
-from fronts.sheets.figures import Line, knob_lines
 
 PLATE_ROW = Mm(37)
 """From a cabinet side's front edge to its row of plate screws (common practice, no source)."""

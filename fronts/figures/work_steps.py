@@ -4,10 +4,10 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from fronts.figures.knobs import has_own_hole
+from fronts.figures.sizes import size
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Fitting, Front
-from fronts.sheets.figures import has_own_hole
-from fronts.sheets.sheet_page import size
 
 Way: TypeAlias = Literal[
     "jig", "inset-jig", "shims", "no-jig", "hinges", "top-hung", "bottom-hung", "fixed"

@@ -1,17 +1,19 @@
-"""A cutting plan in words and drawings, for the page and for the sheet alike."""
+"""A cutting plan in words, with its drawings as the page or the sheet makes them."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
+from typing import TypeAlias
 
 from django.utils.safestring import SafeString
 
 from fronts.cutting.model import Layout, Plan, Stock
-from fronts.drawings.cut_layout import layout_drawing
-from fronts.drawings.drawing import PAPER, SCREEN, Ink
-from fronts.drawings.svg import Px
-from fronts.rules.lengths import INCH, Mm, show
+from fronts.figures.cutting_steps import Step, steps_of, stops_of
+from fronts.rules.lengths import show
 from fronts.selectors.plans import money
-from fronts.sheets.cutting_steps import Step, steps_of, stops_of
+
+Draw: TypeAlias = Callable[[Layout], SafeString]
+"""How a layout is drawn, for where it is seen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,21 +44,21 @@ class MaterialShown:
     layouts: tuple[LayoutShown, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Board:
-    """Where layouts are drawn: with which ink, and in how much room."""
-
-    ink: Ink
-    room: tuple[Px, Px]
-
-
-SCREEN_BOARD = Board(SCREEN, (920_00, 470_00))
-PAPER_BOARD = Board(PAPER, (640_00, 400_00))
-"""As wide as an A4 page, without what the dimensions take."""
+def materials_shown(
+    plans: Iterable[tuple[str, Plan]], unit: str, draw: Draw
+) -> tuple[MaterialShown, ...]:
+    """Each material's plan by its name, in the job's unit; `draw` is the page's or the sheet's."""
+    return tuple(material_shown(name, plan, unit, draw) for name, plan in plans)
 
 
-def material_shown(name: str, plan: Plan, unit: str, board: Board) -> MaterialShown:
-    """The plan of one material in the job's unit."""
+def whole_cost(plans: Sequence[tuple[str, Plan]]) -> str:
+    """What all of it costs, "" where a material has no price."""
+    costs = [plan.cost for _, plan in plans if plan.cost is not None]
+    return money(sum(costs, Fraction(0))) if costs and len(costs) == len(plans) else ""
+
+
+def material_shown(name: str, plan: Plan, unit: str, draw: Draw) -> MaterialShown:
+    """The plan of one material."""
     used = dict.fromkeys((each.stock for each in plan.layouts), 0)
     for each in plan.layouts:
         used[each.stock] += each.count
@@ -67,7 +69,7 @@ def material_shown(name: str, plan: Plan, unit: str, board: Board) -> MaterialSh
         share=f"{float(plan.yielded * 100):.0f} %",
         cost="" if plan.cost is None else money(plan.cost),
         short=", ".join(f"{label} ×{count}" for label, count in plan.unplaced),
-        layouts=tuple(_layouts(plan, unit, board)),
+        layouts=tuple(_layouts(plan, unit, draw)),
     )
 
 
@@ -91,14 +93,7 @@ def stock_size(stock: Stock, unit: str) -> str:
     return f"{' × '.join(show(each, unit) for each in sizes)} {unit}"
 
 
-def run(length: Mm, unit: str) -> str:
-    """A long length as it is bought: feet or metres, rounded up to a tenth."""
-    size, name = (INCH * 12, "ft") if unit == "in" else (Mm(1000), "m")
-    tenths = -(-length * 10 // size)
-    return f"{tenths // 10}.{tenths % 10} {name}"
-
-
-def _layouts(plan: Plan, unit: str, board: Board) -> Iterator[LayoutShown]:
+def _layouts(plan: Plan, unit: str, draw: Draw) -> Iterator[LayoutShown]:
     for number, layout in enumerate(plan.layouts, 1):
         stick, kerf = layout.stock.width is None, plan.request.kerf
         what = "Stick" if stick else "Sheet"
@@ -106,7 +101,7 @@ def _layouts(plan: Plan, unit: str, board: Board) -> Iterator[LayoutShown]:
         yield LayoutShown(
             title=f"{what} {number}, {stock_size(layout.stock, unit)}{times}",
             trims=_trims(layout),
-            drawing=SafeString(layout_drawing(layout, unit=unit, ink=board.ink, room=board.room)),
+            drawing=draw(layout),
             steps=() if stick else tuple(steps_of(layout, kerf, unit)),
             stops=stops_of(layout, kerf, unit) if stick else "",
             offcuts="; ".join(_offcuts(layout, unit)),

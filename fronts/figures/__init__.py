@@ -1,0 +1,1 @@
+"""Words and rows that pages and paper share, each written once."""
