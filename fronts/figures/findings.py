@@ -1,9 +1,11 @@
 """Findings sorted by how much they matter, all of them or those about some places."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from fronts.rules.results import Finding, Schedule
+from fronts.rules.kitchen import Cabinet
+from fronts.rules.labels import opening_label
+from fronts.rules.results import Finding, Front, Schedule
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,3 +28,9 @@ def findings_of(schedule: Schedule, places: Iterable[str] | None = None) -> Find
         tuple(each for each in found if each.level == "stop"),
         tuple(each for each in found if each.level != "stop"),
     )
+
+
+def places_at(cabinet: Cabinet, fronts: Sequence[Front] = ()) -> frozenset[str]:
+    """The names under which a finding can be about this cabinet, its openings and its fronts."""
+    openings = (opening_label(cabinet.label, opening.label) for opening in cabinet.openings)
+    return frozenset({cabinet.label, *openings, *(front.label for front in fronts)})

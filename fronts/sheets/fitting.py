@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from fronts.figures import cautions
-from fronts.figures.findings import findings_of
+from fronts.figures.findings import findings_of, places_at
+from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.sizes import size
 from fronts.figures.work_steps import Work, work_for
 from fronts.rules.kitchen import SIDES, Cabinet, Kitchen
-from fronts.rules.labels import opening_label
 from fronts.rules.lengths import Mm, show
 from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Finding, Front, Schedule
@@ -22,11 +22,7 @@ from fronts.sheets.sheet_page import Imprint, page
 class FrontRow:
     """A front as its cabinet's table lists it; `laps` are left, right, top, bottom."""
 
-    label: str
-    size: str
-    thickness: str
-    what: str
-    made_from: str
+    line: FrontLine
     laps: tuple[str, ...]
 
 
@@ -74,26 +70,21 @@ def fitted_cabinets(schedule: Schedule, kitchen: Kitchen) -> list[str]:
     return [
         each.label
         for each in kitchen.cabinets
-        if each.label in having or not found.isdisjoint(_places(each, []))
+        if each.label in having or not found.isdisjoint(places_at(each))
     ]
-
-
-def _places(cabinet: Cabinet, fronts: Sequence[Front]) -> set[str]:
-    openings = {opening_label(cabinet.label, each.label) for each in cabinet.openings}
-    return {cabinet.label} | openings | {each.label for each in fronts}
 
 
 def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage:
     fronts = [each for each in schedule.fronts if each.cabinet == cabinet.label]
     fittings = {each.label: fit for each in fronts if (fit := schedule.fitting(each.label))}
-    findings = findings_of(schedule, _places(cabinet, fronts))
+    findings = findings_of(schedule, places_at(cabinet, fronts))
     unit = schedule.job.unit
     rows = [_front_row(each, unit) for each in fronts]
     doors = doors_of(fronts, kitchen)
     works = work_for(fronts, fittings, kitchen)
     care = cautions.at_cabinet(cabinet, fronts, list(fittings.values()))
     height = page_height.left_over(
-        page_height.rows_height([(each.made_from, "".join(each.laps)) for each in rows]),
+        page_height.rows_height([(each.line.made_from, "".join(each.laps)) for each in rows]),
         page_height.findings_height(findings.stops, findings.others),
     )
     below = page_height.below_height(len(fittings), doors, works, care, len(rows))
@@ -122,30 +113,9 @@ def _about(cabinet: Cabinet, unit: str) -> str:
 
 def _front_row(front: Front, unit: str) -> FrontRow:
     return FrontRow(
-        label=front.label,
-        size=size(unit, front.width, front.height),
-        thickness=show(front.thickness, unit),
-        what=what(front),
-        made_from=made_from(front, unit),
+        line=front_line(front, unit),
         laps=tuple(_lap(front.edges[side].overlay, unit) for side in SIDES),
     )
-
-
-def what(front: Front) -> str:
-    """`door, hinged left`."""
-    return f"{front.kind}, hinged {front.hinged}" if front.hinged else front.kind
-
-
-def made_from(front: Front, unit: str) -> str:
-    """`slab, maple`, or the door on hand that it is made from and what is trimmed off."""
-    if front.door_on_hand is None:
-        return f"{front.build}, {front.material}" + ("" if front.is_new else ", on hand")
-    trims = [
-        f"{show(trim, unit)} off the {name}"
-        for trim, name in ((front.trim_width, "width"), (front.trim_height, "height"))
-        if trim
-    ]
-    return f"door {front.door_on_hand}" + (f", trim {' and '.join(trims)}" if trims else ", as is")
 
 
 def _lap(overlay: Mm | None, unit: str) -> str:

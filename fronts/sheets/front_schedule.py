@@ -1,7 +1,7 @@
 """The front schedule and cut sheet: every front, then every piece by material and thickness."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from django.utils.safestring import SafeString
@@ -11,11 +11,11 @@ from fronts.drawings.elevation import Sheet, wall_elevation
 from fronts.drawings.front_marks import Letters
 from fronts.figures import cautions
 from fronts.figures.findings import findings_of
-from fronts.figures.sizes import size
+from fronts.figures.fronts import FrontLine, front_line
+from fronts.figures.parts import PartLine, part_lines
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Part, Schedule
-from fronts.sheets.fitting import made_from, what
 from fronts.sheets.sheet_page import Imprint, page
 
 _ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00, 10_50))
@@ -26,11 +26,7 @@ _ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00,
 class ScheduleRow:
     """A front in the front schedule."""
 
-    label: str
-    size: str
-    thickness: str
-    what: str
-    made_from: str
+    line: FrontLine
     from_left: str
     from_floor: str
 
@@ -45,25 +41,13 @@ class WallGroup:
 
 
 @dataclass(frozen=True, slots=True)
-class PartRow:
-    """Pieces of one size; their grain runs along the length."""
-
-    part: str
-    length: str
-    width: str
-    count: str
-    fronts: tuple[str, ...]
-    keep: str
-
-
-@dataclass(frozen=True, slots=True)
 class PartGroup:
     """The pieces that come from one material of one thickness."""
 
     material: str
     thickness: str
     pieces: str
-    rows: list[PartRow]
+    rows: list[PartLine]
 
 
 def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
@@ -93,11 +77,7 @@ def _walls(schedule: Schedule, kitchen: Kitchen) -> list[WallGroup]:
 
 def _front_row(front: Front, unit: str) -> ScheduleRow:
     return ScheduleRow(
-        label=front.label,
-        size=size(unit, front.width, front.height),
-        thickness=show(front.thickness, unit),
-        what=what(front),
-        made_from=made_from(front, unit),
+        line=front_line(front, unit),
         from_left=show(front.x, unit),
         from_floor=show(front.y, unit),
     )
@@ -111,20 +91,6 @@ def _groups(parts: Iterable[Part], unit: str) -> list[PartGroup]:
     found = []
     for (material, thickness), pieces in sorted(grouped.items()):
         count = str(sum(each.count for each in pieces))
-        rows = _part_rows(pieces, unit)
+        rows = part_lines(pieces, unit)
         found.append(PartGroup(material, show(thickness, unit), count, rows))
     return found
-
-
-def _part_rows(pieces: Sequence[Part], unit: str) -> list[PartRow]:
-    """The same sizes counted together, but for those that belong to one stack."""
-    alike: dict[tuple[Mm, Mm, str, str], list[Part]] = defaultdict(list)
-    for each in pieces:
-        alike[-each.length, -each.width, each.part, each.stack or ""].append(each)
-    rows = []
-    for (_, _, part, stack), same in sorted(alike.items()):
-        count, fronts = sum(each.count for each in same), tuple(each.front for each in same)
-        sizes = show(same[0].length, unit), show(same[0].width, unit)
-        keep = f"one stack, {stack}: keep in order" if stack else ""
-        rows.append(PartRow(part, *sizes, str(count), fronts, keep))
-    return rows

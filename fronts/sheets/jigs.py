@@ -9,6 +9,7 @@ from django.utils.safestring import SafeString
 from fronts.drawings.jig import jig_drawing
 from fronts.figures import cautions
 from fronts.figures.findings import findings_of
+from fronts.figures.jigs import JigLine, jig_line, shim_line
 from fronts.figures.sizes import size
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
@@ -20,11 +21,9 @@ _TO_SUIT = "width to suit"
 
 @dataclass(frozen=True, slots=True)
 class JigRow:
-    """One jig with its drawing, the fronts it serves, and those its blank is shared with."""
+    """One jig with its drawing, and those that its blank is shared with."""
 
-    size: str
-    slot: str
-    fronts: tuple[str, ...]
+    line: JigLine
     shares: str
     drawing: SafeString
 
@@ -39,16 +38,6 @@ class Piece:
     more: str
 
 
-@dataclass(frozen=True, slots=True)
-class ShimRow:
-    """Shims of one thickness."""
-
-    thickness: str
-    side: str
-    bottom: str
-    fronts: tuple[str, ...]
-
-
 def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
     """The sheet of jigs and shims as HTML."""
     unit = schedule.job.unit
@@ -60,7 +49,7 @@ def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
         "stops": findings_of(schedule).stops,
         "jig_rows": [rows[start : start + 2] for start in range(0, len(rows), 2)],
         "pieces": pieces_of(schedule, kitchen),
-        "shims": [_shim_row(each, unit) for each in schedule.shims],
+        "shims": [shim_line(shim, unit) for shim in schedule.shims],
         "about": show(kitchen.practice.bottom_shim_length, unit),
         "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
     }
@@ -70,15 +59,13 @@ def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
 def _jig_row(jig: Jig, jigs: Sequence[Jig], thickness_of: Mapping[str, Mm], unit: str) -> JigRow:
     thick = max(thickness_of[each] for each in jig.fronts)
     svg = jig_drawing(jig, thick, unit=unit, room=(330_00, 170_00))
-    slot = "no slot" if jig.slot is None else f"slot {size(unit, jig.slot.width, jig.slot.depth)}"
     others = [
         show(each.length, unit)
         for each in jigs
         if each is not jig and each.thickness == jig.thickness
     ]
     shares = f"{', '.join(others)} long" if others else ""
-    name = size(unit, jig.thickness, jig.length)
-    return JigRow(name, slot, jig.fronts, shares, SafeString(svg))
+    return JigRow(jig_line(jig, unit), shares, SafeString(svg))
 
 
 def pieces_of(schedule: Schedule, kitchen: Kitchen) -> list[Piece]:
@@ -111,7 +98,3 @@ def _shim_pieces(shim: Shim, length: Mm, unit: str) -> list[Piece]:
         sizes = f"{thick} × {show(length, unit)}"
         found.append(Piece("bottom shim", str(shim.bottom), sizes, "thick × about long"))
     return found
-
-
-def _shim_row(shim: Shim, unit: str) -> ShimRow:
-    return ShimRow(show(shim.thickness, unit), str(shim.side), str(shim.bottom), shim.fronts)

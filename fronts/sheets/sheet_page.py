@@ -1,6 +1,5 @@
 """What every sheet says of itself, and how lengths are written on it."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
@@ -28,8 +27,3 @@ def page(template: str, job: JobFacts, imprint: Imprint, context: dict[str, Any]
         "fingerprint": imprint.fingerprint,
     }
     return render_to_string(f"sheets/{template}", {**shared, **context})
-
-
-def listed(labels: Sequence[str]) -> str:
-    """Labels in one line."""
-    return ", ".join(labels)

@@ -8,10 +8,11 @@ from django.utils import timezone
 from django.views.decorators.http import require_http_methods
 
 from fronts.cutting.model import Request
+from fronts.figures.parts import material_name
 from fronts.figures.sizes import bought_length
 from fronts.models import CutPlan, PlanState
 from fronts.pages.cut.forms.plan import CutPlanForm
-from fronts.pages.cut.rows.cut_list import cut_list, group_name
+from fronts.pages.cut.rows.cut_list import cut_list
 from fronts.pages.cut.rows.plan import fault_of, is_at_work, plan_shown, progress_of
 from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.rules.cutting_groups import cutting_groups
@@ -98,7 +99,7 @@ def _plan(job: Job, schedule: Schedule, latest: CutPlan | None, now: datetime) -
         "fault": fault_of(latest, now),
         "plan": None if plan is None else plan_shown(plan, parts_fingerprint(schedule.parts), unit),
         "banding": [
-            (group_name(material, thickness, None, unit), bought_length(length, unit))
+            (material_name(material, unit, thickness), bought_length(length, unit))
             for (material, thickness), length in banding.items()
         ],
     }
@@ -116,7 +117,8 @@ def _form(
         None if request is None else request.POST,
         groups=groups,
         names={
-            each.key: group_name(each.material, each.thickness, each.width, unit) for each in groups
+            group.key: material_name(group.material, unit, group.thickness, group.width)
+            for group in groups
         },
         unit=unit,
         kept=kept,

@@ -11,13 +11,13 @@ from django.utils import timezone
 from django.views.decorators.http import require_http_methods, require_safe
 
 from fronts.figures.cautions import at_cabinet
-from fronts.figures.findings import findings_of
+from fronts.figures.findings import findings_of, places_at
 from fronts.figures.sizes import size
 from fronts.figures.work_steps import work_for
 from fronts.models import FitRecord
 from fronts.pages.fit.forms import FitForm
 from fronts.pages.fit.rows.fronts import FrontToFit, elevation_of, front_to_fit, record_key
-from fronts.pages.fit.rows.walls import places, walls_of
+from fronts.pages.fit.rows.walls import walls_of
 from fronts.pages.shared.blocking_findings import findings_with_links
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Cabinet, Kitchen
@@ -161,7 +161,7 @@ def _gone(request: SignedInRequest, at: _AtCabinet) -> HttpResponse:
 
 
 def _page(request: SignedInRequest, at: _AtCabinet, form: FitForm | None = None) -> HttpResponse:
-    wanted = places(at.cabinet, at.fronts)
+    wanted = places_at(at.cabinet, at.fronts)
     fittings = {e.label: fit for e in at.fronts if (fit := at.schedule.fitting(e.label))}
     about = findings_of(at.schedule, wanted)
     labels = [each.label for each in at.kitchen.cabinets]

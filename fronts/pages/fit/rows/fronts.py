@@ -12,16 +12,15 @@ from fronts.drawings.front_back import Bores, front_from_back
 from fronts.drawings.jig import jig_drawing
 from fronts.drawings.svg import Px, safe_id
 from fronts.figures.boxes import HolePlace, box_figures, hole_places
+from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
-from fronts.figures.sizes import size
 from fronts.models import FitRecord
 from fronts.pages.fit.forms import FitForm
 from fronts.rules.kitchen import SIDES, Kitchen, Side
 from fronts.rules.lengths import Mm, show
 from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Fitting, Front, Schedule
-from fronts.sheets.fitting import made_from, what
 
 _ROOM: tuple[Px, Px] = (358_00, 420_00)
 """What a phone is wide; at a desk the drawing is shown larger."""
@@ -56,13 +55,9 @@ class FrontToFit:
     """
 
     key: str
-    label: str
+    line: FrontLine
     opening: str
     measure: str
-    what: str
-    size: str
-    thickness: str
-    made_from: str
     lines: tuple[Line, ...]
     holes: tuple[HolePlace, ...]
     moved: bool
@@ -96,13 +91,9 @@ def front_to_fit(
     form = form or FitForm(unit=unit, initial=initial, auto_id=f"{key}-%s")
     return FrontToFit(
         key=key,
-        label=front.label,
+        line=front_line(front, unit),
         opening=front.opening,
         measure=measure,
-        what=what(front),
-        size=size(unit, front.width, front.height),
-        thickness=show(front.thickness, unit),
-        made_from=made_from(front, unit),
         lines=tuple(figures_of(front, fitting, kitchen)),
         holes=() if fitting is None else tuple(hole_places(front, fitting, unit)),
         moved=fitting is not None and any(each.moved for each in fitting.holes),

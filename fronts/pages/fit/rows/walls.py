@@ -3,12 +3,12 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from fronts.figures.findings import places_at
+from fronts.figures.fronts import what
 from fronts.figures.sizes import size
 from fronts.models import FitRecord
 from fronts.rules.kitchen import Cabinet, Kitchen
-from fronts.rules.labels import opening_label
 from fronts.rules.results import Front, Schedule
-from fronts.sheets.fitting import what
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +69,7 @@ def _row(
 ) -> CabinetRow:
     fronts = [each for each in schedule.fronts if each.cabinet == cabinet.label]
     sizes = size(schedule.job.unit, cabinet.width, cabinet.height, cabinet.depth)
-    wanted = places(cabinet, fronts)
+    wanted = places_at(cabinet, fronts)
     return CabinetRow(
         label=cabinet.label,
         number=numbers.get(cabinet.label),
@@ -81,12 +81,6 @@ def _row(
             each.level == "stop" and not wanted.isdisjoint(each.where) for each in schedule.findings
         ),
     )
-
-
-def places(cabinet: Cabinet, fronts: Sequence[Front]) -> frozenset[str]:
-    """The names under which a finding can be about this cabinet."""
-    openings = (opening_label(cabinet.label, each.label) for each in cabinet.openings)
-    return frozenset({cabinet.label, *openings, *(each.label for each in fronts)})
 
 
 def _holds(fronts: Sequence[Front]) -> Iterator[str]:

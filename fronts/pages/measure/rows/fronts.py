@@ -1,9 +1,10 @@
 """The front schedule as rows of a table."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from fronts.drawings.svg import safe_id
+from fronts.figures.fronts import FrontLine, front_line
 from fronts.pages.shared.choice_words import HAND
 from fronts.rules.kitchen import SIDES
 from fronts.rules.lengths import Mm, show
@@ -16,17 +17,13 @@ NOTHING = "–"
 class FrontRow:
     """One front; overlays and gaps run left, right, top, bottom. `anchor` is in the drawing."""
 
-    label: str
+    line: FrontLine
     href: str
     anchor: str
     kind: str
-    width: str
-    height: str
-    thickness: str
     overlays: tuple[str, ...]
     gaps: tuple[str, ...]
     hinged: str
-    made_from: str
 
 
 def front_rows(
@@ -39,28 +36,14 @@ def front_rows(
 def _row(front: Front, unit: str, href: str, farthest: Mm) -> FrontRow:
     edges = [front.edges[side] for side in SIDES]
     return FrontRow(
-        label=front.label,
+        line=front_line(front, unit),
         href=href,
         anchor=safe_id("front", front.label),
         kind=front.kind,
-        width=show(front.width, unit),
-        height=show(front.height, unit),
-        thickness=show(front.thickness, unit),
         overlays=tuple(_said(each.overlay, unit) for each in edges),
         gaps=tuple(_said(_near(each.gap, farthest), unit) for each in edges),
         hinged=HAND[front.hinged] if front.hinged else NOTHING,
-        made_from="; ".join(_made_from(front, unit)),
     )
-
-
-def _made_from(front: Front, unit: str) -> Iterator[str]:
-    if front.door_on_hand is None:
-        yield "new" if front.is_new else "exists"
-        return
-    yield f"door {front.door_on_hand}"
-    if front.trim_width or front.trim_height:
-        trims = f"{show(front.trim_width, unit)} × {show(front.trim_height, unit)}"
-        yield f"trim {trims}"
 
 
 def _near(gap: Mm | None, farthest: Mm) -> Mm | None:

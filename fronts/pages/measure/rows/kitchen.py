@@ -4,11 +4,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
+from fronts.figures.sizes import size
 from fronts.models import Box, Cabinet, DoorOnHand, Opening
 from fronts.models.openings import BOXED
 from fronts.pages.measure.forms.openings import MEASURED_FIELDS
 from fronts.pages.shared.choice_words import BUILDS, CLOSED_BY, HAND, KINDS, SLIDES
-from fronts.rules.lengths import Mm, show
+from fronts.rules.lengths import show
 from fronts.rules.standards import EMPTY
 from fronts.snapshot.standards import standard_of
 
@@ -122,7 +123,7 @@ def cabinet_row(cabinet: Cabinet, unit: str) -> CabinetRow:
         label=cabinet.label,
         wall=cabinet.wall,
         what=f"{_KIND[cabinet.kind]}, {_BUILD[cabinet.build].lower()}",
-        size=_times(unit, cabinet.width, cabinet.height, cabinet.depth),
+        size=size(unit, cabinet.width, cabinet.height, cabinet.depth),
         place=place,
         notes=("own standard",) if standard_of(cabinet) != EMPTY else (),
         openings=tuple(opening_row(each, unit) for each in cabinet.openings.all()),
@@ -135,7 +136,7 @@ def opening_row(opening: Opening, unit: str) -> OpeningRow:
         id=opening.pk,
         label=opening.label,
         what=_what(opening),
-        size=_times(unit, opening.width, opening.height),
+        size=size(unit, opening.width, opening.height),
         place=f"{show(opening.x, unit)} from the left, {show(opening.y, unit)} up",
         notes=tuple(_opening_notes(opening, unit)),
         boxes=tuple(_box_rows(opening, unit)),
@@ -149,8 +150,8 @@ def door_row(door: DoorOnHand, unit: str) -> DoorRow:
     if bores:
         notes.append(f"{bores} hinge bore{'s' if bores > 1 else ''}")
     what = f"{door.build.capitalize()}{f', {door.material}' if door.material else ''}"
-    size = _times(unit, door.width, door.height, door.thickness)
-    return DoorRow(door.pk, door.label, size, what, tuple(notes))
+    sizes = size(unit, door.width, door.height, door.thickness)
+    return DoorRow(door.pk, door.label, sizes, what, tuple(notes))
 
 
 def _what(opening: Opening) -> str:
@@ -190,12 +191,8 @@ def _box_rows(opening: Opening, unit: str) -> Iterator[BoxRow]:
 
 
 def _box(box: Box, unit: str) -> str:
-    sizes = [box.width, box.height, *([box.depth] if box.depth is not None else [])]
-    words = [_times(unit, *sizes), f"{show(box.rise, unit)} up"]
+    lengths = [box.width, box.height, *([box.depth] if box.depth is not None else [])]
+    words = [size(unit, *lengths), f"{show(box.rise, unit)} up"]
     if box.slide:
         words.append(f"slide {_SLIDE[box.slide].lower()}")
     return ", ".join(words)
-
-
-def _times(unit: str, *sizes: Mm) -> str:
-    return " × ".join(show(each, unit) for each in sizes)

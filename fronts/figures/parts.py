@@ -1,0 +1,52 @@
+"""Parts to saw as lines of a cut list, on the page and on paper."""
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Part
+
+
+@dataclass(frozen=True, slots=True)
+class PartLine:
+    """Parts of one size; their grain runs along the length.
+
+    `fronts` say for which they are, and how many where a front wants several;
+    `keep` is said of the drawer fronts of one stack.
+    """
+
+    part: str
+    length: str
+    width: str
+    count: int
+    fronts: tuple[str, ...]
+    keep: str
+
+
+def part_lines(parts: Iterable[Part], unit: str) -> list[PartLine]:
+    """The same sizes counted together, but for those that belong to one stack; largest first."""
+    same: dict[tuple[Mm, Mm, str, str], list[Part]] = defaultdict(list)
+    for part in parts:
+        same[-part.length, -part.width, part.part, part.stack or ""].append(part)
+    return [
+        PartLine(
+            part=name,
+            length=show(-length, unit),
+            width=show(-width, unit),
+            count=sum(part.count for part in alike),
+            fronts=tuple(_front(part) for part in alike),
+            keep=f"one stack, {stack}: keep in order" if stack else "",
+        )
+        for (length, width, name, stack), alike in sorted(same.items())
+    ]
+
+
+def _front(part: Part) -> str:
+    return f"{part.front} ×{part.count}" if part.count > 1 else part.front
+
+
+def material_name(material: str, unit: str, thickness: Mm, width: Mm | None = None) -> str:
+    """`MDF 3/4`, or for sticks `maple 3/4 × 2 1/4`."""
+    sizes = [show(length, unit) for length in (thickness, width) if length is not None]
+    return f"{material} {' × '.join(sizes)}"
