@@ -1,32 +1,27 @@
 """The cutting plan on paper: each layout to scale, with its cuts in order."""
 
-from collections.abc import Sequence
-
-from fronts.cutting.model import Plan
 from fronts.drawings.cut_layout import paper_layouts
 from fronts.figures import cautions
 from fronts.figures.cutting_plan import materials_shown
 from fronts.figures.findings import findings_of
-from fronts.rules.results import Schedule
-from fronts.sheets.sheet_page import Imprint, page
+from fronts.sheets.sheet_page import SheetSource, page
 
 
-def content(
-    schedule: Schedule,
-    imprint: Imprint,
-    plans: Sequence[tuple[str, Plan]],
-    *,
-    made: str,
-    outdated: bool,
-) -> str:
-    """The plan as HTML; `made` says by whom, when and from which parts."""
-    unit = schedule.job.unit
+class NoPlan(LookupError):  # noqa: N818 - it says what is missing
+    """There is no cutting plan yet."""
+
+
+def content(source: SheetSource) -> str:
+    """The plan as HTML; a source without one has no such sheet."""
+    if source.plan is None:
+        raise NoPlan
+    schedule, plan, unit = source.schedule, source.plan, source.kitchen.job.unit
     context = {
         "title": "Cutting plan",
-        "materials": materials_shown(plans, unit, paper_layouts(unit)),
-        "made": made,
-        "outdated": outdated,
+        "materials": materials_shown(plan.plans, unit, paper_layouts(unit)),
+        "made": plan.made,
+        "outdated": plan.outdated,
         "stops": findings_of(schedule).stops,
         "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
     }
-    return page("cutting_plan.html", schedule.job, imprint, context)
+    return page("cutting_plan.html", source, context)

@@ -15,7 +15,7 @@ from fronts.rules.results import Finding, Front, Schedule
 from fronts.sheets import page_height
 from fronts.sheets.comparison_table import Boxes, ComparisonTable, boxes_of, doors_of
 from fronts.sheets.fitting_drawings import Block, Layout, lay_out
-from fronts.sheets.sheet_page import Imprint, page
+from fronts.sheets.sheet_page import SheetSource, page
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,25 +52,23 @@ class CabinetPage:
     cautions: list[str]
 
 
-def content(
-    schedule: Schedule, kitchen: Kitchen, imprint: Imprint, labels: Sequence[str] | None = None
-) -> str:
+def content(source: SheetSource, labels: Sequence[str] | None = None) -> str:
     """The fitting sheets of the cabinets with these labels, or of all that have fronts."""
-    wanted = fitted_cabinets(schedule, kitchen) if labels is None else labels
-    known = {each.label: each for each in kitchen.cabinets}
-    pages = [_page(schedule, kitchen, known[label]) for label in wanted]
+    wanted = fitted_cabinets(source) if labels is None else labels
+    known = {cabinet.label: cabinet for cabinet in source.kitchen.cabinets}
+    pages = [_page(source.schedule, source.kitchen, known[label]) for label in wanted]
     title = f"Fitting sheet {wanted[0]}" if len(wanted) == 1 else "Fitting sheets"
-    return page("fitting.html", schedule.job, imprint, {"title": title, "pages": pages})
+    return page("fitting.html", source, {"title": title, "pages": pages})
 
 
-def fitted_cabinets(schedule: Schedule, kitchen: Kitchen) -> list[str]:
+def fitted_cabinets(source: SheetSource) -> list[str]:
     """The cabinets that have a front or a finding, in the kitchen's order."""
-    having = {each.cabinet for each in schedule.fronts}
-    found = {place for each in schedule.findings for place in each.where}
+    having = {front.cabinet for front in source.schedule.fronts}
+    places = {place for finding in source.schedule.findings for place in finding.where}
     return [
-        each.label
-        for each in kitchen.cabinets
-        if each.label in having or not found.isdisjoint(places_at(each))
+        cabinet.label
+        for cabinet in source.kitchen.cabinets
+        if cabinet.label in having or not places.isdisjoint(places_at(cabinet))
     ]
 
 

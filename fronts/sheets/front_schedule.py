@@ -16,7 +16,7 @@ from fronts.figures.parts import PartLine, part_lines
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Part, Schedule
-from fronts.sheets.sheet_page import Imprint, page
+from fronts.sheets.sheet_page import SheetSource, page
 
 _ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00, 10_50))
 """An elevation on a page turned on its side."""
@@ -50,19 +50,20 @@ class PartGroup:
     rows: list[PartLine]
 
 
-def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
+def content(source: SheetSource) -> str:
     """The job's front schedule and cut sheet as HTML."""
+    schedule = source.schedule
     findings = findings_of(schedule)
     context = {
         "title": "Front schedule and cut sheet",
-        "walls": _walls(schedule, kitchen),
+        "walls": _walls(schedule, source.kitchen),
         "groups": _groups(schedule.parts, schedule.job.unit),
         "stops": findings.stops,
         "others": findings.others,
         "front_count": str(len(schedule.fronts)),
         "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
     }
-    return page("front_schedule.html", schedule.job, imprint, context)
+    return page("front_schedule.html", source, context)
 
 
 def _walls(schedule: Schedule, kitchen: Kitchen) -> list[WallGroup]:

@@ -3,8 +3,7 @@
 from dataclasses import dataclass
 
 from fronts.figures.findings import findings_of
-from fronts.rules.results import Schedule
-from fronts.sheets.sheet_page import Imprint, page
+from fronts.sheets.sheet_page import SheetSource, page
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,9 +16,10 @@ class ItemRow:
     fronts: tuple[str, ...]
 
 
-def content(schedule: Schedule, imprint: Imprint) -> str:
+def content(source: SheetSource) -> str:
     """The job's hardware sheet as HTML."""
+    schedule = source.schedule
     rows = [ItemRow(each.item, str(each.need), each.why, each.fronts) for each in schedule.hardware]
     findings = findings_of(schedule)
     context = {"title": "Hardware", "rows": rows, "stops": findings.stops}
-    return page("hardware.html", schedule.job, imprint, context)
+    return page("hardware.html", source, context)

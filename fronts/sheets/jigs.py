@@ -14,7 +14,7 @@ from fronts.figures.sizes import size
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Jig, Schedule, Shim
-from fronts.sheets.sheet_page import Imprint, page
+from fronts.sheets.sheet_page import SheetSource, page
 
 _TO_SUIT = "width to suit"
 
@@ -38,8 +38,9 @@ class Piece:
     more: str
 
 
-def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
+def content(source: SheetSource) -> str:
     """The sheet of jigs and shims as HTML."""
+    schedule, kitchen = source.schedule, source.kitchen
     unit = schedule.job.unit
     thickest = {each.label: each.thickness for each in schedule.fronts}
     jigs = sorted(schedule.jigs, key=lambda each: (each.thickness, each.length))
@@ -53,7 +54,7 @@ def content(schedule: Schedule, kitchen: Kitchen, imprint: Imprint) -> str:
         "about": show(kitchen.practice.bottom_shim_length, unit),
         "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
     }
-    return page("jigs.html", schedule.job, imprint, context)
+    return page("jigs.html", source, context)
 
 
 def _jig_row(jig: Jig, jigs: Sequence[Jig], thickness_of: Mapping[str, Mm], unit: str) -> JigRow:

@@ -9,7 +9,7 @@ from fronts.rules.edge_banding import is_banded
 from fronts.rules.lengths import show
 from fronts.rules.materials import has_grain
 from fronts.rules.results import Front, Part, Schedule
-from fronts.sheets.sheet_page import Imprint, page
+from fronts.sheets.sheet_page import SheetSource, page
 
 ACROSS = 3
 """Stickers side by side."""
@@ -30,12 +30,12 @@ class Sticker:
     band: str
 
 
-def content(schedule: Schedule, imprint: Imprint) -> str:
+def content(source: SheetSource) -> str:
     """The stickers of all parts, in the order of the cut list."""
-    found = list(stickers_of(schedule))[:MOST]
+    found = list(stickers_of(source.schedule))[:MOST]
     rows = [found[start : start + ACROSS] for start in range(0, len(found), ACROSS)]
-    context = {"title": "Labels", "rows": rows, "stops": findings_of(schedule).stops}
-    return page("labels.html", schedule.job, imprint, context)
+    context = {"title": "Labels", "rows": rows, "stops": findings_of(source.schedule).stops}
+    return page("labels.html", source, context)
 
 
 def stickers_of(schedule: Schedule) -> Iterator[Sticker]:

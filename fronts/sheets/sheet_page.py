@@ -1,29 +1,59 @@
-"""What every sheet says of itself, and how lengths are written on it."""
+"""What sheets are made from, and what every sheet says of itself."""
 
 from dataclasses import dataclass
 from datetime import date
+from functools import cached_property
 from typing import Any
 
 from django.template.loader import render_to_string
 
-from fronts.rules.kitchen import JobFacts
+from fronts.cutting.model import Plan
+from fronts.rules.fingerprint import fingerprint
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.results import Schedule
+from fronts.rules.schedule import schedule
 
 
 @dataclass(frozen=True, slots=True)
-class Imprint:
-    """When a sheet was printed, and the fingerprint of the schedule that it shows."""
+class CutPlanSource:
+    """Plans by the names of their materials; `made` says by whom, when and from which parts.
 
+    `outdated` where the kitchen has other parts by now.
+    """
+
+    plans: tuple[tuple[str, Plan], ...]
+    made: str
+    outdated: bool = False
+
+
+@dataclass(frozen=True)
+class SheetSource:
+    """A kitchen, its schedule, and the day on which that is printed."""
+
+    kitchen: Kitchen
+    schedule: Schedule
     printed: date
-    fingerprint: str
+    plan: CutPlanSource | None = None
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """By which one sees whether a sheet is still true."""
+        return fingerprint(self.schedule)
 
 
-def page(template: str, job: JobFacts, imprint: Imprint, context: dict[str, Any]) -> str:
+def source_of(kitchen: Kitchen, printed: date) -> SheetSource:
+    """The kitchen with its schedule worked out, once for all its sheets."""
+    return SheetSource(kitchen, schedule(kitchen), printed)
+
+
+def page(template: str, source: SheetSource, context: dict[str, Any]) -> str:
     """A sheet's whole HTML; the context brings its `title`."""
+    job = source.kitchen.job
     shared = {
         "job": job,
-        "for_whom": " · ".join(each for each in (job.client, job.site) if each),
+        "for_whom": " · ".join(name for name in (job.client, job.site) if name),
         "unit_words": "All lengths in inches" if job.unit == "in" else "All lengths in millimetres",
-        "printed": imprint.printed.isoformat(),
-        "fingerprint": imprint.fingerprint,
+        "printed": source.printed.isoformat(),
+        "fingerprint": source.fingerprint,
     }
     return render_to_string(f"sheets/{template}", {**shared, **context})

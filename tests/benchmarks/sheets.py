@@ -11,11 +11,9 @@ from weasyprint import CSS, HTML
 from weasyprint.text.fonts import FontConfiguration
 
 from fronts.jobfile import read_file
-from fronts.rules.fingerprint import fingerprint
-from fronts.rules.schedule import schedule
 from fronts.sheets import fitting
 from fronts.sheets.pdf import BUNDLED, render
-from fronts.sheets.sheet_page import Imprint
+from fronts.sheets.sheet_page import source_of
 from tests.benchmarks.figures import Figure, median_ms_in_turn
 
 DEMO = Path(__file__).resolve().parents[2] / "fixtures" / "demo.job.json"
@@ -26,15 +24,13 @@ MOST_TIMES = 1.5
 def figures() -> Iterator[Figure]:
     """From the kitchen to the PDF, beside the PDF of its finished HTML; each in turn."""
     kitchen = read_file(str(DEMO))
-    worked_out = schedule(kitchen)
-    imprint = Imprint(date(2027, 3, 1), fingerprint(worked_out))
-    static = fitting.content(worked_out, kitchen, imprint)
+    printed = date(2027, 3, 1)
+    static = fitting.content(source_of(kitchen, printed))
     fonts = FontConfiguration()
     style = CSS(filename=str(BUNDLED / "sheet.css"), font_config=fonts)
 
     def ours() -> bytes:
-        worked = schedule(kitchen)
-        return render(fitting.content(worked, kitchen, imprint), "letter")
+        return render(fitting.content(source_of(kitchen, printed)), "letter")
 
     def alone() -> bytes:
         document = HTML(string=static)

@@ -1,40 +1,40 @@
 """Printing sheets and reading them back, once for all tests."""
 
 import io
-from collections.abc import Callable
+from dataclasses import replace
 from datetime import date
 from functools import cache
 
 from pypdf import PdfReader
 
-from fronts.rules.fingerprint import fingerprint
+from fronts.cutting.plan import plan
+from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.schedule import schedule
-from fronts.sheets import fitting, front_schedule, hardware, jigs
+from fronts.services.cutting_requests import usual_request
+from fronts.sheets import fitting
 from fronts.sheets.pdf import Paper, render
-from fronts.sheets.sheet_page import Imprint
+from fronts.sheets.registry import SHEETS
+from fronts.sheets.sheet_page import CutPlanSource, SheetSource, source_of
 from tests.drawings.kitchens import demo
 
 PRINTED = date(2027, 3, 1)
 
 
-def imprint() -> Imprint:
-    """The demo schedule's imprint."""
-    return Imprint(PRINTED, fingerprint(demo()[1]))
-
-
-SHEETS: dict[str, Callable[[], str]] = {
-    "fitting": lambda: fitting.content(demo()[1], demo()[0], imprint()),
-    "schedule": lambda: front_schedule.content(demo()[1], demo()[0], imprint()),
-    "hardware": lambda: hardware.content(demo()[1], imprint()),
-    "jigs": lambda: jigs.content(demo()[1], demo()[0], imprint()),
-}
+@cache
+def demo_source() -> SheetSource:
+    """The demo kitchen, with a plan for cutting it from the usual stock."""
+    source = source_of(demo()[0], PRINTED)
+    plans = [
+        (group.material, plan(usual_request(group, "in"), 1))
+        for group in cutting_groups(source.schedule.parts)
+    ]
+    return replace(source, plan=CutPlanSource(tuple(plans), "Made for the tests."))
 
 
 @cache
 def demo_pdf(name: str, paper: Paper) -> bytes:
     """A sheet of the demo kitchen as a PDF."""
-    return render(SHEETS[name](), paper)
+    return render(SHEETS[name].content(demo_source()), paper)
 
 
 @cache
@@ -50,6 +50,4 @@ def pages_of(pdf: bytes) -> tuple[str, ...]:
 
 def fitting_pages(kitchen: Kitchen, paper: Paper = "letter") -> tuple[str, ...]:
     """The fitting sheets of a kitchen, read back."""
-    worked_out = schedule(kitchen)
-    html = fitting.content(worked_out, kitchen, Imprint(PRINTED, fingerprint(worked_out)))
-    return pages_of(render(html, paper))
+    return pages_of(render(fitting.content(source_of(kitchen, PRINTED)), paper))

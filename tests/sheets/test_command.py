@@ -8,6 +8,9 @@ import pytest
 from django.core.management import CommandError, call_command
 from pypdf import PdfReader
 
+from fronts import jobfile
+from fronts.rules.fingerprint import parts_fingerprint
+from fronts.rules.schedule import schedule
 from tests.kitchen_files import changed, small
 
 
@@ -31,7 +34,8 @@ def test_it_writes_every_sheet_and_prints_their_names(
     names = said.getvalue().splitlines()
     assert sorted(names) == sorted(str(each) for each in out.iterdir())
     assert {Path(each).name for each in names} == {
-        "front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf", "fitting-B1.pdf",
+        "front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf", "cutting-plan.pdf",
+        "labels.pdf", "fitting-B1.pdf",
     }  # fmt: skip
     for each in names:
         pages = PdfReader(each).pages
@@ -73,3 +77,25 @@ def test_a_paper_that_is_none_is_refused(tmp_path: Path) -> None:
         call_command(
             "sheets", job_file(tmp_path, json.dumps(small())), "--out=x", "--paper=foolscap"
         )
+
+
+@pytest.mark.slow
+def test_the_plan_that_it_prints_is_made_from_the_files_own_parts(tmp_path: Path) -> None:
+    """Each part is in a layout of the plan and on a label, under the schedule's fingerprint."""
+    kitchen = jobfile.read(json.dumps(small()))
+    worked_out = schedule(kitchen)
+    out = tmp_path / "sheets"
+
+    call_command("sheets", job_file(tmp_path, json.dumps(small())), out=out, stdout=StringIO())
+
+    plan, labels = (_text(out / name) for name in ("cutting-plan.pdf", "labels.pdf"))
+    assert worked_out.parts
+    assert parts_fingerprint(worked_out.parts) in plan
+    assert "Made while these sheets were printed, from stock of the usual sizes" in plan
+    for part in worked_out.parts:
+        assert f"({part.label})" in plan or f"{part.label} " in plan
+        assert part.front in labels
+
+
+def _text(file: Path) -> str:
+    return " ".join(" ".join(page.extract_text() for page in PdfReader(file).pages).split())

@@ -3,8 +3,9 @@
 import pytest
 
 from fronts.sheets.pdf import PAPERS, Paper
+from fronts.sheets.registry import SHEETS
 from tests.drawings.kitchens import demo
-from tests.sheets.printed import PRINTED, SHEETS, demo_pages, imprint
+from tests.sheets.printed import PRINTED, demo_pages, demo_source
 
 pytestmark = pytest.mark.slow
 
@@ -22,7 +23,7 @@ def test_every_page_says_whose_it_is(name: str, paper: Paper) -> None:
         assert job.client in plain
         assert job.site in plain
         assert PRINTED.isoformat() in plain
-        assert imprint().fingerprint in plain
+        assert demo_source().fingerprint in plain
         assert f"page {number} of {len(pages)}" in plain
 
 

@@ -16,7 +16,7 @@ from fronts.rules.results import Front
 from fronts.rules.schedule import schedule
 from fronts.sheets import fitting
 from fronts.sheets.pdf import PAPERS, Paper
-from fronts.sheets.sheet_page import Imprint
+from fronts.sheets.sheet_page import SheetSource
 from tests.drawings.kitchens import HOSTILE, demo, hostile, pull_out, too_close
 from tests.rules.small_kitchens import BOX, cabinet, door, inch, kitchen, only_front, opening
 from tests.sheets.printed import PRINTED, demo_pages, fitting_pages
@@ -274,7 +274,7 @@ def test_lengths_that_had_to_be_rounded_say_so() -> None:
     worked_out = schedule(of)
     odd = only_front(of).width / 7
     changed = replace(worked_out, fronts=(replace(worked_out.fronts[0], width=odd),))
-    html = fitting.content(changed, of, Imprint(PRINTED, "0000-0000"))
+    html = fitting.content(SheetSource(of, changed, PRINTED))
     assert f"{show(odd, 'in')} × " in html
     assert show(odd, "in").startswith("≈")
     assert HOSTILE not in html

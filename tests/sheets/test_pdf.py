@@ -8,7 +8,8 @@ from pypdf import PdfReader
 from pypdf.generic import DictionaryObject
 
 from fronts.sheets.pdf import BUNDLED, PAPERS, Paper, is_bundled, render
-from tests.sheets.printed import SHEETS, demo_pages, demo_pdf
+from fronts.sheets.registry import SHEETS
+from tests.sheets.printed import demo_pages, demo_pdf
 
 SIZES = {"letter": (612, 792), "a4": (595, 842)}
 """Points: ANSI/ASME Y14.1 size A, 8 1/2 × 11 in; ISO 216 A4, 210 × 297 mm."""

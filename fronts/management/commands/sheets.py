@@ -1,17 +1,25 @@
 """`sheets FILE --out DIR`: every PDF sheet of a job file; needs no database."""
 
 from argparse import ArgumentTypeError
+from dataclasses import replace
 from pathlib import Path
 
 from django.core.management.base import BaseCommand, CommandError, CommandParser
 from django.utils import timezone
 
+from fronts.cutting.plan import plan
+from fronts.figures.parts import material_name
 from fronts.management import job_files
-from fronts.rules.fingerprint import fingerprint
-from fronts.rules.schedule import schedule
-from fronts.sheets.every import every_sheet
+from fronts.rules.cutting_groups import cutting_groups
+from fronts.rules.fingerprint import parts_fingerprint
+from fronts.rules.results import Schedule
+from fronts.services.cutting_requests import usual_request
 from fronts.sheets.pdf import PAPERS, Paper, PrintingError, render
-from fronts.sheets.sheet_page import Imprint
+from fronts.sheets.registry import every_printout
+from fronts.sheets.sheet_page import CutPlanSource, source_of
+
+SECONDS = 2.0
+"""How long each material's plan is searched for, so that a job's sheets take seconds."""
 
 
 class Command(BaseCommand):
@@ -27,18 +35,35 @@ class Command(BaseCommand):
 
     def handle(self, *, file: str, out: Path, paper: Paper, **options: object) -> None:
         kitchen = job_files.kitchen_in(self, file)
-        worked_out = schedule(kitchen)
-        imprint = Imprint(timezone.localdate(), fingerprint(worked_out))
+        unplanned = source_of(kitchen, timezone.localdate())
+        source = replace(unplanned, plan=_usual_plan(unplanned.schedule))
         try:
             out.mkdir(parents=True, exist_ok=True)
-            for sheet in every_sheet(worked_out, kitchen, imprint):
-                target = out / sheet.file
-                target.write_bytes(render(sheet.html(), paper))
+            for printout in every_printout(source):
+                target = out / printout.file
+                target.write_bytes(render(printout.html(), paper))
                 self.stdout.write(str(target))
         except OSError as failed:
             raise CommandError(f"{out}: {failed.strerror or failed}") from failed
         except PrintingError as failed:
             raise CommandError(str(failed)) from failed
+
+
+def _usual_plan(schedule: Schedule) -> CutPlanSource | None:
+    """Each material planned from stock of the usual size; None where there is nothing to cut."""
+    unit, groups = schedule.job.unit, cutting_groups(schedule.parts)
+    plans = [
+        (
+            material_name(group.material, unit, group.thickness, group.width),
+            plan(usual_request(group, unit), SECONDS),
+        )
+        for group in groups
+    ]
+    made = (
+        "Made while these sheets were printed, from stock of the usual sizes, from parts "
+        f"{parts_fingerprint(schedule.parts)}."
+    )
+    return CutPlanSource(tuple(plans), made) if plans else None
 
 
 def _paper(text: str) -> str:

@@ -11,7 +11,7 @@ from fronts.cutting.model import Request
 from fronts.figures.parts import material_name
 from fronts.figures.sizes import bought_length
 from fronts.models import CutPlan, PlanState
-from fronts.pages.cut.forms.plan import CutPlanForm
+from fronts.pages.cut.forms import CutPlanForm
 from fronts.pages.cut.rows.cut_list import cut_list
 from fronts.pages.cut.rows.plan import fault_of, is_at_work, plan_shown, progress_of
 from fronts.pages.shared.blocking_findings import blocking_findings

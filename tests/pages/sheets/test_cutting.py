@@ -7,13 +7,11 @@ import pytest
 from django.test import Client
 from pypdf import PdfReader
 
-from fronts.cutting.model import Request
-from fronts.pages.cut.forms.stock import default_stock, parts_to_cut
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
-from fronts.rules.lengths import INCH
 from fronts.selectors.kitchens import schedule_of
 from fronts.services.cutting import Asked, plan_begin, plan_work
+from fronts.services.cutting_requests import usual_request
 from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
 
@@ -36,10 +34,8 @@ def planned(kitchen_job: Job, office: Person) -> Job:
     parts = schedule_of(kitchen_job).parts
     asked = []
     for group in cutting_groups(parts):
-        stock = default_stock(group, "in")
-        cut = parts_to_cut(group, sticks=group.sticks, grained=True, upright=False)
-        request = Request(INCH / 8, INCH / 4, stock, cut)
-        asked.append(Asked(group.key, f"{group.material} {group.key}", request))
+        name = f"{group.material} {group.key}"
+        asked.append(Asked(group.key, name, usual_request(group, "in")))
     begun = plan_begin(
         job=kitchen_job, fingerprint=parts_fingerprint(parts), asked=asked, seconds=2,
         by=office, at=NOW,

@@ -1,6 +1,6 @@
-"""What a shop usually saws from, and the parts as the saw sees them."""
+"""What a plan is asked to cut: the shop's saw, the usual stock, the parts as a saw sees them."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from fronts.cutting.model import SAFE_WIDTH, Part, Request, Stock, Way
@@ -47,6 +47,26 @@ def default_stock(group: CuttingGroup, unit: str) -> tuple[Stock, ...]:
         return (Stock("stick", 96 * INCH if unit == "in" else Mm(2440)),)
     length, width = (96 * INCH, 48 * INCH) if unit == "in" else (Mm(2440), Mm(1220))
     return (Stock("sheet", length, width, grain="length" if has_grain(group.material) else None),)
+
+
+def usual_request(group: CuttingGroup, unit: str) -> Request:
+    """A material's parts from the usual stock with the usual saw, where nobody said otherwise."""
+    saw, stock = default_saw(unit, {}), default_stock(group, unit)
+    return request_for(group, saw, stock, sticks=group.sticks, upright=False)
+
+
+def request_for(
+    group: CuttingGroup, saw: Saw, stock: Sequence[Stock], *, sticks: bool, upright: bool
+) -> Request:
+    """A material's parts from this stock."""
+    grained = any(size.grain for size in stock)
+    return Request(
+        kerf=saw.kerf,
+        trim=saw.ends if sticks else saw.trim,
+        stock=tuple(stock),
+        safe_width=saw.safe,
+        parts=parts_to_cut(group, sticks=sticks, grained=grained, upright=upright),
+    )
 
 
 def parts_to_cut(

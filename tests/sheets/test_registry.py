@@ -1,32 +1,43 @@
 """Which sheets a job has, and their file names."""
 
+import re
 import string
 from dataclasses import replace
 
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fronts.rules.schedule import schedule
-from fronts.sheets.every import every_sheet
-from fronts.sheets.sheet_page import Imprint
+from fronts.sheets.registry import SHEETS, every_printout
+from fronts.sheets.sheet_page import source_of
 from tests.drawings.kitchens import demo, hostile
 from tests.rules.small_kitchens import cabinet, kitchen, opening
-from tests.sheets.printed import PRINTED
+from tests.sheets.printed import PRINTED, demo_source
 
-IMPRINT = Imprint(PRINTED, "0000-0000")
 SAFE = set(string.ascii_letters + string.digits + "-_.")
 
 
 def test_a_job_has_its_sheets_and_one_for_each_cabinet_with_fronts() -> None:
-    """Schedule, hardware, jigs, a fitting sheet a cabinet, and all fitting sheets together."""
+    """Every sheet of the registry, one file each; fitting sheets by cabinet and together."""
     of, worked_out = demo()
-    files = [each.file for each in every_sheet(worked_out, of, IMPRINT)]
-    assert files[:3] == ["front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf"]
+    files = [each.file for each in every_printout(demo_source())]
+    assert files[:5] == [
+        "front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf", "cutting-plan.pdf",
+        "labels.pdf",
+    ]  # fmt: skip
     assert files[-1] == "fitting-all.pdf"
     having = {each.cabinet for each in worked_out.fronts}
-    assert files[3:-1] == [
+    assert files[5:-1] == [
         f"fitting-{each.label}.pdf" for each in of.cabinets if each.label in having
     ]
+    assert len(SHEETS) == len(files[:5]) + 1
+
+
+def test_a_job_without_a_plan_has_all_its_other_sheets() -> None:
+    """A plan is made on purpose; what else there is can be printed before."""
+    of, _ = demo()
+    files = [each.file for each in every_printout(source_of(of, PRINTED))]
+    assert "cutting-plan.pdf" not in files
+    assert "labels.pdf" in files
 
 
 @given(st.lists(st.text(min_size=1, max_size=40), min_size=1, max_size=4, unique=True))
@@ -34,7 +45,7 @@ def test_file_names_are_safe_and_differ(labels: list[str]) -> None:
     """From any labels, on file systems that don't tell capitals apart."""
     cabinets = [cabinet(opening(), label=each) for each in labels]
     of = kitchen(*(replace(each, x=each.width * at) for at, each in enumerate(cabinets)))
-    files = [each.file for each in every_sheet(schedule(of), of, IMPRINT)]
+    files = [each.file for each in every_printout(source_of(of, PRINTED))]
     assert len({each.lower() for each in files}) == len(files)
     for each in files:
         assert set(each) <= SAFE
@@ -45,12 +56,12 @@ def test_file_names_are_safe_and_differ(labels: list[str]) -> None:
 def test_hostile_labels_stay_in_the_folder() -> None:
     """No label leads out of the folder that was asked for."""
     bad = hostile()
-    files = [each.file for each in every_sheet(schedule(bad), bad, IMPRINT)]
+    files = [each.file for each in every_printout(source_of(bad, PRINTED))]
     assert all("/" not in each and ".." not in each for each in files)
 
 
 def test_a_kitchen_without_cabinets_still_has_its_sheets() -> None:
     """They say that there is nothing yet."""
     nothing = kitchen()
-    for sheet in every_sheet(schedule(nothing), nothing, IMPRINT):
-        assert "<h1>" in sheet.html()
+    for printout in every_printout(source_of(nothing, PRINTED)):
+        assert re.search(r"\bno (fronts|hardware|jigs|new parts)\b", printout.html())

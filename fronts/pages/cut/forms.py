@@ -10,20 +10,20 @@ from django.forms import BoundField
 
 from fronts.cutting.lattice import misfits
 from fronts.cutting.model import Request, Stock
-from fronts.pages.cut.forms.stock import (
+from fronts.pages.shared.length_fields import Size
+from fronts.rules.cutting_groups import CuttingGroup
+from fronts.rules.lengths import INCH, Mm, show_with_unit
+from fronts.selectors.plans import money
+from fronts.services.cutting import Asked
+from fronts.services.cutting_requests import (
     ROWS,
     SHEETS,
     STICKS,
     Saw,
     default_saw,
     default_stock,
-    parts_to_cut,
+    request_for,
 )
-from fronts.pages.shared.length_fields import Size
-from fronts.rules.cutting_groups import CuttingGroup
-from fronts.rules.lengths import INCH, Mm, show_with_unit
-from fronts.selectors.plans import money
-from fronts.services.cutting import Asked
 from shopjobs.forms.house import HouseForm, in_house_words
 
 WIDEST_KERF = INCH
@@ -177,14 +177,8 @@ class CutPlanForm(HouseForm):
         stock = list(self._stock(group, sticks=sticks))
         if any(name.startswith(group.key) for name in self.errors):
             return None
-        trim = saw.ends if sticks else saw.trim
-        request = Request(
-            kerf=saw.kerf, trim=trim, stock=tuple(stock), safe_width=saw.safe,
-            parts=parts_to_cut(
-                group, sticks=sticks, grained=any(each.grain for each in stock),
-                upright=bool(self.cleaned_data.get("upright")),
-            ),
-        )  # fmt: skip
+        upright = bool(self.cleaned_data.get("upright"))
+        request = request_for(group, saw, stock, sticks=sticks, upright=upright)
         self._check(group, request)
         return Asked(group.key, self.names[group.key], request)
 

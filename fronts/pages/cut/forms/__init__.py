@@ -1,1 +1,0 @@
-"""What a cutting plan is made from."""

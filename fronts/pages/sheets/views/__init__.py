@@ -1,1 +1,0 @@
-"""Sheets of the kitchen, and sheets for the saw."""

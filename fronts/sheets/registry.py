@@ -1,0 +1,89 @@
+"""Every sheet there is, once: for its address, its link, the command that prints them all.
+
+A sheet is a file with a `content`, and a line in `SHEETS`.
+"""
+
+import re
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from functools import partial
+from types import MappingProxyType
+
+from fronts.sheets import cutting_plan, fitting, front_schedule, hardware, jigs, labels
+from fronts.sheets.sheet_page import SheetSource
+
+_LONGEST_NAME = 60
+_UNSAFE = re.compile(r"[^A-Za-z0-9_]+")
+FITTING = "fitting"
+"""The sheet that each cabinet also has for itself."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """A kind of sheet: its key in addresses, its name in files, the words of its link."""
+
+    key: str
+    name: str
+    words: str
+    content: Callable[[SheetSource], str]
+    needs_plan: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Printout:
+    """One file of a job: its name, and its HTML when asked for."""
+
+    file: str
+    html: Callable[[], str]
+
+
+SHEETS: Mapping[str, Sheet] = MappingProxyType(
+    {
+        sheet.key: sheet
+        for sheet in (
+            Sheet("schedule", "front schedule", "Front schedule and cut sheet",
+                  front_schedule.content),
+            Sheet("hardware", "hardware", "Hardware sheet", hardware.content),
+            Sheet("jigs", "jigs and shims", "Jigs and shims", jigs.content),
+            Sheet("cutting", "cutting plan", "Cutting plan", cutting_plan.content,
+                  needs_plan=True),
+            Sheet("labels", "labels", "Labels for the parts", labels.content),
+            Sheet(FITTING, "fitting sheets", "All fitting sheets", fitting.content),
+        )
+    }
+)  # fmt: skip
+"""In the order of the work."""
+
+
+def every_printout(source: SheetSource) -> Iterator[Printout]:
+    """The job's files in the order of the work; a plan only where there is one."""
+    for sheet in SHEETS.values():
+        if sheet.key == FITTING:
+            yield from _fittings(source)
+        elif source.plan is not None or not sheet.needs_plan:
+            yield Printout(f"{_plain(sheet.name)}.pdf", partial(sheet.content, source))
+
+
+def _fittings(source: SheetSource) -> Iterator[Printout]:
+    """A file for each cabinet; where there are several, one more with all of them."""
+    cabinets = fitting.fitted_cabinets(source)
+    for label, file in zip(cabinets, _files(cabinets), strict=True):
+        yield Printout(file, partial(fitting.content, source, [label]))
+    if len(cabinets) > 1:
+        yield Printout("fitting-all.pdf", partial(fitting.content, source, cabinets))
+
+
+def _files(labels: list[str]) -> Iterator[str]:
+    """File names that are safe anywhere and differ even where capitals don't count."""
+    used = {"all"}
+    for label in labels:
+        plain = _plain(label) or "cabinet"
+        name, number = plain, 2
+        while name.lower() in used:
+            name, number = f"{plain}-{number}", number + 1
+        used.add(name.lower())
+        yield f"fitting-{name}.pdf"
+
+
+def _plain(name: str) -> str:
+    return _UNSAFE.sub("-", name).strip("-")[:_LONGEST_NAME]
