@@ -4,12 +4,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
-from fronts.rules.lengths import INCH, Mm
+from fronts.rules.lengths import Mm
+from fronts.rules.usual_stock import SAFE_WIDTH
 
 Way: TypeAlias = Literal["length", "width"]
 
-SAFE_WIDTH = INCH * 3
-"""Nothing narrower is held by hand at the blade: 3 in (common practice, no source)."""
 HOLD_RIP = "narrow strip: push block past the blade, or cut it as the piece that falls off"
 HOLD_CROSS = "small piece: clamp it to a sled or jig; never by hand or against the fence"
 

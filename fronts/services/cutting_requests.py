@@ -1,35 +1,21 @@
 """What a plan is asked to cut: the shop's saw, the usual stock, the parts as a saw sees them."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
-from fronts.cutting.model import SAFE_WIDTH, Part, Request, Stock, Way
+from fronts.cutting.model import Part, Request, Stock, Way
 from fronts.rules.cutting_groups import CuttingGroup
-from fronts.rules.lengths import INCH, Mm
 from fronts.rules.materials import has_grain
 from fronts.rules.results import Part as Piece
+from fronts.rules.usual_stock import USUAL_SAW, USUAL_SHEET, USUAL_STICK, Saw
 
 ROWS = 3
 """So many sizes of stock for each material: what is bought, and offcuts to use up."""
 STICKS, SHEETS = "sticks", "sheets"
 
 
-@dataclass(frozen=True, slots=True)
-class Saw:
-    """How the shop saws: kerf, trims, and what is too narrow to hold."""
-
-    kerf: Mm
-    trim: Mm
-    ends: Mm
-    safe: Mm
-
-
 def default_saw(unit: str, kept: Mapping[str, Request]) -> Saw:
-    """As the last plan had it, else the usual (common practice, no source)."""
-    if unit == "in":
-        usual = Saw(INCH / 8, INCH / 4, INCH / 2, SAFE_WIDTH)
-    else:
-        usual = Saw(Mm(16, 5), Mm(10), Mm(15), Mm(75))
+    """As the last plan had it, else the usual."""
+    usual = USUAL_SAW[unit]
     sheets = next((each for each in kept.values() if not each.sticks), None)
     sticks = next((each for each in kept.values() if each.sticks), None)
     any_one = sheets or sticks
@@ -42,10 +28,10 @@ def default_saw(unit: str, kept: Mapping[str, Request]) -> Saw:
 
 
 def default_stock(group: CuttingGroup, unit: str) -> tuple[Stock, ...]:
-    """A sheet of the usual size, or a stick of the usual length (common practice, no source)."""
+    """A sheet of the usual size, or a stick of the usual length."""
     if group.sticks:
-        return (Stock("stick", 96 * INCH if unit == "in" else Mm(2440)),)
-    length, width = (96 * INCH, 48 * INCH) if unit == "in" else (Mm(2440), Mm(1220))
+        return (Stock("stick", USUAL_STICK[unit]),)
+    length, width = USUAL_SHEET[unit]
     return (Stock("sheet", length, width, grain="length" if has_grain(group.material) else None),)
 
 

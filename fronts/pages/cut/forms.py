@@ -13,13 +13,13 @@ from fronts.cutting.model import Request, Stock
 from fronts.pages.shared.length_fields import Size
 from fronts.rules.cutting_groups import CuttingGroup
 from fronts.rules.lengths import INCH, Mm, show_with_unit
+from fronts.rules.usual_stock import Saw
 from fronts.selectors.plans import money
 from fronts.services.cutting import Asked
 from fronts.services.cutting_requests import (
     ROWS,
     SHEETS,
     STICKS,
-    Saw,
     default_saw,
     default_stock,
     request_for,
