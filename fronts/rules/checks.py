@@ -37,16 +37,16 @@ def opening_findings(laid: LaidOpening, speaks: Speaks, practice: Practice) -> I
 
 def front_findings(laid: Laid, speaks: Speaks, step: Mm) -> Iterator[Finding]:
     """Findings about a front in its opening: mixed, or too tight inside it."""
-    outer = {side: each for side in SIDES if (each := laid.overlays[side]) is not None}
-    laps = [side for side, each in outer.items() if each >= 0]
-    inside = [side for side, each in outer.items() if each < 0]
+    outer = {side: overlay for side in SIDES if (overlay := laid.overlays[side]) is not None}
+    laps = [side for side, overlay in outer.items() if overlay >= 0]
+    inside = [side for side, overlay in outer.items() if overlay < 0]
     by_inset_rule = not laid.exists and laid.standard.mount == "inset"
     if laps and inside and not by_inset_rule:
         yield speaks.mixed(laid.label, laps, inside, _trim_to(laid, speaks, step))
         return
     if laid.plane == "overlay":
         return
-    gap = min(-each for each in outer.values())
+    gap = min(-overlay for overlay in outer.values())
     if gap < laid.standard.least_gap:
         yield speaks.gap_too_small(
             laid.label, gap, laid.standard.least_gap, _trim_to(laid, speaks, step)
@@ -59,8 +59,10 @@ def cabinet_findings(openings: list[LaidOpening], speaks: Speaks) -> Iterator[Fi
         for other in openings[index + 1 :]:
             if _overlap(one.rect, other.rect):
                 yield speaks.openings_overlap(one.label, other.label)
-    inset = [each for each in openings if any(front.plane == "inset" for front in each.fronts)]
-    for front in (front for each in openings for front in each.fronts):
+    inset = [
+        opening for opening in openings if any(front.plane == "inset" for front in opening.fronts)
+    ]
+    for front in (front for opening in openings for front in opening.fronts):
         for other in inset:
             if front.plane == "overlay" and other.label != front.opening_label:
                 by = _overlap(Rect(front.x, front.y, front.width, front.height), other.rect)
@@ -98,9 +100,9 @@ def _measuring(laid: LaidOpening, speaks: Speaks, practice: Practice) -> Iterato
 
 
 def _leaning(laid: LaidOpening, leaning: Mm, speaks: Speaks) -> Iterator[Finding]:
-    sides = [each for front in laid.fronts for each in _at_sides(front.overlays)]
+    sides = [overlay for front in laid.fronts for overlay in _at_sides(front.overlays)]
     laps = all(front.plane == "overlay" for front in laid.fronts)
-    left = min(abs(each) for each in sides) - abs(leaning) / 2
+    left = min(abs(overlay) for overlay in sides) - abs(leaning) / 2
     least = laid.standard.least_gap
     if laps:
         if left < 0:
@@ -114,7 +116,7 @@ def _leaning(laid: LaidOpening, leaning: Mm, speaks: Speaks) -> Iterator[Finding
 
 
 def _at_sides(overlays: Sides[Mm | None]) -> list[Mm]:
-    return [each for each in (overlays.left, overlays.right) if each is not None]
+    return [overlay for overlay in (overlays.left, overlays.right) if overlay is not None]
 
 
 def _trim_to(laid: Laid, speaks: Speaks, step: Mm) -> str:

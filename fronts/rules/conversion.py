@@ -47,11 +47,11 @@ def choose(
     for front in dict.fromkeys(wanted):
         width, _, trim_limit, _ = front
         near = order[bisect_left(widths, width) : bisect_right(widths, width + trim_limit)]
-        found = {index: surplus(doors[index], *front, practice) for index in near}
-        surpluses[front] = {index: each for index, each in found.items() if each is not None}
-    scale = lcm(*(each.denominator for row in surpluses.values() for each in row.values()))
+        by_door = {index: surplus(doors[index], *front, practice) for index in near}
+        surpluses[front] = {index: over for index, over in by_door.items() if over is not None}
+    scale = lcm(*(over.denominator for row in surpluses.values() for over in row.values()))
     costs = {
-        front: {door: int(each * scale) for door, each in row.items()}
+        front: {door: int(over * scale) for door, over in row.items()}
         for front, row in surpluses.items()
     }
     return assign([costs[front] for front in wanted])

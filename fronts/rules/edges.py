@@ -51,13 +51,13 @@ class Division:
 def widths_of(opening: Opening) -> tuple[Mm, ...]:
     """The opening's widths: those measured on site, else the nominal one."""
     taken = (opening.measured.width_top, opening.measured.width_bottom)
-    return tuple(each for each in taken if each is not None) or (opening.width,)
+    return tuple(width for width in taken if width is not None) or (opening.width,)
 
 
 def heights_of(opening: Opening) -> tuple[Mm, ...]:
     """The opening's heights: those measured on site, else the nominal one."""
     taken = (opening.measured.height_left, opening.measured.height_right)
-    return tuple(each for each in taken if each is not None) or (opening.height,)
+    return tuple(height for height in taken if height is not None) or (opening.height,)
 
 
 def opening_rect(cabinet: Cabinet, opening: Opening, *, greatest: bool) -> Rect:
@@ -88,19 +88,19 @@ def rule_overlays(
 
 def members(rect: Rect, others: Sequence[Rect], outer: Rect) -> dict[Side, tuple[Mm, bool]]:
     """For each side the member's width, and whether another opening shares it."""
-    beside = [each for each in others if each.y < rect.top and rect.y < each.top]
-    along = [each for each in others if each.x < rect.right and rect.x < each.right]
+    beside = [other for other in others if other.y < rect.top and rect.y < other.top]
+    along = [other for other in others if other.x < rect.right and rect.x < other.right]
     spans: dict[Side, tuple[list[Mm], Mm]] = {
-        "left": ([rect.x - each.right for each in beside], rect.x - outer.x),
-        "right": ([each.x - rect.right for each in beside], outer.right - rect.right),
-        "top": ([each.y - rect.top for each in along], outer.top - rect.top),
-        "bottom": ([rect.y - each.top for each in along], rect.y - outer.y),
+        "left": ([rect.x - other.right for other in beside], rect.x - outer.x),
+        "right": ([other.x - rect.right for other in beside], outer.right - rect.right),
+        "top": ([other.y - rect.top for other in along], outer.top - rect.top),
+        "bottom": ([rect.y - other.top for other in along], rect.y - outer.y),
     }
-    found: dict[Side, tuple[Mm, bool]] = {}
+    widths: dict[Side, tuple[Mm, bool]] = {}
     for side, (between, to_end) in spans.items():
         nearest = min((span for span in between if span >= 0), default=None)
-        found[side] = (to_end, False) if nearest is None else (nearest, True)
-    return found
+        widths[side] = (to_end, False) if nearest is None else (nearest, True)
+    return widths
 
 
 def divide(
@@ -115,12 +115,12 @@ def divide(
 
     The last of `sizes` is the lowest. A share may come out at or below zero: no room.
     """
-    free = raw - gap_between * (len(sizes) - 1) - sum((each for each in sizes if each), NOTHING)
-    sharing = [index for index, each in enumerate(sizes) if each is None]
+    free = raw - gap_between * (len(sizes) - 1) - sum((size for size in sizes if size), NOTHING)
+    sharing = [index for index, size in enumerate(sizes) if size is None]
     if not sharing:
-        return Division(tuple(each for each in sizes if each is not None), free)
+        return Division(tuple(size for size in sizes if size is not None), free)
     share = floor_to(free / len(sharing), step)
-    shared = [share if each is None else each for each in sizes]
+    shared = [share if size is None else size for size in sizes]
     rest = free - share * len(sharing)
     if lowest_takes_rest:
         whole = floor_to(rest, step)

@@ -199,8 +199,8 @@ def _holes(
         knob_width = max(knob_width, knob.recess.width)
     rounds = [Round(place.x, place.y, knob_width) for place in _knobs_on_box(fixing)]
     bore = laid.door.bore_diameter if laid.door else Mm(0)
-    for each in front.bores:
-        x, y = each.x - fixing.side_offset, each.y - fixing.jig_thickness
+    for old_bore in front.bores:
+        x, y = old_bore.x - fixing.side_offset, old_bore.y - fixing.jig_thickness
         rounds.append(Round(x, y, bore))
     site = Site(
         fixing.box, front, fixing.side_offset, fixing.jig_thickness, tuple(rounds), practice

@@ -35,11 +35,11 @@ def hinge_centres(
     pitch = (length - 2 * end) / max(count - 1, 1)
     inner = [round((end + pitch * index) / step) * step for index in range(1, count - 1)]
     wished = [end, *inner, length - end] if count > 1 else [length / 2]
-    centres = [_clear(each, length, rails, half) for each in wished]
-    found = [each for each in centres if each is not None]
-    if len(found) < count or any(b - a < 2 * half for a, b in pairwise(found)):
+    centres = [_clear(place, length, rails, half) for place in wished]
+    clear = [centre for centre in centres if centre is not None]
+    if len(clear) < count or any(b - a < 2 * half for a, b in pairwise(clear)):
         return None
-    return tuple(found)
+    return tuple(clear)
 
 
 def makes_overlay(overlay: Mm, practice: Practice) -> bool:
@@ -57,8 +57,8 @@ def _clear(place: Mm, length: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm) -> M
         return place
     candidates = [edge for pair in blocked for edge in pair]
     free = [
-        each
-        for each in candidates
-        if 0 < each < length and not any(low < each < high for low, high in blocked)
+        edge
+        for edge in candidates
+        if 0 < edge < length and not any(low < edge < high for low, high in blocked)
     ]
-    return min(free, key=lambda each: (abs(each - place), each), default=None)
+    return min(free, key=lambda edge: (abs(edge - place), edge), default=None)

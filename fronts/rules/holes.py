@@ -51,12 +51,12 @@ class Site:
 def mounting_holes(site: Site, step: Mm) -> tuple[Hole, ...]:
     """The holes, from the lower left one clockwise; fewer than four where a corner has no place."""
     grid = _Grid(site, step)
-    found = []
+    holes = []
     for right, top in ((False, False), (False, True), (True, True), (True, False)):
         inset = grid.place_in_corner(right=right, top=top)
         if inset is not None:
-            found.append(_hole(site, grid, inset, right=right, top=top))
-    return tuple(found)
+            holes.append(_hole(site, grid, inset, right=right, top=top))
+    return tuple(holes)
 
 
 def pin_distance_under(pins: ShelfPins, place: Point, reach: Mm) -> bool:
@@ -88,7 +88,7 @@ def slide_bars(box: Box) -> tuple[Bar, ...]:
 
 
 def _hole(site: Site, grid: "_Grid", inset: tuple[int, int], *, right: bool, top: bool) -> Hole:
-    inward, up = (Fraction(each, grid.scale) for each in inset)
+    inward, up = (Fraction(part, grid.scale) for part in inset)
     x = site.box.width - inward if right else inward
     y = site.box.height - up if top else up
     wished = site.practice.hole_inset
@@ -106,7 +106,7 @@ def _by_distance(
     columns: Sequence[tuple[int, bool]], rows: Sequence[tuple[int, bool]]
 ) -> Iterator[tuple[int, int]]:
     """Moves across and along that end in a stile or a rail, the shortest first."""
-    in_rail = [each for each in rows if each[1]]
+    in_rail = [row for row in rows if row[1]]
     heap = []
     for across, in_stile in columns:
         lane = rows if in_stile else in_rail
@@ -135,13 +135,13 @@ class _Grid:
             site.side_offset, site.jig_thickness, practice.hole_inset, practice.hole_to_edge,
             practice.hole_diameter / 2, practice.hole_clear / 2,
         ]  # fmt: skip
-        for each in site.rounds:
-            lengths += [each.x, each.y, each.diameter / 2]
+        for obstacle in site.rounds:
+            lengths += [obstacle.x, obstacle.y, obstacle.diameter / 2]
         for pins in box.shelf_pins:
             lengths += [pins.x, pins.y, pins.pitch, pins.diameter / 2]
         for bar in bars:
             lengths += [bar.left, bar.bottom, bar.right, bar.top]
-        self.scale = lcm(*(each.denominator for each in lengths))
+        self.scale = lcm(*(length.denominator for length in lengths))
         whole = self.whole
         self.step = whole(step)
         self.box = (whole(box.width), whole(box.height))
@@ -154,11 +154,12 @@ class _Grid:
         self.limits = (whole(box.width / 2) - apart, whole(box.height / 2) - apart)
         self.wished = tuple(min(whole(practice.hole_inset), limit) for limit in self.limits)
         self.rounds = [
-            (whole(each.x), whole(each.y), whole(each.diameter / 2)) for each in site.rounds
+            (whole(obstacle.x), whole(obstacle.y), whole(obstacle.diameter / 2))
+            for obstacle in site.rounds
         ]
         self.pins = [
-            (whole(each.x), whole(each.y), whole(each.pitch), each.count, whole(each.diameter / 2))
-            for each in box.shelf_pins
+            (whole(pins.x), whole(pins.y), whole(pins.pitch), pins.count, whole(pins.diameter / 2))
+            for pins in box.shelf_pins
         ]
         self.bars = [(whole(b.left), whole(b.bottom), whole(b.right), whole(b.top)) for b in bars]
 
@@ -196,13 +197,13 @@ class _Grid:
         """Moves along one direction that stay in wood, nearest first; in a stile (rail) or not."""
         start, limit, size = self.wished[axis], self.limits[axis], self.box[axis]
         moves = range(-((start - self.edge) // self.step), (limit - start) // self.step + 1)
-        found = []
-        for move in sorted(moves, key=lambda each: (abs(each), each)):
+        lines = []
+        for move in sorted(moves, key=lambda move: (abs(move), move)):
             place = start + move * self.step
             behind = (size - place if far else place) + self.offset[axis]
             if self.edge <= behind <= self.front[axis] - self.edge:
-                found.append((move, self._in_member(axis, behind)))
-        return found
+                lines.append((move, self._in_member(axis, behind)))
+        return lines
 
     def _in_member(self, axis: int, place: int) -> bool:
         if self.frame is None:

@@ -64,18 +64,18 @@ def read(text: str, unit: str, *, signed: bool = False, zero: bool = True) -> Mm
 
     `signed` allows a leading minus (a place or a shift); `zero` allows nothing at all.
     """
-    found = _read(text, unit)
-    if found < 0 and not signed:
+    length = _read(text, unit)
+    if length < 0 and not signed:
         raise LengthError(f"“{_short(text)}” is negative; enter a size, like {_example(unit)}")
-    if found == 0 and not zero:
+    if length == 0 and not zero:
         raise LengthError(
             f"“{_short(text)}” is nothing; enter a size above zero, like {_example(unit)}"
         )
-    if abs(found) > LONGEST:
+    if abs(length) > LONGEST:
         raise LengthError(
             f"“{_short(text)}” is more than 20 m (65 ft); enter a length, like {_example(unit)}"
         )
-    return found
+    return length
 
 
 def show(length: Mm, unit: str, *, finest: int = FINEST_FRACTION) -> str:

@@ -46,11 +46,11 @@ def hardware_needs(
         fitting = fittings.get(front.label)
         if fitting:
             lines += _for_fitting(front, fitting, kitchen, speaks)
-            found, finding = _slides(front, fitting, boxes[front.label], kitchen, speaks)
-            lines += found
+            more, finding = _slides(front, fitting, boxes[front.label], kitchen, speaks)
+            lines += more
             findings += finding
-        found, finding = _knobs(front, fitting, kitchen, speaks)
-        lines += found
+        more, finding = _knobs(front, fitting, kitchen, speaks)
+        lines += more
         findings += finding
         lines += _bumpers(front, kitchen)
     return _summed(lines, kitchen.practice.spares / PERCENT), findings
@@ -60,7 +60,7 @@ def _summed(lines: Sequence[_Line], share: Fraction) -> tuple[Need, ...]:
     counts: dict[str, dict[str, int]] = {}
     whys: dict[str, str] = {}
     spared: dict[str, Fraction] = {}
-    for line in sorted(lines, key=lambda each: GROUPS.index(each.group)):
+    for line in sorted(lines, key=lambda line: GROUPS.index(line.group)):
         per_front = counts.setdefault(line.item, {})
         per_front[line.front] = per_front.get(line.front, 0) + line.count
         whys.setdefault(line.item, line.why)

@@ -60,23 +60,23 @@ Box = tuple[int, int, int, int]
 
 def facing(fronts: Sequence[Placed]) -> list[dict[Side, Facing]]:
     """For each front, in order, what faces it on each side that something faces."""
-    found: list[dict[Side, Facing]] = [{} for _ in fronts]
+    faced: list[dict[Side, Facing]] = [{} for _ in fronts]
     planes: dict[tuple[str, str], list[int]] = defaultdict(list)
     for index, front in enumerate(fronts):
         planes[front.plane].append(index)
     for members in planes.values():
-        _face_plane([fronts[index] for index in members], members, found)
-    return found
+        _face_plane([fronts[index] for index in members], members, faced)
+    return faced
 
 
 def _face_plane(
-    placed: Sequence[Placed], members: Sequence[int], found: list[dict[Side, Facing]]
+    placed: Sequence[Placed], members: Sequence[int], faced: list[dict[Side, Facing]]
 ) -> None:
     scale = lcm(
         *(
             edge.denominator
-            for each in placed
-            for edge in (each.left, each.bottom, each.right, each.top)
+            for front in placed
+            for edge in (front.left, front.bottom, front.right, front.top)
         )
     )
     across = [tuple(_whole(e, scale) for e in (p.left, p.right, p.bottom, p.top)) for p in placed]
@@ -91,10 +91,10 @@ def _face_plane(
         nearest[high][first].offer(gap, second)  # type: ignore[index]
         nearest[low][second].offer(gap, first)  # type: ignore[index]
     for side, of_side in nearest.items():
-        for index, each in enumerate(of_side):
-            if each.gap is not None:
-                fronts = tuple(sorted(members[front] for front in each.fronts))
-                found[members[index]][side] = Facing(Fraction(each.gap, scale), fronts)
+        for index, near in enumerate(of_side):
+            if near.gap is not None:
+                fronts = tuple(sorted(members[front] for front in near.fronts))
+                faced[members[index]][side] = Facing(Fraction(near.gap, scale), fronts)
 
 
 def _look(boxes: Sequence[Box], scale: int, before: list[_Nearest], after: list[_Nearest]) -> None:

@@ -52,11 +52,11 @@ def has_panel(width: Mm, height: Mm, stile: Mm, rail: Mm, practice: Practice) ->
 
 def panel_clearance(width: Mm, material: str, step: Mm, practice: Practice) -> Mm:
     """What a panel is left short of its groove's bottom, a side: more for solid wood."""
-    found = material_of(material)
-    if not isinstance(found, Wood):
+    wood = material_of(material)
+    if not isinstance(wood, Wood):
         return practice.panel_clearance
     damp = resting_moisture(practice.site_celsius, practice.humidity_high)
-    grows = max(change(width, found, practice.made_at, damp) / 2, Mm(0))
+    grows = max(change(width, wood, practice.made_at, damp) / 2, Mm(0))
     return practice.panel_clearance + -(-grows // step) * step
 
 

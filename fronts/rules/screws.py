@@ -35,8 +35,8 @@ def thread_diameter(thread: str) -> Mm | None:
         return None
     if said["number"]:
         return diameter_of_number(int(said["number"]))
-    found = Fraction(said["metric"]) if said["metric"] else Fraction(said["ratio"]) * INCH
-    return found or None
+    diameter = Fraction(said["metric"]) if said["metric"] else Fraction(said["ratio"]) * INCH
+    return diameter or None
 
 
 @lru_cache(maxsize=1024)
@@ -45,7 +45,7 @@ def mounting_screw(
 ) -> Mm | None:
     """The longest stocked length that leaves `skin` of the front and bites `bite` into it."""
     return max(
-        (each for each in stocked if box_front + bite <= each <= box_front + front - skin),
+        (length for length in stocked if box_front + bite <= length <= box_front + front - skin),
         default=None,
     )
 
@@ -56,7 +56,7 @@ def machine_screw(
 ) -> Mm | None:
     """The shortest stocked length that engages the knob and does not bottom in it."""
     return min(
-        (each for each in stocked if stack + engagement <= each <= stack + thread_depth),
+        (length for length in stocked if stack + engagement <= length <= stack + thread_depth),
         default=None,
     )
 

@@ -33,10 +33,10 @@ def movements(
 ) -> list[Movement | None]:
     """For each front how it moves, or None where it is no tight slab of solid wood."""
     growths = [_growth(laid, make, practice) for laid, make in zip(fronts, makes, strict=True)]
-    found: list[Movement | None] = []
+    moves: list[Movement | None] = []
     for index, growth in enumerate(growths):
         if growth is None:
-            found.append(None)
+            moves.append(None)
             continue
         across, shrinks, _ = growth
         left = [
@@ -44,8 +44,8 @@ def movements(
             for side in ACROSS[across]
             for gap, other in _gap(index, side, fronts, faced, growths, practice)
         ]
-        found.append(Movement(across, shrinks, growth[2], min(left)) if left else None)
-    return found
+        moves.append(Movement(across, shrinks, growth[2], min(left)) if left else None)
+    return moves
 
 
 _Growth = tuple[Literal["width", "height"], Mm, Mm] | None

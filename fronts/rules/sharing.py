@@ -14,19 +14,19 @@ def shared_jigs(
 ) -> tuple[Jig, ...]:
     """One jig for all fronts with the same jig thickness and box width; thickest last."""
     groups: dict[tuple[Mm, Mm], list[Fitting]] = defaultdict(list)
-    for each in fittings:
-        if each.method == "jig":
-            groups[each.jig_thickness, each.jig_length].append(each)
+    for fitting in fittings:
+        if fitting.method == "jig":
+            groups[fitting.jig_thickness, fitting.jig_length].append(fitting)
     jigs = []
     for (thickness, length), group in sorted(groups.items()):
-        slots = [each.slot for each in group if each.slot]
+        slots = [fitting.slot for fitting in group if fitting.slot]
         jigs.append(
             Jig(
                 thickness=thickness,
                 length=length,
-                ledges=ledges_for(max(thickness_of[each.front] for each in group), practice),
+                ledges=ledges_for(max(thickness_of[fitting.front] for fitting in group), practice),
                 slot=max(slots, key=lambda slot: (slot.width, slot.depth), default=None),
-                fronts=tuple(each.front for each in group),
+                fronts=tuple(fitting.front for fitting in group),
             )
         )
     return tuple(jigs)
@@ -37,15 +37,15 @@ def shared_shims(fittings: Sequence[Fitting]) -> tuple[Shim, ...]:
     side: dict[Mm, int] = defaultdict(int)
     bottom: dict[Mm, int] = defaultdict(int)
     fronts: dict[Mm, list[str]] = defaultdict(list)
-    for each in fittings:
-        if each.shims is None:
+    for fitting in fittings:
+        if fitting.shims is None:
             continue
-        left, right, below = each.shims.side, each.shims.right, each.shims.bottom
+        left, right, below = fitting.shims.side, fitting.shims.right, fitting.shims.bottom
         for thickness in {left, right}:
             side[thickness] = max(side[thickness], [left, right].count(thickness))
         bottom[below] = 2
         for thickness in sorted({left, right, below}):
-            fronts[thickness].append(each.front)
+            fronts[thickness].append(fitting.front)
     return tuple(
         Shim(thickness, side[thickness], bottom[thickness], tuple(fronts[thickness]))
         for thickness in sorted(fronts)
@@ -55,4 +55,4 @@ def shared_shims(fittings: Sequence[Fitting]) -> tuple[Shim, ...]:
 
 def thicknesses(fronts: Sequence[Front]) -> dict[str, Mm]:
     """Each front's thickness by its label."""
-    return {each.label: each.thickness for each in fronts}
+    return {front.label: front.thickness for front in fronts}

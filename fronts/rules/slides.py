@@ -22,7 +22,7 @@ def slide_room(box: Box, cabinet_depth: Mm, front: Front, practice: Practice) ->
 
 def slide_length(stocked: Sequence[Mm], room: Mm) -> Mm | None:
     """The longest stocked slide that fits; None: none does."""
-    return max((each for each in stocked if each <= room), default=None)
+    return max((length for length in stocked if length <= room), default=None)
 
 
 def expected_load(box: Box, cabinet_depth: Mm, front_kg: Fraction, practice: Practice) -> Fraction:
@@ -36,4 +36,4 @@ def expected_load(box: Box, cabinet_depth: Mm, front_kg: Fraction, practice: Pra
 
 def slide_class(load_kg: Fraction, practice: Practice) -> Fraction | None:
     """The lowest load class, in kg, at or above the load; None: past them all."""
-    return min((each for each in practice.slide_classes if each >= load_kg), default=None)
+    return min((carries for carries in practice.slide_classes if carries >= load_kg), default=None)
