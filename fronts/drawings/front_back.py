@@ -16,6 +16,7 @@ from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
 from fronts.figures.boxes import mirrored
+from fronts.rules.hinge_drilling import cup_centre, hinges_upright
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Fitting, Front
@@ -112,7 +113,7 @@ def _draw(view: _View, *, from_box: bool) -> None:
                              [each.front_y for each in holes])  # fmt: skip
         if from_box:
             _measured_from_box(view, fitting)
-    elif front.hinged in ("left", "right"):
+    elif hinges_upright(front):
         _measured_from_front(view, [], front.hinge_centres)
     else:
         _measured_from_front(view, front.hinge_centres, [])
@@ -160,15 +161,8 @@ def _bored(view: _View) -> None:
     for bore in front.bores:
         _mark(view, bore, view.bores.cup, "old bore", old=True)
     for centre in front.hinge_centres:
-        _mark(view, hinge_cup(front, view.bores, centre), view.bores.cup, "cup")
-
-
-def hinge_cup(front: Front, bores: Bores, centre: Mm) -> Point:
-    """The middle of a hinge cup, seen from the front."""
-    inset = bores.cup_from_edge
-    if front.hinged in ("left", "right"):
-        return Point(inset if front.hinged == "left" else front.width - inset, centre)
-    return Point(centre, inset if front.hinged == "bottom" else front.height - inset)
+        place = cup_centre(front, centre, view.bores.cup_from_edge)
+        _mark(view, place, view.bores.cup, "cup")
 
 
 def _mark(view: _View, place: Point, diameter: Mm, name: str, *, old: bool = False) -> None:

@@ -2,18 +2,14 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Literal, TypeAlias
 
 from fronts.figures.knobs import has_own_hole
 from fronts.figures.sizes import size
+from fronts.rules.hanging_method import HangingMethod, hanging_method
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Fitting, Front
 
-Way: TypeAlias = Literal[
-    "jig", "inset-jig", "shims", "no-jig", "hinges", "top-hung", "bottom-hung", "fixed"
-]
-
-HEADINGS: dict[Way, str] = {
+HEADINGS: dict[HangingMethod, str] = {
     "jig": "front on a box, with the jig",
     "inset-jig": "inset front on a box, with the jig",
     "shims": "inset front on a box, with shims",
@@ -39,7 +35,7 @@ _CUPS = "Bore the cups in the door's back; set a stop."
 _REACH = "Adjust across, up and down, in and out."
 _LAST = "Check the gaps and write them down."
 
-_STEPS: dict[Way, tuple[str, ...]] = {
+_STEPS: dict[HangingMethod, tuple[str, ...]] = {
     "jig": (
         _BOX_IN, _BORE, _PULL, _LEDGES, _PILOT, _SCREW, _OFF, _TRY, _KNOB, _LAST,
     ),
@@ -94,52 +90,35 @@ _STEPS: dict[Way, tuple[str, ...]] = {
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """One way of hanging, its heading, its steps in working order, and the other way if any."""
+    """One method of hanging: heading, steps in working order, and the other method if any."""
 
-    way: Way
+    method: HangingMethod
     heading: str
     steps: tuple[str, ...]
     other: str = ""
 
 
-def way_of(front: Front, fitting: Fitting | None) -> Way | None:
-    """How the front is hung; None where that hangs on a box which is not measured yet."""
-    if fitting is not None:
-        if fitting.method == "jig":
-            return "inset-jig" if front.plane == "inset" else "jig"
-        return "shims" if fitting.shims is not None else "no-jig"
-    if front.kind == "door":
-        return _door(front)
-    return "fixed" if front.kind == "fixed" else None
-
-
-def _door(front: Front) -> Way:
-    if front.hinged == "top":
-        return "top-hung"
-    return "bottom-hung" if front.hinged == "bottom" else "hinges"
-
-
 def work_for(
     fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen
 ) -> list[Work]:
-    """The ways that these fronts are hung, in the order they are done, each with its fronts."""
+    """How these fronts are hung, in the order they are done, each with its fronts."""
     found = []
-    ways = {each.label: way_of(each, fittings.get(each.label)) for each in fronts}
-    several = len({each for each in ways.values() if each}) > 1
-    for way in HEADINGS:
-        here = [each for each in fronts if ways[each.label] == way]
+    methods = {each.label: hanging_method(each, fittings.get(each.label)) for each in fronts}
+    several = len({each for each in methods.values() if each}) > 1
+    for method in HEADINGS:
+        here = [each for each in fronts if methods[each.label] == method]
         if not here:
             continue
         names = f"{', '.join(each.label for each in here)}, " if several else ""
         fits = [fit for each in here if (fit := fittings.get(each.label))]
         tape = _tape(kitchen) if any(each.tape.suggested for each in fits) else ""
-        heading = f"Order of work: {names}{HEADINGS[way]}"
-        found.append(Work(way, heading, _steps(way, here, kitchen), tape))
+        heading = f"Order of work: {names}{HEADINGS[method]}"
+        found.append(Work(method, heading, _steps(method, here, kitchen), tape))
     return found
 
 
-def _steps(way: Way, fronts: Sequence[Front], kitchen: Kitchen) -> tuple[str, ...]:
-    steps = (_knob(fronts, kitchen) if each == _KNOB else each for each in _STEPS[way])
+def _steps(method: HangingMethod, fronts: Sequence[Front], kitchen: Kitchen) -> tuple[str, ...]:
+    steps = (_knob(fronts, kitchen) if each == _KNOB else each for each in _STEPS[method])
     return tuple(each for each in steps if each)
 
 

@@ -9,7 +9,8 @@ from fronts.figures import cautions
 from fronts.figures.boxes import box_figures, hole_places
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import has_own_hole, knob_lines
-from fronts.figures.work_steps import Way, way_of, work_for
+from fronts.figures.work_steps import work_for
+from fronts.rules.hanging_method import HangingMethod
 from fronts.rules.kitchen import Hinged, Mount, Opening, Standard
 from fronts.rules.lengths import show
 from fronts.rules.results import Front
@@ -166,33 +167,33 @@ def test_steps_follow_the_way_of_hanging() -> None:
 
 
 @pytest.mark.parametrize(
-    ("one", "way"),
+    ("one", "method"),
     [
         (opening(), "hinges"),
         (opening(hinged="top"), "top-hung"),
         (opening(hinged="bottom"), "bottom-hung"),
-        (opening("fixed", hinged=None), "fixed"),
-        (opening("pull-out", hinged=None, boxes=(BOX,)), "jig"),
-        (opening("pull-out", hinged=None, boxes=(BOX,), standard=Standard(mount="inset")),
-         "inset-jig"),
-        (opening("pull-out", hinged=None, boxes=(replace(BOX, rise=inch("0")),),
+        (opening("fixed"), "fixed"),
+        (opening("pull-out", boxes=(BOX,)), "jig"),
+        (opening("pull-out", boxes=(BOX,), standard=Standard(mount="inset")), "inset-jig"),
+        (opening("pull-out", boxes=(replace(BOX, rise=inch("0")),),
                  standard=Standard(mount="inset")), "shims"),
-        (opening("pull-out", hinged=None, boxes=(replace(BOX, rise=inch("-3/4")),)), "no-jig"),
-        (opening("drawer", hinged=None), None),
+        (opening("pull-out", boxes=(replace(BOX, rise=inch("-3/4")),)), "no-jig"),
+        (opening("drawer"), None),
     ],
 )  # fmt: skip
-def test_each_way_of_hanging_has_its_own_order_of_work(one: Opening, way: Way | None) -> None:
+def test_each_method_of_hanging_has_its_own_order_of_work(
+    one: Opening, method: HangingMethod | None
+) -> None:
     """Inset fronts with a jig are set with side shims; a door that swings up needs a prop."""
     of = kitchen(cabinet(one))
     found = schedule(of)
     fittings = {each.front: each for each in found.fittings}
-    assert way_of(found.fronts[0], fittings.get(found.fronts[0].label)) == way
     works = work_for(found.fronts, fittings, of)
-    assert [each.way for each in works] == ([way] if way else [])
+    assert [each.method for each in works] == ([method] if method else [])
     steps = " ".join(works[0].steps) if works else ""
-    assert ("prop holds" in steps) == (way in ("top-hung", "bottom-hung"))
-    assert ("Two bottom shims" in steps) == (way == "shims")
-    assert ("Side shims in" in steps) == (way in ("shims", "inset-jig"))
+    assert ("prop holds" in steps) == (method in ("top-hung", "bottom-hung"))
+    assert ("Two bottom shims" in steps) == (method == "shims")
+    assert ("Side shims in" in steps) == (method in ("shims", "inset-jig"))
 
 
 def test_a_door_with_a_hole_of_its_own_is_not_drilled_for_its_knob() -> None:

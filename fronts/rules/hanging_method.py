@@ -1,0 +1,36 @@
+"""How a front is hung: on its box with a jig or shims, on hinges, or fixed from behind.
+
+The order of work at the cabinet follows from it.
+"""
+
+from collections.abc import Mapping
+from typing import Literal, TypeAlias
+
+from fronts.rules.kitchen import Hinged
+from fronts.rules.results import Fitting, Front
+
+HangingMethod: TypeAlias = Literal[
+    "jig", "inset-jig", "shims", "no-jig", "hinges", "top-hung", "bottom-hung", "fixed"
+]
+
+_BY_HINGE_SIDE: Mapping[Hinged, HangingMethod] = {
+    "left": "hinges",
+    "right": "hinges",
+    "top": "top-hung",
+    "bottom": "bottom-hung",
+}
+
+
+def hanging_method(front: Front, fitting: Fitting | None) -> HangingMethod | None:
+    """How the front is hung; None where that hangs on a box which is not measured yet.
+
+    An inset front on a jig has shims at its sides beside it; one without a jig or shims is
+    set by its offset and height.
+    """
+    if fitting is not None:
+        if fitting.method == "jig":
+            return "inset-jig" if front.plane == "inset" else "jig"
+        return "shims" if fitting.shims is not None else "no-jig"
+    if front.hinged is not None:
+        return _BY_HINGE_SIDE[front.hinged]
+    return "fixed" if front.kind == "fixed" else None
