@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from math import hypot, sqrt
 
+from fronts.rules.box_checks import stack_findings
 from fronts.rules.edges import NOTHING, Rect, heights_of, lean, widths_of
 from fronts.rules.findings import Speaks
 from fronts.rules.kitchen import SIDES, Opening, Sides
@@ -29,7 +30,7 @@ def opening_findings(laid: LaidOpening, speaks: Speaks, practice: Practice) -> I
     if laid.past_rule:
         yield speaks.heights_past_rule(laid.label, laid.past_rule)
     yield from _measuring(laid, speaks, practice)
-    yield from _boxes(laid, speaks)
+    yield from stack_findings(laid, speaks)
     leaning = lean_of(laid.opening, laid.rect.width)
     if leaning and laid.fronts:
         yield from _leaning(laid, leaning, speaks)
@@ -74,18 +75,6 @@ def _overlap(one: Rect, other: Rect) -> Mm:
     wide = min(one.right, other.right) - max(one.x, other.x)
     tall = min(one.top, other.top) - max(one.y, other.y)
     return max(min(wide, tall), NOTHING)
-
-
-def _boxes(laid: LaidOpening, speaks: Speaks) -> Iterator[Finding]:
-    """Boxes of one stack that stand in each other's way."""
-    standing = [(front.label, front.box) for front in laid.fronts]
-    boxes = [(label, box) for label, box in standing if box]
-    for index, (one, upper) in enumerate(boxes):
-        for other, lower in boxes[index + 1 :]:
-            top = min(upper.rise + upper.height, lower.rise + lower.height)
-            by = top - max(upper.rise, lower.rise)
-            if by > 0:
-                yield speaks.boxes_overlap(one, other, by)
 
 
 def _measuring(laid: LaidOpening, speaks: Speaks, practice: Practice) -> Iterator[Finding]:

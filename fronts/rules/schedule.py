@@ -19,6 +19,7 @@ from fronts.rules.checks import cabinet_findings, front_findings, lean_of, openi
 from fronts.rules.conversion import choose, knob_off_centre, shows
 from fronts.rules.findings import Speaks
 from fronts.rules.fixing import fit
+from fronts.rules.jigs import shared_jigs
 from fronts.rules.kitchen import CHOOSE, SIDES, Box, Kitchen, Side, Sides
 from fronts.rules.laying import Laid, LaidOpening, lay_cabinet
 from fronts.rules.lengths import Mm
@@ -39,7 +40,7 @@ from fronts.rules.results import (
 )
 from fronts.rules.screws import knob_screw_alone, thread_diameter
 from fronts.rules.seasons import movements
-from fronts.rules.sharing import shared_jigs, shared_shims, thicknesses
+from fronts.rules.shims import shared_shims
 
 SLIDING = ("drawer", "drawers", "pull-out")
 LEVELS = ("stop", "check", "note")
@@ -70,7 +71,7 @@ def schedule(kitchen: Kitchen) -> Schedule:
         job=kitchen.job,
         fronts=tuple(fronts),
         fittings=tuple(fittings),
-        jigs=shared_jigs(fittings, thicknesses(fronts), kitchen.practice),
+        jigs=shared_jigs(fittings, fronts, kitchen.practice),
         shims=shared_shims(fittings),
         doors_on_hand=_door_uses(fronts),
         hardware=hardware,

@@ -1,0 +1,63 @@
+"""The jig that a front stands on while it is fixed to its box: block, ledges, slot.
+
+    +-----------------+   block: as thick as the front's bottom edge is below the box
+    |   +--+          |   slot: clears a bottom slide
+    +---+  +----------+
+    ||             ||     ledges: stand proud under the front, flush behind
+
+One jig serves all fronts with the same jig thickness and box width; the same thickness alone
+shares a blank.
+"""
+
+from collections import defaultdict
+from collections.abc import Sequence
+
+from fronts.rules.kitchen import Box
+from fronts.rules.lengths import Mm
+from fronts.rules.practice import Practice
+from fronts.rules.results import Fitting, Front, Jig, Ledges, Slot
+
+
+def ledges_for(front_thickness: Mm, practice: Practice) -> Ledges:
+    """Ledges that stand proud by a front's thickness, flush with the back of the block."""
+    length = practice.ledge_length
+    return Ledges(
+        thickness=practice.ledge_thickness,
+        length=length,
+        overhang=front_thickness,
+        block_depth=length - front_thickness,
+    )
+
+
+def slot_for(box: Box, practice: Practice) -> Slot | None:
+    """The slot for a bottom slide; None where there is none, or its sizes are not known."""
+    if box.slide != "bottom" or box.slide_width is None or box.slide_height is None:
+        return None
+    return Slot(box.slide_width + practice.slot_wider, box.slide_height + practice.slot_deeper)
+
+
+def shared_jigs(
+    fittings: Sequence[Fitting], fronts: Sequence[Front], practice: Practice
+) -> tuple[Jig, ...]:
+    """The jigs of the whole kitchen, thickest last.
+
+    The ledges of a shared one carry its thickest front, its slot clears its largest slide.
+    """
+    thickness_of = {front.label: front.thickness for front in fronts}
+    groups: dict[tuple[Mm, Mm], list[Fitting]] = defaultdict(list)
+    for fitting in fittings:
+        if fitting.method == "jig":
+            groups[fitting.jig_thickness, fitting.jig_length].append(fitting)
+    jigs = []
+    for (thickness, length), group in sorted(groups.items()):
+        slots = [fitting.slot for fitting in group if fitting.slot]
+        jigs.append(
+            Jig(
+                thickness=thickness,
+                length=length,
+                ledges=ledges_for(max(thickness_of[fitting.front] for fitting in group), practice),
+                slot=max(slots, key=lambda slot: (slot.width, slot.depth), default=None),
+                fronts=tuple(fitting.front for fitting in group),
+            )
+        )
+    return tuple(jigs)
