@@ -7,9 +7,9 @@ the screw's head, so that it goes through the front alone.
 
 from fronts.rules.edges import Rect
 from fronts.rules.findings import Speaks
-from fronts.rules.holes import pin_distance_under
 from fronts.rules.kitchen import Box, DoorOnHand, Kitchen, Point
 from fronts.rules.lengths import Mm
+from fronts.rules.mounting_holes import pin_distance_under
 from fronts.rules.practice import Practice
 from fronts.rules.results import Finding, Front, KnobScrew, Recess
 from fronts.rules.screws import knob_screw, thread_diameter

@@ -8,9 +8,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from fronts.rules.holes import Round, Site, mounting_holes, slide_bars
 from fronts.rules.kitchen import Box, ShelfPins, SlideKind
 from fronts.rules.lengths import INCH, Mm
+from fronts.rules.mounting_holes import Round, Site, mounting_holes, slide_bars
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Front, Hole
 from tests.rules.laws import LAW
