@@ -7,12 +7,13 @@ from fronts.rules.box_place import box_on_front, side_clearance
 from fronts.rules.edges import Rect
 from fronts.rules.findings import Speaks
 from fronts.rules.foam_tape import foam_tape
+from fronts.rules.hole_grid import Round, Site
 from fronts.rules.jigs import ledges_for, slot_for
 from fronts.rules.kitchen import Box, Kitchen
 from fronts.rules.knob_fixing import fix_knob, knob_hole, knobs_on_box
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
-from fronts.rules.mounting_holes import Round, Site, mounting_holes
+from fronts.rules.mounting_holes import mounting_holes
 from fronts.rules.practice import Practice
 from fronts.rules.results import Finding, Fitting, Front, Hole, KnobScrew, Screw, Slot
 from fronts.rules.screws import mounting_screw, play

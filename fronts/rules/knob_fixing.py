@@ -9,7 +9,7 @@ from fronts.rules.edges import Rect
 from fronts.rules.findings import Speaks
 from fronts.rules.kitchen import Box, DoorOnHand, Kitchen, Point
 from fronts.rules.lengths import Mm
-from fronts.rules.mounting_holes import pin_distance_under
+from fronts.rules.mounting_holes import is_near_pin
 from fronts.rules.practice import Practice
 from fronts.rules.results import Finding, Front, KnobScrew, Recess
 from fronts.rules.screws import knob_screw, thread_diameter
@@ -62,4 +62,4 @@ def _on(place: Point, box: Box) -> bool:
 
 
 def _hits_pin(place: Point, box: Box, reach: Mm) -> bool:
-    return any(pin_distance_under(pins, place, reach) for pins in box.shelf_pins)
+    return any(is_near_pin(pins, place, reach) for pins in box.shelf_pins)

@@ -1,12 +1,23 @@
-"""Slides: the longest stocked length that fits, and the load they must carry."""
+"""Slides: the longest stocked length that fits, the load they carry, and where they lie."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 
 from fronts.rules.kitchen import Box
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front
+
+
+@dataclass(frozen=True, slots=True)
+class SlideOutline:
+    """Where a slide lies seen from the front, in the box front's places."""
+
+    left: Mm
+    bottom: Mm
+    right: Mm
+    top: Mm
 
 
 def slide_room(box: Box, cabinet_depth: Mm, front: Front, practice: Practice) -> Mm:
@@ -37,3 +48,23 @@ def expected_load(box: Box, cabinet_depth: Mm, front_kg: Fraction, practice: Pra
 def slide_class(load_kg: Fraction, practice: Practice) -> Fraction | None:
     """The lowest load class, in kg, at or above the load; None: past them all."""
     return min((carries for carries in practice.slide_classes if carries >= load_kg), default=None)
+
+
+def slide_outlines(box: Box) -> tuple[SlideOutline, ...]:
+    """The outlines of a box's slides: below it, or along its sides; none: not measured."""
+    if box.slide_width is None or box.slide_height is None or box.slide is None:
+        return ()
+    wide, tall = box.slide_width, box.slide_height
+    if box.slide == "bottom":
+        left = (box.width - wide) / 2
+        return (SlideOutline(left, -tall, left + wide, Mm(0)),)
+    if box.slide == "under":
+        return (
+            SlideOutline(Mm(0), -tall, wide, Mm(0)),
+            SlideOutline(box.width - wide, -tall, box.width, Mm(0)),
+        )
+    low = (box.height - tall) / 2
+    return (
+        SlideOutline(-wide, low, Mm(0), low + tall),
+        SlideOutline(box.width, low, box.width + wide, low + tall),
+    )

@@ -8,11 +8,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from fronts.rules.hole_grid import Round, Site
 from fronts.rules.kitchen import Box, ShelfPins, SlideKind
 from fronts.rules.lengths import INCH, Mm
-from fronts.rules.mounting_holes import Round, Site, mounting_holes, slide_bars
+from fronts.rules.mounting_holes import mounting_holes
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Front, Hole
+from fronts.rules.slides import slide_outlines
 from tests.rules.laws import LAW
 from tests.rules.small_kitchens import BOX, cabinet, inch, kitchen, only_front, opening
 
@@ -92,7 +94,7 @@ def test_slides_lie_outside_the_box(slide: SlideKind) -> None:
     """A slide hangs below the box or at its sides; holes in the box keep clear by being in it."""
     box = replace(BOX, slide=slide, slide_width=inch("1 3/4"), slide_height=inch("1/2"))
 
-    for bar in slide_bars(box):
+    for bar in slide_outlines(box):
         below = bar.top <= 0
         beside = bar.right <= 0 or bar.left >= box.width
         assert below or beside
