@@ -65,9 +65,9 @@ def cabinet_findings(openings: list[LaidOpening], speaks: Speaks) -> Iterator[Fi
     ]
     for front in (front for opening in openings for front in opening.fronts):
         for other in inset:
-            if front.plane == "overlay" and other.label != front.opening_label:
+            if front.plane == "overlay" and not _overlap(front.rect, other.rect):
                 by = _overlap(Rect(front.x, front.y, front.width, front.height), other.rect)
-                if by and not _overlap(front.rect, other.rect):
+                if by:
                     yield speaks.laps_next_opening(front.label, other.label, by)
 
 

@@ -122,3 +122,15 @@ def test_an_inset_front_is_held_to_its_own_opening() -> None:
     ).fronts[0]
 
     assert front.edges.right.gap == inch("3 3/16")
+
+
+ABOVE = [("on it", "0", 0), ("3 in above", "3", 0), ("3 1/16 in above", "3 1/16", 1)]
+
+
+@pytest.mark.parametrize(("space", "told"), [row[1:] for row in ABOVE], ids=[r[0] for r in ABOVE])
+def test_a_run_goes_on_upwards_too(space: str, told: int) -> None:
+    """A front past its cabinet's top, with another cabinet above: 3 in is still one run."""
+    first = cabinet(opening("fixed", standard=lapping("1/2", "1/2", "1 9/16", "1/2")))
+    above = replace(first, label="B2", openings=(), y=first.y + first.height + inch(space))
+
+    assert len(findings_of(kitchen(first, above), "past-cabinet-edge")) == told

@@ -81,3 +81,19 @@ def test_lean_needs_both_diagonals() -> None:
     """Without them nothing is said about it."""
     assert lean_of(opening(), inch("15")) is None
     assert lean_of(opening(measured=Measured(inch("15"), inch("15"))), inch("15")) is None
+
+
+TOO_SMALL = [("no width", "3/16", "27 1/2"), ("no height", "15", "3/16")]
+
+
+@pytest.mark.parametrize(
+    ("width", "height"), [row[1:] for row in TOO_SMALL], ids=[row[0] for row in TOO_SMALL]
+)
+def test_an_opening_that_two_gaps_fill_holds_no_inset_front(width: str, height: str) -> None:
+    """Two gaps of 3/32 in leave nothing of 3/16 to trim a front to."""
+    wish = FrontWish(width=inch("5"), height=inch("5"))
+    small = opening(width=inch(width), height=inch(height), front=wish)
+
+    (found,) = findings_of(one(small), "mixed-overlay-and-inset")
+
+    assert "too small for an inset front" in found.message
