@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from fronts.rules.box_place import box_on_front
-from fronts.rules.conversion import after_trim
+from fronts.rules.doors_on_hand import after_trim
 from fronts.rules.findings import Speaks
 from fronts.rules.hinges import hinge_centres, hinge_count, makes_overlay, too_heavy
 from fronts.rules.kitchen import DoorOnHand, FrontBuild, Kitchen, Point

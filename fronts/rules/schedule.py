@@ -16,15 +16,15 @@ from fronts.rules.along_wall import (
     run_end_findings,
 )
 from fronts.rules.checks import cabinet_findings, front_findings, lean_of, opening_findings
-from fronts.rules.conversion import choose, knob_off_centre, shows
+from fronts.rules.doors_on_hand import choose, knob_off_centre, shows
 from fronts.rules.findings import Speaks
 from fronts.rules.fixing import fit
+from fronts.rules.hardware import hardware_needs
 from fronts.rules.jigs import shared_jigs
 from fronts.rules.kitchen import CHOOSE, SIDES, Box, Kitchen, Side, Sides
 from fronts.rules.laying import Laid, LaidOpening, lay_cabinet
 from fronts.rules.lengths import Mm
 from fronts.rules.making import Make, hang, make_findings, make_of, weigh
-from fronts.rules.needs import hardware_needs
 from fronts.rules.neighbours import Facing, facing
 from fronts.rules.parts import parts_of
 from fronts.rules.practice import Practice

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import linear_sum_assignment
 
-from fronts.rules.matching import assign
+from fronts.rules.assignment import assign
 from tests.rules.laws import LAW
 
 Costs = Sequence[Mapping[int, int]]

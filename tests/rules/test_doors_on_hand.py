@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fronts.rules.conversion import after_trim, choose, lap, shows, surplus
+from fronts.rules.doors_on_hand import after_trim, choose, lap, shows, surplus
 from fronts.rules.kitchen import DoorOnHand, Hinged, KnobHole, Point
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE

@@ -9,9 +9,9 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from math import lcm
 
+from fronts.rules.assignment import assign
 from fronts.rules.kitchen import DoorOnHand, Hinged, KnobHole, Point
 from fronts.rules.lengths import Mm
-from fronts.rules.matching import assign
 from fronts.rules.practice import Practice
 
 
