@@ -10,7 +10,7 @@ import inspect
 import pytest
 from hypothesis import given
 
-from fronts.rules import findings
+from fronts.rules.findings import Speaks
 from fronts.rules.kitchen import Kitchen, Standard
 from fronts.rules.schedule import LEVELS, schedule
 from tests.rules import finding_cases_fixing, finding_cases_openings, finding_cases_wall
@@ -46,8 +46,13 @@ def test_spared(case: Case) -> None:
 
 def test_every_finding_has_a_case() -> None:
     """Each code that the schedule can raise is in the tables above."""
-    tree = ast.parse(inspect.getsource(findings))
-    calls = [node for node in ast.walk(tree) if isinstance(node, ast.Call)]
+    sources = [inspect.getsource(topic) for topic in Speaks.__mro__[1:-1]]
+    calls = [
+        node
+        for source in sources
+        for node in ast.walk(ast.parse(source))
+        if isinstance(node, ast.Call)
+    ]
     known = {
         call.args[1].value
         for call in calls

@@ -1,0 +1,25 @@
+"""Lengths and weights as findings say them, in the job's unit."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from fronts.rules.kitchen import Unit
+from fronts.rules.lengths import Mm, show_with_unit
+from fronts.rules.practice import POUND
+
+
+@dataclass(frozen=True, slots=True)
+class FindingWords:
+    """What every finding is worded with."""
+
+    unit: Unit
+
+    def say(self, length: Mm) -> str:
+        """The length with its unit, as the shop says it."""
+        return show_with_unit(length, self.unit)
+
+    def say_weight(self, kilograms: Fraction, *, places: int = 1) -> str:
+        """Pounds beside inches, kilograms beside millimetres."""
+        if self.unit == "in":
+            return f"{float(kilograms / POUND):.{places}f} lb"
+        return f"{float(kilograms):.{places}f} kg"

@@ -1,0 +1,90 @@
+"""Findings about a box, and how a front is fixed to it."""
+
+from fronts.rules.finding_words import FindingWords
+from fronts.rules.lengths import Mm
+from fronts.rules.results import Finding
+
+
+class FixingFindings(FindingWords):
+    """Findings about a box, and how a front is fixed to it."""
+
+    def box_missing(self, front: str) -> Finding:
+        """A front on a box that nobody has measured."""
+        words = f"{front}: its box is not measured, so no jig, holes or screws are worked out."
+        return Finding("check", "box-missing", (front,), words)
+
+    def box_does_not_fit(self, front: str, why: str) -> Finding:
+        """A box that can't be where or as it was measured."""
+        return Finding("stop", "box-does-not-fit", (front,), f"{front}: {why}.")
+
+    def boxes_overlap(self, one: str, other: str, by: Mm) -> Finding:
+        """Two boxes of a stack in each other's way."""
+        words = (
+            f"The boxes of {one} and {other} overlap by {self.say(by)} in height. Measure again."
+        )
+        return Finding("stop", "boxes-overlap", (one, other), words)
+
+    def no_screw(self, front: str, least: Mm, most: Mm) -> Finding:
+        """No stocked mounting screw is long enough to hold and short enough not to show."""
+        between = (
+            f"{self.say(least)} to {self.say(most)}" if least <= most else "no length is right"
+        )
+        words = f"{front}: no stocked mounting screw bites without coming through ({between})."
+        return Finding("stop", "no-screw-fits", (front,), words)
+
+    def no_place(self, front: str, corners: int) -> Finding:
+        """Mounting holes that find no solid wood clear of everything else."""
+        words = f"{front}: no place in solid wood for {corners} of 4 mounting holes."
+        return Finding("stop", "no-place-for-hole", (front,), words)
+
+    def no_knob_screw(self, front: str, stack: Mm, *, recess: bool) -> Finding:
+        """No stocked screw reaches a knob through front and box."""
+        way_out = "" if recess else "; the box front is too thin for a recess"
+        words = f"{front}: no stocked knob screw fits a stack of {self.say(stack)}{way_out}."
+        return Finding("stop", "no-knob-screw-fits", (front,), words)
+
+    def knob_screw_to_buy(self, front: str, stack: Mm) -> Finding:
+        """No stocked screw reaches a knob through the front alone."""
+        words = f"{front}: no stocked knob screw fits a front {self.say(stack)} thick; order one."
+        return Finding("check", "knob-screw-to-order", (front,), words)
+
+    def hole_hits_pin(self, front: str, x: Mm, y: Mm, *, recess: bool) -> Finding:
+        """A knob's hole through the box front that meets a shelf-pin hole."""
+        way_out = (
+            "a recess in the box front for the screw's head keeps the box front whole"
+            if recess
+            else "move the knob"
+        )
+        words = (
+            f"{front}: the knob's hole meets a shelf-pin hole on the box front "
+            f"({self.say(x)} from the left, {self.say(y)} up); {way_out}."
+        )
+        return Finding("note", "hole-hits-shelf-pin", (front,), words)
+
+    def thread_unknown(self, thread: str) -> Finding:
+        """A thread that says no diameter, so no knob screw can be chosen."""
+        words = f"“{thread}” is not a thread; knob screws can't be chosen."
+        return Finding("check", "thread-unknown", (), words)
+
+    def no_slide(self, front: str, room: Mm) -> Finding:
+        """Every stocked slide is too long."""
+        words = f"{front}: no stocked slide fits; the longest that would is {self.say(room)}."
+        return Finding("stop", "no-slide-fits", (front,), words)
+
+    def load_too_heavy(self, front: str, load: str) -> Finding:
+        """A box expected to carry more than any slide class."""
+        words = f"{front}: its box is expected to carry {load}, more than any slide class."
+        return Finding("stop", "too-heavy", (front,), words)
+
+    def slide_not_measured(self, front: str) -> Finding:
+        """A bottom slide without the sizes that the jig's slot is made by."""
+        words = f"{front}: the bottom slide's width and height are needed for the jig's slot."
+        return Finding("check", "slide-not-measured", (front,), words)
+
+    def slot_cuts_jig(self, front: str, slot: Mm, jig: Mm) -> Finding:
+        """A slot as deep as its jig is thick."""
+        words = (
+            f"{front}: the slot for the slide is {self.say(slot)} deep, the jig {self.say(jig)} "
+            "thick; make it in two pieces, one at each side of the slide."
+        )
+        return Finding("check", "slot-cuts-jig", (front,), words)

@@ -1,0 +1,77 @@
+"""Findings about what a front is made of or from, and how a door hangs."""
+
+from collections.abc import Sequence
+
+from fronts.rules.finding_words import FindingWords
+from fronts.rules.lengths import Mm
+from fronts.rules.results import Finding
+
+
+class FrontFindings(FindingWords):
+    """Findings about what a front is made of or from, and how a door hangs."""
+
+    def material_unknown(self, front: str, material: str, taken: str) -> Finding:
+        """No density is known, so weights and hinges rest on another material's."""
+        words = f"{front}: “{material}” is not a known material; its weight is taken as {taken}."
+        return Finding("check", "material-unknown", (front,), words)
+
+    def middle_rail(self, front: str) -> Finding:
+        """A door high enough to want a middle rail."""
+        return Finding("note", "middle-rail", (front,), f"{front} is high: it gets a middle rail.")
+
+    def no_room_for_panel(self, front: str, width: Mm, height: Mm) -> Finding:
+        """A five-piece front whose frame leaves no panel."""
+        size = f"{self.say(width)} × {self.say(height)}"
+        words = f"{front}: {size} leaves no panel between its stiles and rails; make it a slab."
+        return Finding("stop", "no-room-for-panel", (front,), words)
+
+    def gap_closes(self, front: str, grows: Mm) -> Finding:
+        """A slab of solid wood that swells until it touches."""
+        words = f"{front} grows {self.say(grows)} in the dampest month, and its gap closes."
+        return Finding("stop", "gap-closes", (front,), words)
+
+    def too_heavy(self, front: str, weight: str) -> Finding:
+        """A door past the weights in the shop's hinge table."""
+        words = f"{front} weighs {weight}: more than the shop's hinges carry."
+        return Finding("stop", "too-heavy", (front,), words)
+
+    def too_tall(self, front: str, height: Mm) -> Finding:
+        """A door past the heights in the shop's hinge table."""
+        words = f"{front} is {self.say(height)} long at its hinges: past the shop's hinge table."
+        return Finding("stop", "too-tall", (front,), words)
+
+    def no_hinge(self, front: str, overlay: Mm) -> Finding:
+        """An overlay or gap that none of the shop's hinges makes."""
+        how = (
+            f"an overlay of {self.say(overlay)}"
+            if overlay >= 0
+            else f"a gap of {self.say(-overlay)}"
+        )
+        words = f"{front}: none of the shop's hinges makes {how} on the hinge side."
+        return Finding("stop", "no-hinge-fits", (front,), words)
+
+    def no_hinge_place(self, front: str) -> Finding:
+        """Hinges that can't be kept clear of the rails behind the door."""
+        words = f"{front}: the hinges find no place clear of the rails."
+        return Finding("check", "no-place-for-hinge", (front,), words)
+
+    def no_door(self, front: str, width: Mm, height: Mm) -> Finding:
+        """A front that was to be a door on hand, and none is large enough."""
+        size = f"{self.say(width)} × {self.say(height)}"
+        words = f"{front}: no door on hand makes {size}; a new one is needed."
+        return Finding("check", "no-door-serves", (front,), words)
+
+    def door_used_twice(self, door: str, fronts: Sequence[str]) -> Finding:
+        """One door on hand that several openings name."""
+        words = f"Door {door} is named for {' and '.join(fronts)}; there is one of it."
+        return Finding("stop", "door-used-twice", tuple(fronts), words)
+
+    def bore_shows(self, front: str, door: str, what: Sequence[str]) -> Finding:
+        """What of a door's past can be seen once it is a front."""
+        words = f"{front}, made from door {door}, shows {' and '.join(what)}."
+        return Finding("check", "bore-shows", (front,), words)
+
+    def knob_off_centre(self, front: str, door: str, by: Mm) -> Finding:
+        """A door's own knob hole that the eye sees off a drawer front's middle."""
+        words = f"{front}: the knob hole of door {door} is {self.say(by)} off the middle."
+        return Finding("note", "knob-off-centre", (front,), words)
