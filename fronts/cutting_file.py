@@ -20,9 +20,9 @@ from fractions import Fraction
 from typing import cast
 
 from fronts.cutting.faults import Fault, PartsFileError, parsed, short, shown
-from fronts.cutting.lattice import Unit, misfits
+from fronts.cutting.integer_problem import Unit, misfits
 from fronts.cutting.model import Part, Request, Stock, Way
-from fronts.cutting.written import plan_as_json
+from fronts.cutting.plan_json import plan_as_json
 from fronts.rules.lengths import LengthError, Mm, exact, read
 
 __all__ = ["Fault", "PartsFileError", "plan_as_json", "read_request"]

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from math import inf
 
-from fronts.cutting import effort
+from fronts.cutting import work_counter as effort
 
 Clock = Callable[[], float]
 

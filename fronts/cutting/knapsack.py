@@ -7,7 +7,7 @@ from math import gcd
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import effort
+from fronts.cutting import work_counter as effort
 
 MOST_CELLS = 12_000_000
 """Cells of the table; longer lines are measured on a coarser scale."""

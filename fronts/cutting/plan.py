@@ -9,19 +9,19 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import replace
 
-from fronts.cutting import columns as col
-from fronts.cutting import proof
+from fronts.cutting import patterns as col
+from fronts.cutting.bounds import lower_bound as proof
+from fronts.cutting.bounds.dual_feasible import quick_bound
 from fronts.cutting.budget import Clock, begin, until
-from fronts.cutting.columns import Packing
-from fronts.cutting.found import done
-from fronts.cutting.gathering import gathered
-from fronts.cutting.lattice import Lattice, Unit, lattice
+from fronts.cutting.integer_problem import Lattice, Unit, lattice
 from fronts.cutting.model import Layout, Plan, Request
+from fronts.cutting.patterns import Packing
 from fronts.cutting.sawing import layout, leaves
-from fronts.cutting.sheet_plan import plan_sheets
-from fronts.cutting.stick_plan import plan_sticks
-from fronts.cutting.tidying import Tidier
-from fronts.cutting.weighing import quick_bound
+from fronts.cutting.search_result import done
+from fronts.cutting.sheets.largest_offcut import gathered
+from fronts.cutting.sheets.sheet_search import plan_sheets
+from fronts.cutting.sheets.tidying import Tidier
+from fronts.cutting.sticks.stick_search import plan_sticks
 
 SEARCH = 0.9
 """Share of the seconds by which the search ends; then comes tidying, then writing out."""

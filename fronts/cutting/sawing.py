@@ -5,10 +5,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Literal
 
-from fronts.cutting.lattice import Lattice, Unit
+from fronts.cutting.guillotine_tree import Node
+from fronts.cutting.integer_problem import Lattice, Unit
 from fronts.cutting.model import HOLD_CROSS, HOLD_RIP, Cut, Layout, Offcut, Placed, Request, Stock
 from fronts.cutting.model import Way as Side
-from fronts.cutting.tree import Node
 from fronts.rules.lengths import Mm
 
 Kind = Literal["trim", "rip", "cross", "block"]

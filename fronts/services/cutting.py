@@ -11,7 +11,7 @@ from django.utils import timezone
 
 from fronts.cutting.model import Request
 from fronts.models import CutPlan, PlanState
-from fronts.selectors.kept_plans import request_from, request_json
+from fronts.selectors.stored_plans import request_from, request_json
 from fronts.services.cutting_apart import planned_apart
 from shopjobs.models import Job, Person
 from shopjobs.services.diary import diary_write

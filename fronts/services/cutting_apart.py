@@ -12,7 +12,7 @@ from typing import Any
 
 from fronts.cutting.model import Request
 from fronts.cutting.plan import plan
-from fronts.selectors.kept_plans import plan_json, request_from, request_json
+from fronts.selectors.stored_plans import plan_json, request_from, request_json
 
 ROOT = Path(__file__).resolve().parents[2]
 NICE = 10

@@ -5,7 +5,7 @@ from itertools import count
 
 import pytest
 
-from fronts.cutting import effort
+from fronts.cutting import work_counter as effort
 from fronts.cutting.budget import begin, until
 from fronts.cutting.plan import plan
 from tests.benchmarks.instances import kitchens

@@ -9,8 +9,8 @@ from fronts.cutting.model import Part, Request, Stock
 from fronts.cutting.plan import plan as solve
 from fronts.models import CutPlan, PlanState
 from fronts.rules.lengths import INCH, Mm
-from fronts.selectors.kept_plans import plan_from, plan_json, request_from, request_json
 from fronts.selectors.plans import finished_plan, latest_plan
+from fronts.selectors.stored_plans import plan_from, plan_json, request_from, request_json
 from fronts.services.cutting import AT_ONCE, KEPT, MARGIN, Asked, plan_begin, plan_work
 from shopjobs.models import DiaryEntry, Job, Person
 from shopjobs.services.refused import Refused

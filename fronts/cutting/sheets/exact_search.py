@@ -10,16 +10,16 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from math import floor, prod
 
-from fronts.cutting import columns as col
-from fronts.cutting import proof
+from fronts.cutting import patterns as col
+from fronts.cutting.bounds import lower_bound as proof
+from fronts.cutting.bounds.lower_bound import Bound
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column
-from fronts.cutting.found import Found
-from fronts.cutting.lattice import Board, Lattice, Lie
-from fronts.cutting.proof import Bound
+from fronts.cutting.integer_problem import Board, Lattice, Lie
+from fronts.cutting.patterns import Column
+from fronts.cutting.search_result import Found
+from fronts.cutting.sheets.cheapest_partition import AREA_STEPS, Sharing, scarce_kinds
 from fronts.cutting.sheets.multisets import Multisets, splits_of
 from fronts.cutting.sheets.shape_functions import BudgetSpentError, ShapeFunctions
-from fronts.cutting.sheets.sharing import AREA_STEPS, Sharing, scarce_kinds
 
 MOST_SPLITS = 3**13
 """So many splits are few enough: those of 13 different parts, or of more that repeat."""

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting.lattice import Board, Lie
+from fronts.cutting.integer_problem import Board, Lie
 from fronts.cutting.sheets.multisets import Multisets
 from fronts.cutting.sheets.rectangles import Rectangles
 

@@ -12,13 +12,13 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from fronts.cutting import effort
+from fronts.cutting import work_counter as effort
 from fronts.cutting.budget import Budget
-from fronts.cutting.lattice import Board, Lie
+from fronts.cutting.guillotine_tree import Spot
+from fronts.cutting.integer_problem import Board, Lie
 from fronts.cutting.sheets.multisets import Ints, Multisets
 from fronts.cutting.sheets.rectangles import Rectangles
 from fronts.cutting.sheets.remaining_room import RemainingRoom
-from fronts.cutting.tree import Spot
 
 CHUNK = 1_000_000
 """Joins that are worked out at once."""

@@ -19,9 +19,9 @@ from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.edge_banding import banding_lengths
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
-from fronts.selectors.kept_plans import request_from
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import finished_plan, latest_plan
+from fronts.selectors.stored_plans import request_from
 from fronts.services.cutting import plan_begin
 from shopjobs.access import SignedInRequest, may, signed_in
 from shopjobs.models import Job

@@ -5,23 +5,29 @@ from functools import cached_property
 from itertools import count, cycle, product
 from random import Random
 
-from fronts.cutting import columns as col
+from fronts.cutting import patterns as col
+from fronts.cutting.bounds.conservative_scales import scaled_bound
+from fronts.cutting.bounds.dual_feasible import quick_bound
+from fronts.cutting.bounds.guillotine_knapsack import Guillotine
+from fronts.cutting.bounds.lower_bound import Bound, best
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column, Packing
-from fronts.cutting.diving import SKIPS, Dive
-from fronts.cutting.found import Found, done
-from fronts.cutting.generation import Generation
-from fronts.cutting.guillotine import Guillotine
-from fronts.cutting.lattice import Lattice
-from fronts.cutting.placing import Choice, Pick
-from fronts.cutting.pool import Pool
-from fronts.cutting.proof import Bound, best
-from fronts.cutting.scales import scaled_bound
-from fronts.cutting.sheet_filling import Filler, Manner, Split, corner_filler, sheet_by_sheet
-from fronts.cutting.sheet_pricing import SheetPricer
+from fronts.cutting.column_generation import Generation
+from fronts.cutting.diving_heuristic import SKIPS, Dive
+from fronts.cutting.integer_problem import Lattice
+from fronts.cutting.pattern_pool import Pool
+from fronts.cutting.patterns import Column, Packing
+from fronts.cutting.search_result import Found, done
+from fronts.cutting.sheets.candidates import Choice, Pick
+from fronts.cutting.sheets.constructive_heuristic import (
+    Filler,
+    Manner,
+    Split,
+    corner_filler,
+    sheet_by_sheet,
+)
 from fronts.cutting.sheets.exact_search import settled
-from fronts.cutting.strips import shares
-from fronts.cutting.weighing import quick_bound
+from fronts.cutting.sheets.pattern_pricing import SheetPricer
+from fronts.cutting.sheets.strip_packing import shares
 from fronts.solver import IntegerLimits
 
 EASE, SURE = 1.1, 0.7

@@ -3,11 +3,11 @@
 from collections.abc import Iterable, Sequence
 from math import inf
 
-from fronts.cutting import columns as col
-from fronts.cutting import effort
-from fronts.cutting.columns import Column, Packing
-from fronts.cutting.generation import WEIGHT
-from fronts.cutting.lattice import Lattice
+from fronts.cutting import patterns as col
+from fronts.cutting import work_counter as effort
+from fronts.cutting.column_generation import WEIGHT
+from fronts.cutting.integer_problem import Lattice
+from fronts.cutting.patterns import Column, Packing
 from fronts.solver import IntegerLimits, solve_integer
 
 MOST_COLUMNS = 20_000

@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column, stick_column
-from fronts.cutting.generation import Priced
+from fronts.cutting.column_generation import Priced
+from fronts.cutting.integer_problem import Lattice
 from fronts.cutting.knapsack import Loads, Scale, loads, rough_scale, scales
-from fronts.cutting.lattice import Lattice
+from fronts.cutting.patterns import Column, stick_column
 
 MORE_COLUMNS = 3
 ROUGH = 2_000

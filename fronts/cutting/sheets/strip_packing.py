@@ -2,11 +2,11 @@
 
 from collections.abc import Sequence
 
+from fronts.cutting.guillotine_tree import Spot
+from fronts.cutting.integer_problem import Lattice, Lie
 from fronts.cutting.knapsack import loads, rough_scale
-from fronts.cutting.lattice import Lattice, Lie
-from fronts.cutting.placing import Choice, Free
-from fronts.cutting.sheet_filling import Manner, fill_rooms
-from fronts.cutting.tree import Spot
+from fronts.cutting.sheets.candidates import Choice, Free
+from fronts.cutting.sheets.constructive_heuristic import Manner, fill_rooms
 
 CELLS = 600
 """Cells of a strip's length; sizes are rounded up to them, so that what fits does fit."""

@@ -8,15 +8,15 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 
+from fronts.cutting.bounds.conservative_scales import scaled_bound
+from fronts.cutting.bounds.dual_feasible import area_bound, stretched_bound
+from fronts.cutting.bounds.guillotine_knapsack import Guillotine
+from fronts.cutting.bounds.lower_bound import Bound
 from fronts.cutting.budget import begin
-from fronts.cutting.columns import column
-from fronts.cutting.generation import Generation
-from fronts.cutting.guillotine import Guillotine
-from fronts.cutting.lattice import Lattice, lattice
-from fronts.cutting.proof import Bound
-from fronts.cutting.scales import scaled_bound
-from fronts.cutting.tree import Spot
-from fronts.cutting.weighing import area_bound, stretched_bound
+from fronts.cutting.column_generation import Generation
+from fronts.cutting.guillotine_tree import Spot
+from fronts.cutting.integer_problem import Lattice, lattice
+from fronts.cutting.patterns import column
 from fronts.cutting_file import read_request
 from tests.cutting.exhaustive import least_sheets
 from tests.cutting.test_bounds import small_sheets

@@ -12,8 +12,8 @@ from math import isqrt
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import proof
-from fronts.cutting.lattice import Board, Item, Lattice
+from fronts.cutting.bounds import lower_bound as proof
+from fronts.cutting.integer_problem import Board, Item, Lattice
 
 MOST_STEPS = 40
 MOST_CELLS = 3_000_000

@@ -8,10 +8,10 @@ from collections.abc import Iterator, Sequence
 
 import numpy as np
 
-from fronts.cutting import effort
+from fronts.cutting import work_counter as effort
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column, column
-from fronts.cutting.lattice import Board
+from fronts.cutting.integer_problem import Board
+from fronts.cutting.patterns import Column, column
 from fronts.cutting.sheets.multisets import Ints, Multisets
 from fronts.cutting.sheets.shape_functions import BudgetSpentError, ShapeFunctions
 

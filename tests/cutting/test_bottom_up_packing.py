@@ -6,10 +6,10 @@ from fractions import Fraction
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from fronts.cutting.joining import Joiner
-from fronts.cutting.lattice import Lattice, lattice
+from fronts.cutting.guillotine_tree import Spot, cut_tree
+from fronts.cutting.integer_problem import Lattice, lattice
 from fronts.cutting.model import Part, Request, Stock
-from fronts.cutting.tree import Spot, cut_tree
+from fronts.cutting.sheets.bottom_up_packing import Joiner
 
 SIZES = st.tuples(st.integers(2, 9), st.integers(2, 9), st.integers(1, 3))
 

@@ -7,13 +7,13 @@ find room on so many sheets, that piece is the offcut. The largest that works is
 from collections.abc import Iterator
 from dataclasses import replace
 
-from fronts.cutting import columns as col
+from fronts.cutting import patterns as col
+from fronts.cutting.bounds.lower_bound import Bound
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Packing
-from fronts.cutting.lattice import Board, Item, Lattice, Lie
-from fronts.cutting.proof import Bound
-from fronts.cutting.sheet_plan import Search
-from fronts.cutting.tidying import largest_left
+from fronts.cutting.integer_problem import Board, Item, Lattice, Lie
+from fronts.cutting.patterns import Packing
+from fronts.cutting.sheets.sheet_search import Search
+from fronts.cutting.sheets.tidying import largest_left
 
 PROBES = 6
 """Halvings of the doubt about each way to set a piece aside."""

@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from fractions import Fraction
 
-from fronts.cutting.columns import Column, stick_column
-from fronts.cutting.lattice import Lattice
+from fronts.cutting.integer_problem import Lattice
+from fronts.cutting.patterns import Column, stick_column
 
 
 def longest_first(

@@ -2,10 +2,10 @@
 
 from dataclasses import dataclass
 
-from fronts.cutting import columns as col
-from fronts.cutting.columns import Packing
-from fronts.cutting.lattice import Lattice
-from fronts.cutting.proof import Bound
+from fronts.cutting import patterns as col
+from fronts.cutting.bounds.lower_bound import Bound
+from fronts.cutting.integer_problem import Lattice
+from fronts.cutting.patterns import Packing
 
 
 @dataclass(frozen=True, slots=True)

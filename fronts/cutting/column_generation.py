@@ -13,10 +13,11 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import effort, proof
+from fronts.cutting import work_counter as effort
+from fronts.cutting.bounds import lower_bound as proof
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column
-from fronts.cutting.lattice import Board, Lattice
+from fronts.cutting.integer_problem import Board, Lattice
+from fronts.cutting.patterns import Column
 from fronts.solver import Answer, LinearProgram
 
 WEIGHT = 1 << 36

@@ -6,12 +6,12 @@ from typing import Any
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from fronts.cutting import columns as col
+from fronts.cutting import patterns as col
 from fronts.cutting.budget import begin
-from fronts.cutting.gathering import gathered
-from fronts.cutting.lattice import lattice
-from fronts.cutting.sheet_plan import plan_sheets
-from fronts.cutting.tidying import largest_left
+from fronts.cutting.integer_problem import lattice
+from fronts.cutting.sheets.largest_offcut import gathered
+from fronts.cutting.sheets.sheet_search import plan_sheets
+from fronts.cutting.sheets.tidying import largest_left
 from fronts.cutting_file import read_request
 
 SLABS = """

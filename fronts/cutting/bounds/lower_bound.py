@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
-from fronts.cutting.lattice import Board
+from fronts.cutting.integer_problem import Board
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,13 +3,13 @@
 from collections.abc import Sequence
 
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column, column
-from fronts.cutting.generation import WEIGHT, Priced
-from fronts.cutting.joining import Joiner
-from fronts.cutting.lattice import Lattice
-from fronts.cutting.placing import Choice
-from fronts.cutting.strips import Strips
-from fronts.cutting.tree import Spot
+from fronts.cutting.column_generation import WEIGHT, Priced
+from fronts.cutting.guillotine_tree import Spot
+from fronts.cutting.integer_problem import Lattice
+from fronts.cutting.patterns import Column, column
+from fronts.cutting.sheets.bottom_up_packing import Joiner
+from fronts.cutting.sheets.candidates import Choice
+from fronts.cutting.sheets.strip_packing import Strips
 
 NARROW, WIDE = 140, 560
 """How many rectangles a round keeps: few at first, more once few find nothing."""

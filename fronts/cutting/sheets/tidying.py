@@ -5,12 +5,12 @@ from collections.abc import Iterator, Sequence
 from itertools import product
 
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column, Packing, column
-from fronts.cutting.lattice import Board, Lattice
-from fronts.cutting.placing import Choice
-from fronts.cutting.sheet_filling import Manner, Split, fill
-from fronts.cutting.strips import Strips, shares
-from fronts.cutting.tree import Node, Spot, cut_tree
+from fronts.cutting.guillotine_tree import Node, Spot, cut_tree
+from fronts.cutting.integer_problem import Board, Lattice
+from fronts.cutting.patterns import Column, Packing, column
+from fronts.cutting.sheets.candidates import Choice
+from fronts.cutting.sheets.constructive_heuristic import Manner, Split, fill
+from fronts.cutting.sheets.strip_packing import Strips, shares
 
 MOST_MOVES = 60
 MOST_PARTS = 60

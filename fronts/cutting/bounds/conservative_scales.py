@@ -15,10 +15,11 @@ from collections.abc import Iterator, Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import effort, proof
+from fronts.cutting import work_counter as effort
+from fronts.cutting.bounds import lower_bound as proof
 from fronts.cutting.budget import Budget
+from fronts.cutting.integer_problem import Board, Lattice
 from fronts.cutting.knapsack import Loads, Scale, loads, rough_scale, scales
-from fronts.cutting.lattice import Board, Lattice
 from fronts.solver import Entry, LinearProgram
 
 Floats = NDArray[np.float64]

@@ -9,12 +9,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-from fronts.cutting import effort
+from fronts.cutting import work_counter as effort
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column, column
-from fronts.cutting.lattice import Board, Lattice, Lie
-from fronts.cutting.placing import Choice, Free, Pick, wanted
-from fronts.cutting.tree import Spot
+from fronts.cutting.guillotine_tree import Spot
+from fronts.cutting.integer_problem import Board, Lattice, Lie
+from fronts.cutting.patterns import Column, column
+from fronts.cutting.sheets.candidates import Choice, Free, Pick, wanted
 
 Split = Literal["rip", "cross", "short", "long", "big", "even"]
 

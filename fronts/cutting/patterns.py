@@ -4,8 +4,8 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from fronts.cutting.lattice import Board, Lattice, Lie
-from fronts.cutting.tree import Spot
+from fronts.cutting.guillotine_tree import Spot
+from fronts.cutting.integer_problem import Board, Lattice, Lie
 
 
 @dataclass(frozen=True, slots=True)

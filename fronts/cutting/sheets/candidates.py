@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple, TypeAlias
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting.lattice import Lattice, Lie
+from fronts.cutting.integer_problem import Lattice, Lie
 
 Ints: TypeAlias = NDArray[np.int64]
 Pick = Literal["first", "snug", "strip"]

@@ -2,17 +2,17 @@
 
 from itertools import pairwise
 
-from fronts.cutting import columns as col
-from fronts.cutting import proof
+from fronts.cutting import patterns as col
+from fronts.cutting.bounds import lower_bound as proof
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column
-from fronts.cutting.diving import FIRST, SKIPS, Dive
-from fronts.cutting.found import Found, done
-from fronts.cutting.generation import Generation, Relaxed
-from fronts.cutting.lattice import Lattice
-from fronts.cutting.pool import Pool
-from fronts.cutting.stick_filling import longest_first
-from fronts.cutting.stick_pricing import StickPricer
+from fronts.cutting.column_generation import Generation, Relaxed
+from fronts.cutting.diving_heuristic import FIRST, SKIPS, Dive
+from fronts.cutting.integer_problem import Lattice
+from fronts.cutting.pattern_pool import Pool
+from fronts.cutting.patterns import Column
+from fronts.cutting.search_result import Found, done
+from fronts.cutting.sticks.first_fit_decreasing import longest_first
+from fronts.cutting.sticks.knapsack_pricing import StickPricer
 from fronts.solver import IntegerLimits
 
 ROOT_ROUNDS = 2_000

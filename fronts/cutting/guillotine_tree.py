@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from fronts.cutting.lattice import Lie
+from fronts.cutting.integer_problem import Lie
 
 
 class Spot(NamedTuple):

@@ -11,12 +11,12 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import effort
+from fronts.cutting import work_counter as effort
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column, column
-from fronts.cutting.generation import Priced
-from fronts.cutting.lattice import Lattice, Lie
-from fronts.cutting.tree import Spot
+from fronts.cutting.column_generation import Priced
+from fronts.cutting.guillotine_tree import Spot
+from fronts.cutting.integer_problem import Lattice, Lie
+from fronts.cutting.patterns import Column, column
 
 MOST_POINTS = 26_000
 """Rectangles in the table; a larger one would take too long."""

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import effort
-from fronts.cutting.lattice import Lattice, Lie
-from fronts.cutting.tree import Spot
+from fronts.cutting import work_counter as effort
+from fronts.cutting.guillotine_tree import Spot
+from fronts.cutting.integer_problem import Lattice, Lie
 
 Ints = NDArray[np.int64]
 Floats = NDArray[np.float64]

@@ -7,11 +7,11 @@ from math import inf
 
 import numpy as np
 
-from fronts.cutting import columns as col
+from fronts.cutting import patterns as col
 from fronts.cutting.budget import Budget
-from fronts.cutting.columns import Column, Packing
-from fronts.cutting.generation import Generation, Relaxed
-from fronts.cutting.lattice import Lattice
+from fronts.cutting.column_generation import Generation, Relaxed
+from fronts.cutting.integer_problem import Lattice
+from fronts.cutting.patterns import Column, Packing
 
 Finish = Callable[[list[int], list[int | None]], list[tuple[Column, int]]]
 """Packs what is left on the boards that are left, quickly."""
