@@ -20,8 +20,8 @@ from fractions import Fraction
 from typing import cast
 
 from fronts.cutting.faults import Fault, PartsFileError, parsed, short, shown
-from fronts.cutting.integer_problem import Unit, misfits
-from fronts.cutting.model import Part, Request, Stock, Way
+from fronts.cutting.integer_problem import CutUnit, misfits
+from fronts.cutting.model import Request, Side, StockSize, WantedPart
 from fronts.cutting.plan_json import plan_as_json
 from fronts.rules.lengths import LengthError, Mm, exact, read
 
@@ -77,9 +77,9 @@ class _Reader:
         self._together(request)
         return request
 
-    def _stock(self, row: dict[str, object], path: str) -> Stock | None:
+    def _stock(self, row: dict[str, object], path: str) -> StockSize | None:
         self._keys(path, row, _STOCK, {"label", "length"})
-        return Stock(
+        return StockSize(
             label=self._label(row, path, "label") or "",
             length=self._length(row, path, "length"),
             width=self._length(row, path, "width") if "width" in row else None,
@@ -88,13 +88,13 @@ class _Reader:
             price=self._price(row, path),
         )
 
-    def _part(self, row: dict[str, object], path: str) -> Part | None:
+    def _part(self, row: dict[str, object], path: str) -> WantedPart | None:
         self._keys(path, row, _PART, {"label", "length"})
         order = row.get("order", 0)
         if type(order) is not int or abs(order) > MOST_PIECES:
             self._fault(f"{path}.order", order, "a whole number")
             order = 0
-        return Part(
+        return WantedPart(
             label=self._label(row, path, "label") or "",
             length=self._length(row, path, "length"),
             width=self._length(row, path, "width") if "width" in row else None,
@@ -154,7 +154,7 @@ class _Reader:
                 )
 
     def _blocks(self, request: Request) -> None:
-        first: dict[str, Part] = {}
+        first: dict[str, WantedPart] = {}
         for index, part in enumerate(request.parts):
             if part.block is None:
                 continue
@@ -166,7 +166,7 @@ class _Reader:
                 wanted = f"{head.grain or 'none'}, as in the rest of block {part.block}"
                 self._fault(f"parts[{index}].grain", part.grain, wanted)
 
-    def _misfit(self, request: Request, unit: Unit) -> None:
+    def _misfit(self, request: Request, unit: CutUnit) -> None:
         """Name a part, or a whole block, that is larger than every stock."""
         index = unit.parts[0]
         part = request.parts[index]
@@ -233,7 +233,7 @@ class _Reader:
             return 1
         return count
 
-    def _grain(self, row: dict[str, object], path: str) -> Way | None:
+    def _grain(self, row: dict[str, object], path: str) -> Side | None:
         grain = row.get("grain")
         if grain not in (None, "length", "width"):
             self._fault(f"{path}.grain", grain, "length, width or null")

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from math import inf
 
-from fronts.cutting import work_counter as effort
+from fronts.cutting import work_counter
 
 Clock = Callable[[], float]
 
@@ -37,7 +37,7 @@ class Budget:
     @property
     def left(self) -> float:
         """Work that remains; never below nothing."""
-        remaining = max(0.0, self.work - (effort.done() - self.started))
+        remaining = max(0.0, self.work - (work_counter.spent() - self.started))
         return remaining if self.deadline.left > 0 else 0.0
 
     @property
@@ -52,18 +52,18 @@ class Budget:
 
     def share(self, part: float) -> "Budget":
         """A budget that ends after `part` of what is left here."""
-        return Budget(self.left * part, effort.done(), self.deadline)
+        return Budget(self.left * part, work_counter.spent(), self.deadline)
 
     def capped(self, most: float) -> "Budget":
         """The same with no more than `most` work from here on."""
-        return Budget(min(self.left, most), effort.done(), self.deadline)
+        return Budget(min(self.left, most), work_counter.spent(), self.deadline)
 
 
 def begin(seconds: float, clock: Clock = time.monotonic) -> Budget:
     """A budget that starts now."""
-    return Budget(seconds * PACE, effort.done(), Deadline(clock() + seconds, clock))
+    return Budget(seconds * PACE, work_counter.spent(), Deadline(clock() + seconds, clock))
 
 
 def until(end: float, clock: Clock) -> Budget:
     """A budget that only the clock ends."""
-    return Budget(inf, effort.done(), Deadline(end, clock))
+    return Budget(inf, work_counter.spent(), Deadline(end, clock))

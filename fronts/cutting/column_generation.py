@@ -13,11 +13,11 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import work_counter as effort
-from fronts.cutting.bounds import lower_bound as proof
+from fronts.cutting import work_counter
+from fronts.cutting.bounds import lower_bound
 from fronts.cutting.budget import Budget
-from fronts.cutting.integer_problem import Board, Lattice
-from fronts.cutting.patterns import Column
+from fronts.cutting.integer_problem import BoardKind, IntegerProblem
+from fronts.cutting.patterns import Pattern
 from fronts.solver import Answer, LinearProgram
 
 WEIGHT = 1 << 36
@@ -26,10 +26,10 @@ _NEAR = 1e-7
 
 
 @dataclass(frozen=True, slots=True)
-class Priced:
+class PricingResult:
     """Columns worth adding, and the most weight that each board can carry (None: not known)."""
 
-    columns: list[Column]
+    columns: list[Pattern]
     most: list[int] | None
 
 
@@ -38,29 +38,29 @@ class Pricer(Protocol):
 
     def price(
         self, weights: list[int], wanted: list[int], left: Sequence[int], budget: Budget
-    ) -> Priced:
+    ) -> PricingResult:
         """Columns that carry more than `wanted[board]`."""
 
 
 @dataclass(frozen=True, slots=True)
-class Relaxed:
+class Relaxation:
     """`amounts` follow the columns; `settled` when no column would improve it."""
 
     value: float
     amounts: NDArray[np.float64]
     weights: list[int]
-    bound: proof.Bound
+    bound: lower_bound.LowerBound
     settled: bool
 
 
-class Generation:
+class ColumnGeneration:
     """The linear program over the columns known so far, for any part of the demand."""
 
-    def __init__(self, lattice: Lattice, pricer: Pricer) -> None:
-        self.lattice, self.pricer = lattice, pricer
-        self.costs = [board.cost for board in lattice.boards]
-        self.boards, self.items = lattice.boards, lattice.items
-        self.columns: list[Column] = []
+    def __init__(self, problem: IntegerProblem, pricer: Pricer) -> None:
+        self.problem, self.pricer = problem, pricer
+        self.costs = [board.cost for board in problem.boards]
+        self.boards, self.items = problem.boards, problem.items
+        self.columns: list[Pattern] = []
         self.known: set[tuple[int, tuple[tuple[int, int], ...]]] = set()
         self._limited = [b for b, board in enumerate(self.boards) if board.limit is not None]
         self._dearest = max(*self.costs, 1)
@@ -83,7 +83,7 @@ class Generation:
         self._program.add([0.0] * len(columns), columns)
         self._first = self._program.columns
 
-    def add(self, columns: Iterable[Column]) -> int:
+    def add(self, columns: Iterable[Pattern]) -> int:
         """Add the columns that are new; how many those were."""
         fresh = []
         for column in columns:
@@ -122,19 +122,19 @@ class Generation:
         content: float = -np.inf,
         *,
         hasty: bool = False,
-    ) -> Relaxed | None:
+    ) -> Relaxation | None:
         """Add columns until none helps, or `rounds` are done.
 
         It ends sooner where the bound reaches `enough`, the value comes down to `content`, or, if
         `hasty`, where further columns would prove no more.
         """
-        bound, answer, settled, weights = proof.NOTHING, None, False, []
+        bound, answer, settled, weights = lower_bound.NOTHING, None, False, []
         for _ in range(rounds):
             latest = self._program.solve(budget.deadline.left)
             if latest is None:
                 break
             rows = len(self.items) + len(self._limited)
-            effort.spend(effort.of_program(latest.steps, rows, self._program.columns))
+            work_counter.spend(work_counter.of_program(latest.steps, rows, self._program.columns))
             answer = latest
             weights = self._weights(answer)
             if answer.value <= content:
@@ -142,7 +142,9 @@ class Generation:
             priced = self.pricer.price(weights, self._wanted(answer), self._asked, budget)
             if priced.most is not None:
                 total = sum(w * n for w, n in zip(weights, self._asked, strict=True))
-                bound = proof.best([bound, proof.weigh(total, priced.most, self._current())])
+                bound = lower_bound.strongest(
+                    [bound, lower_bound.farley_bound(total, priced.most, self._current())]
+                )
             if enough is not None and bound.cost >= enough:
                 break
             if hasty and bound.cost >= ceil(answer.value - _NEAR):
@@ -155,9 +157,9 @@ class Generation:
         amounts = np.zeros(len(self.columns))
         found = answer.amounts[self._first :]
         amounts[: len(found)] = found
-        return Relaxed(answer.value, amounts, weights, bound, settled)
+        return Relaxation(answer.value, amounts, weights, bound, settled)
 
-    def _current(self) -> list[Board]:
+    def _current(self) -> list[BoardKind]:
         return [
             replace(board, limit=limit)
             for board, limit in zip(self.boards, self._open, strict=True)
@@ -177,13 +179,13 @@ class Generation:
             for b, cost in enumerate(self.costs)
         ]
 
-    def _rows(self, column: Column) -> list[tuple[int, float]]:
+    def _rows(self, column: Pattern) -> list[tuple[int, float]]:
         rows = [(item, float(n)) for item, n in column.yields]
         if column.board in self._limited:
             rows.append((len(self.items) + self._limited.index(column.board), 1.0))
         return rows
 
-    def _dense(self, column: Column) -> NDArray[np.int32]:
+    def _dense(self, column: Pattern) -> NDArray[np.int32]:
         row = np.zeros(len(self.items), np.int32)
         for item, n in column.yields:
             row[item] = n

@@ -7,13 +7,13 @@ from math import inf
 
 import numpy as np
 
-from fronts.cutting import patterns as col
+from fronts.cutting import patterns
 from fronts.cutting.budget import Budget
-from fronts.cutting.column_generation import Generation, Relaxed
-from fronts.cutting.integer_problem import Lattice
-from fronts.cutting.patterns import Column, Packing
+from fronts.cutting.column_generation import ColumnGeneration, Relaxation
+from fronts.cutting.integer_problem import IntegerProblem
+from fronts.cutting.patterns import Packing, Pattern
 
-Finish = Callable[[list[int], list[int | None]], list[tuple[Column, int]]]
+Finish = Callable[[list[int], list[int | None]], list[tuple[Pattern, int]]]
 """Packs what is left on the boards that are left, quickly."""
 
 FIRST: tuple[tuple[int, ...], ...] = (
@@ -25,14 +25,14 @@ _WHOLE = 1e-6
 
 
 @dataclass(slots=True)
-class Dive:
+class DivingHeuristic:
     """One descent; `skip[k]` passes over that many candidates at the k-th doubtful step.
 
     Columns are priced only while the relaxed cost is less than `ease` below that of the best;
     what is asked for `sure` times or more is fixed along with the surest.
     """
 
-    generation: Generation
+    generation: ColumnGeneration
     finish: Finish
     target: int
     budget: Budget
@@ -41,14 +41,14 @@ class Dive:
     ease: float = inf
     sure: float = inf
     best: Packing = field(default_factory=lambda: Packing(()))
-    _fixed: list[tuple[Column, int]] = field(default_factory=list)
+    _fixed: list[tuple[Pattern, int]] = field(default_factory=list)
 
     def run(self, incumbent: Packing) -> Packing:
         """The best packing seen: the incumbent, or one that this descent came upon."""
-        lattice = self.generation.lattice
+        problem = self.generation.problem
         self.best = incumbent
-        left = [item.demand for item in lattice.items]
-        open_boards = [board.limit for board in lattice.boards]
+        left = [item.demand for item in problem.items]
+        open_boards = [board.limit for board in problem.boards]
         step = 0
         while any(left) and not self.budget.over:
             relaxed = self._relax(left, open_boards)
@@ -61,14 +61,14 @@ class Dive:
             self._try(left, open_boards)
             if self._value() <= self.target:
                 break
-        self.generation.ask([i.demand for i in lattice.items], [b.limit for b in lattice.boards])
+        self.generation.ask([i.demand for i in problem.items], [b.limit for b in problem.boards])
         return self.best
 
     def _value(self) -> int:
-        lattice = self.generation.lattice
-        return col.cost(self.best, lattice.boards) + (10**12 if self.best.short else 0)
+        problem = self.generation.problem
+        return patterns.cost(self.best, problem.boards) + (10**12 if self.best.short else 0)
 
-    def _relax(self, left: list[int], open_boards: list[int | None]) -> Relaxed | None:
+    def _relax(self, left: list[int], open_boards: list[int | None]) -> Relaxation | None:
         """The linear program for what is left, or None where it cannot beat the best any more."""
         self.generation.ask(left, open_boards)
         spent = sum(self.generation.costs[c.board] * n for c, n in self._fixed)
@@ -77,7 +77,7 @@ class Dive:
         return None if relaxed is None or relaxed.bound.cost >= room else relaxed
 
     def _fix(
-        self, relaxed: Relaxed, left: list[int], open_boards: list[int | None], step: int
+        self, relaxed: Relaxation, left: list[int], open_boards: list[int | None], step: int
     ) -> int:
         """Fix the whole parts; where there are none, round one up. Whether that was doubtful."""
         amounts = relaxed.amounts
@@ -113,8 +113,8 @@ class Dive:
 
     def _try(self, left: list[int], open_boards: list[int | None]) -> None:
         """Finish quickly from here, and keep that where it is better."""
-        lattice: Lattice = self.generation.lattice
+        problem: IntegerProblem = self.generation.problem
         rest = self.finish(list(left), list(open_boards))
-        found = col.packing([*self._fixed, *rest], lattice)
-        if col.rank(found, lattice) < col.rank(self.best, lattice):
+        found = patterns.packing([*self._fixed, *rest], problem)
+        if patterns.rank(found, problem) < patterns.rank(self.best, problem):
             self.best = found

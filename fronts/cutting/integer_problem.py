@@ -12,12 +12,11 @@ from fractions import Fraction
 from math import gcd, lcm
 from typing import NamedTuple
 
-from fronts.cutting.model import Part, Request, Stock
-from fronts.cutting.model import Way as Side
+from fronts.cutting.model import Request, Side, StockSize, WantedPart
 from fronts.rules.lengths import Mm
 
 
-class Lie(NamedTuple):
+class Orientation(NamedTuple):
     """A way for a part to lie on a board: its size along the board's length, and across."""
 
     length: int
@@ -26,7 +25,7 @@ class Lie(NamedTuple):
 
 
 @dataclass(frozen=True, slots=True)
-class Board:
+class BoardKind:
     """A stock size between its trims, plus one kerf; a stick is one wide."""
 
     length: int
@@ -36,7 +35,7 @@ class Board:
 
 
 @dataclass(frozen=True, slots=True)
-class Unit:
+class CutUnit:
     """What is cut as one: a part, or a block of parts stacked along its length or width."""
 
     length: Mm
@@ -49,35 +48,35 @@ class Unit:
 
 @dataclass(frozen=True, slots=True)
 class Item:
-    """Units of one size. `lies[b]` are the ways that a plan may lay it on board b.
+    """Units of one size: `orientations[b]` are the ways that a plan may lay it on board b.
 
-    `loose[b]` are those that a bound must allow for; it holds every one of `lies[b]`.
+    `bound_orientations[b]` are those that a bound must allow for, the plan's among them.
     """
 
     demand: int
-    lies: tuple[tuple[Lie, ...], ...]
-    loose: tuple[tuple[Lie, ...], ...]
-    units: tuple[Unit, ...]
+    orientations: tuple[tuple[Orientation, ...], ...]
+    bound_orientations: tuple[tuple[Orientation, ...], ...]
+    units: tuple[CutUnit, ...]
 
     @property
     def area(self) -> int:
-        """Lattice area, the same whichever way it lies."""
-        lie = next(lie for lies in self.loose for lie in lies)
-        return lie.length * lie.width
+        """Its area, the same whichever way it lies."""
+        way = next(way for ways in self.bound_orientations for way in ways)
+        return way.length * way.width
 
 
 @dataclass(frozen=True, slots=True)
-class Lattice:
-    """`step` is one lattice unit in mm; costs are in `coin` of the stock's money."""
+class IntegerProblem:
+    """`step` is the whole unit in mm; costs are in `coin` of the stock's money."""
 
-    boards: tuple[Board, ...]
+    boards: tuple[BoardKind, ...]
     items: tuple[Item, ...]
     step: Fraction
     coin: Fraction
     sticks: bool
 
 
-def lattice(request: Request) -> Lattice:
+def integer_problem(request: Request) -> IntegerProblem:
     """The request in whole numbers; every unit must fit some stock (`misfits` is empty)."""
     found = units(request.parts, request.kerf)
     kerf, trim = request.kerf, request.trim
@@ -86,39 +85,41 @@ def lattice(request: Request) -> Lattice:
     step = _step([n for pair in (*usable, *sizes) for n in pair[: 1 if request.sticks else 2]])
     coin, costs = _costs(request.stock)
     boards = tuple(
-        Board(int(length / step), int(width / step) if width else 1, stock.count, cost)
+        BoardKind(int(length / step), int(width / step) if width else 1, stock.count, cost)
         for stock, (length, width), cost in zip(request.stock, usable, costs, strict=True)
     )
-    groups: dict[object, list[Unit]] = defaultdict(list)
-    kept: dict[object, tuple[tuple[tuple[Lie, ...], ...], tuple[tuple[Lie, ...], ...]]] = {}
+    groups: dict[object, list[CutUnit]] = defaultdict(list)
+    kept: dict[
+        object, tuple[tuple[tuple[Orientation, ...], ...], tuple[tuple[Orientation, ...], ...]]
+    ] = {}
     for unit, (length, width) in zip(found, sizes, strict=True):
         whole = int(length / step), 1 if request.sticks else int(width / step)
-        lies = _lies(unit, whole, boards, request)
-        key = (*lies, unit.parts if len(unit.parts) > 1 else None)
+        ways = _orientations(unit, whole, boards, request)
+        key = (*ways, unit.parts if len(unit.parts) > 1 else None)
         groups[key].append(unit)
-        kept[key] = lies
+        kept[key] = ways
     items = tuple(
         Item(sum(u.count for u in group), *kept[key], tuple(group)) for key, group in groups.items()
     )
-    return Lattice(boards, items, step, coin, request.sticks)
+    return IntegerProblem(boards, items, step, coin, request.sticks)
 
 
-def units(parts: tuple[Part, ...], kerf: Mm) -> tuple[Unit, ...]:
+def units(parts: tuple[WantedPart, ...], kerf: Mm) -> tuple[CutUnit, ...]:
     """The parts, with those of one block joined into one."""
     blocks: dict[str, list[int]] = {}
-    found: list[Unit] = []
+    found: list[CutUnit] = []
     for index, part in enumerate(parts):
         if part.block is not None:
             blocks.setdefault(part.block, []).append(index)
             continue
         width = Fraction(0) if part.width is None else part.width
-        found.append(Unit(part.length, width, part.count, part.grain, (index,)))
+        found.append(CutUnit(part.length, width, part.count, part.grain, (index,)))
     for members in blocks.values():
         found.append(_joined(parts, sorted(members, key=lambda i: parts[i].order), kerf))
     return tuple(found)
 
 
-def misfits(request: Request) -> tuple[Unit, ...]:
+def misfits(request: Request) -> tuple[CutUnit, ...]:
     """The units that fit no stock, whichever way they may lie."""
     return tuple(
         unit
@@ -127,7 +128,7 @@ def misfits(request: Request) -> tuple[Unit, ...]:
     )
 
 
-def _joined(parts: tuple[Part, ...], members: list[int], kerf: Mm) -> Unit:
+def _joined(parts: tuple[WantedPart, ...], members: list[int], kerf: Mm) -> CutUnit:
     first = parts[members[0]]
     along: Side = first.grain or "length"
     lengths = [parts[i].length for i in members]
@@ -137,10 +138,10 @@ def _joined(parts: tuple[Part, ...], members: list[int], kerf: Mm) -> Unit:
         size = sum(lengths, saw), max(widths)
     else:
         size = max(lengths), sum(widths, saw)
-    return Unit(*size, first.count, first.grain, tuple(members), along)
+    return CutUnit(*size, first.count, first.grain, tuple(members), along)
 
 
-def _across(stock: Stock, trim: Mm, kerf: Mm) -> Mm | None:
+def _across(stock: StockSize, trim: Mm, kerf: Mm) -> Mm | None:
     return None if stock.width is None else stock.width - 2 * trim + kerf
 
 
@@ -150,7 +151,7 @@ def _step(sizes: Iterable[Fraction | None]) -> Fraction:
     return Fraction(gcd(*(int(size * scale) for size in wanted)), scale)
 
 
-def _costs(stock: tuple[Stock, ...]) -> tuple[Fraction, list[int]]:
+def _costs(stock: tuple[StockSize, ...]) -> tuple[Fraction, list[int]]:
     if all(s.price is None for s in stock):
         return Fraction(1), [1] * len(stock)
     prices = [s.price or Fraction(0) for s in stock]
@@ -160,22 +161,22 @@ def _costs(stock: tuple[Stock, ...]) -> tuple[Fraction, list[int]]:
     return Fraction(shared, scale), [price // shared for price in whole]
 
 
-def _lies(
-    unit: Unit, size: tuple[int, int], boards: tuple[Board, ...], request: Request
-) -> tuple[tuple[tuple[Lie, ...], ...], tuple[tuple[Lie, ...], ...]]:
+def _orientations(
+    unit: CutUnit, size: tuple[int, int], boards: tuple[BoardKind, ...], request: Request
+) -> tuple[tuple[tuple[Orientation, ...], ...], tuple[tuple[Orientation, ...], ...]]:
     """The ways that a unit may lie on each board: kept to the grain, and as loosely as any may."""
-    straight, turned = Lie(*size, turned=False), Lie(size[1], size[0], turned=True)
+    straight, turned = Orientation(*size, turned=False), Orientation(size[1], size[0], turned=True)
     if request.sticks:
         both = tuple((straight,) if straight.length <= b.length else () for b in boards)
         return both, both
     loose = []
     for board, stock in zip(boards, request.stock, strict=True):
         ways = [
-            lie
-            for lie in (straight, turned)
-            if _allowed(unit, stock, turned=lie.turned)
-            and lie.length <= board.length
-            and lie.width <= board.width
+            way
+            for way in (straight, turned)
+            if _allowed(unit, stock, turned=way.turned)
+            and way.length <= board.length
+            and way.width <= board.width
         ]
         loose.append(tuple(ways[:1] if size[0] == size[1] else ways))
     strict = [
@@ -185,19 +186,19 @@ def _lies(
     return tuple(strict if any(strict) else loose), tuple(loose)
 
 
-def _resting(unit: Unit) -> bool:
+def _resting(unit: CutUnit) -> bool:
     """On stock without grain, a part with grain lies as if the grain ran along the length."""
     return unit.grain == "width" and unit.length != unit.width
 
 
-def _allowed(unit: Unit, stock: Stock, *, turned: bool) -> bool:
+def _allowed(unit: CutUnit, stock: StockSize, *, turned: bool) -> bool:
     """Grain follows grain; a part without, or stock without, may lie either way."""
     if unit.grain is None or stock.grain is None:
         return True
     return turned == (unit.grain != stock.grain)
 
 
-def _fits(unit: Unit, stock: Stock, request: Request, *, turned: int) -> bool:
+def _fits(unit: CutUnit, stock: StockSize, request: Request, *, turned: int) -> bool:
     along = stock.length - 2 * request.trim
     if stock.width is None:
         return not turned and unit.length <= along

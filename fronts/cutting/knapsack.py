@@ -7,7 +7,7 @@ from math import gcd
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import work_counter as effort
+from fronts.cutting import work_counter
 
 MOST_CELLS = 12_000_000
 """Cells of the table; longer lines are measured on a coarser scale."""
@@ -15,8 +15,8 @@ MOST_LINE = 200_000
 
 
 @dataclass(frozen=True, slots=True)
-class Scale:
-    """Sizes on the knapsack's own scale: lattice lengths times `top`, over `bottom`, rounded.
+class RoundedSizes:
+    """Sizes on the knapsack's own scale: whole lengths times `top`, over `bottom`, rounded.
 
     Sizes are rounded up for plans (lines down), or the other way for bounds, where a size may come
     out as 0: too small to weigh.
@@ -28,13 +28,13 @@ class Scale:
     up: bool = False
 
     def line(self, length: int) -> int:
-        """A line of this lattice length, on the scale."""
+        """A line of this whole length, on the scale."""
         exact = length * self.top
         return exact // self.bottom if self.up else -(-exact // self.bottom)
 
 
 @dataclass(slots=True)
-class Loads:
+class KnapsackTable:
     """`value[c]` is the most that a line of length c carries.
 
     `steps[mark]` is the value of the whole line, and the number of chunks, up to that mark.
@@ -58,19 +58,19 @@ class Loads:
         return tuple(sorted(counts.items()))
 
 
-def loads(
+def knapsack(
     sizes: Sequence[int],
     weights: Sequence[int],
     most: Sequence[int],
     length: int,
     watch: Sequence[int] = (),
-) -> Loads:
+) -> KnapsackTable:
     """Fill lines up to `length`; at most `most[i]` of size i, each worth `weights[i]` > 0.
 
     `watch` gives each size a mark, for `steps`.
     """
     value = np.zeros(length + 1, np.int64)
-    found = Loads(value, [], [], {})
+    found = KnapsackTable(value, [], [], {})
     for which, size in enumerate(sizes):
         weight = weights[which]
         left = min(most[which], length // size) if weight > 0 and size > 0 else 0
@@ -86,21 +86,23 @@ def loads(
             found.chunks.append((which, reach, now))
         if watch and value[length] > 0:
             found.steps[watch[which]] = int(value[length]), len(found.chunks)
-    effort.spend(effort.of_loads(len(found.chunks), length, len(sizes)))
+    work_counter.spend(work_counter.of_loads(len(found.chunks), length, len(sizes)))
     return found
 
 
-def scales(sizes: Sequence[int], longest: int) -> tuple[Scale, Scale]:
+def scales(sizes: Sequence[int], longest: int) -> tuple[RoundedSizes, RoundedSizes]:
     """Scales for a bound and for plans; the same one where lines up to `longest` stay exact."""
     unit = gcd(*sizes)
     room = max(200, min(MOST_LINE, MOST_CELLS // (2 * len(sizes))))
     if longest // unit <= room:
-        same = Scale(tuple(size // unit for size in sizes), 1, unit, up=True)
+        same = RoundedSizes(tuple(size // unit for size in sizes), 1, unit, up=True)
         return same, same
-    down = Scale(tuple(size * room // longest for size in sizes), room, longest)
+    down = RoundedSizes(tuple(size * room // longest for size in sizes), room, longest)
     return down, rough_scale(sizes, longest, room)
 
 
-def rough_scale(sizes: Sequence[int], longest: int, cells: int) -> Scale:
+def rough_scale(sizes: Sequence[int], longest: int, cells: int) -> RoundedSizes:
     """A scale of so many cells on which all that fits does fit in truth."""
-    return Scale(tuple(-(-size * cells // longest) for size in sizes), cells, longest, up=True)
+    return RoundedSizes(
+        tuple(-(-size * cells // longest) for size in sizes), cells, longest, up=True
+    )

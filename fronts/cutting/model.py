@@ -7,14 +7,14 @@ from typing import Literal, TypeAlias
 from fronts.rules.lengths import Mm
 from fronts.rules.usual_stock import SAFE_WIDTH
 
-Way: TypeAlias = Literal["length", "width"]
+Side: TypeAlias = Literal["length", "width"]
 
 HOLD_RIP = "narrow strip: push block past the blade, or cut it as the piece that falls off"
 HOLD_CROSS = "small piece: clamp it to a sled or jig; never by hand or against the fence"
 
 
 @dataclass(frozen=True, slots=True)
-class Stock:
+class StockSize:
     """A size that can be had: `count` None means as many as needed; sticks have no width.
 
     `grain` is the side that the grain runs along; None is stock without grain.
@@ -25,12 +25,12 @@ class Stock:
     length: Mm
     width: Mm | None = None
     count: int | None = None
-    grain: Way | None = None
+    grain: Side | None = None
     price: Fraction | None = None
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class WantedPart:
     """A size to cut: `grain` is the side that the grain runs along; None may turn.
 
     Parts that name the same `block` are cut as one, stacked along the grain by `order`, and the
@@ -41,7 +41,7 @@ class Part:
     length: Mm
     width: Mm | None = None
     count: int = 1
-    grain: Way | None = None
+    grain: Side | None = None
     block: str | None = None
     order: int = 0
 
@@ -52,8 +52,8 @@ class Request:
 
     kerf: Mm
     trim: Mm
-    stock: tuple[Stock, ...]
-    parts: tuple[Part, ...]
+    stock: tuple[StockSize, ...]
+    parts: tuple[WantedPart, ...]
     safe_width: Mm = SAFE_WIDTH
 
     @property
@@ -63,7 +63,7 @@ class Request:
 
 
 @dataclass(frozen=True, slots=True)
-class Placed:
+class Placement:
     """A part on its sheet: `length` runs along the sheet's length, from the lower left corner."""
 
     part: str
@@ -72,7 +72,7 @@ class Placed:
     length: Mm
     width: Mm | None
     turned: bool
-    grain: Way | None = None
+    grain: Side | None = None
     block: str | None = None
 
 
@@ -98,7 +98,7 @@ class Cut:
 
     number: int
     kind: Literal["trim", "rip", "cross", "block"]
-    along: Way
+    along: Side
     at: Mm
     start: Mm
     end: Mm
@@ -113,9 +113,9 @@ class Cut:
 class Layout:
     """One way of cutting a sheet or stick, and how many are cut so."""
 
-    stock: Stock
+    stock: StockSize
     count: int
-    placed: tuple[Placed, ...]
+    placed: tuple[Placement, ...]
     cuts: tuple[Cut, ...]
     offcuts: tuple[Offcut, ...]
 
@@ -154,5 +154,5 @@ class Plan:
         return Fraction(made) / bought if bought else Fraction(0)
 
 
-def _area(thing: Stock | Placed) -> Fraction:
+def _area(thing: StockSize | Placement) -> Fraction:
     return thing.length * (Fraction(1) if thing.width is None else thing.width)

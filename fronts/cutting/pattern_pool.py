@@ -3,11 +3,10 @@
 from collections.abc import Iterable, Sequence
 from math import inf
 
-from fronts.cutting import patterns as col
-from fronts.cutting import work_counter as effort
+from fronts.cutting import patterns, work_counter
 from fronts.cutting.column_generation import WEIGHT
-from fronts.cutting.integer_problem import Lattice
-from fronts.cutting.patterns import Column, Packing
+from fronts.cutting.integer_problem import IntegerProblem
+from fronts.cutting.patterns import Packing, Pattern
 from fronts.solver import IntegerLimits, solve_integer
 
 MOST_COLUMNS = 20_000
@@ -17,16 +16,16 @@ FEW = 40
 """Columns that one integer program chooses from: more where there are few items."""
 
 
-class Pool:
+class PatternPool:
     """Columns, each kept once."""
 
-    def __init__(self, lattice: Lattice) -> None:
-        self.lattice = lattice
-        self._tried = TRIED_OF_FEW if len(lattice.items) <= FEW else TRIED
+    def __init__(self, problem: IntegerProblem) -> None:
+        self.problem = problem
+        self._tried = TRIED_OF_FEW if len(problem.items) <= FEW else TRIED
         self._settled = False
-        self.columns: dict[tuple[int, tuple[tuple[int, int], ...]], Column] = {}
+        self.columns: dict[tuple[int, tuple[tuple[int, int], ...]], Pattern] = {}
 
-    def add(self, columns: Iterable[Column]) -> None:
+    def add(self, columns: Iterable[Pattern]) -> None:
         """Keep the columns that are new, as long as there is room."""
         for column in columns:
             if column.yields and len(self.columns) < MOST_COLUMNS:
@@ -39,33 +38,33 @@ class Pool:
 
         `weights` (the last prices of the parts) pick the columns that are worth trying.
         """
-        lattice = self.lattice
+        problem = self.problem
         self.add(column for column, _ in best.chosen)
         columns = self._promising(weights, [column for column, _ in best.chosen])
-        limited = [b for b, board in enumerate(lattice.boards) if board.limit is not None]
-        base = len(lattice.items)
-        rows = [(float(item.demand), inf) for item in lattice.items]
-        rows += [(0.0, float(lattice.boards[b].limit or 0)) for b in limited]
+        limited = [b for b, board in enumerate(problem.boards) if board.limit is not None]
+        base = len(problem.items)
+        rows = [(float(item.demand), inf) for item in problem.items]
+        rows += [(0.0, float(problem.boards[b].limit or 0)) for b in limited]
         entries = []
         for column in columns:
             entry = [(item, float(n)) for item, n in column.yields]
             if column.board in limited:
                 entry.append((base + limited.index(column.board), 1.0))
             entries.append(entry)
-        costs = [float(lattice.boards[c.board].cost) for c in columns]
+        costs = [float(problem.boards[c.board].cost) for c in columns]
         if not best.short:
             for entry, price in zip(entries, costs, strict=True):
                 entry.append((len(rows), price))
-            rows.append((float(target), float(col.cost(best, lattice.boards) - 1)))
+            rows.append((float(target), float(patterns.cost(best, problem.boards) - 1)))
         answer = solve_integer(costs, entries, rows, limits)
-        work = effort.of_program(answer.steps, len(rows), len(columns))
-        effort.spend(limits.seconds if answer.late else min(work, limits.seconds))
+        work = work_counter.of_program(answer.steps, len(rows), len(columns))
+        work_counter.spend(limits.seconds if answer.late else min(work, limits.seconds))
         self._settled = not answer.late
         if answer.amounts is None:
             return best
         picked = [(c, round(n)) for c, n in zip(columns, answer.amounts, strict=True) if n > 0.5]
-        found = col.packing(sorted(picked, key=lambda pair: -_area(pair[0])), lattice)
-        return min(best, found, key=lambda p: col.rank(p, lattice))
+        found = patterns.packing(sorted(picked, key=lambda pair: -_area(pair[0])), problem)
+        return min(best, found, key=lambda p: patterns.rank(p, problem))
 
     def widen(self) -> bool:
         """Try twice as many columns from now on; whether there is any use in that."""
@@ -74,14 +73,14 @@ class Pool:
         self._tried *= 2
         return True
 
-    def _promising(self, weights: Sequence[int], must: Sequence[Column]) -> list[Column]:
+    def _promising(self, weights: Sequence[int], must: Sequence[Pattern]) -> list[Pattern]:
         columns = list(self.columns.values())
         if len(columns) > self._tried:
-            unit = WEIGHT if weights else max(b.length * b.width for b in self.lattice.boards)
-            weights = weights or [item.area for item in self.lattice.items]
-            boards, dearest = self.lattice.boards, max(b.cost for b in self.lattice.boards) or 1
+            unit = WEIGHT if weights else max(b.length * b.width for b in self.problem.boards)
+            weights = weights or [item.area for item in self.problem.items]
+            boards, dearest = self.problem.boards, max(b.cost for b in self.problem.boards) or 1
 
-            def lack(column: Column) -> float:
+            def lack(column: Pattern) -> float:
                 carried = sum(weights[item] * n for item, n in column.yields)
                 return boards[column.board].cost / dearest - carried / unit
 
@@ -94,5 +93,5 @@ class Pool:
         ]
 
 
-def _area(column: Column) -> int:
-    return sum(spot.lie.length * spot.lie.width for spot in column.spots)
+def _area(column: Pattern) -> int:
+    return sum(spot.orientation.length * spot.orientation.width for spot in column.spots)

@@ -5,11 +5,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from fronts.cutting.guillotine_tree import Spot
-from fronts.cutting.integer_problem import Board, Lattice, Lie
+from fronts.cutting.integer_problem import BoardKind, IntegerProblem
 
 
 @dataclass(frozen=True, slots=True)
-class Column:
+class Pattern:
     """`spots` say where the items lie; on a stick they stand one after the other."""
 
     board: int
@@ -21,50 +21,52 @@ class Column:
 class Packing:
     """Columns with how often each is cut; `short` is what no board was left for."""
 
-    chosen: tuple[tuple[Column, int], ...]
+    chosen: tuple[tuple[Pattern, int], ...]
     short: tuple[tuple[int, int], ...] = ()
 
 
-def column(board: int, spots: Iterable[Spot]) -> Column:
+def pattern_of(board: int, spots: Iterable[Spot]) -> Pattern:
     """The column that these places make."""
     placed = tuple(spots)
     counted = Counter(spot.item for spot in placed)
-    return Column(board, tuple(sorted(counted.items())), placed)
+    return Pattern(board, tuple(sorted(counted.items())), placed)
 
 
-def stick_column(board: int, counts: Iterable[tuple[int, int]], lattice: Lattice) -> Column:
+def stick_pattern(
+    board: int, counts: Iterable[tuple[int, int]], problem: IntegerProblem
+) -> Pattern:
     """The column of a stick with these counts, the longest first."""
-    lies = [(lattice.items[item].lies[board][0], item, n) for item, n in counts]
+    ways = [(problem.items[item].orientations[board][0], item, n) for item, n in counts]
     spots: list[Spot] = []
     x = 0
-    for lie, item, n in sorted(lies, reverse=True):
+    for way, item, n in sorted(ways, reverse=True):
         for _ in range(n):
-            spots.append(Spot(item, x, 0, lie))
-            x += lie.length
-    return column(board, spots)
+            spots.append(Spot(item, x, 0, way))
+            x += way.length
+    return pattern_of(board, spots)
 
 
-def cost(packing: Packing, boards: Sequence[Board]) -> int:
+def cost(packing: Packing, boards: Sequence[BoardKind]) -> int:
     """What the boards of a packing cost (their number, where none has a price)."""
     return sum(boards[c.board].cost * n for c, n in packing.chosen)
 
 
-def missing(packing: Packing, lattice: Lattice) -> int:
-    """The lattice area that found no board."""
-    return sum(lattice.items[item].area * n for item, n in packing.short)
+def missing(packing: Packing, problem: IntegerProblem) -> int:
+    """The area, in whole units, that found no board."""
+    return sum(problem.items[item].area * n for item, n in packing.short)
 
 
-def rank(packing: Packing, lattice: Lattice) -> tuple[int, int, int]:
+def rank(packing: Packing, problem: IntegerProblem) -> tuple[int, int, int]:
     """What makes one packing better than another: least missing, then cost, then stock area."""
-    boards = lattice.boards
+    boards = problem.boards
     area = sum(boards[c.board].length * boards[c.board].width * n for c, n in packing.chosen)
-    return missing(packing, lattice), cost(packing, boards), area
+    return missing(packing, problem), cost(packing, boards), area
 
 
-def packing(picked: Iterable[tuple[Column, int]], lattice: Lattice) -> Packing:
+def packing(picked: Iterable[tuple[Pattern, int]], problem: IntegerProblem) -> Packing:
     """Exactly the parts asked for: surplus is left out, what is not covered is short."""
-    left = [item.demand for item in lattice.items]
-    found: list[tuple[Column, int]] = []
+    left = [item.demand for item in problem.items]
+    found: list[tuple[Pattern, int]] = []
     for whole, times in picked:
         while times > 0:
             trimmed = _within(whole, left)
@@ -79,7 +81,7 @@ def packing(picked: Iterable[tuple[Column, int]], lattice: Lattice) -> Packing:
     return Packing(tuple(found), short)
 
 
-def _within(whole: Column, left: Sequence[int]) -> Column:
+def _within(whole: Pattern, left: Sequence[int]) -> Pattern:
     if all(n <= left[item] for item, n in whole.yields):
         return whole
     room = {item: left[item] for item, _ in whole.yields}
@@ -88,9 +90,4 @@ def _within(whole: Column, left: Sequence[int]) -> Column:
         if room[spot.item] > 0:
             room[spot.item] -= 1
             spots.append(spot)
-    return column(whole.board, spots)
-
-
-__all__ = [
-    "Column", "Lie", "Packing", "column", "cost", "missing", "packing", "rank", "stick_column",
-]  # fmt: skip
+    return pattern_of(whole.board, spots)

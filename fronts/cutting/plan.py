@@ -9,23 +9,23 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import replace
 
-from fronts.cutting import patterns as col
-from fronts.cutting.bounds import lower_bound as proof
+from fronts.cutting import patterns
+from fronts.cutting.bounds import lower_bound
 from fronts.cutting.bounds.dual_feasible import quick_bound
 from fronts.cutting.budget import Clock, begin, until
-from fronts.cutting.integer_problem import Lattice, Unit, lattice
+from fronts.cutting.integer_problem import CutUnit, IntegerProblem, integer_problem
 from fronts.cutting.model import Layout, Plan, Request
 from fronts.cutting.patterns import Packing
 from fronts.cutting.sawing import layout, leaves
-from fronts.cutting.search_result import done
-from fronts.cutting.sheets.largest_offcut import gathered
+from fronts.cutting.search_result import proved_least
+from fronts.cutting.sheets.largest_offcut import with_largest_offcut
 from fronts.cutting.sheets.sheet_search import plan_sheets
 from fronts.cutting.sheets.tidying import Tidier
 from fronts.cutting.sticks.stick_search import plan_sticks
 
 SEARCH = 0.9
 """Share of the seconds by which the search ends; then comes tidying, then writing out."""
-GATHERING = 1.0
+OFFCUT_SECONDS = 1.0
 """Seconds at most for one big offcut."""
 TIDYING = 0.96
 WRITING = 5e-5
@@ -35,12 +35,12 @@ WRITING = 5e-5
 def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Plan:
     """The best plan found within `seconds`; every unit must fit some stock (see `misfits`)."""
     started = clock()
-    whole = lattice(request)
+    whole = integer_problem(request)
     writing = min(WRITING * sum(item.demand for item in whole.items), seconds / 2)
     search = begin(seconds * SEARCH - writing, clock)
     found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
-    waiting = _Waiting(whole)
-    packing = gathered(whole, found.packing, search.share(0.3).capped(GATHERING))
+    waiting = _UnitsLeft(whole)
+    packing = with_largest_offcut(whole, found.packing, search.share(0.3).capped(OFFCUT_SECONDS))
     found = replace(found, packing=packing)
     tidier = Tidier(whole, until(started + seconds * TIDYING - writing, clock))
     layouts = tuple(_layouts(request, whole, tidier, waiting, tidier.drained(found.packing)))
@@ -52,22 +52,22 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
         layouts=layouts,
         unplaced=tuple(waiting.unplaced(request)),
         lower_bound=min(count.cost, used),
-        proved=done(found.packing, found.bound, whole),
-        cost=col.cost(found.packing, whole.boards) * whole.coin if priced else None,
+        proved=proved_least(found.packing, found.bound, whole),
+        cost=patterns.cost(found.packing, whole.boards) * whole.coin if priced else None,
         cost_bound=found.bound.cost * whole.coin if priced else None,
         cannot_all_fit=found.bound.impossible,
         seconds=clock() - started,
     )
 
 
-def _counted(whole: Lattice) -> proof.Bound:
+def _counted(whole: IntegerProblem) -> lower_bound.LowerBound:
     """A bound on the number of boards, whatever they cost."""
     boards = tuple(replace(board, cost=1) for board in whole.boards)
     return quick_bound(replace(whole, boards=boards))
 
 
 def _layouts(
-    request: Request, whole: Lattice, tidier: Tidier, waiting: "_Waiting", packing: Packing
+    request: Request, whole: IntegerProblem, tidier: Tidier, waiting: "_UnitsLeft", packing: Packing
 ) -> Iterator[Layout]:
     """Each layout with its count; equal ones are one."""
     merged: dict[Layout, int] = {}
@@ -84,14 +84,14 @@ def _layouts(
         yield replace(shown, count=count)
 
 
-class _Waiting:
+class _UnitsLeft:
     """Units of one size are alike to the search; here each place gets its own label again."""
 
-    def __init__(self, whole: Lattice) -> None:
+    def __init__(self, whole: IntegerProblem) -> None:
         self._units = [list(item.units) for item in whole.items]
         self._left = [[unit.count for unit in item.units] for item in whole.items]
 
-    def take(self, order: list[int], most: int) -> tuple[list[Unit], int]:
+    def take(self, order: list[int], most: int) -> tuple[list[CutUnit], int]:
         """Units for the places of one sheet, and how many sheets can be just so."""
         used: Counter[tuple[int, int]] = Counter()
         units = []

@@ -3,7 +3,7 @@
 from fractions import Fraction
 from typing import Any
 
-from fronts.cutting.model import Cut, Layout, Offcut, Placed, Plan
+from fronts.cutting.model import Cut, Layout, Offcut, Placement, Plan
 from fronts.rules.lengths import exact
 
 
@@ -39,7 +39,7 @@ def _layout(layout: Layout) -> dict[str, Any]:
     }
 
 
-def _placed(placed: Placed) -> dict[str, Any]:
+def _placed(placed: Placement) -> dict[str, Any]:
     shown: dict[str, Any] = {"part": placed.part, "x": exact(placed.x)}
     if placed.width is None:
         return shown | {"length": exact(placed.length)}

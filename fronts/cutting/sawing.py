@@ -5,17 +5,26 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Literal
 
-from fronts.cutting.guillotine_tree import Node
-from fronts.cutting.integer_problem import Lattice, Unit
-from fronts.cutting.model import HOLD_CROSS, HOLD_RIP, Cut, Layout, Offcut, Placed, Request, Stock
-from fronts.cutting.model import Way as Side
+from fronts.cutting.guillotine_tree import CutNode
+from fronts.cutting.integer_problem import CutUnit, IntegerProblem
+from fronts.cutting.model import (
+    HOLD_CROSS,
+    HOLD_RIP,
+    Cut,
+    Layout,
+    Offcut,
+    Placement,
+    Request,
+    Side,
+    StockSize,
+)
 from fronts.rules.lengths import Mm
 
 Kind = Literal["trim", "rip", "cross", "block"]
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class SawnPiece:
     """A real rectangle on the stock, with the name that the cuts give it."""
 
     name: str
@@ -30,27 +39,27 @@ class _Bench:
     """The saw bench while one board is cut: what has been cut so far."""
 
     request: Request
-    stock: Stock
-    lattice: Lattice
+    stock: StockSize
+    problem: IntegerProblem
     cuts: list[Cut] = field(default_factory=list)
-    placed: list[Placed] = field(default_factory=list)
+    placed: list[Placement] = field(default_factory=list)
     offcuts: list[Offcut] = field(default_factory=list)
     names: Iterator[int] = field(default_factory=lambda: iter(range(1, 10**9)))
 
 
 def layout(
-    request: Request, lattice: Lattice, board: int, tree: Node, units: Iterator[Unit]
+    request: Request, problem: IntegerProblem, board: int, tree: CutNode, units: Iterator[CutUnit]
 ) -> Layout:
     """One board cut as `tree` says; `units` yields, leaf by leaf in order, whose place it is."""
     stock = request.stock[board]
-    bench = _Bench(request, stock, lattice)
+    bench = _Bench(request, stock, problem)
     width = Mm(0) if stock.width is None else stock.width
-    sheet = _trimmed(bench, Piece("sheet", Mm(0), Mm(0), stock.length, width))
+    sheet = _trimmed(bench, SawnPiece("sheet", Mm(0), Mm(0), stock.length, width))
     queue = deque([(tree, sheet)])
     while queue:
         node, piece = queue.popleft()
         if node.spot is not None:
-            _part(bench, node.spot.lie.turned, piece, next(units))
+            _part(bench, node.spot.orientation.turned, piece, next(units))
         elif not node.children:
             _keep(bench, piece)
         else:
@@ -58,7 +67,7 @@ def layout(
     return Layout(stock, 1, tuple(bench.placed), tuple(bench.cuts), tuple(bench.offcuts))
 
 
-def leaves(tree: Node) -> list[Node]:
+def leaves(tree: CutNode) -> list[CutNode]:
     """The leaves that hold items, in the order in which `layout` comes to them."""
     found, queue = [], deque([tree])
     while queue:
@@ -69,7 +78,7 @@ def leaves(tree: Node) -> list[Node]:
     return found
 
 
-def _trimmed(bench: _Bench, sheet: Piece) -> Piece:
+def _trimmed(bench: _Bench, sheet: SawnPiece) -> SawnPiece:
     """The factory edges come off first: both long edges, then both ends."""
     trim, kerf = bench.request.trim, bench.request.kerf
     if trim == 0:
@@ -82,7 +91,7 @@ def _trimmed(bench: _Bench, sheet: Piece) -> Piece:
     return _cut(bench, sheet, "width", sheet.right - trim, "trim")[0]
 
 
-def _divide(bench: _Bench, node: Node, piece: Piece) -> list[tuple[Node, Piece]]:
+def _divide(bench: _Bench, node: CutNode, piece: SawnPiece) -> list[tuple[CutNode, SawnPiece]]:
     """Cut a piece into its children, one after the other, each against the fence."""
     along: Side = "length" if node.across else "width"
     found = []
@@ -96,13 +105,13 @@ def _divide(bench: _Bench, node: Node, piece: Piece) -> list[tuple[Node, Piece]]
     return found
 
 
-def _edge(bench: _Bench, child: Node, along: Side) -> Mm:
+def _edge(bench: _Bench, child: CutNode, along: Side) -> Mm:
     """The far edge of what stays of a child once the saw has passed."""
     end = child.y + child.width if along == "length" else child.x + child.length
-    return bench.request.trim + end * bench.lattice.step - bench.request.kerf
+    return bench.request.trim + end * bench.problem.step - bench.request.kerf
 
 
-def _part(bench: _Bench, turned: bool, piece: Piece, unit: Unit) -> None:  # noqa: FBT001
+def _part(bench: _Bench, turned: bool, piece: SawnPiece, unit: CutUnit) -> None:  # noqa: FBT001
     """Cut a piece to a part's size, if it is not yet; a block is then cut up in its order."""
     length, width = (unit.width, unit.length) if turned else (unit.length, unit.width)
     piece = _to_size(bench, piece, length, width)
@@ -121,7 +130,7 @@ def _part(bench: _Bench, turned: bool, piece: Piece, unit: Unit) -> None:  # noq
         _place(bench, _to_size(bench, kept, *size), member, turned)
 
 
-def _to_size(bench: _Bench, piece: Piece, length: Mm, width: Mm) -> Piece:
+def _to_size(bench: _Bench, piece: SawnPiece, length: Mm, width: Mm) -> SawnPiece:
     if bench.stock.width is not None and piece.y + width < piece.top:
         piece, rest = _cut(bench, piece, "length", piece.y + width, "rip")
         _keep(bench, rest)
@@ -131,18 +140,18 @@ def _to_size(bench: _Bench, piece: Piece, length: Mm, width: Mm) -> Piece:
     return piece
 
 
-def _place(bench: _Bench, piece: Piece, index: int, turned: bool) -> None:  # noqa: FBT001
+def _place(bench: _Bench, piece: SawnPiece, index: int, turned: bool) -> None:  # noqa: FBT001
     part = bench.request.parts[index]
     width = None if bench.stock.width is None else piece.top - piece.y
     bench.placed.append(
-        Placed(
+        Placement(
             part.label, piece.x, piece.y, piece.right - piece.x, width, turned,
             part.grain, part.block,
         )
     )  # fmt: skip
 
 
-def _keep(bench: _Bench, piece: Piece) -> None:
+def _keep(bench: _Bench, piece: SawnPiece) -> None:
     """Note what is left over, unless the saw took all of it."""
     length, width = piece.right - piece.x, piece.top - piece.y
     if length <= 0 or (bench.stock.width is not None and width <= 0):
@@ -153,20 +162,20 @@ def _keep(bench: _Bench, piece: Piece) -> None:
 
 
 def _cut(
-    bench: _Bench, piece: Piece, along: Side, at: Mm, kind: Kind, *, keep_low: bool = True
-) -> tuple[Piece, Piece]:
+    bench: _Bench, piece: SawnPiece, along: Side, at: Mm, kind: Kind, *, keep_low: bool = True
+) -> tuple[SawnPiece, SawnPiece]:
     """Saw `piece` right across; what lies below `at` is kept against the fence."""
     kerf = bench.request.kerf
     low, high = f"{next(bench.names)}", f"{next(bench.names)}"
     if along == "length":
-        first = Piece(low, piece.x, piece.y, piece.right, at)
-        second = Piece(high, piece.x, at + kerf, piece.right, piece.top)
+        first = SawnPiece(low, piece.x, piece.y, piece.right, at)
+        second = SawnPiece(high, piece.x, at + kerf, piece.right, piece.top)
         start, end = piece.x, piece.right
         fence = at - piece.y if keep_low else piece.top - at - kerf
         rest = second.top - second.y if keep_low else at - piece.y
     else:
-        first = Piece(low, piece.x, piece.y, at, piece.top)
-        second = Piece(high, at + kerf, piece.y, piece.right, piece.top)
+        first = SawnPiece(low, piece.x, piece.y, at, piece.top)
+        second = SawnPiece(high, at + kerf, piece.y, piece.right, piece.top)
         start, end = piece.y, piece.top
         fence = at - piece.x if keep_low else piece.right - at - kerf
         rest = second.right - second.x if keep_low else at - piece.x

@@ -2,20 +2,20 @@
 
 from dataclasses import dataclass
 
-from fronts.cutting import patterns as col
-from fronts.cutting.bounds.lower_bound import Bound
-from fronts.cutting.integer_problem import Lattice
+from fronts.cutting import patterns
+from fronts.cutting.bounds.lower_bound import LowerBound
+from fronts.cutting.integer_problem import IntegerProblem
 from fronts.cutting.patterns import Packing
 
 
 @dataclass(frozen=True, slots=True)
-class Found:
+class SearchResult:
     """`bound` is valid for every plan of edge-to-edge cuts from the same stock."""
 
     packing: Packing
-    bound: Bound
+    bound: LowerBound
 
 
-def done(packing: Packing, bound: Bound, lattice: Lattice) -> bool:
+def proved_least(packing: Packing, bound: LowerBound, problem: IntegerProblem) -> bool:
     """Whether a packing is proved the least."""
-    return not packing.short and col.cost(packing, lattice.boards) <= bound.cost
+    return not packing.short and patterns.cost(packing, problem.boards) <= bound.cost

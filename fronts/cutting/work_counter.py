@@ -11,20 +11,20 @@ from threading import local
 class _Counter(local):
     """Seconds' worth of work done by this thread since it began."""
 
-    done = 0.0
+    spent = 0.0
 
 
 _counter = _Counter()
 
 
-def done() -> float:
+def spent() -> float:
     """Seconds' worth of work that this thread has done."""
-    return _counter.done
+    return _counter.spent
 
 
 def spend(seconds: float) -> None:
     """Count work."""
-    _counter.done += seconds
+    _counter.spent += seconds
 
 
 def of_loads(chunks: int, length: int, sizes: int) -> float:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from django.utils.safestring import SafeString
 
-from fronts.cutting.model import Cut, Layout, Offcut, Placed
+from fronts.cutting.model import Cut, Layout, Offcut, Placement
 from fronts.drawings.dimension import Chain, Piece, dimension_chain
 from fronts.drawings.drawing import PAPER, SCREEN, Drawing, Ink
 from fronts.drawings.geometry import Area
@@ -45,7 +45,7 @@ class _View:
     def width(self) -> Mm:
         return STICK if self.layout.stock.width is None else self.layout.stock.width
 
-    def area(self, thing: Placed | Offcut) -> Area:
+    def area(self, thing: Placement | Offcut) -> Area:
         across = self.width if thing.width is None else thing.width
         return self.scale.area(thing.x, thing.y, thing.length, across)
 
@@ -88,7 +88,7 @@ def layout_drawing(layout: Layout, *, unit: str, room: tuple[Px, Px], ink: Ink =
     return view.drawing.svg(title, "cut-layout")
 
 
-def _said(view: _View, placed: Placed) -> Iterator[list[Line]]:
+def _said(view: _View, placed: Placement) -> Iterator[list[Line]]:
     """The label and the size, as large as they go; then less."""
     long = show(placed.length, view.unit)
     wide = "" if placed.width is None else show(placed.width, view.unit)
@@ -141,7 +141,7 @@ def _offcut(view: _View, offcut: Offcut) -> None:
     _name(view, area, [[keep, (size, _SMALL, False)], [(f"keep {size}", _SMALL, False)], [keep]])
 
 
-def _grain(view: _View, placed: Placed) -> None:
+def _grain(view: _View, placed: Placement) -> None:
     """An arrow along the grain, low in the part, where nothing else stands."""
     if placed.grain is None or placed.width is None:
         return

@@ -7,7 +7,7 @@ from typing import TypeAlias
 
 from django.utils.safestring import SafeString
 
-from fronts.cutting.model import Layout, Plan, Stock
+from fronts.cutting.model import Layout, Plan, StockSize
 from fronts.figures.cutting_steps import Step, steps_of, stops_of
 from fronts.rules.lengths import show
 from fronts.selectors.plans import money
@@ -87,7 +87,7 @@ def proof_of(plan: Plan) -> str:
     return f"at most {more} more than the least possible" if more else "proved the least number"
 
 
-def stock_size(stock: Stock, unit: str) -> str:
+def stock_size(stock: StockSize, unit: str) -> str:
     """`96 × 48 in`, or for a stick `96 in`."""
     sizes = [stock.length] if stock.width is None else [stock.length, stock.width]
     return f"{' × '.join(show(each, unit) for each in sizes)} {unit}"

@@ -6,7 +6,7 @@ from django.db.models import QuerySet
 
 from fronts.cutting.model import Plan
 from fronts.models import CutPlan, PlanState
-from fronts.selectors.kept_plans import plan_from, request_from
+from fronts.selectors.stored_plans import plan_from, request_from
 from shopjobs.models import Job
 
 CENTS = 100

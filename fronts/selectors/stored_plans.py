@@ -8,7 +8,16 @@ from dataclasses import fields, is_dataclass
 from fractions import Fraction
 from typing import Any, TypeVar
 
-from fronts.cutting.model import Cut, Layout, Offcut, Part, Placed, Plan, Request, Stock
+from fronts.cutting.model import (
+    Cut,
+    Layout,
+    Offcut,
+    Placement,
+    Plan,
+    Request,
+    StockSize,
+    WantedPart,
+)
 from fronts.rules.lengths import exact
 
 EXACT = frozenset(
@@ -30,8 +39,8 @@ def request_json(request: Request) -> dict[str, Any]:
 def request_from(kept: Mapping[str, Any]) -> Request:
     """The request that was kept."""
     lists = {
-        "stock": tuple(_unpacked(Stock, each) for each in kept["stock"]),
-        "parts": tuple(_unpacked(Part, each) for each in kept["parts"]),
+        "stock": tuple(_unpacked(StockSize, each) for each in kept["stock"]),
+        "parts": tuple(_unpacked(WantedPart, each) for each in kept["parts"]),
     }
     return _unpacked(Request, {**kept, **lists})
 
@@ -52,9 +61,9 @@ def plan_from(kept: Mapping[str, Any], request: Request) -> Plan:
 
 def _layout(kept: Mapping[str, Any]) -> Layout:
     return Layout(
-        stock=_unpacked(Stock, kept["stock"]),
+        stock=_unpacked(StockSize, kept["stock"]),
         count=kept["count"],
-        placed=tuple(_unpacked(Placed, each) for each in kept["placed"]),
+        placed=tuple(_unpacked(Placement, each) for each in kept["placed"]),
         cuts=tuple(_unpacked(Cut, each) for each in kept["cuts"]),
         offcuts=tuple(_unpacked(Offcut, each) for each in kept["offcuts"]),
     )

@@ -2,10 +2,10 @@
 
 from collections.abc import Mapping, Sequence
 
-from fronts.cutting.model import Part, Request, Stock, Way
+from fronts.cutting.model import Request, Side, StockSize, WantedPart
 from fronts.rules.cutting_groups import CuttingGroup
 from fronts.rules.materials import has_grain
-from fronts.rules.results import Part as Piece
+from fronts.rules.results import Part
 from fronts.rules.usual_stock import USUAL_SAW, USUAL_SHEET, USUAL_STICK, Saw
 
 ROWS = 3
@@ -27,12 +27,14 @@ def default_saw(unit: str, kept: Mapping[str, Request]) -> Saw:
     )
 
 
-def default_stock(group: CuttingGroup, unit: str) -> tuple[Stock, ...]:
+def default_stock(group: CuttingGroup, unit: str) -> tuple[StockSize, ...]:
     """A sheet of the usual size, or a stick of the usual length."""
     if group.sticks:
-        return (Stock("stick", USUAL_STICK[unit]),)
+        return (StockSize("stick", USUAL_STICK[unit]),)
     length, width = USUAL_SHEET[unit]
-    return (Stock("sheet", length, width, grain="length" if has_grain(group.material) else None),)
+    return (
+        StockSize("sheet", length, width, grain="length" if has_grain(group.material) else None),
+    )
 
 
 def usual_request(group: CuttingGroup, unit: str) -> Request:
@@ -42,7 +44,7 @@ def usual_request(group: CuttingGroup, unit: str) -> Request:
 
 
 def request_for(
-    group: CuttingGroup, saw: Saw, stock: Sequence[Stock], *, sticks: bool, upright: bool
+    group: CuttingGroup, saw: Saw, stock: Sequence[StockSize], *, sticks: bool, upright: bool
 ) -> Request:
     """A material's parts from this stock."""
     grained = any(size.grain for size in stock)
@@ -57,26 +59,26 @@ def request_for(
 
 def parts_to_cut(
     group: CuttingGroup, *, sticks: bool, grained: bool, upright: bool
-) -> tuple[Part, ...]:
+) -> tuple[WantedPart, ...]:
     """The group's parts; `upright` stacks turn their grain upright and become blocks.
 
     Where no stock has a grain, parts may turn.
     """
     if sticks:
-        return tuple(Part(each.label, each.length, count=each.count) for each in group.parts)
-    grain: Way | None = "length" if grained else None
+        return tuple(WantedPart(each.label, each.length, count=each.count) for each in group.parts)
+    grain: Side | None = "length" if grained else None
     return tuple(
         _in_block(each, grain)
         if upright and each.stack
-        else Part(each.label, each.length, each.width, each.count, grain)
+        else WantedPart(each.label, each.length, each.width, each.count, grain)
         for each in group.parts
     )
 
 
-def _in_block(piece: Piece, grain: Way | None) -> Part:
+def _in_block(part: Part, grain: Side | None) -> WantedPart:
     """A drawer front turned upright, in its stack's block; the grain order runs from the top.
 
     Its label ends in its place in the stack, counted from the top.
     """
-    order = int(piece.label.rpartition(".")[2])
-    return Part(piece.label, piece.width, piece.length, piece.count, grain, piece.stack, order)
+    order = int(part.label.rpartition(".")[2])
+    return WantedPart(part.label, part.width, part.length, part.count, grain, part.stack, order)

@@ -8,7 +8,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from fronts.cutting.model import Part, Request, Stock
+from fronts.cutting.model import Request, StockSize, WantedPart
 
 EXCERPT = Path(__file__).parents[1] / "cutting" / "data" / "public.json"
 KITCHENS = 20
@@ -47,13 +47,13 @@ def folder_of(folder: Path) -> Iterator[Case]:
 
 def kitchens() -> Iterator[Case]:
     """60 to 120 fronts of 0.1-0.9 m by 0.1-2.2 m, grain kept, on sheets of 1220 by 2440."""
-    stock = (Stock("sheet", Fraction(2440), Fraction(1220), None, "length"),)
+    stock = (StockSize("sheet", Fraction(2440), Fraction(1220), None, "length"),)
     for seed in range(KITCHENS):
         chance = random.Random(seed)
         parts = []
         for index in range(chance.randint(60, 120)):
             size = Fraction(chance.randint(100, 2200)), Fraction(chance.randint(100, 900))
-            parts.append(Part(f"P{index}", *size, 1, "length"))
+            parts.append(WantedPart(f"P{index}", *size, 1, "length"))
         request = Request(Fraction("3.2"), Fraction(10), stock, tuple(parts))
         yield Case("kitchens", f"kitchen {seed}", request, None)
 
@@ -65,8 +65,8 @@ def _published(best: dict[str, float]) -> float:
 
 
 def _sticks(group: str, name: str, line: int, items: list[list[int]], best: float) -> Case:
-    stock = (Stock("stick", Fraction(line)),)
-    parts = tuple(Part(f"P{i}", Fraction(a), None, n) for i, (a, n) in enumerate(items))
+    stock = (StockSize("stick", Fraction(line)),)
+    parts = tuple(WantedPart(f"P{i}", Fraction(a), None, n) for i, (a, n) in enumerate(items))
     return Case(group, name, Request(Fraction(0), Fraction(0), stock, parts), best)
 
 
@@ -78,8 +78,9 @@ def _sheets(
     for index, board in enumerate(boards):
         price = Fraction(board["cost"]) if priced else None
         size = Fraction(board["w"]), Fraction(board["h"])
-        stock.append(Stock(f"S{index}", *size, board["copies"], "length", price))
+        stock.append(StockSize(f"S{index}", *size, board["copies"], "length", price))
     parts = tuple(
-        Part(f"P{i}", Fraction(a), Fraction(b), n, "length") for i, (a, b, n) in enumerate(items)
+        WantedPart(f"P{i}", Fraction(a), Fraction(b), n, "length")
+        for i, (a, b, n) in enumerate(items)
     )
     return Case(group, name, Request(Fraction(0), Fraction(0), tuple(stock), parts), best, priced)

@@ -7,25 +7,27 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from fronts.cutting.guillotine_tree import Spot, cut_tree
-from fronts.cutting.integer_problem import Lattice, lattice
-from fronts.cutting.model import Part, Request, Stock
-from fronts.cutting.sheets.bottom_up_packing import Joiner
+from fronts.cutting.integer_problem import IntegerProblem, integer_problem
+from fronts.cutting.model import Request, StockSize, WantedPart
+from fronts.cutting.sheets.bottom_up_packing import BottomUpPacker
 
 SIZES = st.tuples(st.integers(2, 9), st.integers(2, 9), st.integers(1, 3))
 
 
-def board(sizes: list[tuple[int, int, int]], length: int = 12, width: int = 10) -> Lattice:
+def board(sizes: list[tuple[int, int, int]], length: int = 12, width: int = 10) -> IntegerProblem:
     """Parts without grain on a board without kerf or trim."""
-    parts = tuple(Part(f"P{i}", Fraction(a), Fraction(b), n) for i, (a, b, n) in enumerate(sizes))
-    stock = (Stock("S", Fraction(length), Fraction(width)),)
-    return lattice(Request(Fraction(0), Fraction(0), stock, parts))
+    parts = tuple(
+        WantedPart(f"P{i}", Fraction(a), Fraction(b), n) for i, (a, b, n) in enumerate(sizes)
+    )
+    stock = (StockSize("S", Fraction(length), Fraction(width)),)
+    return integer_problem(Request(Fraction(0), Fraction(0), stock, parts))
 
 
-def built(whole: Lattice, keep: int = 50, least: float = 0.0) -> list[list[Spot]]:
+def built(whole: IntegerProblem, keep: int = 50, least: float = 0.0) -> list[list[Spot]]:
     """Sheets worth their area."""
     weights = [item.area for item in whole.items]
     left = [item.demand for item in whole.items]
-    return Joiner(whole, 0).sheets(weights, left, 120, keep, 20, least)
+    return BottomUpPacker(whole, 0).sheets(weights, left, 120, keep, 20, least)
 
 
 @settings(max_examples=100, deadline=None)
@@ -38,8 +40,8 @@ def test_what_is_built_fits_and_can_be_sawn(sizes: list[tuple[int, int, int]]) -
     for spots in sheets:
         cut_tree(12, 10, spots)  # refuses what cannot be cut apart
         for spot in spots:
-            assert spot.x + spot.lie.length <= 12
-            assert spot.y + spot.lie.width <= 10
+            assert spot.x + spot.orientation.length <= 12
+            assert spot.y + spot.orientation.width <= 10
         for item, n in Counter(spot.item for spot in spots).items():
             assert n <= whole.items[item].demand
 

@@ -5,7 +5,7 @@ from itertools import count
 
 import pytest
 
-from fronts.cutting import work_counter as effort
+from fronts.cutting import work_counter
 from fronts.cutting.budget import begin, until
 from fronts.cutting.plan import plan
 from tests.benchmarks.instances import kitchens
@@ -15,10 +15,10 @@ def test_work_ends_it_though_the_clock_stands_still() -> None:
     """Half of the work leaves half."""
     budget = begin(10, lambda: 0.0)
     whole = budget.left
-    effort.spend(whole / 2)
+    work_counter.spend(whole / 2)
     assert budget.left == pytest.approx(whole / 2)
     assert not budget.share(0.5).over
-    effort.spend(whole)
+    work_counter.spend(whole)
     assert budget.over
 
 
@@ -33,7 +33,7 @@ def test_the_clock_ends_it_though_nothing_was_done() -> None:
 def test_until_a_time_counts_no_work() -> None:
     """Tidying ends by the clock only."""
     budget = until(5.0, lambda: 4.0)
-    effort.spend(1_000)
+    work_counter.spend(1_000)
     assert not budget.over
 
 

@@ -6,10 +6,10 @@ from typing import Any
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from fronts.cutting import patterns as col
+from fronts.cutting import patterns
 from fronts.cutting.budget import begin
-from fronts.cutting.integer_problem import lattice
-from fronts.cutting.sheets.largest_offcut import gathered
+from fronts.cutting.integer_problem import integer_problem
+from fronts.cutting.sheets.largest_offcut import with_largest_offcut
 from fronts.cutting.sheets.sheet_search import plan_sheets
 from fronts.cutting.sheets.tidying import largest_left
 from fronts.cutting_file import read_request
@@ -38,11 +38,11 @@ def request(sizes: list[tuple[str, str, int]], stock: tuple[str, str], unit: str
 def test_never_more_sheets_and_never_less_in_one_piece(sizes: list[tuple[int, int, int]]) -> None:
     """No part is lost and no sheet more is cut; on as many, the largest piece is no smaller."""
     rows = [(str(a), str(b), n) for a, b, n in sizes]
-    whole = lattice(read_request(json.dumps(request(rows, ("17", "13"), "mm")).encode()))
+    whole = integer_problem(read_request(json.dumps(request(rows, ("17", "13"), "mm")).encode()))
     found = plan_sheets(whole, begin(0.1, lambda: 0.0)).packing
-    better = gathered(whole, found, begin(0.1, lambda: 0.0))
+    better = with_largest_offcut(whole, found, begin(0.1, lambda: 0.0))
     board = whole.boards[0]
-    before, after = (col.cost(packing, whole.boards) for packing in (found, better))
+    before, after = (patterns.cost(packing, whole.boards) for packing in (found, better))
     assert not better.short
     assert after <= before
     if after == before:
@@ -58,11 +58,11 @@ def test_a_kitchens_slabs_leave_a_piece_worth_keeping() -> None:
         for a, b, n in (each.split("x") for each in SLABS.replace("\n", ";").split(";") if each)
     ]
     asked = request(rows, ("96", "48"), "in")
-    whole = lattice(read_request(json.dumps(asked).encode()))
+    whole = integer_problem(read_request(json.dumps(asked).encode()))
     found = plan_sheets(whole, begin(1, lambda: 0.0)).packing
-    better = gathered(whole, found, begin(1, lambda: 0.0))
+    better = with_largest_offcut(whole, found, begin(1, lambda: 0.0))
     board = whole.boards[0]
-    assert col.cost(found, whole.boards) == col.cost(better, whole.boards) == 2
+    assert patterns.cost(found, whole.boards) == patterns.cost(better, whole.boards) == 2
     assert max(largest_left(board, c) for c, _ in better.chosen) > max(
         largest_left(board, c) for c, _ in found.chosen
     )

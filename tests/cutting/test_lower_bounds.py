@@ -8,61 +8,61 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 
-from fronts.cutting.bounds.conservative_scales import scaled_bound
-from fronts.cutting.bounds.dual_feasible import area_bound, stretched_bound
-from fronts.cutting.bounds.guillotine_knapsack import Guillotine
-from fronts.cutting.bounds.lower_bound import Bound
+from fronts.cutting.bounds.conservative_scales import conservative_scale_bound
+from fronts.cutting.bounds.dual_feasible import area_bound, dual_feasible_bound
+from fronts.cutting.bounds.guillotine_knapsack import GuillotineKnapsack
+from fronts.cutting.bounds.lower_bound import LowerBound
 from fronts.cutting.budget import begin
-from fronts.cutting.column_generation import Generation
+from fronts.cutting.column_generation import ColumnGeneration
 from fronts.cutting.guillotine_tree import Spot
-from fronts.cutting.integer_problem import Lattice, lattice
-from fronts.cutting.patterns import column
+from fronts.cutting.integer_problem import IntegerProblem, integer_problem
+from fronts.cutting.patterns import pattern_of
 from fronts.cutting_file import read_request
 from tests.cutting.exhaustive import least_sheets
 from tests.cutting.test_bounds import small_sheets
 
 
-def priced(whole: Lattice, pricer: Any) -> Bound:
+def priced(whole: IntegerProblem, pricer: Any) -> LowerBound:
     """The bound of column generation from nothing but single parts."""
-    generation = Generation(whole, pricer)
+    generation = ColumnGeneration(whole, pricer)
     for item, kind in enumerate(whole.items):
-        for board, lies in enumerate(kind.lies):
-            if lies:
-                generation.add([column(board, [Spot(item, 0, 0, lies[0])])])
+        for board, ways in enumerate(kind.orientations):
+            if ways:
+                generation.add([pattern_of(board, [Spot(item, 0, 0, ways[0])])])
     relaxed = generation.solve(begin(2), 60)
-    return Bound(0) if relaxed is None else relaxed.bound
+    return LowerBound(0) if relaxed is None else relaxed.bound
 
 
-def scaled(whole: Lattice) -> Bound:
+def scaled(whole: IntegerProblem) -> LowerBound:
     """Two scales made for the parts."""
-    return scaled_bound(whole, whole.boards, 10**9, begin(2))
+    return conservative_scale_bound(whole, whole.boards, 10**9, begin(2))
 
 
-def by_cuts(whole: Lattice) -> Bound:
+def by_cuts(whole: IntegerProblem) -> LowerBound:
     """Pricing by every sheet that cuts can make."""
-    table = Guillotine(whole)
-    return priced(whole, table) if table.usable else Bound(0)
+    table = GuillotineKnapsack(whole)
+    return priced(whole, table) if table.usable else LowerBound(0)
 
 
-def stretched(whole: Lattice) -> Bound:
+def stretched(whole: IntegerProblem) -> LowerBound:
     """Stretched areas."""
-    return stretched_bound(whole, whole.boards, 10**9)
+    return dual_feasible_bound(whole, whole.boards, 10**9)
 
 
-def area(whole: Lattice) -> Bound:
+def area(whole: IntegerProblem) -> LowerBound:
     """Areas as they are."""
     return area_bound(whole, whole.boards)
 
 
 @pytest.mark.parametrize("prove", [scaled, by_cuts, stretched, area])
-def test_no_prover_goes_over_the_least(prove: Callable[[Lattice], Bound]) -> None:
+def test_no_prover_goes_over_the_least(prove: Callable[[IntegerProblem], LowerBound]) -> None:
     """Boards that do not fit into each other, limited stock, grain and turning."""
 
     @settings(max_examples=120, deadline=None)
     @given(small_sheets())
     def check(request: dict[str, Any]) -> None:
         true_least = least_sheets(request)
-        found = prove(lattice(read_request(json.dumps(request).encode())))
+        found = prove(integer_problem(read_request(json.dumps(request).encode())))
         assert found.cost <= (inf if true_least is None else true_least)
         assert true_least is None or not found.impossible
 
@@ -70,7 +70,7 @@ def test_no_prover_goes_over_the_least(prove: Callable[[Lattice], Bound]) -> Non
 
 
 @pytest.mark.parametrize("prove", [scaled, by_cuts, stretched, area])
-def test_a_long_board_beside_a_larger_one(prove: Callable[[Lattice], Bound]) -> None:
+def test_a_long_board_beside_a_larger_one(prove: Callable[[IntegerProblem], LowerBound]) -> None:
     """Two strips that share no square board do share a long one: one board is enough."""
     request = {
         "unit": "mm", "kerf": "0", "trim": "0",
@@ -78,7 +78,7 @@ def test_a_long_board_beside_a_larger_one(prove: Callable[[Lattice], Bound]) -> 
                   {"label": "long", "length": "16", "width": "6"}],
         "parts": [{"label": "A", "length": "8", "width": "6", "count": 2, "grain": "length"}],
     }  # fmt: skip
-    whole = lattice(read_request(json.dumps(request).encode()))
+    whole = integer_problem(read_request(json.dumps(request).encode()))
     assert prove(whole).cost <= 1
 
 
@@ -89,6 +89,6 @@ def test_provers_prove_something() -> None:
         "stock": [{"label": "S", "length": "10", "width": "10"}],
         "parts": [{"label": "A", "length": "6", "width": "6", "count": 3}],
     }  # fmt: skip
-    whole = lattice(read_request(json.dumps(request).encode()))
+    whole = integer_problem(read_request(json.dumps(request).encode()))
     assert area(whole).cost == 2
     assert [prove(whole).cost for prove in (scaled, by_cuts, stretched)] == [3, 3, 3]

@@ -4,7 +4,7 @@ import re
 from fractions import Fraction
 from xml.etree import ElementTree
 
-from fronts.cutting.model import Layout, Part, Request, Stock
+from fronts.cutting.model import Layout, Request, StockSize, WantedPart
 from fronts.cutting.plan import plan
 from fronts.drawings.cut_layout import layout_drawing
 from fronts.rules.lengths import INCH, Mm
@@ -14,14 +14,17 @@ ROOM = (900_00, 500_00)
 SHEET = Request(
     kerf=INCH / 8,
     trim=INCH / 4,
-    stock=(Stock("sheet", 96 * INCH, 48 * INCH, None, "length"),),
+    stock=(StockSize("sheet", 96 * INCH, 48 * INCH, None, "length"),),
     parts=(
-        Part("B1.a", 28 * INCH, 16 * INCH, 2, "length"),
-        Part("B<2>", 40 * INCH, 20 * INCH, 1, "length"),
+        WantedPart("B1.a", 28 * INCH, 16 * INCH, 2, "length"),
+        WantedPart("B<2>", 40 * INCH, 20 * INCH, 1, "length"),
     ),
 )
 STICK = Request(
-    kerf=Mm(3), trim=Mm(15), stock=(Stock("stick", Mm(2440)),), parts=(Part("stile", Mm(700)),)
+    kerf=Mm(3),
+    trim=Mm(15),
+    stock=(StockSize("stick", Mm(2440)),),
+    parts=(WantedPart("stile", Mm(700)),),
 )
 
 
@@ -86,8 +89,8 @@ def test_a_stick_is_drawn_with_what_is_sawn_from_it() -> None:
 def test_a_short_stick_part_keeps_its_length() -> None:
     """Where the label is too long for its piece, the label is cut short and the length is not."""
     short = Request(
-        kerf=Mm(3), trim=Mm(15), stock=(Stock("stick", Mm(2440)),),
-        parts=(Part("Cabinet North 12.a.1 rail", Mm(190)),),
+        kerf=Mm(3), trim=Mm(15), stock=(StockSize("stick", Mm(2440)),),
+        parts=(WantedPart("Cabinet North 12.a.1 rail", Mm(190)),),
     )  # fmt: skip
     found = texts(drawn(layout_of(short), "mm"))
 

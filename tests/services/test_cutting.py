@@ -5,7 +5,7 @@ from datetime import timedelta
 
 import pytest
 
-from fronts.cutting.model import Part, Request, Stock
+from fronts.cutting.model import Request, StockSize, WantedPart
 from fronts.cutting.plan import plan as solve
 from fronts.models import CutPlan, PlanState
 from fronts.rules.lengths import INCH, Mm
@@ -20,18 +20,18 @@ SHEETS = Request(
     kerf=INCH / 8,
     trim=INCH / 4,
     stock=(
-        Stock("sheet", 96 * INCH, 48 * INCH, None, "length", Mm(5225, 100)),
-        Stock("offcut", 40 * INCH, 30 * INCH, 1, "length", Mm(0)),
+        StockSize("sheet", 96 * INCH, 48 * INCH, None, "length", Mm(5225, 100)),
+        StockSize("offcut", 40 * INCH, 30 * INCH, 1, "length", Mm(0)),
     ),
     parts=(
-        Part("B1.a", 28 * INCH, Mm(1163, 3), 3, "length"),
-        Part("B2.a.1", 6 * INCH, 20 * INCH, 1, "length", "B2.a", 1),
-        Part("B2.a.2", 9 * INCH, 20 * INCH, 1, "length", "B2.a", 2),
+        WantedPart("B1.a", 28 * INCH, Mm(1163, 3), 3, "length"),
+        WantedPart("B2.a.1", 6 * INCH, 20 * INCH, 1, "length", "B2.a", 1),
+        WantedPart("B2.a.2", 9 * INCH, 20 * INCH, 1, "length", "B2.a", 2),
     ),
 )
 STICKS = Request(
-    kerf=Mm(3), trim=Mm(15), stock=(Stock("stick", Mm(2440)),),
-    parts=(Part("stile", Mm(700), count=7),),
+    kerf=Mm(3), trim=Mm(15), stock=(StockSize("stick", Mm(2440)),),
+    parts=(WantedPart("stile", Mm(700), count=7),),
 )  # fmt: skip
 
 
@@ -150,8 +150,8 @@ def test_it_is_worked_out_beside_the_page(job: Job, office: Person) -> None:
 def test_a_run_that_fails_does_not_stay_at_work(job: Job, office: Person) -> None:
     """Stock that no part fits: the engine refuses it, and the plan is given up in words."""
     hopeless = Request(
-        kerf=Mm(3), trim=Mm(10), stock=(Stock("offcut", Mm(100), Mm(100)),),
-        parts=(Part("B1.a", Mm(700), Mm(400)),),
+        kerf=Mm(3), trim=Mm(10), stock=(StockSize("offcut", Mm(100), Mm(100)),),
+        parts=(WantedPart("B1.a", Mm(700), Mm(400)),),
     )  # fmt: skip
 
     begun = begin(job, office, asked=[Asked("k", "plywood", hopeless)])

@@ -15,11 +15,11 @@ from collections.abc import Iterator, Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import work_counter as effort
-from fronts.cutting.bounds import lower_bound as proof
+from fronts.cutting import work_counter
+from fronts.cutting.bounds import lower_bound
 from fronts.cutting.budget import Budget
-from fronts.cutting.integer_problem import Board, Lattice
-from fronts.cutting.knapsack import Loads, Scale, loads, rough_scale, scales
+from fronts.cutting.integer_problem import BoardKind, IntegerProblem
+from fronts.cutting.knapsack import KnapsackTable, RoundedSizes, knapsack, rough_scale, scales
 from fronts.solver import Entry, LinearProgram
 
 Floats = NDArray[np.float64]
@@ -35,30 +35,30 @@ _NEAR = 1e-7
 _GAIN = 1e-4
 
 
-def scaled_bound(
-    lattice: Lattice, boards: Sequence[Board], enough: int, budget: Budget
-) -> proof.Bound:
+def conservative_scale_bound(
+    problem: IntegerProblem, boards: Sequence[BoardKind], enough: int, budget: Budget
+) -> lower_bound.LowerBound:
     """The best bound over pairs of scales; stops where it reaches `enough`."""
     ways = [
         (index, *size)
-        for index, item in enumerate(lattice.items)
-        for size in sorted({lie[:2] for lies in item.loose for lie in lies})
+        for index, item in enumerate(problem.items)
+        for size in sorted({way[:2] for ways in item.bound_orientations for way in ways})
     ]
-    demand = [item.demand for item in lattice.items]
+    demand = [item.demand for item in problem.items]
     items = [item for item, _, _ in ways]
-    along = Line(items, [length for _, length, _ in ways], demand, [b.length for b in boards])
-    across = Line(items, [width for _, _, width in ways], demand, [b.width for b in boards])
-    bound = proof.NOTHING
+    along = ScaledSide(items, [length for _, length, _ in ways], demand, [b.length for b in boards])
+    across = ScaledSide(items, [width for _, _, width in ways], demand, [b.width for b in boards])
+    bound = lower_bound.NOTHING
     for first, second in ((along, across), (across, along)):
         if budget.over or bound.cost >= enough:
             break
         pair = _improved(first, second, budget)
         u, v = pair if first is along else pair[::-1]
-        bound = proof.best([bound, _proved((along, u), (across, v), boards)])
+        bound = lower_bound.strongest([bound, _proved((along, u), (across, v), boards)])
     return bound
 
 
-class Line:
+class ScaledSide:
     """One direction: the size of every item in every way that it may lie, and the boards' sizes."""
 
     def __init__(
@@ -85,7 +85,9 @@ class Line:
             answer = program.solve(budget.deadline.left)
             if answer is None:
                 break
-            effort.spend(effort.of_program(answer.steps, len(self.sizes), program.columns))
+            work_counter.spend(
+                work_counter.of_program(answer.steps, len(self.sizes), program.columns)
+            )
             duals = np.maximum(answer.duals[: len(self.sizes)], 0.0)
             weights = [int(w) for w in duals * FULL]
             fresh = list(self._overfull(self._rough, weights))
@@ -106,13 +108,13 @@ class Line:
         dust = most - int(table.value[-1])
         return [int(table.value[self.scale.line(size)]) + dust for size in self.boards]
 
-    def _carries(self, scale: Scale, weights: list[int]) -> tuple[Loads, int]:
+    def _carries(self, scale: RoundedSizes, weights: list[int]) -> tuple[KnapsackTable, int]:
         """The table of loads; the most on the longest line, with what is too small to measure."""
-        table = loads(scale.sizes, weights, self.most, scale.line(self.longest))
+        table = knapsack(scale.sizes, weights, self.most, scale.line(self.longest))
         rows = zip(weights, self.most, scale.sizes, strict=True)
         return table, int(table.value[-1]) + sum(w * n for w, n, size in rows if size == 0)
 
-    def _overfull(self, scale: Scale, weights: list[int]) -> Iterator[list[Entry]]:
+    def _overfull(self, scale: RoundedSizes, weights: list[int]) -> Iterator[list[Entry]]:
         """The heaviest load that is more than a full line, then some of what it leaves."""
         dust = [(row, float(n)) for row, n in enumerate(self.most) if scale.sizes[row] == 0]
         rest = list(weights)
@@ -145,7 +147,7 @@ class Line:
         return program
 
 
-def _improved(first: Line, second: Line, budget: Budget) -> tuple[Floats, Floats]:
+def _improved(first: ScaledSide, second: ScaledSide, budget: Budget) -> tuple[Floats, Floats]:
     """The two scales, each in turn the best for the other, from the plain sizes of `first` on."""
     one = other = np.array(first.sizes) / first.longest
     most = 0.0
@@ -161,8 +163,8 @@ def _improved(first: Line, second: Line, budget: Budget) -> tuple[Floats, Floats
 
 
 def _proved(
-    along: tuple[Line, Floats], across: tuple[Line, Floats], boards: Sequence[Board]
-) -> proof.Bound:
+    along: tuple[ScaledSide, Floats], across: tuple[ScaledSide, Floats], boards: Sequence[BoardKind]
+) -> lower_bound.LowerBound:
     """The bound of two scales, in whole numbers."""
     (line, u), (other, v) = along, across
     lengths, widths = [int(x) for x in u * FULL], [int(x) for x in v * FULL]
@@ -173,4 +175,4 @@ def _proved(
         weights[item] = weight if known is None else min(known, weight)
     whole = [weight or 0 for weight in weights]
     total = sum(w * n for w, n in zip(whole, line.demand, strict=True))
-    return proof.weigh(total, most, boards)
+    return lower_bound.farley_bound(total, most, boards)

@@ -12,8 +12,8 @@ from math import isqrt
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting.bounds import lower_bound as proof
-from fronts.cutting.integer_problem import Board, Item, Lattice
+from fronts.cutting.bounds import lower_bound
+from fronts.cutting.integer_problem import BoardKind, IntegerProblem, Item
 
 MOST_STEPS = 40
 MOST_CELLS = 3_000_000
@@ -21,26 +21,28 @@ MOST_CELLS = 3_000_000
 CHECKED = 12
 
 
-def area_bound(lattice: Lattice, boards: Sequence[Board]) -> proof.Bound:
+def area_bound(problem: IntegerProblem, boards: Sequence[BoardKind]) -> lower_bound.LowerBound:
     """Parts' area over boards' area."""
-    total = sum(item.area * item.demand for item in lattice.items)
-    return proof.weigh(total, [b.length * b.width for b in boards], boards)
+    total = sum(item.area * item.demand for item in problem.items)
+    return lower_bound.farley_bound(total, [b.length * b.width for b in boards], boards)
 
 
-def stretched_bound(lattice: Lattice, boards: Sequence[Board], enough: int) -> proof.Bound:
+def dual_feasible_bound(
+    problem: IntegerProblem, boards: Sequence[BoardKind], enough: int
+) -> lower_bound.LowerBound:
     """The best bound over pairs of stretches, each made for the largest board.
 
     Floats pick the pairs that promise most; whole numbers decide what those prove.
     """
-    pairs = _Pairs(lattice)
-    demand = np.array([item.demand for item in lattice.items], float)
+    pairs = _Pairs(problem)
+    demand = np.array([item.demand for item in problem.items], float)
     totals = pairs.rows() @ demand
-    found = proof.NOTHING
+    found = lower_bound.NOTHING
     for k in np.argsort(-totals, kind="stable")[:CHECKED]:
         (along, whole_along), (up, whole_up) = pairs.pair(int(k))
-        weight = sum(i.demand * _lightest(i, along, up) for i in lattice.items)
-        bound = proof.weigh(weight, [whole_along * whole_up] * len(boards), boards)
-        found = proof.best([found, bound])
+        weight = sum(i.demand * _lightest(i, along, up) for i in problem.items)
+        bound = lower_bound.farley_bound(weight, [whole_along * whole_up] * len(boards), boards)
+        found = lower_bound.strongest([found, bound])
         if found.cost >= enough:
             break
     return found
@@ -49,10 +51,13 @@ def stretched_bound(lattice: Lattice, boards: Sequence[Board], enough: int) -> p
 class _Pairs:
     """All pairs of a stretch along the board and one across it."""
 
-    def __init__(self, lattice: Lattice) -> None:
-        longest = max(b.length for b in lattice.boards)
-        widest = max(b.width for b in lattice.boards)
-        self._ways = [sorted({lie[:2] for lies in i.loose for lie in lies}) for i in lattice.items]
+    def __init__(self, problem: IntegerProblem) -> None:
+        longest = max(b.length for b in problem.boards)
+        widest = max(b.width for b in problem.boards)
+        self._ways = [
+            sorted({way[:2] for ways in i.bound_orientations for way in ways})
+            for i in problem.items
+        ]
         self._lengths = sorted({length for ways in self._ways for length, _ in ways})
         self._widths = sorted({width for ways in self._ways for _, width in ways})
         steps = max(3, min(MOST_STEPS, isqrt(MOST_CELLS // max(len(self._ways), 1)) - 8))
@@ -80,7 +85,9 @@ class _Pairs:
 
 
 def _lightest(item: Item, along: dict[int, int], up: dict[int, int]) -> int:
-    return min(along[lie.length] * up[lie.width] for lies in item.loose for lie in lies)
+    return min(
+        along[way.length] * up[way.width] for ways in item.bound_orientations for way in ways
+    )
 
 
 def _stretches(line: int, sizes: Sequence[int], steps: int) -> Iterator[tuple[dict[int, int], int]]:
@@ -111,10 +118,10 @@ def _rounded(line: int, sizes: Sequence[int], parts: int) -> tuple[dict[int, int
     return found, line * parts
 
 
-def quick_bound(lattice: Lattice, enough: int | None = None) -> proof.Bound:
+def quick_bound(problem: IntegerProblem, enough: int | None = None) -> lower_bound.LowerBound:
     """The best bound that takes no search: `enough` is where to stop looking."""
-    area = area_bound(lattice, lattice.boards)
-    if lattice.sticks or (enough is not None and area.cost >= enough):
+    area = area_bound(problem, problem.boards)
+    if problem.sticks or (enough is not None and area.cost >= enough):
         return area
     stop = enough if enough is not None else 1 << 62
-    return proof.best([area, stretched_bound(lattice, lattice.boards, stop)])
+    return lower_bound.strongest([area, dual_feasible_bound(problem, problem.boards, stop)])

@@ -11,36 +11,44 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import work_counter as effort
+from fronts.cutting import work_counter
 from fronts.cutting.budget import Budget
-from fronts.cutting.column_generation import Priced
+from fronts.cutting.column_generation import PricingResult
 from fronts.cutting.guillotine_tree import Spot
-from fronts.cutting.integer_problem import Lattice, Lie
-from fronts.cutting.patterns import Column, column
+from fronts.cutting.integer_problem import IntegerProblem, Orientation
+from fronts.cutting.patterns import Pattern, pattern_of
 
 MOST_POINTS = 26_000
 """Rectangles in the table; a larger one would take too long."""
 MOST_LINE = 2_000
 
 
-class Guillotine:
+class GuillotineKnapsack:
     """Prices every board with one table; `usable` says whether the table is small enough."""
 
-    def __init__(self, lattice: Lattice) -> None:
-        self.lattice = lattice
-        self.usable = all(item.lies == item.loose for item in lattice.items) and all(
-            len({lies for lies in item.loose if lies}) == 1 for item in lattice.items
+    def __init__(self, problem: IntegerProblem) -> None:
+        self.problem = problem
+        self.usable = all(
+            item.orientations == item.bound_orientations for item in problem.items
+        ) and all(
+            len({ways for ways in item.bound_orientations if ways}) == 1 for item in problem.items
         )
-        self.lies = [next((lies for lies in i.loose if lies), ()) for i in lattice.items]
-        self.length = max(board.length for board in lattice.boards)
-        self.width = max(board.width for board in lattice.boards)
+        self.orientations = [
+            next((ways for ways in i.bound_orientations if ways), ()) for i in problem.items
+        ]
+        self.length = max(board.length for board in problem.boards)
+        self.width = max(board.width for board in problem.boards)
         self.across: list[int] = []
-        self.along = _points([lie.length for lies in self.lies for lie in lies], self.length)
+        self.along = _points(
+            [way.length for ways in self.orientations for way in ways], self.length
+        )
         self.usable = self.usable and len(self.along) <= MOST_LINE
         if self.usable:
-            self.across = _points([lie.width for lies in self.lies for lie in lies], self.width)
+            self.across = _points(
+                [way.width for ways in self.orientations for way in ways], self.width
+            )
             self.usable = len(self.along) * len(self.across) <= MOST_POINTS
-        self.packed: list[Column] = []
+        self.packed: list[Pattern] = []
         if self.usable:
             self._cuts_along = _cuts(self.along)
             self._cuts_across = _cuts(self.across)
@@ -50,35 +58,35 @@ class Guillotine:
 
     def price(
         self, weights: list[int], wanted: list[int], left: Sequence[int], budget: Budget
-    ) -> Priced:
+    ) -> PricingResult:
         """The heaviest sheet of each board, and its weight as what the board carries at most."""
         best, which = self._start(weights)
         self._fill(best)
-        effort.spend(effort.of_cuts(len(self.along) * len(self.across), self._work))
+        work_counter.spend(work_counter.of_cuts(len(self.along) * len(self.across), self._work))
         found, most = [], []
-        for index, board in enumerate(self.lattice.boards):
+        for index, board in enumerate(self.problem.boards):
             x, y = _floor(self.along, board.length), _floor(self.across, board.width)
             most.append(int(best[x, y]))
             if best[x, y] > wanted[index]:
                 spots: list[Spot] = []
                 self._lay(best, which, (x, y), (0, 0), spots)
-                made = column(index, spots)
+                made = pattern_of(index, spots)
                 found.append(made)
                 if all(n <= left[item] for item, n in made.yields):
                     self.packed.append(made)
-        return Priced(found, most)
+        return PricingResult(found, most)
 
     def _start(self, weights: list[int]) -> tuple[NDArray[np.int64], NDArray[np.int32]]:
         """The heaviest single part of every rectangle, and which it is."""
         shape = len(self.along), len(self.across)
         best, which = np.zeros(shape, np.int64), np.full(shape, -1, np.int32)
-        self._rows: list[tuple[int, Lie]] = [
-            (item, lie) for item, lies in enumerate(self.lies) for lie in lies
+        self._rows: list[tuple[int, Orientation]] = [
+            (item, way) for item, ways in enumerate(self.orientations) for way in ways
         ]
-        for row, (item, lie) in enumerate(self._rows):
-            if lie.length > self.length or lie.width > self.width:
+        for row, (item, way) in enumerate(self._rows):
+            if way.length > self.length or way.width > self.width:
                 continue
-            x, y = _floor(self.along, lie.length), _floor(self.across, lie.width)
+            x, y = _floor(self.along, way.length), _floor(self.across, way.width)
             room, names = best[x:, y:], which[x:, y:]
             names[room < weights[item]] = row
             np.maximum(room, weights[item], out=room)
@@ -111,8 +119,8 @@ class Guillotine:
         if value == 0:
             return
         if value == self._single[x, y]:
-            item, lie = self._rows[int(which[x, y])]
-            spots.append(Spot(item, *corner, lie))
+            item, way = self._rows[int(which[x, y])]
+            spots.append(Spot(item, *corner, way))
             return
         for axis, (first, second) in enumerate((self._cuts_along[x], self._cuts_across[y])):
             if not len(first):

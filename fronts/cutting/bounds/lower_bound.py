@@ -11,41 +11,41 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
-from fronts.cutting.integer_problem import Board
+from fronts.cutting.integer_problem import BoardKind
 
 
 @dataclass(frozen=True, slots=True)
-class Bound:
+class LowerBound:
     """A proven least cost; `impossible` proves that the stock cannot hold the parts at all."""
 
     cost: int
     impossible: bool = False
 
 
-NOTHING = Bound(0)
+NOTHING = LowerBound(0)
 
 
-def weigh(total: int, most: Sequence[int], boards: Sequence[Board]) -> Bound:
+def farley_bound(total: int, most: Sequence[int], boards: Sequence[BoardKind]) -> LowerBound:
     """The bound on cost that weights prove: `total` of all parts, at most `most[b]` a board."""
     held = [_held(b, m, total) for b, m in zip(boards, most, strict=True)]
     if None not in held and sum(h for h in held if h is not None) < total:
-        return Bound(0, impossible=True)
-    return Bound(ceil(_cheapest(total, most, boards)))
+        return LowerBound(0, impossible=True)
+    return LowerBound(ceil(_cheapest(total, most, boards)))
 
 
-def best(bounds: Sequence[Bound]) -> Bound:
+def strongest(bounds: Sequence[LowerBound]) -> LowerBound:
     """The strongest of several bounds on the same thing."""
-    return Bound(max((b.cost for b in bounds), default=0), any(b.impossible for b in bounds))
+    return LowerBound(max((b.cost for b in bounds), default=0), any(b.impossible for b in bounds))
 
 
-def _held(board: Board, most: int, total: int) -> int | None:
+def _held(board: BoardKind, most: int, total: int) -> int | None:
     """The weight that all boards of a kind hold together; None where there is no end of them."""
     if board.limit is not None:
         return board.limit * most
     return None if most > 0 else 0
 
 
-def _cheapest(total: int, most: Sequence[int], boards: Sequence[Board]) -> Fraction:
+def _cheapest(total: int, most: Sequence[int], boards: Sequence[BoardKind]) -> Fraction:
     """Fill the best value first, in fractions of boards: no plan is cheaper."""
     left, spent = Fraction(total), Fraction(0)
     usable = [(b, m) for b, m in zip(boards, most, strict=True) if m > 0]

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting import work_counter as effort
+from fronts.cutting import work_counter
 from fronts.cutting.guillotine_tree import Spot
-from fronts.cutting.integer_problem import Lattice, Lie
+from fronts.cutting.integer_problem import IntegerProblem, Orientation
 
 Ints = NDArray[np.int64]
 Floats = NDArray[np.float64]
@@ -46,17 +46,19 @@ class _Built:
             setattr(self, name, np.concatenate([getattr(self, name), getattr(more, name)]))
 
 
-class Joiner:
+class BottomUpPacker:
     """Builds sheets of one board."""
 
-    def __init__(self, lattice: Lattice, board: int) -> None:
-        self.size = lattice.boards[board]
+    def __init__(self, problem: IntegerProblem, board: int) -> None:
+        self.size = problem.boards[board]
         self.area = self.size.length * self.size.width
-        ways = [(i, lie) for i, item in enumerate(lattice.items) for lie in item.lies[board]]
-        self.lies: list[Lie] = [lie for _, lie in ways]
+        ways = [
+            (i, way) for i, item in enumerate(problem.items) for way in item.orientations[board]
+        ]
+        self.orientations: list[Orientation] = [way for _, way in ways]
         self.item = np.array([item for item, _ in ways], np.int64)
-        self.length = np.array([lie.length for lie in self.lies], np.int64)
-        self.width = np.array([lie.width for lie in self.lies], np.int64)
+        self.length = np.array([way.length for way in self.orientations], np.int64)
+        self.width = np.array([way.width for way in self.orientations], np.int64)
 
     def sheets(
         self,
@@ -105,7 +107,7 @@ class Joiner:
         self, built: _Built, fresh: Ints, demand: NDArray[np.int16], key: Ints, keep: int
     ) -> _Built | None:
         """The most promising joins of what is fresh with all there is."""
-        effort.spend(effort.of_joins(len(fresh) * len(built.length), keep, len(demand)))
+        work_counter.spend(work_counter.of_joins(len(fresh) * len(built.length), keep, len(demand)))
         first, second, beside = self._pairs(built, fresh, keep * CANDIDATES)
         if not len(first):
             return None
@@ -179,7 +181,7 @@ class Joiner:
     def _lay(self, built: _Built, node: int, x: int, y: int, spots: list[Spot]) -> None:
         first, second = int(built.first[node]), int(built.second[node])
         if second < 0:
-            spots.append(Spot(int(self.item[first]), x, y, self.lies[first]))
+            spots.append(Spot(int(self.item[first]), x, y, self.orientations[first]))
             return
         self._lay(built, first, x, y, spots)
         if built.beside[node]:

@@ -6,11 +6,11 @@ from typing import Literal, NamedTuple, TypeAlias
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting.integer_problem import Lattice, Lie
+from fronts.cutting.integer_problem import IntegerProblem, Orientation
 
 Ints: TypeAlias = NDArray[np.int64]
 Pick = Literal["first", "snug", "strip"]
-Row: TypeAlias = tuple[int, int, int, Lie]
+Row: TypeAlias = tuple[int, int, int, Orientation]
 """Length, width, item, and the way it lies."""
 
 _FAR = 1 << 62
@@ -18,7 +18,7 @@ MANY = 150
 """Rows from which arrays are faster than a loop."""
 
 
-class Free(NamedTuple):
+class FreeRectangle(NamedTuple):
     """A rectangle that is still free."""
 
     x: int
@@ -27,25 +27,25 @@ class Free(NamedTuple):
     width: int
 
 
-class Choice:
+class Candidates:
     """Items in the order in which they are tried on one board, each in every way it may lie."""
 
-    def __init__(self, lattice: Lattice, board: int, order: Sequence[int]) -> None:
+    def __init__(self, problem: IntegerProblem, board: int, order: Sequence[int]) -> None:
         self.rows: list[Row] = [
-            (lie.length, lie.width, item, lie)
+            (way.length, way.width, item, way)
             for item in order
-            for lie in lattice.items[item].lies[board]
+            for way in problem.items[item].orientations[board]
         ]
 
 
-class Few:
+class CandidateList:
     """The rows that are still wanted, as a list."""
 
     def __init__(self, rows: list[Row], pick: Pick) -> None:
         self._rows = rows
         self._choose = _LOOPS[pick]
 
-    def take(self, room: Free) -> Row | None:
+    def take(self, room: FreeRectangle) -> Row | None:
         """What goes into this room, or None."""
         return self._choose(room, self._rows)
 
@@ -55,7 +55,7 @@ class Few:
         return bool(self._rows)
 
 
-class Many:
+class CandidateArrays:
     """The rows that are still wanted, as arrays."""
 
     def __init__(self, rows: list[Row], pick: Pick) -> None:
@@ -65,7 +65,7 @@ class Many:
         self._item = np.array([row[2] for row in rows], np.int64)
         self._choose = _ARRAYS[pick]
 
-    def take(self, room: Free) -> Row | None:
+    def take(self, room: FreeRectangle) -> Row | None:
         """What goes into this room, or None."""
         row = self._choose(room, self._length, self._width)
         return None if row < 0 else self._rows[row]
@@ -76,13 +76,13 @@ class Many:
         return True
 
 
-def wanted(choice: Choice, left: Sequence[int], pick: Pick) -> Few | Many:
+def wanted(choice: Candidates, left: Sequence[int], pick: Pick) -> CandidateList | CandidateArrays:
     """The rows of the items that are left."""
     rows = [row for row in choice.rows if left[row[2]] > 0]
-    return Few(rows, pick) if len(rows) < MANY else Many(rows, pick)
+    return CandidateList(rows, pick) if len(rows) < MANY else CandidateArrays(rows, pick)
 
 
-def _first(room: Free, rows: list[Row]) -> Row | None:
+def _first(room: FreeRectangle, rows: list[Row]) -> Row | None:
     _, _, length, width = room
     for row in rows:
         if row[0] <= length and row[1] <= width:
@@ -90,7 +90,7 @@ def _first(room: Free, rows: list[Row]) -> Row | None:
     return None
 
 
-def _snug(room: Free, rows: list[Row]) -> Row | None:
+def _snug(room: FreeRectangle, rows: list[Row]) -> Row | None:
     """What leaves the narrowest strip beside it."""
     _, _, length, width = room
     best, least = None, length + width
@@ -103,7 +103,7 @@ def _snug(room: Free, rows: list[Row]) -> Row | None:
     return best
 
 
-def _strip(room: Free, rows: list[Row]) -> Row | None:
+def _strip(room: FreeRectangle, rows: list[Row]) -> Row | None:
     """What uses up the width of the rectangle best, then its length."""
     _, _, length, width = room
     best, least = None, (width + 1) * (length + 1)
@@ -114,18 +114,18 @@ def _strip(room: Free, rows: list[Row]) -> Row | None:
     return best
 
 
-def _first_of(room: Free, lengths: Ints, widths: Ints) -> int:
+def _first_of(room: FreeRectangle, lengths: Ints, widths: Ints) -> int:
     fits = (lengths <= room.length) & (widths <= room.width)
     row = int(fits.argmax())
     return row if fits[row] else -1
 
 
-def _snug_of(room: Free, lengths: Ints, widths: Ints) -> int:
+def _snug_of(room: FreeRectangle, lengths: Ints, widths: Ints) -> int:
     spare, above = room.length - lengths, room.width - widths
     return _least(np.minimum(spare, above), (spare < 0) | (above < 0))
 
 
-def _strip_of(room: Free, lengths: Ints, widths: Ints) -> int:
+def _strip_of(room: FreeRectangle, lengths: Ints, widths: Ints) -> int:
     spare, above = room.length - lengths, room.width - widths
     barred = (spare < 0) | (above < 0)
     narrow = np.where(barred, _FAR, above)
@@ -139,12 +139,12 @@ def _least(spare: Ints, barred: NDArray[np.bool_]) -> int:
     return row if spare[row] < _FAR else -1
 
 
-_LOOPS: dict[Pick, Callable[[Free, list[Row]], Row | None]] = {
+_LOOPS: dict[Pick, Callable[[FreeRectangle, list[Row]], Row | None]] = {
     "first": _first,
     "snug": _snug,
     "strip": _strip,
 }
-_ARRAYS: dict[Pick, Callable[[Free, Ints, Ints], int]] = {
+_ARRAYS: dict[Pick, Callable[[FreeRectangle, Ints, Ints], int]] = {
     "first": _first_of,
     "snug": _snug_of,
     "strip": _strip_of,

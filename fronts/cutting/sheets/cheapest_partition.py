@@ -8,10 +8,10 @@ from collections.abc import Iterator, Sequence
 
 import numpy as np
 
-from fronts.cutting import work_counter as effort
+from fronts.cutting import work_counter
 from fronts.cutting.budget import Budget
-from fronts.cutting.integer_problem import Board
-from fronts.cutting.patterns import Column, column
+from fronts.cutting.integer_problem import BoardKind
+from fronts.cutting.patterns import Pattern, pattern_of
 from fronts.cutting.sheets.multisets import Ints, Multisets
 from fronts.cutting.sheets.shape_functions import BudgetSpentError, ShapeFunctions
 
@@ -22,7 +22,7 @@ AREA_STEPS = 1_000
 _NEVER = 1 << 60
 
 
-def scarce_kinds(boards: Sequence[Board], parts: int) -> dict[int, int]:
+def scarce_kinds(boards: Sequence[BoardKind], parts: int) -> dict[int, int]:
     """The kinds of board of which fewer can be had than there are parts, with how many."""
     return {
         kind: board.limit
@@ -40,7 +40,7 @@ class Sharing:
     def __init__(
         self,
         multisets: Multisets,
-        boards: Sequence[Board],
+        boards: Sequence[BoardKind],
         shapes: Sequence[ShapeFunctions | None],
         budget: Budget,
     ) -> None:
@@ -58,7 +58,7 @@ class Sharing:
         self._least: dict[Use, Ints] = {}
         self._fill(budget)
 
-    def cheapest(self) -> tuple[int, list[Column]] | None:
+    def cheapest(self) -> tuple[int, list[Pattern]] | None:
         """The least cost of all parts, and the boards; None where they cannot all be placed."""
         everything = self._multisets.everything
         price, use = min((int(self._least[use][everything]), use) for use in self._uses)
@@ -76,7 +76,7 @@ class Sharing:
         for first, second in self._multisets.levels():
             if budget.over:
                 raise BudgetSpentError
-            effort.spend(effort.of_shapes(len(first) * len(self._uses) ** 2))
+            work_counter.spend(work_counter.of_shapes(len(first) * len(self._uses) ** 2))
             together = first + second
             starts = np.flatnonzero(np.diff(together, prepend=-1))
             for use, one, other in self._use_splits():
@@ -91,13 +91,13 @@ class Sharing:
                 if min(other, default=0) >= 0:
                     yield use, one, other
 
-    def _boards(self, held: int, use: Use) -> Iterator[Column]:
+    def _boards(self, held: int, use: Use) -> Iterator[Pattern]:
         """The boards of the cheapest sharing out of a multiset with this use."""
         price = self._least[use][held]
         for kind, shapes in enumerate(self._shapes):
             fits = shapes is not None and shapes.known[held] > 0 and self._one[kind] == use
             if shapes is not None and fits and price == self._price[kind]:
-                yield column(kind, shapes.spots(held))
+                yield pattern_of(kind, shapes.spots(held))
                 return
         together = self._multisets.first + self._multisets.second == held
         first, second = self._multisets.first[together], self._multisets.second[together]

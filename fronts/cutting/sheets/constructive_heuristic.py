@@ -9,18 +9,18 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-from fronts.cutting import work_counter as effort
+from fronts.cutting import work_counter
 from fronts.cutting.budget import Budget
 from fronts.cutting.guillotine_tree import Spot
-from fronts.cutting.integer_problem import Board, Lattice, Lie
-from fronts.cutting.patterns import Column, column
-from fronts.cutting.sheets.candidates import Choice, Free, Pick, wanted
+from fronts.cutting.integer_problem import BoardKind, IntegerProblem, Orientation
+from fronts.cutting.patterns import Pattern, pattern_of
+from fronts.cutting.sheets.candidates import Candidates, FreeRectangle, Pick, wanted
 
 Split = Literal["rip", "cross", "short", "long", "big", "even"]
 
 
 @dataclass(frozen=True, slots=True)
-class Manner:
+class FillRule:
     """How a sheet is filled: which part comes next, and which way its rectangle is split."""
 
     pick: Pick
@@ -31,44 +31,46 @@ Filler = Callable[[int, Sequence[int]], list[Spot]]
 """Places on one board of this kind, of what is left."""
 
 
-def fill(board: Board, choice: Choice, left: Sequence[int], manner: Manner) -> list[Spot]:
+def fill(board: BoardKind, choice: Candidates, left: Sequence[int], rule: FillRule) -> list[Spot]:
     """Places on one sheet, at most `left[item]` of each item."""
-    return fill_rooms([Free(0, 0, board.length, board.width)], choice, list(left), manner)
+    return fill_rooms([FreeRectangle(0, 0, board.length, board.width)], choice, list(left), rule)
 
 
-def fill_rooms(free: list[Free], choice: Choice, left: list[int], manner: Manner) -> list[Spot]:
+def fill_rooms(
+    free: list[FreeRectangle], choice: Candidates, left: list[int], rule: FillRule
+) -> list[Spot]:
     """Places in free rectangles; takes what it places from `left`."""
     spots: list[Spot] = []
-    rows = wanted(choice, left, manner.pick)
+    rows = wanted(choice, left, rule.pick)
     while free:
         room = free.pop()
         row = rows.take(room)
         if row is None:
             continue
-        item, lie = row[2], row[3]
-        spots.append(Spot(item, room.x, room.y, lie))
+        item, way = row[2], row[3]
+        spots.append(Spot(item, room.x, room.y, way))
         left[item] -= 1
         if left[item] == 0 and not rows.drop(item):
             break
-        free.extend(_split(room, lie, manner.split))
-    effort.spend(effort.of_filling(len(spots), len(choice.rows)))
+        free.extend(_split(room, way, rule.split))
+    work_counter.spend(work_counter.of_filling(len(spots), len(choice.rows)))
     return spots
 
 
 def sheet_by_sheet(
-    lattice: Lattice,
+    problem: IntegerProblem,
     filler: Filler,
     left: list[int],
     open_boards: list[int | None],
     budget: Budget | None = None,
-) -> list[tuple[Column, int]]:
+) -> list[tuple[Pattern, int]]:
     """Fill sheets until nothing is left or no board is; equal sheets are counted at once.
 
     Takes what it places from `left` and `open_boards`; stops early where the budget is over.
     """
-    found: list[tuple[Column, int]] = []
+    found: list[tuple[Pattern, int]] = []
     while any(left) and not (budget is not None and budget.over):
-        best = _best(lattice, filler, left, open_boards)
+        best = _best(problem, filler, left, open_boards)
         if best is None:
             break
         limit = open_boards[best.board]
@@ -82,34 +84,34 @@ def sheet_by_sheet(
     return found
 
 
-def corner_filler(lattice: Lattice, order: Sequence[int], manner: Manner) -> Filler:
+def corner_filler(problem: IntegerProblem, order: Sequence[int], rule: FillRule) -> Filler:
     """Fills sheets in this order and manner."""
-    choices = [Choice(lattice, b, order) for b in range(len(lattice.boards))]
-    return lambda board, left: fill(lattice.boards[board], choices[board], left, manner)
+    choices = [Candidates(problem, b, order) for b in range(len(problem.boards))]
+    return lambda board, left: fill(problem.boards[board], choices[board], left, rule)
 
 
 def _best(
-    lattice: Lattice, filler: Filler, left: Sequence[int], open_boards: Sequence[int | None]
-) -> Column | None:
+    problem: IntegerProblem, filler: Filler, left: Sequence[int], open_boards: Sequence[int | None]
+) -> Pattern | None:
     """The sheet that gives most area for its cost; of equals, the smallest."""
     best, most = None, (Fraction(-1), 0)
-    for index, board in enumerate(lattice.boards):
+    for index, board in enumerate(problem.boards):
         if open_boards[index] == 0:
             continue
         spots = filler(index, left)
         if not spots:
             continue
-        used = sum(spot.lie.length * spot.lie.width for spot in spots)
+        used = sum(spot.orientation.length * spot.orientation.width for spot in spots)
         worth = Fraction(used, board.cost) if board.cost else Fraction(used * 10**9)
         if (worth, -board.length * board.width) > most:
-            best, most = column(index, spots), (worth, -board.length * board.width)
+            best, most = pattern_of(index, spots), (worth, -board.length * board.width)
     return best
 
 
-def _split(room: Free, lie: Lie, split: Split) -> list[Free]:
+def _split(room: FreeRectangle, way: Orientation, split: Split) -> list[FreeRectangle]:
     """The two rectangles beside and above; the one to fill next comes last."""
     x, y, length, width = room
-    spare, above = length - lie.length, width - lie.width
+    spare, above = length - way.length, width - way.width
     if split == "rip":
         rip = True
     elif split == "cross":
@@ -119,17 +121,17 @@ def _split(room: Free, lie: Lie, split: Split) -> list[Free]:
     elif split == "long":
         rip = spare > above
     else:
-        rip = spare * lie.width <= above * lie.length
+        rip = spare * way.width <= above * way.length
         rip = rip if split == "big" else not rip
     found = []
     if rip:
         if above:
-            found.append(Free(x, y + lie.width, length, above))
+            found.append(FreeRectangle(x, y + way.width, length, above))
         if spare:
-            found.append(Free(x + lie.length, y, spare, lie.width))
+            found.append(FreeRectangle(x + way.length, y, spare, way.width))
     else:
         if spare:
-            found.append(Free(x + lie.length, y, spare, width))
+            found.append(FreeRectangle(x + way.length, y, spare, width))
         if above:
-            found.append(Free(x, y + lie.width, lie.length, above))
+            found.append(FreeRectangle(x, y + way.width, way.length, above))
     return found

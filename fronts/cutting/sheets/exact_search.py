@@ -10,13 +10,13 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from math import floor, prod
 
-from fronts.cutting import patterns as col
-from fronts.cutting.bounds import lower_bound as proof
-from fronts.cutting.bounds.lower_bound import Bound
+from fronts.cutting import patterns
+from fronts.cutting.bounds import lower_bound
+from fronts.cutting.bounds.lower_bound import LowerBound
 from fronts.cutting.budget import Budget
-from fronts.cutting.integer_problem import Board, Lattice, Lie
-from fronts.cutting.patterns import Column
-from fronts.cutting.search_result import Found
+from fronts.cutting.integer_problem import BoardKind, IntegerProblem, Orientation
+from fronts.cutting.patterns import Pattern
+from fronts.cutting.search_result import SearchResult
 from fronts.cutting.sheets.cheapest_partition import AREA_STEPS, Sharing, scarce_kinds
 from fronts.cutting.sheets.multisets import Multisets, splits_of
 from fronts.cutting.sheets.shape_functions import BudgetSpentError, ShapeFunctions
@@ -29,69 +29,72 @@ LARGEST = 1 << 60
 """Areas and prices beyond this would not stay whole numbers."""
 
 
-def settled(lattice: Lattice, known: Found, budget: Budget) -> Found:
+def settled(problem: IntegerProblem, known: SearchResult, budget: Budget) -> SearchResult:
     """A cheaper packing than the known one, or the proof that there is none; in time, or neither.
 
     Ways to lie that a bound must allow for but no plan takes are tried too before it is a proof.
     """
-    demand = [item.demand for item in lattice.items]
-    if splits_of(demand) > MOST_SPLITS or _too_large(lattice, sum(demand)):
+    demand = [item.demand for item in problem.items]
+    if splits_of(demand) > MOST_SPLITS or _too_large(problem, sum(demand)):
         return known
     multisets = Multisets(demand)
-    ways = [tuple(item.lies for item in lattice.items), tuple(item.loose for item in lattice.items)]
+    planned = tuple(item.orientations for item in problem.items)
+    allowed = tuple(item.bound_orientations for item in problem.items)
     packing, bound = known.packing, known.bound
-    for most in _targets(lattice, known):
+    for most in _targets(problem, known):
         try:
-            for strict, lies in enumerate(ways[: 1 if ways[0] == ways[1] else 2]):
-                shared = _cheapest(lattice, multisets, lies, most, budget)
+            for ways in (planned,) if planned == allowed else (planned, allowed):
+                shared = _cheapest(problem, multisets, ways, most, budget)
                 if shared is None:
                     continue
-                if strict == 0:
-                    found = col.packing([(sheet, 1) for sheet in shared[1]], lattice)
-                    packing = min(packing, found, key=lambda p: col.rank(p, lattice))
-                least = Bound(shared[0]) if ways[0] == ways[1] else bound
-                return Found(packing, proof.best([bound, least]))
+                if ways is planned:
+                    found = patterns.packing([(sheet, 1) for sheet in shared[1]], problem)
+                    packing = min(packing, found, key=lambda p: patterns.rank(p, problem))
+                least = LowerBound(shared[0]) if planned == allowed else bound
+                return SearchResult(packing, lower_bound.strongest([bound, least]))
         except BudgetSpentError:
             break
-        bound = proof.best([bound, Bound(0, impossible=True) if most is None else Bound(most + 1)])
-    return Found(packing, bound)
+        bound = lower_bound.strongest(
+            [bound, LowerBound(0, impossible=True) if most is None else LowerBound(most + 1)]
+        )
+    return SearchResult(packing, bound)
 
 
-def _too_large(lattice: Lattice, parts: int) -> bool:
-    boards = lattice.boards
+def _too_large(problem: IntegerProblem, parts: int) -> bool:
+    boards = problem.boards
     uses = prod(limit + 1 for limit in scarce_kinds(boards, parts).values())
     area = max(board.length * board.width for board in boards)
     price = max(board.cost for board in boards) * (parts + 1) * AREA_STEPS
     return uses > MOST_USES or (parts + 1) * max(area * AREA_STEPS, price) > LARGEST
 
 
-def _targets(lattice: Lattice, known: Found) -> Iterator[int | None]:
+def _targets(problem: IntegerProblem, known: SearchResult) -> Iterator[int | None]:
     """Costs not to exceed, rising; None is any cost, where the known packing is short."""
     if known.packing.short:
         yield None
         return
-    cost = col.cost(known.packing, lattice.boards)
-    if len(lattice.boards) > 1:
+    cost = patterns.cost(known.packing, problem.boards)
+    if len(problem.boards) > 1:
         yield cost - 1
     else:
-        yield from range(known.bound.cost, cost, lattice.boards[0].cost)
+        yield from range(known.bound.cost, cost, problem.boards[0].cost)
 
 
 def _cheapest(
-    lattice: Lattice,
+    problem: IntegerProblem,
     multisets: Multisets,
-    ways: Sequence[tuple[tuple[Lie, ...], ...]],
+    ways: Sequence[tuple[tuple[Orientation, ...], ...]],
     most: int | None,
     budget: Budget,
-) -> tuple[int, list[Column]] | None:
+) -> tuple[int, list[Pattern]] | None:
     """The least cost of all parts and their boards, where it is no more than `most`."""
-    boards = lattice.boards
+    boards = problem.boards
     area = _most_area(boards, most)
-    total = sum(item.area * item.demand for item in lattice.items)
+    total = sum(item.area * item.demand for item in problem.items)
     smallest = min(board.length * board.width for board in boards)
     shapes = [
         None if board.limit == 0 else ShapeFunctions(
-            multisets, board, [lies[kind] for lies in ways],
+            multisets, board, [ways[kind] for ways in ways],
             LARGEST if area is None else area - total, budget,
             alone=area is not None and area < 2 * smallest,
         )
@@ -101,7 +104,7 @@ def _cheapest(
     return None if shared is None or (most is not None and shared[0] > most) else shared
 
 
-def _most_area(boards: tuple[Board, ...], cost: int | None) -> int | None:
+def _most_area(boards: tuple[BoardKind, ...], cost: int | None) -> int | None:
     """No more board area than this can be had at that cost; None where there is no end of it."""
     area, left = Fraction(0), None if cost is None else Fraction(cost)
     for board in sorted(boards, key=lambda b: Fraction(b.cost, b.length * b.width)):

@@ -3,13 +3,13 @@
 from collections.abc import Sequence
 
 from fronts.cutting.budget import Budget
-from fronts.cutting.column_generation import WEIGHT, Priced
+from fronts.cutting.column_generation import WEIGHT, PricingResult
 from fronts.cutting.guillotine_tree import Spot
-from fronts.cutting.integer_problem import Lattice
-from fronts.cutting.patterns import Column, column
-from fronts.cutting.sheets.bottom_up_packing import Joiner
-from fronts.cutting.sheets.candidates import Choice
-from fronts.cutting.sheets.strip_packing import Strips
+from fronts.cutting.integer_problem import IntegerProblem
+from fronts.cutting.patterns import Pattern, pattern_of
+from fronts.cutting.sheets.bottom_up_packing import BottomUpPacker
+from fronts.cutting.sheets.candidates import Candidates
+from fronts.cutting.sheets.strip_packing import StripPacker
 
 NARROW, WIDE = 140, 560
 """How many rectangles a round keeps: few at first, more once few find nothing."""
@@ -23,49 +23,49 @@ MOST = 40
 """Sheets that one pricing hands over, of each board."""
 
 
-class SheetPricer:
+class PatternPricer:
     """Finds sheets by quick fillings; it proves nothing."""
 
-    def __init__(self, lattice: Lattice) -> None:
-        self.lattice = lattice
-        boards = range(len(lattice.boards))
+    def __init__(self, problem: IntegerProblem) -> None:
+        self.problem = problem
+        boards = range(len(problem.boards))
         self.keep = NARROW
         self.hurried = False
-        mean = sum(i.area * i.demand for i in lattice.items) / sum(i.demand for i in lattice.items)
-        self.small = max(b.length * b.width for b in lattice.boards) > MANY * mean
-        self.joiners = [Joiner(lattice, board) for board in boards]
+        mean = sum(i.area * i.demand for i in problem.items) / sum(i.demand for i in problem.items)
+        self.small = max(b.length * b.width for b in problem.boards) > MANY * mean
+        self.packers = [BottomUpPacker(problem, board) for board in boards]
         self.strips = [
-            [Strips(lattice, b, across=across) for across in (False, True)] for b in boards
+            [StripPacker(problem, b, across=across) for across in (False, True)] for b in boards
         ]
 
     def price(
         self, weights: list[int], wanted: list[int], left: Sequence[int], budget: Budget
-    ) -> Priced:
+    ) -> PricingResult:
         """Sheets that carry more than wanted, the best of each board."""
-        found: list[Column] = []
+        found: list[Pattern] = []
         if self.hurried:
             live = sum(w > 0 and n > 0 for w, n in zip(weights, left, strict=True))
             self.keep = max(LOW, min(WIDE, HURRIED // max(live, 1)))
         while not budget.over:
-            for board in range(len(self.lattice.boards)):
+            for board in range(len(self.problem.boards)):
                 spots = self._by_strips(board, weights, wanted[board], left) if self.small else []
-                spots += self.joiners[board].sheets(
+                spots += self.packers[board].sheets(
                     weights, left, max(wanted[board], 1), self.keep, MOST
                 )
-                found.extend(column(board, each) for each in spots)
+                found.extend(pattern_of(board, each) for each in spots)
             if found or self.hurried or self.keep >= WIDE:
                 break
             self.keep *= 2
-        return Priced(found, None)
+        return PricingResult(found, None)
 
-    def near(self, weights: list[int], left: Sequence[int]) -> list[Column]:
+    def near(self, weights: list[int], left: Sequence[int]) -> list[Pattern]:
         """Sheets whose weight is near what their board is worth, or over it."""
-        boards = self.lattice.boards
+        boards = self.problem.boards
         dearest = max(max(board.cost for board in boards), 1)
         return [
-            column(b, spots)
+            pattern_of(b, spots)
             for b, board in enumerate(boards)
-            for spots in self.joiners[b].sheets(
+            for spots in self.packers[b].sheets(
                 weights, left, max(1, board.cost * WEIGHT // dearest), NARROW, MOST_NEAR, NEAR
             )
         ]
@@ -73,9 +73,9 @@ class SheetPricer:
     def _by_strips(
         self, board: int, weights: Sequence[int], wanted: int, left: Sequence[int]
     ) -> list[list[Spot]]:
-        items = self.lattice.items
+        items = self.problem.items
         live = [i for i in range(len(items)) if left[i] > 0 and weights[i] > 0]
         dense = sorted(live, key=lambda i: -weights[i] / items[i].area)
-        choice = Choice(self.lattice, board, dense)
+        choice = Candidates(self.problem, board, dense)
         filled = [strips.fill(weights, left, choice) for strips in self.strips[board]]
         return [spots for spots in filled if sum(weights[s.item] for s in spots) > wanted]

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from fronts.cutting.integer_problem import Board, Lie
+from fronts.cutting.integer_problem import BoardKind, Orientation
 from fronts.cutting.sheets.multisets import Multisets
 from fronts.cutting.sheets.rectangles import Rectangles
 
@@ -23,16 +23,16 @@ class RemainingRoom:
     def __init__(
         self,
         multisets: Multisets,
-        board: Board,
-        ways: Sequence[tuple[Lie, ...]],
+        board: BoardKind,
+        ways: Sequence[tuple[Orientation, ...]],
         spare: int,
         *,
         alone: bool,
     ) -> None:
         self._board, self._spare, self._alone = board, spare, alone
-        areas = [lies[0].length * lies[0].width if lies else 0 for lies in ways]
-        shortest = [min((lie.length for lie in lies), default=_FAR) for lies in ways]
-        narrowest = [min((lie.width for lie in lies), default=_FAR) for lies in ways]
+        areas = [ways[0].length * ways[0].width if ways else 0 for ways in ways]
+        shortest = [min((way.length for way in ways), default=_FAR) for ways in ways]
+        narrowest = [min((way.width for way in ways), default=_FAR) for ways in ways]
         self._items = list(zip(areas, shortest, narrowest, strict=True))
         self.area = np.zeros(multisets.count, np.int64)
         """The area of the parts that a multiset holds."""

@@ -12,10 +12,10 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from fronts.cutting import work_counter as effort
+from fronts.cutting import work_counter
 from fronts.cutting.budget import Budget
 from fronts.cutting.guillotine_tree import Spot
-from fronts.cutting.integer_problem import Board, Lie
+from fronts.cutting.integer_problem import BoardKind, Orientation
 from fronts.cutting.sheets.multisets import Ints, Multisets
 from fronts.cutting.sheets.rectangles import Rectangles
 from fronts.cutting.sheets.remaining_room import RemainingRoom
@@ -38,15 +38,15 @@ class ShapeFunctions:
     def __init__(
         self,
         multisets: Multisets,
-        board: Board,
-        ways: Sequence[tuple[Lie, ...]],
+        board: BoardKind,
+        ways: Sequence[tuple[Orientation, ...]],
         spare: int,
         budget: Budget,
         *,
         alone: bool,
     ) -> None:
         self._board, self._spare, self._budget = board, spare, budget
-        self._ways = [(item, lie) for item, lies in enumerate(ways) for lie in lies]
+        self._ways = [(item, way) for item, ways in enumerate(ways) for way in ways]
         self._room = RemainingRoom(multisets, board, ways, spare, alone=alone)
         self._start = np.zeros(multisets.count, np.int64)
         self._waste = np.zeros(multisets.count, np.int64)
@@ -65,8 +65,8 @@ class ShapeFunctions:
 
     def _singles(self, multisets: Multisets) -> Rectangles:
         held = np.array([multisets.strides[item] for item, _ in self._ways], np.int64)
-        length = np.array([lie.length for _, lie in self._ways], np.int64)
-        width = np.array([lie.width for _, lie in self._ways], np.int64)
+        length = np.array([way.length for _, way in self._ways], np.int64)
+        width = np.array([way.width for _, way in self._ways], np.int64)
         which, none = np.arange(len(held)), np.full(len(held), -1, np.int64)
         single = Rectangles(length, width, held, which, none, np.zeros(len(held), np.bool_))
         return self._room.sifted(single).undominated()
@@ -100,7 +100,7 @@ class ShapeFunctions:
             raise BudgetSpentError
         joins = self.known[first] * self.known[second]
         total = int(joins.sum())
-        effort.spend(effort.of_shapes(total))
+        work_counter.spend(work_counter.of_shapes(total))
         pair = np.repeat(np.arange(len(first)), joins)
         place = np.arange(total) - np.repeat(np.cumsum(joins) - joins, joins)
         row, column = np.divmod(place, self.known[second][pair])
@@ -124,8 +124,8 @@ class ShapeFunctions:
     def _lay(self, which: int, x: int, y: int, spots: list[Spot]) -> None:
         first, second = int(self._all.first[which]), int(self._all.second[which])
         if second < 0:
-            item, lie = self._ways[first]
-            spots.append(Spot(item, x, y, lie))
+            item, way = self._ways[first]
+            spots.append(Spot(item, x, y, way))
             return
         self._lay(first, x, y, spots)
         if self._all.beside[which]:

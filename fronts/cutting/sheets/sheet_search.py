@@ -5,28 +5,28 @@ from functools import cached_property
 from itertools import count, cycle, product
 from random import Random
 
-from fronts.cutting import patterns as col
-from fronts.cutting.bounds.conservative_scales import scaled_bound
+from fronts.cutting import patterns
+from fronts.cutting.bounds.conservative_scales import conservative_scale_bound
 from fronts.cutting.bounds.dual_feasible import quick_bound
-from fronts.cutting.bounds.guillotine_knapsack import Guillotine
-from fronts.cutting.bounds.lower_bound import Bound, best
+from fronts.cutting.bounds.guillotine_knapsack import GuillotineKnapsack
+from fronts.cutting.bounds.lower_bound import LowerBound, strongest
 from fronts.cutting.budget import Budget
-from fronts.cutting.column_generation import Generation
-from fronts.cutting.diving_heuristic import SKIPS, Dive
-from fronts.cutting.integer_problem import Lattice
-from fronts.cutting.pattern_pool import Pool
-from fronts.cutting.patterns import Column, Packing
-from fronts.cutting.search_result import Found, done
-from fronts.cutting.sheets.candidates import Choice, Pick
+from fronts.cutting.column_generation import ColumnGeneration
+from fronts.cutting.diving_heuristic import SKIPS, DivingHeuristic
+from fronts.cutting.integer_problem import IntegerProblem
+from fronts.cutting.pattern_pool import PatternPool
+from fronts.cutting.patterns import Packing, Pattern
+from fronts.cutting.search_result import SearchResult, proved_least
+from fronts.cutting.sheets.candidates import Candidates, Pick
 from fronts.cutting.sheets.constructive_heuristic import (
     Filler,
-    Manner,
+    FillRule,
     Split,
     corner_filler,
     sheet_by_sheet,
 )
 from fronts.cutting.sheets.exact_search import settled
-from fronts.cutting.sheets.pattern_pricing import SheetPricer
+from fronts.cutting.sheets.pattern_pricing import PatternPricer
 from fronts.cutting.sheets.strip_packing import shares
 from fronts.solver import IntegerLimits
 
@@ -48,9 +48,9 @@ _PICKS: tuple[Pick, ...] = ("first", "snug", "strip")
 _SPLITS: tuple[Split, ...] = ("rip", "cross", "short", "long", "big", "even")
 
 
-def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
+def plan_sheets(problem: IntegerProblem, budget: Budget) -> SearchResult:
     """The best packing of sheets within the budget, never worse than the first quick one."""
-    search = Search(lattice)
+    search = SheetSearch(problem)
     search.passes(budget.share(0.03))
     search.strips(budget.share(0.03))
     search.settle(budget.share(0.6))
@@ -64,49 +64,49 @@ def plan_sheets(lattice: Lattice, budget: Budget) -> Found:
         search.passes(budget.share(0.05))
         search.strips(budget.share(0.05))
         search.generate(budget.share(0.2))
-        if search.done or budget.over:
+        if search.proved or budget.over:
             break
     search.choose(budget)
-    return Found(search.best, search.bound)
+    return SearchResult(search.best, search.bound)
 
 
-class Search:
+class SheetSearch:
     """The best packing so far, the bound, and the pool that they come from."""
 
-    def __init__(self, lattice: Lattice) -> None:
-        self.lattice = lattice
+    def __init__(self, problem: IntegerProblem) -> None:
+        self.problem = problem
         self._random, self._turns = Random(_SEED), count()  # noqa: S311 (same each time)
-        self.pool = Pool(lattice)
-        self.pricer = SheetPricer(lattice)
-        self.generation: Generation | None = None
+        self.pool = PatternPool(problem)
+        self.pricer = PatternPricer(problem)
+        self.generation: ColumnGeneration | None = None
         self.weights: list[int] = []
-        items = lattice.items
+        items = problem.items
         self._repeats = len(items) <= FEW or sum(i.demand for i in items) > REPEATS * len(items)
         self._skips = cycle(SKIPS)
         self._until: Budget | None = None
-        self._passes = _passes(lattice)
-        first = self._filled(corner_filler(lattice, *next(self._passes)), None)
+        self._passes = _passes(problem)
+        first = self._filled(corner_filler(problem, *next(self._passes)), None)
         self.best = first
-        self.bound: Bound = quick_bound(lattice, col.cost(first, lattice.boards))
+        self.bound: LowerBound = quick_bound(problem, patterns.cost(first, problem.boards))
 
     @property
-    def done(self) -> bool:
+    def proved(self) -> bool:
         """Whether the best is proved the least."""
-        return done(self.best, self.bound, self.lattice)
+        return proved_least(self.best, self.bound, self.problem)
 
     def passes(self, budget: Budget) -> None:
         """Corner after corner, in many orders and manners."""
-        for order, manner in self._passes:
-            if budget.over or self.done:
+        for order, rule in self._passes:
+            if budget.over or self.proved:
                 return
-            self._keep(self._filled(corner_filler(self.lattice, order, manner), budget))
+            self._keep(self._filled(corner_filler(self.problem, order, rule), budget))
 
     def strips(self, budget: Budget) -> None:
         """Strip after strip, with weights that favour what was hard to place."""
-        areas = shares(self.lattice)
+        areas = shares(self.problem)
         largest = max(areas)
         for turn in self._turns:
-            if budget.over or self.done or turn >= PASSES:
+            if budget.over or self.proved or turn >= PASSES:
                 return
             power = (0.0, 0.1, 0.2, 0.05)[turn % 4]
             shake = 0.0 if turn < 8 else 0.15
@@ -119,16 +119,16 @@ class Search:
 
     def settle(self, budget: Budget) -> None:
         """Few parts: look at every way of cutting them."""
-        if not (self.done or budget.over):
-            found = settled(self.lattice, Found(self.best, self.bound), budget)
+        if not (self.proved or budget.over):
+            found = settled(self.problem, SearchResult(self.best, self.bound), budget)
             self.best, self.bound = found.packing, found.bound
 
     def generate(self, budget: Budget) -> None:
         """Let the solver's prices ask for better sheets."""
-        if self.done or budget.over:
+        if self.proved or budget.over:
             return
         if self.generation is None:
-            self.generation = Generation(self.lattice, self.pricer)
+            self.generation = ColumnGeneration(self.problem, self.pricer)
         self.generation.add(self.pool.columns.values())
         self.pricer.hurried = False
         relaxed = self.generation.solve(budget, 200)
@@ -138,32 +138,32 @@ class Search:
 
     def bound_by_scales(self, budget: Budget) -> None:
         """Two scales made for these parts."""
-        if not self.done:
-            enough = col.cost(self.best, self.lattice.boards)
-            found = scaled_bound(self.lattice, self.lattice.boards, enough, budget)
-            self.bound = best([self.bound, found])
+        if not self.proved:
+            enough = patterns.cost(self.best, self.problem.boards)
+            found = conservative_scale_bound(self.problem, self.problem.boards, enough, budget)
+            self.bound = strongest([self.bound, found])
 
     def bound_by_cuts(self, budget: Budget) -> None:
         """The linear program over every sheet that cuts can make, where parts repeat enough."""
-        if self.done or budget.over or not self._repeats:
+        if self.proved or budget.over or not self._repeats:
             return
-        pricer = Guillotine(self.lattice)
+        pricer = GuillotineKnapsack(self.problem)
         if not pricer.usable:
             return
-        proof = Generation(self.lattice, pricer)
-        proof.add(self.pool.columns.values())
-        relaxed = proof.solve(
-            budget, 400, enough=col.cost(self.best, self.lattice.boards), hasty=True
+        generation = ColumnGeneration(self.problem, pricer)
+        generation.add(self.pool.columns.values())
+        relaxed = generation.solve(
+            budget, 400, enough=patterns.cost(self.best, self.problem.boards), hasty=True
         )
         self.pool.add(pricer.packed)
         if relaxed is not None:
-            self.bound = best([self.bound, relaxed.bound])
+            self.bound = strongest([self.bound, relaxed.bound])
 
     def enrich(self, budget: Budget) -> None:
         """Sheets that are nearly as good as the best, for the whole choice to play with."""
-        if self.done or self.generation is None:
+        if self.proved or self.generation is None:
             return
-        left = [item.demand for item in self.lattice.items]
+        left = [item.demand for item in self.problem.items]
         for _ in range(SHAKES):
             if budget.over:
                 break
@@ -173,7 +173,7 @@ class Search:
     def choose(self, budget: Budget) -> None:
         """The best whole choice from the pool."""
         for _ in range(WIDENED):
-            if self.done or budget.over:
+            if self.proved or budget.over:
                 break
             limits = IntegerLimits(budget.seconds, NODES)
             self.best = self.pool.cover(self.best, self.bound.cost, limits, self.weights)
@@ -188,10 +188,10 @@ class Search:
         self._until = budget
         self.pricer.hurried = True
         for _ in range(DIVES):
-            if budget.over or self.done:
+            if budget.over or self.proved:
                 break
             skip = next(self._skips)
-            dive = Dive(
+            dive = DivingHeuristic(
                 self.generation,
                 self._finish,
                 self.bound.cost,
@@ -204,50 +204,50 @@ class Search:
             self.best = dive.run(self.best)
         self.pool.add(self.generation.columns)
 
-    def _finish(self, left: list[int], open_boards: list[int | None]) -> list[tuple[Column, int]]:
+    def _finish(self, left: list[int], open_boards: list[int | None]) -> list[tuple[Pattern, int]]:
         """What is left, in the quickest ways; the best of them."""
         areas, fillers = self._finishers
-        tries: list[tuple[int, int, int, list[tuple[Column, int]]]] = []
+        tries: list[tuple[int, int, int, list[tuple[Pattern, int]]]] = []
         for filler in fillers:
             rest, boards = list(left), list(open_boards)
-            found = sheet_by_sheet(self.lattice, filler, rest, boards, self._until)
+            found = sheet_by_sheet(self.problem, filler, rest, boards, self._until)
             lacking = sum(n * area for n, area in zip(rest, areas, strict=True))
-            cost = sum(self.lattice.boards[c.board].cost * n for c, n in found)
+            cost = sum(self.problem.boards[c.board].cost * n for c, n in found)
             tries.append((lacking, cost, len(tries), found))
         return min(tries)[3]
 
     @cached_property
     def _finishers(self) -> tuple[list[int], list[Filler]]:
         """The parts' shares of area, and the quickest ways to lay them, the largest first."""
-        areas = shares(self.lattice)
+        areas = shares(self.problem)
         order = sorted(range(len(areas)), key=lambda i: -areas[i])
-        fillers = [corner_filler(self.lattice, order, Manner("first", "big"))]
+        fillers = [corner_filler(self.problem, order, FillRule("first", "big"))]
         if self.pricer.small:
             fillers += [self._strip_filler(areas, across) for across in (0, 1)]
         return areas, fillers
 
     def _strip_filler(self, weights: list[int], across: int) -> Filler:
         order = sorted(range(len(weights)), key=lambda i: -weights[i])
-        choices = [Choice(self.lattice, b, order) for b in range(len(self.lattice.boards))]
+        choices = [Candidates(self.problem, b, order) for b in range(len(self.problem.boards))]
         return lambda board, left: self.pricer.strips[board][across].fill(
             weights, left, choices[board]
         )
 
     def _filled(self, filler: Filler, budget: Budget | None) -> Packing:
-        left = [item.demand for item in self.lattice.items]
-        open_boards = [board.limit for board in self.lattice.boards]
-        found = sheet_by_sheet(self.lattice, filler, left, open_boards, budget)
+        left = [item.demand for item in self.problem.items]
+        open_boards = [board.limit for board in self.problem.boards]
+        found = sheet_by_sheet(self.problem, filler, left, open_boards, budget)
         self.pool.add(column for column, _ in found)
-        return col.packing(found, self.lattice)
+        return patterns.packing(found, self.problem)
 
     def _keep(self, found: Packing) -> None:
-        self.best = min(self.best, found, key=lambda p: col.rank(p, self.lattice))
+        self.best = min(self.best, found, key=lambda p: patterns.rank(p, self.problem))
 
 
-def _passes(lattice: Lattice) -> Iterator[tuple[list[int], Manner]]:
+def _passes(problem: IntegerProblem) -> Iterator[tuple[list[int], FillRule]]:
     """Orders and manners, the plain ones first, then shaken ones: always the same sequence."""
-    items = lattice.items
-    sizes = [max(lie for lies in item.lies for lie in lies) for item in items]
+    items = problem.items
+    sizes = [max(way for ways in item.orientations for way in ways) for item in items]
     keys = (
         [s.length * s.width for s in sizes],
         [max(s.length, s.width) for s in sizes],
@@ -256,15 +256,15 @@ def _passes(lattice: Lattice) -> Iterator[tuple[list[int], Manner]]:
         [min(s.length, s.width) for s in sizes],
         [s.length + s.width for s in sizes],
     )
-    manners = [Manner(pick, split) for pick, split in product(_PICKS, _SPLITS)]
+    rules = [FillRule(pick, split) for pick, split in product(_PICKS, _SPLITS)]
     for key in keys:
         order = sorted(range(len(items)), key=lambda i: -key[i])
-        for manner in manners:
-            yield order, manner
+        for rule in rules:
+            yield order, rule
     random = Random(_SEED)  # noqa: S311 (same each time)
     for _ in range(PASSES):
         key = keys[random.randrange(len(keys))]
         spread = random.choice((0.1, 0.3, 0.6))
         shaken = [k * (1 + random.uniform(-spread, spread)) for k in key]
         order = sorted(range(len(items)), key=lambda i: -shaken[i])
-        yield order, manners[random.randrange(len(manners))]
+        yield order, rules[random.randrange(len(rules))]

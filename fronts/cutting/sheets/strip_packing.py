@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from fronts.cutting.guillotine_tree import Spot
-from fronts.cutting.integer_problem import Lattice, Lie
-from fronts.cutting.knapsack import loads, rough_scale
-from fronts.cutting.sheets.candidates import Choice, Free
-from fronts.cutting.sheets.constructive_heuristic import Manner, fill_rooms
+from fronts.cutting.integer_problem import IntegerProblem, Orientation
+from fronts.cutting.knapsack import knapsack, rough_scale
+from fronts.cutting.sheets.candidates import Candidates, FreeRectangle
+from fronts.cutting.sheets.constructive_heuristic import FillRule, fill_rooms
 
 CELLS = 600
 """Cells of a strip's length; sizes are rounded up to them, so that what fits does fit."""
@@ -14,25 +14,25 @@ CELLS = 600
 SHARE = 1 << 20
 
 
-class Strips:
+class StripPacker:
     """Fills a board strip by strip for given weights; strips run along its length or across."""
 
-    def __init__(self, lattice: Lattice, board: int, *, across: bool) -> None:
-        self.board, self.across = lattice.boards[board], across
+    def __init__(self, problem: IntegerProblem, board: int, *, across: bool) -> None:
+        self.board, self.across = problem.boards[board], across
         self.line, self.depth = self.board.length, self.board.width
         if across:
             self.line, self.depth = self.depth, self.line
         rows = [
-            (lie.length, lie.width, index, lie) if across else (lie.width, lie.length, index, lie)
-            for index, item in enumerate(lattice.items)
-            for lie in item.lies[board]
+            (way.length, way.width, index, way) if across else (way.width, way.length, index, way)
+            for index, item in enumerate(problem.items)
+            for way in item.orientations[board]
         ]
         self.rows = sorted(rows)
         sizes = [size for _, size, _, _ in self.rows] or [1]
         self.scale = rough_scale(sizes, self.line, min(self.line, CELLS))
-        self.manner = Manner("first", "big")
+        self.rule = FillRule("first", "big")
 
-    def fill(self, weights: Sequence[int], left: Sequence[int], choice: Choice) -> list[Spot]:
+    def fill(self, weights: Sequence[int], left: Sequence[int], choice: Candidates) -> list[Spot]:
         """Places on one board, most weight first; `choice` orders what fills the gaps."""
         rest, spots, rooms = list(left), [], []
         place = 0
@@ -42,23 +42,23 @@ class Strips:
                 break
             height, chosen = found
             at = 0
-            for lie, item in sorted(chosen, key=lambda pair: (-self._deep(pair[0]), pair)):
-                spots.append(Spot(item, *self._corner(at, place), lie))
+            for way, item in sorted(chosen, key=lambda pair: (-self._deep(pair[0]), pair)):
+                spots.append(Spot(item, *self._corner(at, place), way))
                 rest[item] -= 1
-                spare = height - self._deep(lie)
+                spare = height - self._deep(way)
                 if spare:
-                    rooms.append(self._room(at, place + height - spare, self._long(lie), spare))
-                at += self._long(lie)
+                    rooms.append(self._room(at, place + height - spare, self._long(way), spare))
+                at += self._long(way)
             if at < self.line:
                 rooms.append(self._room(at, place, self.line - at, height))
             place += height
         if place < self.depth:
             rooms.append(self._room(0, place, self.line, self.depth - place))
-        return spots + fill_rooms(rooms, choice, rest, self.manner)
+        return spots + fill_rooms(rooms, choice, rest, self.rule)
 
     def _strip(
         self, weights: Sequence[int], left: Sequence[int], room: int
-    ) -> tuple[int, list[tuple[Lie, int]]] | None:
+    ) -> tuple[int, list[tuple[Orientation, int]]] | None:
         """The strip to cut next: of those that fill the room best, the one of most worth."""
         rows = [
             (k, row) for k, row in enumerate(self.rows)
@@ -68,44 +68,48 @@ class Strips:
             return None
         sizes = [self.scale.sizes[k] for k, _ in rows]
         line = self.scale.line(self.line)
-        table = loads(
+        table = knapsack(
             sizes, [weights[r[2]] for _, r in rows], [left[r[2]] for _, r in rows], line,
             watch=[r[0] for _, r in rows],
         )  # fmt: skip
         heights = sorted(table.steps)
         best = self._height(heights, [table.steps[h][0] for h in heights], room)
         counts = table.load(line, table.steps[best][1])
-        chosen: list[tuple[Lie, int]] = []
+        chosen: list[tuple[Orientation, int]] = []
         rest = {row[2]: left[row[2]] for _, row in rows}
         for which, n in counts:
-            _, _, item, lie = rows[which][1]
+            _, _, item, way = rows[which][1]
             take = min(n, rest[item])
             rest[item] -= take
-            chosen.extend([(lie, item)] * take)
-        return max(self._deep(lie) for lie, _ in chosen), chosen
+            chosen.extend([(way, item)] * take)
+        return max(self._deep(way) for way, _ in chosen), chosen
 
     def _height(self, heights: list[int], worth: list[int], room: int) -> int:
         """Fill the room with strips as if parts never ran out; of those, the densest strip."""
         cells = min(room, CELLS)
         sizes = [-(-height * cells // room) for height in heights]
-        table = loads(sizes, worth, [cells // max(size, 1) for size in sizes], cells)
+        table = knapsack(sizes, worth, [cells // max(size, 1) for size in sizes], cells)
         used = [which for which, _ in table.load(cells)]
         return heights[max(used, key=lambda k: worth[k] / heights[k])]
 
-    def _deep(self, lie: Lie) -> int:
-        return lie.length if self.across else lie.width
+    def _deep(self, way: Orientation) -> int:
+        return way.length if self.across else way.width
 
-    def _long(self, lie: Lie) -> int:
-        return lie.width if self.across else lie.length
+    def _long(self, way: Orientation) -> int:
+        return way.width if self.across else way.length
 
     def _corner(self, along: int, deep: int) -> tuple[int, int]:
         return (deep, along) if self.across else (along, deep)
 
-    def _room(self, along: int, deep: int, long: int, high: int) -> Free:
-        return Free(deep, along, high, long) if self.across else Free(along, deep, long, high)
+    def _room(self, along: int, deep: int, long: int, high: int) -> FreeRectangle:
+        return (
+            FreeRectangle(deep, along, high, long)
+            if self.across
+            else FreeRectangle(along, deep, long, high)
+        )
 
 
-def shares(lattice: Lattice) -> list[int]:
+def shares(problem: IntegerProblem) -> list[int]:
     """Areas as small whole numbers, at least 1, for use as weights."""
-    largest = max(item.area for item in lattice.items)
-    return [item.area * SHARE // largest + 1 for item in lattice.items]
+    largest = max(item.area for item in problem.items)
+    return [item.area * SHARE // largest + 1 for item in problem.items]

@@ -3,20 +3,20 @@
 from collections.abc import Sequence
 from fractions import Fraction
 
-from fronts.cutting.integer_problem import Lattice
-from fronts.cutting.patterns import Column, stick_column
+from fronts.cutting.integer_problem import IntegerProblem
+from fronts.cutting.patterns import Pattern, stick_pattern
 
 
 def longest_first(
-    lattice: Lattice, left: list[int], open_boards: list[int | None]
-) -> list[tuple[Column, int]]:
+    problem: IntegerProblem, left: list[int], open_boards: list[int | None]
+) -> list[tuple[Pattern, int]]:
     """First fit decreasing over what is left; equal sticks are counted at once."""
-    sizes = [next(lies[0] for lies in item.lies if lies).length for item in lattice.items]
+    sizes = [next(ways[0] for ways in item.orientations if ways).length for item in problem.items]
     order = sorted(range(len(sizes)), key=lambda i: -sizes[i])
-    found: list[tuple[Column, int]] = []
+    found: list[tuple[Pattern, int]] = []
     while True:
         order = [item for item in order if left[item] > 0]
-        best = _best(lattice, sizes, order, left, open_boards)
+        best = _best(problem, sizes, order, left, open_boards)
         if best is None:
             return found
         board, counts = best
@@ -27,11 +27,11 @@ def longest_first(
             left[item] -= n * often
         if limit is not None:
             open_boards[board] = limit - often
-        found.append((stick_column(board, counts, lattice), often))
+        found.append((stick_pattern(board, counts, problem), often))
 
 
 def _best(
-    lattice: Lattice,
+    problem: IntegerProblem,
     sizes: Sequence[int],
     order: Sequence[int],
     left: Sequence[int],
@@ -39,7 +39,7 @@ def _best(
 ) -> tuple[int, list[tuple[int, int]]] | None:
     """The stick that gives most length for its cost; of equals, the shortest."""
     best, most = None, (Fraction(-1), 0)
-    for board, size in enumerate(lattice.boards):
+    for board, size in enumerate(problem.boards):
         if open_boards[board] == 0:
             continue
         counts = _fill(size.length, sizes, order, left)

@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from fronts.cutting.budget import Budget
-from fronts.cutting.column_generation import Priced
-from fronts.cutting.integer_problem import Lattice
-from fronts.cutting.knapsack import Loads, Scale, loads, rough_scale, scales
-from fronts.cutting.patterns import Column, stick_column
+from fronts.cutting.column_generation import PricingResult
+from fronts.cutting.integer_problem import IntegerProblem
+from fronts.cutting.knapsack import KnapsackTable, RoundedSizes, knapsack, rough_scale, scales
+from fronts.cutting.patterns import Pattern, stick_pattern
 
 MORE_COLUMNS = 3
 ROUGH = 2_000
@@ -14,16 +14,18 @@ ROUGH = 2_000
 FINE = 20_000
 
 
-class StickPricer:
-    """Prices sticks; exact wherever the lattice is not absurdly fine.
+class KnapsackPricer:
+    """Prices sticks; exact wherever the whole unit is not absurdly fine.
 
     In a hurry it looks on its rough scale only, and proves nothing.
     """
 
-    def __init__(self, lattice: Lattice) -> None:
-        self.lattice = lattice
-        self.sizes = [next(lies[0] for lies in i.lies if lies).length for i in lattice.items]
-        self.longest = max(board.length for board in lattice.boards)
+    def __init__(self, problem: IntegerProblem) -> None:
+        self.problem = problem
+        self.sizes = [
+            next(ways[0] for ways in i.orientations if ways).length for i in problem.items
+        ]
+        self.longest = max(board.length for board in problem.boards)
         self.hurried = False
         self.low, self.high = scales(self.sizes, self.longest)
         fine = self.high.line(self.longest) > FINE
@@ -31,31 +33,33 @@ class StickPricer:
 
     def price(
         self, weights: list[int], wanted: list[int], left: Sequence[int], budget: Budget
-    ) -> Priced:
+    ) -> PricingResult:
         """The best column of each board, then some that share no item with it."""
         if self.rough is not None:
-            table = loads(self.rough.sizes, weights, left, self.rough.line(self.longest))
+            table = knapsack(self.rough.sizes, weights, left, self.rough.line(self.longest))
             if found := self._columns(table, wanted, self.rough):
-                return Priced(self._more(found, weights, wanted, left, self.rough, budget), None)
+                return PricingResult(
+                    self._more(found, weights, wanted, left, self.rough, budget), None
+                )
             if self.hurried:
-                return Priced([], None)
+                return PricingResult([], None)
         table, most = self._most(weights, left)
         if self.low is not self.high:
-            table = loads(self.high.sizes, weights, left, self.high.line(self.longest))
+            table = knapsack(self.high.sizes, weights, left, self.high.line(self.longest))
         found = self._columns(table, wanted, self.high)
         if self.rough is not None:
-            return Priced(found, most)
-        return Priced(self._more(found, weights, wanted, left, self.high, budget), most)
+            return PricingResult(found, most)
+        return PricingResult(self._more(found, weights, wanted, left, self.high, budget), most)
 
     def _more(
         self,
-        found: list[Column],
+        found: list[Pattern],
         weights: list[int],
         wanted: list[int],
         left: Sequence[int],
-        scale: Scale,
+        scale: RoundedSizes,
         budget: Budget,
-    ) -> list[Column]:
+    ) -> list[Pattern]:
         """Further columns, each time without the items of those before."""
         rest, latest = list(left), found
         for _ in range(MORE_COLUMNS):
@@ -64,23 +68,25 @@ class StickPricer:
             for column in latest:
                 for item, _n in column.yields:
                     rest[item] = 0
-            table = loads(scale.sizes, weights, rest, scale.line(self.longest))
+            table = knapsack(scale.sizes, weights, rest, scale.line(self.longest))
             latest = self._columns(table, wanted, scale)
             found = found + latest
         return found
 
-    def _most(self, weights: list[int], left: Sequence[int]) -> tuple[Loads, list[int]]:
+    def _most(self, weights: list[int], left: Sequence[int]) -> tuple[KnapsackTable, list[int]]:
         """What each board can carry at most: what is too small to weigh counts in full."""
         sizes = self.low.sizes
-        table = loads(sizes, weights, left, self.low.line(self.longest))
+        table = knapsack(sizes, weights, left, self.low.line(self.longest))
         dust = sum(w * n for w, n, s in zip(weights, left, sizes, strict=True) if s == 0)
-        boards = self.lattice.boards
+        boards = self.problem.boards
         return table, [int(table.value[self.low.line(b.length)]) + dust for b in boards]
 
-    def _columns(self, table: Loads, wanted: list[int], scale: Scale) -> list[Column]:
+    def _columns(
+        self, table: KnapsackTable, wanted: list[int], scale: RoundedSizes
+    ) -> list[Pattern]:
         found = []
-        for board, size in enumerate(self.lattice.boards):
+        for board, size in enumerate(self.problem.boards):
             line = scale.line(size.length)
             if int(table.value[line]) > wanted[board]:
-                found.append(stick_column(board, table.load(line), self.lattice))
+                found.append(stick_pattern(board, table.load(line), self.problem))
         return found

@@ -9,7 +9,7 @@ from django.core.exceptions import ValidationError
 from django.forms import BoundField
 
 from fronts.cutting.integer_problem import misfits
-from fronts.cutting.model import Request, Stock
+from fronts.cutting.model import Request, StockSize
 from fronts.pages.shared.length_fields import Size
 from fronts.rules.cutting_groups import CuttingGroup
 from fronts.rules.lengths import INCH, Mm, show_with_unit
@@ -120,7 +120,7 @@ class CutPlanForm(HouseForm):
         for number in range(ROWS):
             self._add_stock(f"{key}-{number}", stock[number] if number < len(stock) else None)
 
-    def _add_stock(self, name: str, stock: Stock | None) -> None:
+    def _add_stock(self, name: str, stock: StockSize | None) -> None:
         first = name.endswith("-0")
         self._length(f"{name}-length", "Length", stock.length if stock else None, required=first)
         self._length(f"{name}-width", "Width", stock.width if stock else None, required=False)
@@ -182,7 +182,7 @@ class CutPlanForm(HouseForm):
         self._check(group, request)
         return Asked(group.key, self.names[group.key], request)
 
-    def _stock(self, group: CuttingGroup, *, sticks: bool) -> Iterator[Stock]:
+    def _stock(self, group: CuttingGroup, *, sticks: bool) -> Iterator[StockSize]:
         rows = [self._given(group, number) for number in range(ROWS)]
         used = [row for row in rows if row["length"] is not None or row["width"] is not None]
         priced = [row["price"] is not None for row in used]
@@ -195,7 +195,7 @@ class CutPlanForm(HouseForm):
             elif any(priced) and row["price"] is None:
                 self.add_error(f"{number}-price", "Give every size a price, or none.")
             else:
-                yield Stock(
+                yield StockSize(
                     label=str(number), length=row["length"],
                     width=None if sticks else row["width"], count=row["count"],
                     grain=None if sticks else row["grain"] or None,
@@ -223,6 +223,6 @@ class CutPlanForm(HouseForm):
             self.add_error(field, f"{labels} ({size}) is larger than every size given here.")
 
 
-def _used_up(stock: Stock, trim: Mm) -> bool:
+def _used_up(stock: StockSize, trim: Mm) -> bool:
     sizes = [stock.length] if stock.width is None else [stock.length, stock.width]
     return any(size <= 2 * trim for size in sizes)
