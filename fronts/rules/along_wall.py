@@ -1,4 +1,9 @@
-"""What a front meets along its wall: too close, past the run's end, lines that miss."""
+"""What a front meets along its wall: too close, past the run's end, lines that miss.
+
+Fronts are compared only in one plane of one wall; faces that lie farther apart in depth than
+`near_plane` pass each other. A run goes on where the next cabinet stands within `filler`
+(common practice, no source).
+"""
 
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import islice

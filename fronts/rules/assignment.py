@@ -1,4 +1,7 @@
-"""Exact assignment: as many served as can be, and of those plans the cheapest."""
+"""Exact assignment: as many served as can be, and of those plans the cheapest.
+
+Greedy choice would give a large door to a small front and leave a large one without.
+"""
 
 import heapq
 from collections.abc import Mapping, Sequence

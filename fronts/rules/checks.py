@@ -1,4 +1,8 @@
-"""What is wrong with an opening or a front by itself, before its neighbours are looked at."""
+"""What is wrong with an opening or a front by itself, before its neighbours are looked at.
+
+Laps at some sides and gaps at others (mixed) come first: such a front is told what to be
+trimmed to, and its gaps are not told as well (common practice, no source).
+"""
 
 from collections.abc import Iterator
 from math import hypot, sqrt

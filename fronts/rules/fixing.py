@@ -1,4 +1,8 @@
-"""Fixing a front to its box: the jig or the shims, holes, screws and slide, all together."""
+"""Fixing a front to its box: the jig or the shims, holes, screws and slide, all together.
+
+Each of them is a rule with a file of its own; here they meet, since the knob's hole decides
+where the mounting holes may go, and the box's place decides all of them.
+"""
 
 from dataclasses import dataclass
 

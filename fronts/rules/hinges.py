@@ -1,4 +1,8 @@
-"""How many hinges a door takes, where they lie, and whether any hinge makes its overlay."""
+"""How many hinges a door takes, where they lie, and whether any hinge makes its overlay.
+
+The counts are the shop's own tables (`practice`; memory), the places common practice, no
+source: makers of hinges publish tables of their own, and theirs go first.
+"""
 
 from collections.abc import Sequence
 from fractions import Fraction

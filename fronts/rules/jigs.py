@@ -1,9 +1,10 @@
 """The jig that a front stands on while it is fixed to its box: block, ledges, slot.
 
-    +-----------------+   block: as thick as the front's bottom edge is below the box
-    |   +--+          |   slot: clears a bottom slide
-    +---+  +----------+
-    ||             ||     ledges: stand proud under the front, flush behind
+    +------+   +------+   block, under the box: as thick as the box is above the front's edge
+    |      |   |      |   slot at its mid-length: clears a bottom slide
+    |      +---+      |
+    +--+-----------+--+
+    +--+           +--+   ledges: stand proud under the front, flush behind
 
 One jig serves all fronts with the same jig thickness and box width; the same thickness alone
 shares a blank.

@@ -1,4 +1,7 @@
-"""By how much an opening ends past its cabinet: it is the hole in that cabinet's face."""
+"""By how much an opening ends past its cabinet: it is the hole in that cabinet's face.
+
+Nothing of the trade: a slip of the tape or of the finger, so pages and files refuse it.
+"""
 
 from collections.abc import Mapping
 from typing import Literal

@@ -1,4 +1,9 @@
-"""Which stocked screw: short enough not to come through, or long enough to hold."""
+"""Which stocked screw: short enough not to come through, or long enough to hold.
+
+A wood screw through the box front must bite into the front and leave a skin of it; a machine
+screw through a stack must engage the knob by its own diameter and not bottom in it (common
+practice, no source).
+"""
 
 import re
 from dataclasses import dataclass

@@ -1,4 +1,8 @@
-"""What a front weighs, a five-piece one part by part."""
+"""What a front weighs, a five-piece one part by part.
+
+Hinges are counted by it, and slides classed, so what is not known is weighed as something
+that the shop is told of.
+"""
 
 from fractions import Fraction
 
