@@ -8,6 +8,8 @@ Fronts are compared only in one plane of one wall; faces that lie farther apart 
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import islice
 
+from fronts.rules.cabinet_edges import to_cabinet_edges
+from fronts.rules.edges import Rect
 from fronts.rules.findings import Speaks
 from fronts.rules.kitchen import SIDES, Cabinet, Side
 from fronts.rules.laying import Laid
@@ -51,10 +53,12 @@ def run_end_findings(
 ) -> Iterator[Finding]:
     """Findings about fronts that go past their cabinet's edge where nothing of the run follows."""
     for front in fronts:
-        past = _past(front)
+        cabinet, outline = front.cabinet, Rect(front.x, front.y, front.width, front.height)
+        within = to_cabinet_edges(outline, cabinet)
         for side in SIDES:
-            if past[side] > 0 and not _run_goes_on(front.cabinet, side, cabinets, practice):
-                yield speaks.past_cabinet_edge(front.label, front.cabinet.label, side, past[side])
+            past = -within[side]
+            if past > 0 and not _run_goes_on(cabinet, side, cabinets, practice):
+                yield speaks.past_cabinet_edge(front.label, cabinet.label, side, past)
         if front.y < 0:
             yield speaks.below_floor(front.label, -front.y)
 
@@ -97,16 +101,6 @@ def _lines(one: Laid, other: Laid, speaks: Speaks, practice: Practice) -> Iterat
     seen = [(line, by) for line, by in misses if 0 < by < practice.lines_seen]
     if seen:
         yield speaks.lines_miss(one.label, other.label, seen)
-
-
-def _past(front: Laid) -> dict[Side, Mm]:
-    cabinet = front.cabinet
-    return {
-        "left": cabinet.x - front.x,
-        "right": front.right - cabinet.x - cabinet.width,
-        "top": front.top - cabinet.y - cabinet.height,
-        "bottom": cabinet.y - front.y,
-    }
 
 
 def _run_goes_on(

@@ -8,7 +8,9 @@ calls one run is none of these.
 from dataclasses import dataclass
 from typing import Literal
 
-from fronts.rules.kitchen import Cabinet, Kitchen, Side
+from fronts.rules.cabinet_edges import to_cabinet_edges
+from fronts.rules.edges import Rect
+from fronts.rules.kitchen import Kitchen, Side
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Front
 
@@ -38,14 +40,6 @@ def planned_gap(front: Front, side: Side, kitchen: Kitchen) -> PlannedGap | None
     if edge.gap is not None and is_gap(edge.gap, farthest):
         return PlannedGap(edge.gap, "gap")
     cabinet = next(each for each in kitchen.cabinets if each.label == front.cabinet)
-    shows = _to_edge(front, side, cabinet)
+    outline = Rect(front.x, front.y, front.width, front.height)
+    shows = to_cabinet_edges(outline, cabinet)[side]
     return PlannedGap(shows, "edge") if is_gap(shows, farthest) else None
-
-
-def _to_edge(front: Front, side: Side, cabinet: Cabinet) -> Mm:
-    return {
-        "left": front.x - cabinet.x,
-        "right": cabinet.x + cabinet.width - front.right,
-        "top": cabinet.y + cabinet.height - front.top,
-        "bottom": front.y - cabinet.y,
-    }[side]
