@@ -19,8 +19,8 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import cast
 
+from fronts.cutting.cut_units import CutUnit, misfits
 from fronts.cutting.faults import Fault, PartsFileError, parsed, short, shown
-from fronts.cutting.integer_problem import CutUnit, misfits
 from fronts.cutting.model import Request, Side, StockSize, WantedPart
 from fronts.cutting.plan_json import plan_as_json
 from fronts.rules.lengths import LengthError, Mm, exact, read

@@ -12,7 +12,8 @@ from fractions import Fraction
 from math import gcd, lcm
 from typing import NamedTuple
 
-from fronts.cutting.model import Request, Side, StockSize, WantedPart
+from fronts.cutting.cut_units import CutUnit, may_lie, units
+from fronts.cutting.model import Request, StockSize
 from fronts.rules.lengths import Mm
 
 
@@ -32,18 +33,6 @@ class BoardKind:
     width: int
     limit: int | None
     cost: int
-
-
-@dataclass(frozen=True, slots=True)
-class CutUnit:
-    """What is cut as one: a part, or a block of parts stacked along its length or width."""
-
-    length: Mm
-    width: Mm
-    count: int
-    grain: Side | None
-    parts: tuple[int, ...]
-    stacked: Side = "length"
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,43 +93,6 @@ def integer_problem(request: Request) -> IntegerProblem:
     return IntegerProblem(boards, items, step, coin, request.sticks)
 
 
-def units(parts: tuple[WantedPart, ...], kerf: Mm) -> tuple[CutUnit, ...]:
-    """The parts, with those of one block joined into one."""
-    blocks: dict[str, list[int]] = {}
-    found: list[CutUnit] = []
-    for index, part in enumerate(parts):
-        if part.block is not None:
-            blocks.setdefault(part.block, []).append(index)
-            continue
-        width = Fraction(0) if part.width is None else part.width
-        found.append(CutUnit(part.length, width, part.count, part.grain, (index,)))
-    for members in blocks.values():
-        found.append(_joined(parts, sorted(members, key=lambda i: parts[i].order), kerf))
-    return tuple(found)
-
-
-def misfits(request: Request) -> tuple[CutUnit, ...]:
-    """The units that fit no stock, whichever way they may lie."""
-    return tuple(
-        unit
-        for unit in units(request.parts, request.kerf)
-        if not any(_fits(unit, stock, request, turned=t) for stock in request.stock for t in (0, 1))
-    )
-
-
-def _joined(parts: tuple[WantedPart, ...], members: list[int], kerf: Mm) -> CutUnit:
-    first = parts[members[0]]
-    along: Side = first.grain or "length"
-    lengths = [parts[i].length for i in members]
-    widths = [parts[i].width or Fraction(0) for i in members]
-    saw = kerf * (len(members) - 1)
-    if along == "length":
-        size = sum(lengths, saw), max(widths)
-    else:
-        size = max(lengths), sum(widths, saw)
-    return CutUnit(*size, first.count, first.grain, tuple(members), along)
-
-
 def _across(stock: StockSize, trim: Mm, kerf: Mm) -> Mm | None:
     return None if stock.width is None else stock.width - 2 * trim + kerf
 
@@ -174,7 +126,7 @@ def _orientations(
         ways = [
             way
             for way in (straight, turned)
-            if _allowed(unit, stock, turned=way.turned)
+            if may_lie(unit, stock, turned=way.turned)
             and way.length <= board.length
             and way.width <= board.width
         ]
@@ -189,19 +141,3 @@ def _orientations(
 def _resting(unit: CutUnit) -> bool:
     """On stock without grain, a part with grain lies as if the grain ran along the length."""
     return unit.grain == "width" and unit.length != unit.width
-
-
-def _allowed(unit: CutUnit, stock: StockSize, *, turned: bool) -> bool:
-    """Grain follows grain; a part without, or stock without, may lie either way."""
-    if unit.grain is None or stock.grain is None:
-        return True
-    return turned == (unit.grain != stock.grain)
-
-
-def _fits(unit: CutUnit, stock: StockSize, request: Request, *, turned: int) -> bool:
-    along = stock.length - 2 * request.trim
-    if stock.width is None:
-        return not turned and unit.length <= along
-    across = stock.width - 2 * request.trim
-    length, width = (unit.width, unit.length) if turned else (unit.length, unit.width)
-    return _allowed(unit, stock, turned=bool(turned)) and length <= along and width <= across

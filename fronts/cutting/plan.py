@@ -13,7 +13,8 @@ from fronts.cutting import patterns
 from fronts.cutting.bounds import lower_bound
 from fronts.cutting.bounds.dual_feasible import quick_bound
 from fronts.cutting.budget import Clock, begin, until
-from fronts.cutting.integer_problem import CutUnit, IntegerProblem, integer_problem
+from fronts.cutting.cut_units import CutUnit
+from fronts.cutting.integer_problem import IntegerProblem, integer_problem
 from fronts.cutting.model import Layout, Plan, Request
 from fronts.cutting.patterns import Packing
 from fronts.cutting.sawing import layout, leaves

@@ -5,8 +5,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Literal
 
+from fronts.cutting.cut_units import CutUnit
 from fronts.cutting.guillotine_tree import CutNode
-from fronts.cutting.integer_problem import CutUnit, IntegerProblem
+from fronts.cutting.integer_problem import IntegerProblem
 from fronts.cutting.model import (
     HOLD_CROSS,
     HOLD_RIP,

@@ -8,7 +8,7 @@ from django import forms
 from django.core.exceptions import ValidationError
 from django.forms import BoundField
 
-from fronts.cutting.integer_problem import misfits
+from fronts.cutting.cut_units import misfits
 from fronts.cutting.model import Request, StockSize
 from fronts.pages.shared.length_fields import Size
 from fronts.rules.cutting_groups import CuttingGroup
