@@ -5,8 +5,8 @@ from fractions import Fraction
 from django.db.models import QuerySet
 
 from fronts.cutting.model import Plan
+from fronts.cutting.plan_json import stored_plan, stored_request
 from fronts.models import CutPlan, PlanState
-from fronts.selectors.stored_plans import plan_from, request_from
 from shopjobs.models import Job
 
 CENTS = 100
@@ -35,6 +35,6 @@ def _plans(job: Job) -> QuerySet[CutPlan]:
 def named_plans(plan: CutPlan) -> list[tuple[str, Plan]]:
     """The plans that were worked out, each by the name of its material."""
     return [
-        (asked["name"], plan_from(found, request_from(asked)))
+        (asked["name"], stored_plan(found, stored_request(asked)))
         for asked, found in zip(plan.asked, plan.found, strict=False)
     ]

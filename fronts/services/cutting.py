@@ -10,8 +10,8 @@ from django.db import IntegrityError, connection, transaction
 from django.utils import timezone
 
 from fronts.cutting.model import Request
+from fronts.cutting.plan_json import request_to_store, stored_request
 from fronts.models import CutPlan, PlanState
-from fronts.selectors.stored_plans import request_from, request_json
 from fronts.services.cutting_apart import planned_apart
 from shopjobs.models import Job, Person
 from shopjobs.services.diary import diary_write
@@ -50,7 +50,7 @@ def plan_begin(
     plans_give_up(job=job, at=at)
     _refuse_a_crowd(job, at)
     rows = [
-        {"key": each.key, "name": each.name, "seconds": seconds, **request_json(each.request)}
+        {"key": each.key, "name": each.name, "seconds": seconds, **request_to_store(each.request)}
         for each in asked
     ]
     try:
@@ -92,7 +92,7 @@ def plan_work(*, plan_id: int) -> None:
         plan.due_at = worked + timedelta(seconds=row["seconds"]) + MARGIN
         plan.save(update_fields=["due_at"])
         patience = row["seconds"] + MARGIN.total_seconds() / 2
-        found = planned_apart(request_from(row), row["seconds"], patience=patience)
+        found = planned_apart(stored_request(row), row["seconds"], patience=patience)
         if found is None:
             _finish(plan, PlanState.FAILED, f"No plan for {row['name']} came within its time.")
             return

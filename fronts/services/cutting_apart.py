@@ -12,7 +12,7 @@ from typing import Any
 
 from fronts.cutting.model import Request
 from fronts.cutting.plan import plan
-from fronts.selectors.stored_plans import plan_json, request_from, request_json
+from fronts.cutting.plan_json import plan_to_store, request_to_store, stored_request
 
 ROOT = Path(__file__).resolve().parents[2]
 NICE = 10
@@ -25,7 +25,7 @@ class PlanLost(RuntimeError):  # noqa: N818 - it says what happened
 
 def planned_apart(request: Request, seconds: int, *, patience: float) -> dict[str, Any] | None:
     """The plan as it is kept, or None where none came within `patience` seconds."""
-    asked = json.dumps({"seconds": seconds, "request": request_json(request)})
+    asked = json.dumps({"seconds": seconds, "request": request_to_store(request)})
     try:
         done = subprocess.run(
             [sys.executable, "-m", __name__],
@@ -49,8 +49,8 @@ def main() -> None:
     """What the process does."""
     os.nice(NICE)
     asked = json.loads(sys.stdin.buffer.read().decode())
-    found = plan(request_from(asked["request"]), float(asked["seconds"]))
-    sys.stdout.buffer.write(json.dumps(plan_json(found)).encode())
+    found = plan(stored_request(asked["request"]), float(asked["seconds"]))
+    sys.stdout.buffer.write(json.dumps(plan_to_store(found)).encode())
 
 
 if __name__ == "__main__":

@@ -7,7 +7,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from fronts.cutting.plan import plan
-from fronts.cutting_file import plan_as_json, read_request
+from fronts.cutting.plan_json import plan_to_print
+from fronts.jobfile.parts_file import read_request
 from tests.cutting.exhaustive import least, least_sheets
 from tests.cutting.replay import replay
 
@@ -61,7 +62,7 @@ def test_sticks_against_trying_everything(
 
 
 def _check(request: dict[str, Any], true_least: int | None) -> None:
-    found = plan_as_json(plan(read_request(json.dumps(request).encode()), 0.2))
+    found = plan_to_print(plan(read_request(json.dumps(request).encode()), 0.2))
     replay(request, found)
     if true_least is None:
         assert found["unplaced"]

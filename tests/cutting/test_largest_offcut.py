@@ -12,7 +12,7 @@ from fronts.cutting.integer_problem import integer_problem
 from fronts.cutting.sheets.largest_offcut import with_largest_offcut
 from fronts.cutting.sheets.sheet_search import plan_sheets
 from fronts.cutting.sheets.tidying import largest_left
-from fronts.cutting_file import read_request
+from fronts.jobfile.parts_file import read_request
 
 SLABS = """
 55 1/16 x 23 7/8 x 1; 35 7/8 x 8 1/4 x 1; 35 7/8 x 8 1/8 x 2; 35 7/8 x 5 1/2 x 1; 34 x 7 1/2 x 1

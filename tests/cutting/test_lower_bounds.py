@@ -17,7 +17,7 @@ from fronts.cutting.column_generation import ColumnGeneration
 from fronts.cutting.guillotine_tree import Spot
 from fronts.cutting.integer_problem import IntegerProblem, integer_problem
 from fronts.cutting.patterns import pattern_of
-from fronts.cutting_file import read_request
+from fronts.jobfile.parts_file import read_request
 from tests.cutting.exhaustive import least_sheets
 from tests.cutting.test_bounds import small_sheets
 

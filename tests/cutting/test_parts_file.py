@@ -5,7 +5,8 @@ from typing import Any
 
 import pytest
 
-from fronts.cutting_file import PartsFileError, read_request
+from fronts.jobfile.faults import Refused
+from fronts.jobfile.parts_file import read_request
 
 GOOD: dict[str, Any] = {
     "unit": "mm", "kerf": "3.2", "trim": "10",
@@ -17,7 +18,7 @@ GOOD: dict[str, Any] = {
 
 def faults(data: bytes) -> list[str]:
     """The lines that refuse it."""
-    with pytest.raises(PartsFileError) as caught:
+    with pytest.raises(Refused) as caught:
         read_request(data)
     return [str(fault) for fault in caught.value.faults]
 
@@ -46,11 +47,11 @@ def changed(path: str, value: object) -> bytes:
         ("kerf", "40", 'kerf: found "40", wanted at most 26 mm'),
         ("trim", "1220", "stock[0].length: found 2440 mm, wanted more than twice the trim"),
         ("trim", 10, "trim: found 10, wanted a length as text"),
-        ("stock", [], "stock: found a list of 0"),
-        ("parts", [], "parts: found a list of 0"),
-        ("parts", {}, "parts: found an object of 0"),
+        ("stock", [], "stock: found an empty list, wanted a list of 1 to 2,000 objects"),
+        ("parts", [], "parts: found an empty list"),
+        ("parts", {}, "parts: found an object, wanted a list"),
         ("parts", ["P1"], 'parts[0]: found "P1", wanted an object'),
-        ("colour", "red", "colour: found an unknown key, wanted one of kerf, parts"),
+        ("colour", "red", "colour: found an unknown key, wanted one of unit, kerf, trim"),
         ("parts.0.colour", "red", "parts[0].colour: found an unknown key"),
         ("parts.0.length", ..., "parts[0].length: found nothing, wanted this key"),
         ("parts.0.length", "0", 'parts[0].length: found "0", wanted at least'),
@@ -73,7 +74,7 @@ def changed(path: str, value: object) -> bytes:
         ("parts.0.count", 1.5, "parts[0].count: found 1.5"),
         ("parts.0.count", True, "parts[0].count: found true"),
         ("parts.0.count", 10**9, "parts[0].count: found 1000000000"),
-        ("parts.0.grain", "up", 'parts[0].grain: found "up", wanted length, width or null'),
+        ("parts.0.grain", "up", 'parts[0].grain: found "up", wanted one of length, width'),
         ("parts.0.label", "", 'parts[0].label: found ""'),
         ("parts.0.order", "1", 'parts[0].order: found "1", wanted a whole number'),
         ("stock.0.count", 0, "stock[0].count: found 0"),

@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 
 from fronts.cutting.model import HOLD_CROSS, HOLD_RIP
 from fronts.cutting.plan import plan
-from fronts.cutting_file import plan_as_json, read_request
+from fronts.cutting.plan_json import plan_to_print
+from fronts.jobfile.parts_file import read_request
 from tests.cutting.replay import replay
 
 PUBLIC = json.loads((Path(__file__).parent / "data" / "public.json").read_text("utf-8"))
@@ -20,7 +21,7 @@ PUBLIC = json.loads((Path(__file__).parent / "data" / "public.json").read_text("
 
 def planned(request: dict[str, Any], seconds: float = 2) -> dict[str, Any]:
     """The plan's JSON for a parts file."""
-    return plan_as_json(plan(read_request(json.dumps(request).encode()), seconds))
+    return plan_to_print(plan(read_request(json.dumps(request).encode()), seconds))
 
 
 def kitchen(**changes: Any) -> dict[str, Any]:

@@ -7,10 +7,10 @@ import pytest
 
 from fronts.cutting.model import Request, StockSize, WantedPart
 from fronts.cutting.plan import plan as solve
+from fronts.cutting.plan_json import plan_to_store, request_to_store, stored_plan, stored_request
 from fronts.models import CutPlan, PlanState
 from fronts.rules.lengths import INCH, Mm
 from fronts.selectors.plans import finished_plan, latest_plan
-from fronts.selectors.stored_plans import plan_from, plan_json, request_from, request_json
 from fronts.services.cutting import AT_ONCE, KEPT, MARGIN, Asked, plan_begin, plan_work
 from shopjobs.models import DiaryEntry, Job, Person
 from shopjobs.services.refused import Refused
@@ -47,8 +47,8 @@ def test_what_is_kept_comes_back_exactly(request_: Request) -> None:
     """Requests and plans survive being kept: thirds of a millimetre, prices, blocks and all."""
     found = solve(request_, 2.0)
 
-    assert request_from(request_json(request_)) == request_
-    assert plan_from(plan_json(found), request_) == found
+    assert stored_request(request_to_store(request_)) == request_
+    assert stored_plan(plan_to_store(found), request_) == found
     assert found.unplaced == ()
 
 
@@ -61,7 +61,7 @@ def test_a_plan_that_was_begun_is_at_work(job: Job, office: Person) -> None:
     assert kept == begun
     assert (begun.state, begun.fingerprint, begun.made_by) == ("working", "1234-abcd", office)
     assert begun.due_at == NOW + timedelta(seconds=2) + MARGIN
-    assert [request_from(row) for row in begun.asked] == [SHEETS, STICKS]
+    assert [stored_request(row) for row in begun.asked] == [SHEETS, STICKS]
     assert DiaryEntry.objects.filter(job=job, text="Began a cutting plan").exists()
     assert finished_plan(job) is None
 
@@ -76,7 +76,7 @@ def test_a_plan_is_worked_out_for_each_material(job: Job, office: Person) -> Non
     kept = finished_plan(job)
     assert kept is not None
     sheets, sticks = (
-        plan_from(found, request)
+        stored_plan(found, request)
         for found, request in zip(kept.found, (SHEETS, STICKS), strict=True)
     )
     assert kept.finished_at is not None

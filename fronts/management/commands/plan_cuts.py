@@ -10,7 +10,9 @@ from typing import Any
 from django.core.management.base import BaseCommand, CommandParser
 
 from fronts.cutting.plan import plan
-from fronts.cutting_file import PartsFileError, plan_as_json, read_request
+from fronts.cutting.plan_json import plan_to_print
+from fronts.jobfile.faults import Refused
+from fronts.jobfile.parts_file import read_request
 
 SECONDS = 2.0
 MOST_SECONDS = 3_600.0
@@ -37,13 +39,13 @@ class Command(BaseCommand):
         """Read, plan, print."""
         try:
             request = read_request(_read(options["file"]))
-        except PartsFileError as refused:
+        except Refused as refused:
             self.stderr.write("\n".join(str(fault) for fault in refused.faults))
             sys.exit(REFUSED)
         except OSError as error:
             self.stderr.write(f"{options['file']}: {error.strerror}, wanted a file to read")
             sys.exit(REFUSED)
-        shown = plan_as_json(plan(request, options["seconds"]))
+        shown = plan_to_print(plan(request, options["seconds"]))
         self.stdout.write(json.dumps(shown, ensure_ascii=False, indent=1))
 
 

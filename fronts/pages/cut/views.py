@@ -8,6 +8,7 @@ from django.utils import timezone
 from django.views.decorators.http import require_http_methods
 
 from fronts.cutting.model import Request
+from fronts.cutting.plan_json import stored_request
 from fronts.figures.parts import material_name
 from fronts.figures.sizes import bought_length
 from fronts.models import CutPlan, PlanState
@@ -21,7 +22,6 @@ from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import finished_plan, latest_plan
-from fronts.selectors.stored_plans import request_from
 from fronts.services.cutting import plan_begin
 from shopjobs.access import SignedInRequest, may, signed_in
 from shopjobs.models import Job
@@ -112,7 +112,7 @@ def _form(
     unit, groups = schedule.job.unit, cutting_groups(schedule.parts)
     kept: dict[str, Request] = {}
     if latest is not None:
-        kept = {row["key"]: request_from(row) for row in latest.asked}
+        kept = {row["key"]: stored_request(row) for row in latest.asked}
     return CutPlanForm(
         None if request is None else request.POST,
         groups=groups,
