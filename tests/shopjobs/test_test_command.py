@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from shopjobs.bootstrap import ROOT
-from shopjobs.management.commands.test import explored
+from shopjobs.management.commands.test import explored, spread
 
 LAW = """
 from hypothesis import given, strategies
@@ -31,6 +31,25 @@ def test_law(number: int) -> None:
 def test_what_is_asked_becomes_pytests_words(words: list[str], pytests: list[str]) -> None:
     """Only `--explore` is ours; everything else goes on as it is."""
     assert explored(words, 7) == pytests
+
+
+@pytest.mark.parametrize(
+    ("words", "cores", "processes"),
+    [
+        ([], 2, ["--numprocesses=2", "--dist=worksteal"]),
+        (["--durations=40", "-x"], 4, ["--numprocesses=4", "--dist=worksteal"]),
+        ([], 1, []),
+        (["tests/rules"], 2, []),
+        (["-k", "door"], 2, []),
+        (["-n3"], 2, []),
+        (["--pdb"], 2, []),
+    ],
+)
+def test_the_whole_suite_is_spread_over_the_cores(
+    words: list[str], cores: int, processes: list[str]
+) -> None:
+    """What is named, or looked into by hand, runs in one process."""
+    assert spread(words, cores) == processes
 
 
 @pytest.fixture

@@ -9,20 +9,24 @@ from django.core.management.base import BaseCommand
 
 EXPLORE = "--explore"
 MOST_SEED = 2**32
+ALONE = ("-n", "--numprocesses", "--pdb", "--co", "-s", "--capture=no")
+"""Words of pytest's that settle the number of processes, or want to be the only one."""
 
 
 class Command(BaseCommand):
     """Hands over to pytest, whose exit code and closing line are the command's own."""
 
     help = (
-        "Runs the tests; whatever follows goes to pytest. With --explore, property tests try "
-        "examples that nobody has tried; --explore=SEED tries the same ones again."
+        "Runs the tests, all of them on every core; whatever follows goes to pytest. With "
+        "--explore, property tests try examples that nobody has tried; --explore=SEED tries "
+        "the same ones again."
     )
 
     def run_from_argv(self, argv: list[str]) -> None:
         """Replace this process by pytest."""
         os.environ.pop("DJANGO_SETTINGS_MODULE", None)
         words = explored(argv[2:], secrets.randbelow(MOST_SEED))
+        words += spread(words, len(os.sched_getaffinity(0)))
         sys.stdout.flush()
         os.execv(sys.executable, [sys.executable, "-m", "pytest", *words])
 
@@ -40,3 +44,12 @@ def explored(words: Sequence[str], seed: int) -> list[str]:
             continue
         said += ["--hypothesis-profile=explore", f"--hypothesis-seed={given or seed}"]
     return said
+
+
+def spread(words: Sequence[str], cores: int) -> list[str]:
+    """Return what spreads the whole suite over the cores.
+
+    What is named runs in one process, since starting more takes longer than a few tests do.
+    """
+    alone = any(not word.startswith("-") or word.startswith(ALONE) for word in words)
+    return [] if alone or cores == 1 else [f"--numprocesses={cores}", "--dist=worksteal"]
