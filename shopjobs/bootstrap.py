@@ -32,8 +32,9 @@ FONT_FOLDERS = ("/usr/share/fonts", "/usr/local/share/fonts", "~/.fonts", "~/.lo
 DRIVER_LIBRARIES = ("libatomic.so.1",)
 """What the program that drives Chromium, part of the package playwright, wants of the system."""
 CHROMIUM_NAMES = ("chromium", "chromium-browser", "google-chrome")
-DRAWS_SHEETS = frozenset({"demo", "test", "sheets", "bench"})
-MEASURES_ITSELF = frozenset({"test", "bench"})
+TESTS = frozenset({"test", "coverage"})
+DRAWS_SHEETS = frozenset({"demo", "sheets", "bench"}) | TESTS
+MEASURES_ITSELF = frozenset({"bench"}) | TESTS
 """What needs the packages that only the tests use."""
 
 
@@ -50,7 +51,7 @@ def enter(arguments: Sequence[str]) -> None:
     _install(wanted_groups(command))
     if command in DRAWS_SHEETS:
         _ensure_pango()
-    if command == "test":
+    if command in TESTS:
         _ensure_browser()
     environ = {**os.environ, "VIRTUAL_ENV": str(VENV)}
     os.execve(python, [str(python), str(ROOT / "manage.py"), *arguments], environ)

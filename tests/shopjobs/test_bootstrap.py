@@ -31,8 +31,8 @@ def test_an_environment_that_someone_chose_is_left_alone(
 def test_only_tests_and_benchmarks_need_what_tests_need() -> None:
     """The demo installs what the site runs on; the tests and the benchmarks add their own."""
     assert bootstrap.wanted_groups("demo") == ("runtime",)
-    assert bootstrap.wanted_groups("test") == ("runtime", "dev")
-    assert bootstrap.wanted_groups("bench") == ("runtime", "dev")
+    for command in ("test", "coverage", "bench"):
+        assert bootstrap.wanted_groups(command) == ("runtime", "dev")
 
 
 def test_packages_are_read_from_the_project_file() -> None:
