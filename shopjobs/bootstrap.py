@@ -34,7 +34,7 @@ DRIVER_LIBRARIES = ("libatomic.so.1",)
 CHROMIUM_NAMES = ("chromium", "chromium-browser", "google-chrome")
 TESTS = frozenset({"test", "coverage"})
 DRAWS_SHEETS = frozenset({"demo", "sheets", "bench"}) | TESTS
-MEASURES_ITSELF = frozenset({"bench"}) | TESTS
+MEASURES_ITSELF = frozenset({"bench", "mutate"}) | TESTS
 """What needs the packages that only the tests use."""
 
 

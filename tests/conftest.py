@@ -8,13 +8,16 @@ from collections.abc import Callable
 
 import pytest
 from django.test import Client
-from hypothesis import settings
+from hypothesis import Phase, settings
 
 from shopjobs.models import Job, Person, Shop
 from tests.factories import JobFactory, PersonFactory, ShopFactory
 
 settings.register_profile("fixed", derandomize=True)
 settings.register_profile("explore", derandomize=False, print_blob=True)
+settings.register_profile(
+    "unshrunk", derandomize=True, phases=(Phase.explicit, Phase.generate)
+)  # for trials that only ask whether a test fails
 settings.load_profile("fixed")
 
 

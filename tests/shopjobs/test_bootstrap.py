@@ -31,7 +31,7 @@ def test_an_environment_that_someone_chose_is_left_alone(
 def test_only_tests_and_benchmarks_need_what_tests_need() -> None:
     """The demo installs what the site runs on; the tests and the benchmarks add their own."""
     assert bootstrap.wanted_groups("demo") == ("runtime",)
-    for command in ("test", "coverage", "bench"):
+    for command in ("test", "coverage", "mutate", "bench"):
         assert bootstrap.wanted_groups(command) == ("runtime", "dev")
 
 
