@@ -20,10 +20,6 @@ Entry: TypeAlias = tuple[int, float]
 _SEED = 7
 
 
-class SolverError(RuntimeError):
-    """The solver could not answer: a fault in the model, not in what a person typed."""
-
-
 @dataclass(frozen=True, slots=True)
 class Answer:
     """A linear program's answer: `duals` belong to the rows, `steps` are its iterations."""

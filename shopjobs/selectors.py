@@ -4,7 +4,7 @@ from datetime import datetime
 
 from django.db.models import QuerySet
 
-from shopjobs.models import DiaryEntry, Job, Person, Role, SignInFailure
+from shopjobs.models import Job, Person, Role, SignInFailure
 
 
 def jobs_of(person: Person) -> QuerySet[Job]:
@@ -30,12 +30,6 @@ def colleague_of(person: Person, person_id: int) -> Person:
 def owners_of(person: Person) -> QuerySet[Person]:
     """Return the owners of the person's shop who may sign in."""
     return people_of(person).filter(role=Role.OWNER, is_active=True)
-
-
-def diary_of(person: Person) -> QuerySet[DiaryEntry]:
-    """Return the diary of the person's shop, the latest first."""
-    entries = DiaryEntry.objects.filter(shop__people=person)
-    return entries.select_related("job", "person").order_by("-at", "-pk")
 
 
 def failures_since(username: str, address: str, since: datetime) -> int:
