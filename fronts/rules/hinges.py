@@ -57,12 +57,10 @@ def _from_table(value: Fraction, table: Sequence[tuple[Fraction, int]]) -> int |
 
 def _clear(place: Mm, length: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm) -> Mm | None:
     blocked = [(low - half, high + half) for low, high in rails if low < high]
-    if 0 < place < length and not any(low < place < high for low, high in blocked):
-        return place
-    candidates = [edge for pair in blocked for edge in pair]
+    edges = [edge for pair in blocked for edge in pair]
     free = [
-        edge
-        for edge in candidates
-        if 0 < edge < length and not any(low < edge < high for low, high in blocked)
+        centre
+        for centre in (place, *edges)
+        if 0 < centre < length and not any(low < centre < high for low, high in blocked)
     ]
-    return min(free, key=lambda edge: (abs(edge - place), edge), default=None)
+    return min(free, key=lambda centre: (abs(centre - place), centre), default=None)

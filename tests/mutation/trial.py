@@ -38,8 +38,9 @@ def passes(tests: Sequence[str], mutant: Mutant) -> bool:
     with tempfile.TemporaryDirectory() as folder:
         changed = Path(folder) / "changed.py"
         changed.write_text(mutant.source, encoding="utf-8")
-        environ = {**os.environ, "TMPDIR": folder}
-        environ.pop("DJANGO_SETTINGS_MODULE", None)
+        # Without what the surroundings want of pytest: other processes import the file unchanged.
+        kept = {name: value for name, value in os.environ.items() if not name.startswith("PYTEST")}
+        environ = {**kept, "DJANGO_SETTINGS_MODULE": "tests.settings", "TMPDIR": folder}
         command = [sys.executable, "-m", "tests.mutation.changed", mutant.path, str(changed)]
         try:
             done = subprocess.run(

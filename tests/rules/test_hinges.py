@@ -87,11 +87,32 @@ def test_moved_clear_of_a_rail() -> None:
     assert found == (END, inch("22"), inch("43 1/2"))
 
 
-def test_no_clear_place() -> None:
-    """Rails all along leave nowhere to go."""
-    rails = [(inch("0"), inch("47"))]
+RAILS = [
+    ("where it was", "20", "22 1/2", "23 1/2"),
+    ("just up", "22 9/16", "23", "24"),
+    ("just down", "24", "24 1/2", "23"),
+    ("down, both as far", "22 1/2", "24 1/2", "21 1/2"),
+    ("up past a lower rail", "22", "24", "25"),
+    ("where no rail is", "23 1/2", "23 1/2", "23 1/2"),
+]
 
-    assert hinge_centres(inch("47"), 3, END, SIXTEENTH, rails, HALF) is None
+
+@pytest.mark.parametrize(
+    ("low", "high", "centre"), [row[1:] for row in RAILS], ids=[row[0] for row in RAILS]
+)
+def test_moved_as_little_as_may_be(low: str, high: str, centre: str) -> None:
+    """The middle one of three, at 23 1/2 in, to an inch from the nearer edge of a rail."""
+    found = hinge_centres(inch("47"), 3, END, SIXTEENTH, [(inch(low), inch(high))], HALF)
+
+    assert found == (END, inch(centre), inch("43 1/2"))
+
+
+@pytest.mark.parametrize("rail", [("0", "47"), ("0", "46"), ("1", "47")])
+def test_no_clear_place(rail: tuple[str, str]) -> None:
+    """Rails all along leave nowhere to go; neither is there a place at a door's very end."""
+    low, high = rail
+
+    assert hinge_centres(inch("47"), 1, END, SIXTEENTH, [(inch(low), inch(high))], HALF) is None
 
 
 def test_a_door_too_low_for_its_hinges() -> None:

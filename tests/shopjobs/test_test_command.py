@@ -1,5 +1,6 @@
 """How the suite is started."""
 
+import os
 import subprocess
 import sys
 from pathlib import Path
@@ -64,7 +65,9 @@ def law(tmp_path: Path) -> Path:
 def tried(law: Path, *words: str) -> list[str]:
     """Run the law and return the examples that it tried, in their order."""
     command = [sys.executable, "-m", "pytest", "-s", "-q", "-p", "no:cacheprovider", str(law)]
-    done = subprocess.run([*command, *words], cwd=ROOT, capture_output=True, text=True, check=True)
+    done = subprocess.run(
+        [*command, *words], cwd=ROOT, env=environ, capture_output=True, text=True, check=True
+    )
     return [line for line in done.stdout.splitlines() if "tried" in line]
 
 
