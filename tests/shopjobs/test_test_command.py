@@ -65,6 +65,7 @@ def law(tmp_path: Path) -> Path:
 def tried(law: Path, *words: str) -> list[str]:
     """Run the law and return the examples that it tried, in their order."""
     command = [sys.executable, "-m", "pytest", "-s", "-q", "-p", "no:cacheprovider", str(law)]
+    environ = {name: value for name, value in os.environ.items() if not name.startswith("PYTEST")}
     done = subprocess.run(
         [*command, *words], cwd=ROOT, env=environ, capture_output=True, text=True, check=True
     )
