@@ -14,9 +14,9 @@ from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening
-from fronts.rules.labels import opening_label
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
+from fronts.rules.stopped_fronts import stopped_fronts
 
 _LETTERS = Letters(name=16_00, figure=13_50)
 _ROW: Px = 13_00
@@ -49,7 +49,7 @@ def cabinet_elevation(
     """The cabinet as an `<svg>` no larger than `room`, chains of dimensions and all."""
     cabinet = next(each for each in kitchen.cabinets if each.label == cabinet_label)
     fronts = [each for each in schedule.fronts if each.cabinet == cabinet_label]
-    stopped = {at for each in schedule.findings if each.level == "stop" for at in each.where}
+    stopped = stopped_fronts(schedule)
 
     def drawn(size: int, *, widths: bool = True) -> Drawing:
         scale = Scale(size, cabinet.x, cabinet.y)
@@ -64,7 +64,7 @@ def cabinet_elevation(
     return drawing.svg(f"Elevation of cabinet {cabinet_label}", "cabinet")
 
 
-def _draw(view: _View, stopped: set[str], *, widths: bool) -> None:
+def _draw(view: _View, stopped: frozenset[str], *, widths: bool) -> None:
     _body(view, stopped)
     _laps(view)
     gaps = gaps_between(view.fronts, view.farthest)
@@ -74,24 +74,22 @@ def _draw(view: _View, stopped: set[str], *, widths: bool) -> None:
     _chains(view, widths=widths)
 
 
-def _body(view: _View, stopped: set[str]) -> None:
+def _body(view: _View, stopped: frozenset[str]) -> None:
     drawing, scale, cabinet = view.drawing, view.scale, view.cabinet
     drawing.rect("cabinet", scale.area(cabinet.x, cabinet.y, cabinet.width, cabinet.height))
     for hole in cabinet.openings:
         drawing.rect("opening", _opening(view, hole))
         drawing.framed(_opening(view, hole))
     for front in view.fronts:
-        stop = bool(stopped & {front.label, opening_label(front.cabinet, front.opening)})
-        draw_front(drawing, scale, front, stopped=stop)
+        draw_front(drawing, scale, front, stopped=front.label in stopped)
     for front in view.fronts:
-        stop = bool(stopped & {front.label, opening_label(front.cabinet, front.opening)})
         name_front(
             drawing,
             front_area(scale, front),
             front,
             unit=view.unit,
             letters=_LETTERS,
-            stopped=stop,
+            stopped=front.label in stopped,
         )
 
 

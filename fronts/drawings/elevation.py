@@ -19,9 +19,9 @@ from fronts.drawings.lettering import shortened
 from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px, safe_id
 from fronts.rules.kitchen import Cabinet, Kitchen
-from fronts.rules.labels import opening_label
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
+from fronts.rules.stopped_fronts import stopped_fronts
 
 _MARGIN: Px = 12_00
 _ROW: Px = 14_00
@@ -68,19 +68,13 @@ def wall_elevation(
     scale = _scale(cabinets, fronts, sheet)
     _cabinets(drawing, scale, cabinets)
     _floor(drawing, scale, cabinets)
-    _fronts(drawing, scale, fronts, _stopped(schedule), unit, links, sheet.letters)
+    _fronts(drawing, scale, fronts, stopped_fronts(schedule), unit, links, sheet.letters)
     gaps = gaps_between(fronts, kitchen.practice.filler)
     draw_gaps(drawing, scale, gaps, unit=unit, size=sheet.letters.figure)
     for front in fronts:
         draw_hand(drawing, scale, front)
     _dimensions(drawing, scale, cabinets, unit, sheet.letters.figure)
     return drawing.svg(title, "elevation", linked=links is not None)
-
-
-def _stopped(schedule: Schedule) -> frozenset[str]:
-    return frozenset(
-        label for each in schedule.findings if each.level == "stop" for label in each.where
-    )
 
 
 def _scale(cabinets: Sequence[Cabinet], fronts: Sequence[Front], sheet: Sheet) -> Scale:
@@ -115,7 +109,7 @@ def _fronts(
     letters: Letters,
 ) -> None:
     for front in fronts:
-        stop = front.label in stopped or opening_label(front.cabinet, front.opening) in stopped
+        stop = front.label in stopped
         said = _said(front, unit, stop=stop)
         kind = f"front front-{front.kind}" + (" front-stop" if stop else "")
         drawing.opened("g", {"id": safe_id("front", front.label), "class": kind})
