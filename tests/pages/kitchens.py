@@ -4,6 +4,7 @@ from typing import Any
 
 from fronts.rules.practice import inches
 from shopjobs.models import Job
+from tests.dom import Part
 from tests.factories import (
     BoxFactory,
     CabinetFactory,
@@ -37,12 +38,6 @@ def furnish(job: Job) -> None:
     DoorOnHandFactory.create(job=job)
 
 
-def typed_in(page: str, name: str) -> str:
-    """What a text field of a form holds."""
-    field = page.split(f'name="{name}"')[1].split(">")[0]
-    return field.split('value="')[1].split('"')[0] if 'value="' in field else ""
-
-
-def version_in(page: str) -> dict[str, Any]:
+def version_in(page: Part) -> dict[str, Any]:
     """What a form says of the row that it was made from."""
-    return {"version": typed_in(page, "version")}
+    return {"version": page.field("version").value}

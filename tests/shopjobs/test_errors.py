@@ -10,6 +10,7 @@ from django.test import Client, RequestFactory
 
 from shopjobs.models import Person
 from shopjobs.views.errors import failed
+from tests.dom import dom
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
@@ -21,8 +22,8 @@ def test_there_is_nothing(headers: dict[str, str], owner: Person, signed_in: Sig
     answer = signed_in(owner).get("/nowhere/", headers=headers)
 
     assert answer.status_code == 404
-    assert "There is nothing at this address." in answer.text
-    assert ("<html" in answer.text) is not bool(headers)
+    assert "There is nothing at this address." in dom(answer).words
+    assert dom(answer).is_whole is not bool(headers)
 
 
 def test_an_outdated_form_says_what_to_do(owner: Person) -> None:
@@ -33,8 +34,8 @@ def test_an_outdated_form_says_what_to_do(owner: Person) -> None:
     answer = client.post("/jobs/", {"number": "K-1"}, headers=HTMX)
 
     assert answer.status_code == 403
-    assert "You signed in or out in another tab" in answer.text
-    assert "<html" not in answer.text
+    assert "You signed in or out in another tab" in dom(answer).words
+    assert not dom(answer).is_whole
 
 
 def test_the_sites_own_failure_asks_nothing_of_the_database() -> None:

@@ -11,8 +11,8 @@ from pytest_django import DjangoAssertNumQueries
 
 from shopjobs.models import DiaryEntry, Job, Person, Shop
 from shopjobs.services.jobs import job_touch
+from tests.dom import dom
 from tests.factories import JobFactory
-from tests.pages.kitchens import typed_in
 
 SignIn = Callable[[Person], Client]
 SETTINGS = {
@@ -42,10 +42,11 @@ def test_a_new_job_may_have_its_own_unit(owner: Person, signed_in: SignIn) -> No
     """The form offers the shop's unit and step; another unit goes with a step of its own."""
     client = signed_in(owner)
 
-    assert '<option value="1.5875" selected>1/16 in</option>' in client.get("/jobs/").text
+    step = dom(client.get("/jobs/")).field("step").one("option[selected]")
+    assert (step.attribute("value"), step.words) == ("1.5875", "1/16 in")
     refused = client.post("/jobs/", {"number": "K-2", "unit": "mm", "step": "1.5875"})
     assert refused.status_code == 422
-    assert 'id="id_step_error"' in refused.text
+    assert dom(refused).has("[id='id_step_error']")
     client.post("/jobs/", {"number": "K-2", "unit": "mm", "step": "0.5"})
     assert Job.objects.filter(number="K-2", unit="mm", step=Decimal("0.5")).exists()
 
@@ -54,10 +55,10 @@ def test_another_unit_brings_its_own_steps(owner: Person, signed_in: SignIn) -> 
     """What a form's list is filled with when its unit is changed: the usual step is chosen."""
     client = signed_in(owner)
 
-    options = client.get("/jobs/steps/?unit=mm").text
+    options = dom(client.get("/jobs/steps/?unit=mm"))
 
-    assert '<option value="1" selected>1 mm</option>' in options
-    assert "1/16 in" not in options
+    assert options.one("[selected]").words == "1 mm"
+    assert "1/16 in" not in options.words
     assert client.get("/jobs/steps/?unit=ell").status_code == 404
 
 
@@ -73,8 +74,8 @@ def test_a_taken_number_is_refused_at_its_field(owner: Person, job: Job, signed_
     answer = signed_in(owner).post("/jobs/", {"number": "K-1", "client": "Marchetti"})
 
     assert answer.status_code == 422
-    assert "There is already a job K-1 in this shop." in answer.text
-    assert 'value="Marchetti"' in answer.text
+    assert "There is already a job K-1 in this shop." in dom(answer).words
+    assert "Marchetti" in dom(answer).values
     assert Job.objects.count() == 1
 
 
@@ -87,17 +88,17 @@ def test_the_installer_makes_no_jobs(installer: Person, signed_in: SignIn) -> No
     """The installer reads the list; the form is not there, and not taken."""
     client = signed_in(installer)
 
-    assert "Make the job" not in client.get("/jobs/").text
+    assert "Make the job" not in dom(client.get("/jobs/")).words
     assert client.post("/jobs/", {"number": "K-2"}).status_code == 403
     assert not Job.objects.exists()
 
 
 def test_an_empty_list_says_what_it_is_for(owner: Person, signed_in: SignIn) -> None:
     """Without jobs the page says what a job is, and offers to make one."""
-    page = signed_in(owner).get("/jobs/").text
+    page = dom(signed_in(owner).get("/jobs/"))
 
-    assert "No jobs yet." in page
-    assert "Make the job" in page
+    assert "No jobs yet." in page.words
+    assert "Make the job" in page.words
 
 
 def test_the_list_shows_only_the_shops_jobs_latest_first(
@@ -109,10 +110,10 @@ def test_the_list_shows_only_the_shops_jobs_latest_first(
     JobFactory.create(shop=job.shop, number="K-2")
     job_touch(job=job)
 
-    page = signed_in(owner).get("/jobs/").text
+    page = dom(signed_in(owner).get("/jobs/"))
 
-    assert 0 < page.index("K-1") < page.index("K-2")
-    assert "X-1" not in page
+    assert 0 < page.words.index("K-1") < page.words.index("K-2")
+    assert "X-1" not in page.words
 
 
 def test_the_list_asks_the_database_little(
@@ -132,7 +133,7 @@ def test_the_list_asks_the_database_little(
 def save(client: Client, job: Job, typed: dict[str, str]) -> Any:
     """Open the job's settings, type, and save; the page that one comes to."""
     address = f"/jobs/{job.pk}/settings/"
-    seen = typed_in(client.get(address).text, "version")
+    seen = dom(client.get(address)).field("version").value
     return client.post(address, {"version": seen} | typed, follow=True)
 
 
@@ -141,18 +142,18 @@ def test_two_people_do_not_overwrite_a_jobs_settings_unseen(
 ) -> None:
     """Who typed over something older is told, keeps it, and may then put it in its place."""
     mine, address = signed_in(owner), f"/jobs/{job.pk}/settings/"
-    seen = {"version": typed_in(mine.get(address).text, "version")}
+    seen = {"version": dom(mine.get(address)).field("version").value}
     save(signed_in(office), job, SETTINGS | {"client": "Lindqvist and Marchetti"})
 
     stale = mine.post(address, SETTINGS | seen)
 
     assert stale.status_code == 422
-    assert "Somebody saved this while you were typing." in stale.text
-    assert 'value="Marchetti"' in stale.text
+    assert "Somebody saved this while you were typing." in dom(stale).words
+    assert "Marchetti" in dom(stale).values
     assert Job.objects.get().client == "Lindqvist and Marchetti"
     assert mine.post(address, SETTINGS).status_code == 422
 
-    again = {"version": typed_in(stale.text, "version")}
+    again = {"version": dom(stale).field("version").value}
     assert mine.post(address, SETTINGS | again).status_code == 302
     assert Job.objects.get().client == "Marchetti"
 
@@ -162,7 +163,7 @@ def test_settings_are_saved(office: Person, job: Job, signed_in: SignIn) -> None
     answer = save(signed_in(office), job, SETTINGS)
 
     job.refresh_from_db()
-    assert "Job K-9 is saved." in answer.text
+    assert "Job K-9 is saved." in dom(answer).words
     assert answer.redirect_chain[-1][0] == f"/jobs/{job.pk}/"
     assert (job.number, job.unit, job.fit_on) == ("K-9", "mm", date(2027, 3, 12))
     assert (job.step, job.revision) == (Decimal("0.5"), 2)
@@ -188,9 +189,9 @@ def test_bad_settings_change_nothing(
     answer = save(signed_in(owner), job, SETTINGS | {field: typed})
 
     assert answer.status_code == 422
-    assert words in answer.text
-    assert f'id="id_{field}_error"' in answer.text
-    assert 'value="4 Orchard Court"' in answer.text
+    assert words in dom(answer).words
+    assert dom(answer).has(f"[id='id_{field}_error']")
+    assert "4 Orchard Court" in dom(answer).values
     job.refresh_from_db()
     assert (job.number, job.unit, job.revision) == ("K-1", "in", 1)
 
@@ -203,7 +204,7 @@ def test_a_step_that_is_not_on_the_list_stays_on_offer(
     address = f"/jobs/{job.pk}/settings/"
     client = signed_in(owner)
 
-    assert '<option value="10" selected>10 mm</option>' in client.get(address).text
+    assert dom(client.get(address)).field("step").one("option[selected]").words == "10 mm"
     assert save(client, job, SETTINGS | {"step": "10"}).status_code == 200
     job.refresh_from_db()
     assert job.step == 10
@@ -215,11 +216,11 @@ def test_deleting_asks_first(owner: Person, job: Job, signed_in: SignIn) -> None
     address = f"/jobs/{job.pk}/delete/"
 
     asked = client.get(address)
-    assert "This can't be undone." in asked.text
+    assert "This can't be undone." in dom(asked).words
     assert Job.objects.exists()
 
     answer = client.post(address, follow=True)
-    assert "Job K-1 is deleted." in answer.text.replace("&#x27;", "'")
+    assert "Job K-1 is deleted." in dom(answer).words
     assert not Job.objects.exists()
     assert DiaryEntry.objects.filter(text="Deleted job K-1", person=owner).exists()
 
@@ -233,5 +234,5 @@ def test_what_can_not_be_printed_is_refused_at_its_field(
     answer = signed_in(owner).post("/jobs/", typed)
 
     assert answer.status_code == 422
-    assert "Use plain text on one line." in answer.text
+    assert "Use plain text on one line." in dom(answer).words
     assert not Job.objects.exists()

@@ -11,6 +11,7 @@ from fronts.models import Cabinet, FitRecord, Opening
 from fronts.rules.practice import inches
 from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
+from tests.dom import dom
 from tests.factories import (
     NOW,
     CabinetFactory,
@@ -43,12 +44,14 @@ def record(client: Client, cabinet: Cabinet, **changes: str) -> Any:
 
 def test_the_cabinets_stand_by_wall(cabinet: Cabinet, installer: Person, signed_in: SignIn) -> None:
     """Each wall has its cabinets, with what is in them and how far they are."""
-    page = signed_in(installer).get(f"/jobs/{cabinet.job_id}/fit/").text
+    page = dom(signed_in(installer).get(f"/jobs/{cabinet.job_id}/fit/"))
 
-    assert page.index("Wall North") < page.index(">B1<") < page.index("Wall East")
-    assert "a door, hinged left; b drawer" in page
-    assert "not fitted" in page
-    assert "0 of 1</strong> cabinets fitted" in page
+    north, east = page.all("section.wall")
+    assert [wall.one("h2").words for wall in (north, east)] == ["Wall North", "Wall East"]
+    assert north.one(".name").words == "B1"
+    assert "a door, hinged left; b drawer" in page.words
+    assert "not fitted" in page.words
+    assert "0 of 1 cabinets fitted" in page.words
 
 
 def test_a_cabinet_is_fitted_once_all_its_fronts_are(
@@ -58,19 +61,19 @@ def test_a_cabinet_is_fitted_once_all_its_fronts_are(
     client, fit = signed_in(installer), f"/jobs/{cabinet.job_id}/fit/"
 
     record(client, cabinet)
-    assert "1 of 2 fitted" in client.get(fit).text
+    assert "1 of 2 fitted" in dom(client.get(fit)).words
 
     record(client, cabinet, front="B1.b")
-    assert "1 of 1</strong> cabinets fitted" in client.get(fit).text
+    assert "1 of 1 cabinets fitted" in dom(client.get(fit)).words
 
 
 def test_the_cabinets_page_has_what_is_needed_to_hang_its_fronts(
     cabinet: Cabinet, installer: Person, signed_in: SignIn
 ) -> None:
     """Sizes, shims, screws, holes, hinges, steps, cautions, and the sheet to print."""
-    page = signed_in(installer).get(address(cabinet)).text
+    page = dom(signed_in(installer).get(address(cabinet)))
 
-    assert "14 13/16 × 18 13/16" in page  # 15 × 19 less twice 3/32, down to 1/16
+    assert "14 13/16 × 18 13/16" in page.words  # 15 × 19 less twice 3/32, down to 1/16
     for words in (
         "Side offset",
         "Side shims",
@@ -80,20 +83,17 @@ def test_the_cabinets_page_has_what_is_needed_to_hang_its_fronts(
         "Plates",
         "Knob",
     ):
-        assert words in page
-    assert "Order of work" in page
-    assert "Take care" in page
-    assert page.count("<svg") >= 3
-    assert f"/jobs/{cabinet.job_id}/sheets/fitting/{cabinet.pk}/" in page
-    assert "planned 3/32" in page
-    assert (
-        page.index("Drawing of the cabinet")
-        < page.index("Order of work")
-        < page.index('id="record-B1.a-front"')
-    )
-    door = page.split('id="record-B1.a-front"')[1].split("</section>")[0]
-    assert 'id="record-B1.a"' in door
-    assert 'href="#record-B1.b-front"' in page
+        assert words in page.words
+    assert "Order of work" in page.words
+    assert "Take care" in page.words
+    assert len(page.all("svg")) >= 3
+    assert f"/jobs/{cabinet.job_id}/sheets/fitting/{cabinet.pk}/" in page.addresses
+    assert "planned 3/32" in page.words
+    order = [part.id or part.attribute("class") for part in page.all(".drawn, .works, section[id]")]
+    assert order[:2] == ["drawn", "works"]
+    door = page.one("[id='record-B1.a-front']")
+    assert door.has("[id='record-B1.a']")
+    assert "#record-B1.b-front" in page.addresses
 
 
 def test_what_was_measured_stands_beside_what_was_planned(
@@ -105,11 +105,11 @@ def test_what_was_measured_stands_beside_what_was_planned(
     answer = record(client, cabinet, gap_left="1/8", gap_right="1/16", gap_top="3/32", note="ok")
 
     assert (answer.status_code, answer["Location"]) == (302, f"{address(cabinet)}#record-B1.a")
-    rows = client.get(address(cabinet)).text.split('<table class="gaps">')[1].split("</table>")[0]
-    assert "Recorded by ines" in rows
-    assert "+1/32" in rows
-    assert "−1/32" in rows
-    assert ">0<" in rows
+    gaps = dom(client.get(address(cabinet))).one("table.gaps")
+    assert "Recorded by ines" in gaps.words
+    assert [row.words for row in gaps.all("tbody tr")][:3] == [
+        "left 3/32 1/8 +1/32", "right 3/32 1/16 −1/32", "top 3/32 3/32 0",
+    ]  # fmt: skip
 
 
 def test_htmx_gets_the_one_front(cabinet: Cabinet, installer: Person, signed_in: SignIn) -> None:
@@ -119,8 +119,8 @@ def test_htmx_gets_the_one_front(cabinet: Cabinet, installer: Person, signed_in:
     )
 
     assert answer.status_code == 200
-    assert answer.text.strip().startswith('<div id="record-B1.a"')
-    assert "B1.b" not in answer.text
+    assert dom(answer).first.id == "record-B1.a"
+    assert "B1.b" not in dom(answer).words
 
 
 @pytest.mark.parametrize(
@@ -133,10 +133,10 @@ def test_a_gap_that_is_none_is_refused_beside_its_field(
     answer = record(signed_in(installer), cabinet, gap_left=typed, gap_right="1/16", note="tight")
 
     assert answer.status_code == 422
-    assert 'id="record-B1.a-gap_left_error"' in answer.text
-    assert f'value="{typed}"' in answer.text
-    assert 'value="1/16"' in answer.text
-    assert 'value="tight"' in answer.text
+    assert dom(answer).has("[id='record-B1.a-gap_left_error']")
+    assert f"{typed}" in dom(answer).values
+    assert "1/16" in dom(answer).values
+    assert "tight" in dom(answer).values
     assert not FitRecord.objects.exists()
 
 
@@ -145,7 +145,7 @@ def test_an_empty_record_is_refused(cabinet: Cabinet, installer: Person, signed_
     answer = record(signed_in(installer), cabinet, gap_left="")
 
     assert answer.status_code == 422
-    assert "Enter a gap that was measured, or a note." in answer.text
+    assert "Enter a gap that was measured, or a note." in dom(answer).words
 
 
 def test_measuring_again_starts_from_what_was_recorded(
@@ -155,11 +155,11 @@ def test_measuring_again_starts_from_what_was_recorded(
     client = signed_in(installer)
     record(client, cabinet, gap_left="1/8", gap_top="3/32", note="tight at the top")
 
-    form = client.get(address(cabinet)).text.split('id="record-B1.a"')[1].split("</form>")[0]
+    record_of_a = dom(client.get(address(cabinet))).one("[id='record-B1.a']")
 
-    assert "Measure again" in form
+    assert "Measure again" in record_of_a.words
     for kept in ("1/8", "3/32", "tight at the top"):
-        assert f'value="{kept}"' in form
+        assert kept in record_of_a.values
 
 
 @pytest.mark.parametrize("who", ["installer", "owner"])
@@ -170,14 +170,16 @@ def test_an_opening_measured_from_here_leads_back_here(
     client, back = signed_in(request.getfixturevalue(who)), f"?back=fit-{cabinet.pk}"
     opening = Opening.objects.get(cabinet=cabinet, label="a")
     way = f"/jobs/{cabinet.job_id}/openings/{opening.pk}/measured/{back}"
-    assert f'href="{way}">Measure opening a again</a>' in client.get(address(cabinet)).text
+    link = dom(client.get(address(cabinet))).one(f"a[href='{way}']")
+    assert link.words == "Measure opening a again"
 
     form = client.get(way)
-    assert f'action="{way}"' in form.text
-    assert f'href="{address(cabinet)}"' in form.text
+    assert way in dom(form).addresses
+    assert address(cabinet) in dom(form).addresses
     typed = {"version": form.context["form"].initial["version"]}
     refused = client.post(way, typed | {"measured_width_top": "1/0"})
-    assert (refused.status_code, f'action="{way}"' in refused.text) == (422, True)
+    assert refused.status_code == 422
+    assert way in dom(refused).addresses
 
     answer = client.post(way, typed)
     assert (answer.status_code, answer["Location"]) == (302, address(cabinet))
@@ -208,11 +210,12 @@ def test_a_stop_stands_over_the_order_of_work_and_says_what_its_link_does(
     door = Opening.objects.filter(cabinet=cabinet, label="a")
     door.update(diagonal_1=inches(25), diagonal_2=inches(24))
 
-    page = signed_in(owner).get(address(cabinet)).text
-    assert "Only after the stop is settled." in page
-    assert "Change B1.a</a>" in page
-    assert f"?back=fit-{cabinet.pk}" in page
-    assert "Measure B1.a again</a>" in signed_in(installer).get(address(cabinet)).text
+    page = dom(signed_in(owner).get(address(cabinet)))
+    assert "Only after the stop is settled." in page.words
+    back = f".found a[href$='?back=fit-{cabinet.pk}']"
+    assert "Change B1.a" in [link.words for link in page.all(back)]
+    for_installer = dom(signed_in(installer).get(address(cabinet)))
+    assert "Measure B1.a again" in [link.words for link in for_installer.all(back)]
 
 
 @pytest.mark.parametrize("front", ["B9.z", "", "x" * 500, "B1.a\x00"])
@@ -223,7 +226,7 @@ def test_a_front_that_is_gone_is_said_so(
     answer = record(signed_in(installer), cabinet, front=front)
 
     assert answer.status_code == 422
-    assert "no longer part of cabinet B1" in answer.text
+    assert "no longer part of cabinet B1" in dom(answer).words
     assert not FitRecord.objects.exists()
 
 
@@ -234,8 +237,8 @@ def test_a_note_too_long_stays_as_typed(
     answer = record(signed_in(installer), cabinet, note="x" * 401)
 
     assert answer.status_code == 422
-    assert "Keep the note under 400 characters." in answer.text
-    assert "x" * 401 in answer.text
+    assert "Keep the note under 400 characters." in dom(answer).words
+    assert "x" * 401 in dom(answer).values
 
 
 @pytest.mark.parametrize("path", ["fit/", "fit/{cabinet}/"])
@@ -286,4 +289,6 @@ def test_a_kitchen_without_cabinets_says_what_comes_here(
     job: Job, installer: Person, signed_in: SignIn
 ) -> None:
     """The empty list leads to where it is filled."""
-    assert "There are no cabinets yet" in signed_in(installer).get(f"/jobs/{job.pk}/fit/").text
+    assert (
+        "There are no cabinets yet" in dom(signed_in(installer).get(f"/jobs/{job.pk}/fit/")).words
+    )

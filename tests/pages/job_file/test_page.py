@@ -12,6 +12,7 @@ from fronts import jobfile
 from fronts.models import Cabinet
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person
+from tests.dom import dom
 from tests.kitchen_files import SAMPLES, changed, small
 from tests.pages.kitchens import furnish
 
@@ -38,7 +39,7 @@ def test_a_file_becomes_a_job(
     job = Job.objects.get()
     assert answer["Location"] == f"/jobs/{job.pk}/"
     assert kitchen_of(job).cabinets == jobfile.read(text).cabinets
-    assert "is taken in" in client.get(answer["Location"]).text
+    assert "is taken in" in dom(client.get(answer["Location"])).words
 
 
 def test_each_fault_is_shown_with_its_place(owner: Person, signed_in: SignIn) -> None:
@@ -46,9 +47,9 @@ def test_each_fault_is_shown_with_its_place(owner: Person, signed_in: SignIn) ->
     answer = upload(signed_in(owner), changed("cabinets.0.width", "wide"))
 
     assert answer.status_code == 422
-    row = answer.text.split("<tbody>")[1].split("</tr>")[0]
-    assert "cabinets[0].width" in row
-    assert "wide" in row
+    (row,) = dom(answer).all("tbody tr")
+    assert row.one("th").words == "cabinets[0].width"
+    assert "wide" in row.words
     assert not Job.objects.exists()
 
 
@@ -60,7 +61,7 @@ def test_what_is_no_job_file_is_refused(content: bytes, owner: Person, signed_in
     answer = upload(signed_in(owner), content)
 
     assert answer.status_code == 422
-    assert 'id="id_file_error"' in answer.text
+    assert dom(answer).has("[id='id_file_error']")
     assert not Job.objects.exists()
 
 
@@ -69,7 +70,7 @@ def test_a_file_that_is_too_large_is_refused(owner: Person, signed_in: SignIn) -
     answer = upload(signed_in(owner), b" " * (4 * 1024 * 1024 + 1))
 
     assert answer.status_code == 422
-    assert "over 4 MB" in answer.text
+    assert "over 4 MB" in dom(answer).words
 
 
 def test_no_file_is_asked_for(owner: Person, signed_in: SignIn) -> None:
@@ -77,7 +78,7 @@ def test_no_file_is_asked_for(owner: Person, signed_in: SignIn) -> None:
     answer = signed_in(owner).post("/jobs/import/", {})
 
     assert answer.status_code == 422
-    assert "Choose a job file." in answer.text
+    assert "Choose a job file." in dom(answer).words
 
 
 def test_a_number_that_is_taken_is_asked_for_again(
@@ -89,7 +90,7 @@ def test_a_number_that_is_taken_is_asked_for_again(
 
     refused = upload(client, text)
     assert refused.status_code == 422
-    assert 'id="id_number_error"' in refused.text
+    assert dom(refused).has("[id='id_number_error']")
     assert not Cabinet.objects.exists()
 
     upload(client, text, number="K-2")
@@ -131,5 +132,5 @@ def test_a_page_takes_in_so_many_cabinets(
     assert answer.status_code == status
     assert Job.objects.exists() is (status == 302)
     if status == 422:
-        assert "This file has 301 cabinets, and a page takes in 300 at most." in answer.text
-        assert "import_job" in answer.text
+        assert "This file has 301 cabinets, and a page takes in 300 at most." in dom(answer).words
+        assert "import_job" in dom(answer).words

@@ -9,8 +9,9 @@ from django.test import Client
 from fronts.models import Box, DoorOnHand, HingeBore, ShelfPins
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
+from tests.dom import dom
 from tests.factories import BoxFactory, CabinetFactory, DoorOnHandFactory, OpeningFactory
-from tests.pages.kitchens import HTMX, typed_in, version_in
+from tests.pages.kitchens import HTMX, version_in
 
 SignIn = Callable[[Person], Client]
 
@@ -54,7 +55,7 @@ def test_a_box_is_entered_with_its_shelf_pins(job: Job, desk: Client) -> None:
     )
 
     assert answer.status_code == 200
-    assert "Box: 14 × 5 × 21, 1/2 up" in answer.text
+    assert "Box: 14 × 5 × 21, 1/2 up" in dom(answer).words
     assert Box.objects.get().front_thickness == inches(5, 8)
     row = ShelfPins.objects.get()
     assert (row.x, row.count) == (inches(3, 2), 20)
@@ -67,11 +68,11 @@ def test_the_next_box_is_built_like_the_last(job: Job, desk: Client) -> None:
         cabinet=CabinetFactory.create(job=job), width=inches(12), closed_by="drawers", count=3
     )
 
-    page = desk.get(f"/jobs/{job.pk}/openings/{other.pk}/boxes/2/").text
+    page = dom(desk.get(f"/jobs/{job.pk}/openings/{other.pk}/boxes/2/"))
 
-    assert typed_in(page, "width") == "11"
-    assert typed_in(page, "front_thickness") == "1/2"
-    assert '<option value="side" selected' in page
+    assert page.field("width").value == "11"
+    assert page.field("front_thickness").value == "1/2"
+    assert page.field("slide").value == "side"
 
 
 @pytest.mark.parametrize(
@@ -95,7 +96,7 @@ def test_a_row_that_is_half_filled_in_is_refused(
     answer = desk.post(f"/jobs/{job.pk}/openings/{opening.pk}/boxes/0/", posted, headers=HTMX)
 
     assert answer.status_code == 422
-    assert message in answer.text
+    assert message in dom(answer).words
     assert not Box.objects.exists()
 
 
@@ -106,7 +107,7 @@ def test_a_table_without_its_count_of_rows_is_refused(job: Job, desk: Client) ->
     answer = desk.post(f"/jobs/{job.pk}/openings/{opening.pk}/boxes/0/", BOX)
 
     assert answer.status_code == 422
-    assert "The rows of the table are missing" in answer.text
+    assert "The rows of the table are missing" in dom(answer).words
 
 
 def test_a_box_stands_only_behind_a_drawer(job: Job, desk: Client) -> None:
@@ -127,11 +128,11 @@ def test_an_upper_box_is_offered_its_likely_rise(job: Job, desk: Client) -> None
     )
     BoxFactory.create(opening=opening, index=2, rise=inches(1, 2))
 
-    page = desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/boxes/1/").text
+    page = dom(desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/boxes/1/"))
 
-    assert 'placeholder="likely 9 1/2"' in page
-    assert typed_in(page, "rise") == ""
-    assert "from the bottom of the whole opening" in page
+    assert page.has("[placeholder='likely 9 1/2']")
+    assert page.field("rise").value == ""
+    assert "from the bottom of the whole opening" in page.words
 
 
 def test_removing_a_box_asks_first(job: Job, desk: Client) -> None:
@@ -139,11 +140,11 @@ def test_removing_a_box_asks_first(job: Job, desk: Client) -> None:
     box = BoxFactory.create(opening__cabinet__job=job)
     address = f"/jobs/{job.pk}/openings/{box.opening_id}/boxes/0/remove/"
 
-    assert "Remove box of B1.a?" in desk.get(address, headers=HTMX).text
+    assert "Remove box of B1.a?" in dom(desk.get(address, headers=HTMX)).words
     assert Box.objects.exists()
     answer = desk.post(address, headers=HTMX)
 
-    assert "not measured" in answer.text
+    assert "not measured" in dom(answer).words
     assert not Box.objects.exists()
 
 
@@ -153,10 +154,10 @@ def test_a_door_is_entered_with_its_bores(job: Job, desk: Client) -> None:
 
     answer = desk.post(f"/jobs/{job.pk}/doors/new/", DOOR | rows("bores-new", *bores), headers=HTMX)
 
-    assert "2 hinge bores" in answer.text
+    assert "2 hinge bores" in dom(answer).words
     assert [bore.y for bore in HingeBore.objects.order_by("position")] == [inches(3), inches(24)]
-    page = desk.get(f"/jobs/{job.pk}/doors/new/").text
-    assert (typed_in(page, "label"), typed_in(page, "stile")) == ("D2", "2 1/4")
+    page = dom(desk.get(f"/jobs/{job.pk}/doors/new/"))
+    assert (page.field("label").value, page.field("stile").value) == ("D2", "2 1/4")
 
 
 def test_a_bore_outside_the_door_is_refused(job: Job, desk: Client) -> None:
@@ -166,7 +167,7 @@ def test_a_bore_outside_the_door_is_refused(job: Job, desk: Client) -> None:
     answer = desk.post(f"/jobs/{job.pk}/doors/new/", posted, headers=HTMX)
 
     assert answer.status_code == 422
-    assert "A bore lies outside the door." in answer.text
+    assert "A bore lies outside the door." in dom(answer).words
     assert not DoorOnHand.objects.exists()
 
 
@@ -175,9 +176,9 @@ def test_a_door_is_changed_and_its_bores_taken_out(job: Job, desk: Client) -> No
     door = DoorOnHandFactory.create(job=job)
     HingeBore.objects.create(door=door, x=inches(1), y=inches(3))
     address = f"/jobs/{job.pk}/doors/{door.pk}/"
-    page = desk.get(address).text
+    page = dom(desk.get(address))
     prefix = f"bores-{door.pk}"
-    assert typed_in(page, f"{prefix}-0-y") == "3"
+    assert page.field(f"{prefix}-0-y").value == "3"
 
     emptied = {f"{prefix}-TOTAL_FORMS": 1, f"{prefix}-INITIAL_FORMS": 1,
                f"{prefix}-0-x": "", f"{prefix}-0-y": ""}  # fmt: skip

@@ -8,13 +8,14 @@ from django.test import Client
 from fronts.models import Box, DoorOnHand, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
+from tests.dom import Answer, dom
 from tests.factories import (
     BoxFactory,
     CabinetFactory,
     DoorOnHandFactory,
     OpeningFactory,
 )
-from tests.pages.kitchens import HTMX, NEW_OPENING, furnish, typed_in, version_in
+from tests.pages.kitchens import HTMX, NEW_OPENING, furnish, version_in
 
 SignIn = Callable[[Person], Client]
 
@@ -25,22 +26,22 @@ def desk(owner: Person, signed_in: SignIn) -> Client:
     return signed_in(owner)
 
 
-def change(client: Client, opening: Opening, **typed: str) -> tuple[int, str]:
-    """Open the form of an opening, type, and save; the answer's code and text."""
+def change(client: Client, opening: Opening, **typed: str) -> tuple[int, Answer]:
+    """Open the form of an opening, type, and save; the answer's code and page."""
     address = f"/jobs/{opening.cabinet.job_id}/openings/{opening.pk}/"
-    version = version_in(client.get(address).text)
+    version = version_in(dom(client.get(address)))
     answer = client.post(address, {**NEW_OPENING, **version, **typed}, headers=HTMX)
-    return answer.status_code, answer.text
+    return answer.status_code, dom(answer)
 
 
 def test_the_first_opening_starts_as_the_whole_face(job: Job, desk: Client) -> None:
     """An empty cabinet offers what its members leave."""
     cabinet = CabinetFactory.create(job=job)
 
-    page = desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/").text
+    page = dom(desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/"))
 
-    assert typed_in(page, "label") == "a"
-    assert [typed_in(page, name) for name in ("x", "y", "width", "height")] == [
+    assert page.field("label").value == "a"
+    assert [page.field(name).value for name in ("x", "y", "width", "height")] == [
         "1 1/2", "1 1/2", "15", "27 1/2",
     ]  # fmt: skip
 
@@ -50,10 +51,10 @@ def test_the_next_opening_starts_as_what_is_left(job: Job, desk: Client) -> None
     cabinet = CabinetFactory.create(job=job)
     OpeningFactory.create(cabinet=cabinet, y=inches(24), height=inches(5), closed_by="drawer")
 
-    page = desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/").text
+    page = dom(desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/"))
 
-    assert typed_in(page, "label") == "b"
-    assert [typed_in(page, name) for name in ("x", "y", "width", "height")] == [
+    assert page.field("label").value == "b"
+    assert [page.field(name).value for name in ("x", "y", "width", "height")] == [
         "1 1/2", "1 1/2", "15", "21",
     ]  # fmt: skip
 
@@ -67,9 +68,9 @@ def test_an_opening_is_entered_in_its_cabinet(job: Job, desk: Client) -> None:
     )
 
     assert answer["HX-Retarget"] == f"#opening-new-{cabinet.pk}"
-    assert f"beforeend:#openings-{cabinet.pk}" in answer.text
-    assert "Door, hinged left" in answer.text
-    assert "autofocus" in answer.text.split("Add an opening")[0].split("<a")[-1]
+    assert dom(answer).has(f"[hx-swap-oob='beforeend:#openings-{cabinet.pk}']")
+    assert "Door, hinged left" in dom(answer).words
+    assert dom(answer).one(".adds a").carries("autofocus")
     assert Opening.objects.get().cabinet == cabinet
 
 
@@ -82,7 +83,7 @@ def test_an_opening_stays_in_its_cabinet(job: Job, desk: Client) -> None:
     )
 
     assert answer.status_code == 422
-    assert "The opening ends 1/2 in past cabinet B1." in answer.text
+    assert "The opening ends 1/2 in past cabinet B1." in dom(answer).words
 
 
 def test_drawers_take_a_count_and_heights(job: Job, desk: Client) -> None:
@@ -94,7 +95,7 @@ def test_drawers_take_a_count_and_heights(job: Job, desk: Client) -> None:
     opening.refresh_from_db()
     assert status == 200
     assert opening.heights == (inches(6), None, None)
-    assert "3 drawers" in page
+    assert "3 drawers" in page.words
 
 
 def test_heights_that_are_left_out_share_the_rest(job: Job, desk: Client) -> None:
@@ -114,8 +115,8 @@ def test_a_stack_starts_with_three_drawers(job: Job, desk: Client) -> None:
     opening = OpeningFactory.create(cabinet=cabinet, closed_by="pair", height=inches(10))
 
     here = f"/jobs/{job.pk}"
-    assert typed_in(desk.get(f"{here}/openings/{opening.pk}/").text, "count") == "3"
-    assert typed_in(desk.get(f"{here}/cabinets/{cabinet.pk}/openings/new/").text, "count") == "3"
+    assert dom(desk.get(f"{here}/openings/{opening.pk}/")).field("count").value == "3"
+    assert dom(desk.get(f"{here}/cabinets/{cabinet.pk}/openings/new/")).field("count").value == "3"
 
 
 @pytest.mark.parametrize(
@@ -145,11 +146,10 @@ def test_a_fault_stands_at_its_field(
     status, page = change(desk, opening, **typed)
 
     assert status == 422
-    assert f'id="opening-{opening.pk}-{field}_error"' in page
-    assert message in page
-    folded = page.split(f'name="{field}"')[0].rsplit("<details", 1)
-    if len(folded) == 2 and "</details>" not in folded[1]:
-        assert folded[1].split(">")[0].endswith(" open")
+    assert page.has(f"[id='opening-{opening.pk}-{field}_error']")
+    assert message in page.words
+    for folded in page.all(f"details:has([name='{field}'])"):
+        assert folded.carries("open")
 
 
 def test_what_a_door_has_no_use_for_is_no_fault(job: Job, desk: Client) -> None:
@@ -171,9 +171,9 @@ def test_a_door_on_hand_becomes_the_front(choose: bool, job: Job, desk: Client) 
 
     opening.refresh_from_db()
     assert (opening.front_choose, opening.front_door) == (choose, None if choose else door)
-    assert ("a door on hand that fits" if choose else "door D1") in page
-    shown = desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/").text
-    assert f'value="{"choose" if choose else door.pk}" selected' in shown
+    assert ("a door on hand that fits" if choose else "door D1") in page.words
+    shown = dom(desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/"))
+    assert shown.field("front_door").value == ("choose" if choose else str(door.pk))
 
 
 def test_boxes_that_lose_their_front_are_asked_about(job: Job, desk: Client) -> None:
@@ -182,7 +182,7 @@ def test_boxes_that_lose_their_front_are_asked_about(job: Job, desk: Client) -> 
 
     status, page = change(desk, opening, closed_by="door")
     assert status == 422
-    assert "has no place for its boxes" in page
+    assert "has no place for its boxes" in page.words
     assert Box.objects.exists()
 
     status, page = change(desk, opening, closed_by="door", confirmed="1")
@@ -196,8 +196,8 @@ def test_the_installer_enters_what_was_measured(
     """Measured sizes are the installer's; nothing else of the opening changes with them."""
     opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     client, address = signed_in(installer), f"/jobs/{job.pk}/openings/{opening.pk}/measured/"
-    page = client.get(address).text
-    assert "planned 15" in page
+    page = dom(client.get(address))
+    assert page.field("measured_width_top").attribute("placeholder") == "planned 15"
 
     answer = client.post(
         address,
@@ -219,10 +219,10 @@ def test_deleting_an_opening_says_what_goes(job: Job, desk: Client) -> None:
     opening = Opening.objects.get(cabinet__label="B2")
     address = f"/jobs/{job.pk}/openings/{opening.pk}/delete/"
 
-    assert "box 1" in desk.get(address, headers=HTMX).text
+    assert "box 1" in dom(desk.get(address, headers=HTMX)).words
     answer = desk.post(address, headers=HTMX)
 
-    assert "Opening B2.a is deleted." in answer.text
+    assert "Opening B2.a is deleted." in dom(answer).words
     assert not Box.objects.exists()
     assert Opening.objects.count() == 1
 
@@ -233,15 +233,15 @@ def test_a_stale_opening_keeps_both_values(
     """What the installer measured meanwhile is not lost to a form that didn't know of it."""
     opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     address = f"/jobs/{job.pk}/openings/{opening.pk}/"
-    stale = version_in(desk.get(address).text)
+    stale = version_in(dom(desk.get(address)))
     site = signed_in(installer)
-    fresh = version_in(site.get(address + "measured/").text)
+    fresh = version_in(dom(site.get(address + "measured/")))
     site.post(address + "measured/", {"measured_height_left": "27", **fresh})
 
     answer = desk.post(address, {**NEW_OPENING, **stale})
 
     assert answer.status_code == 409
-    assert "Measured height left: now 27, you typed nothing" in answer.text
+    assert "Measured height left: now 27, you typed nothing" in dom(answer).words
     opening.refresh_from_db()
     assert opening.measured_height_left == inches(27)
 
@@ -252,7 +252,7 @@ def test_a_door_that_is_used_names_its_openings(job: Job, desk: Client) -> None:
     OpeningFactory.create(cabinet=CabinetFactory.create(job=job), front_door=door)
     address = f"/jobs/{job.pk}/doors/{door.pk}/delete/"
 
-    assert "B1.a, which then gets a new front" in desk.get(address).text
+    assert "B1.a, which then gets a new front" in dom(desk.get(address)).words
     desk.post(address)
 
     assert not DoorOnHand.objects.exists()

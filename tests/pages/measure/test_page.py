@@ -9,6 +9,7 @@ from pytest_django.fixtures import DjangoAssertNumQueries
 from fronts.models import Cabinet, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
+from tests.dom import dom
 from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
 from tests.pages.kitchens import HTMX, furnish
 
@@ -19,20 +20,20 @@ def test_an_empty_job_starts_with_its_first_cabinet(
     job: Job, owner: Person, signed_in: SignIn
 ) -> None:
     """A job without a kitchen says what to do first, with that form open."""
-    page = signed_in(owner).get(f"/jobs/{job.pk}/").text
+    page = dom(signed_in(owner).get(f"/jobs/{job.pk}/"))
 
-    assert "Start with the first cabinet" in page
-    assert 'id="cabinet-new-width"' in page
+    assert "Start with the first cabinet" in page.words
+    assert page.has("[id='cabinet-new-width']")
 
 
 def test_an_empty_job_offers_the_installer_nothing_to_enter(
     job: Job, installer: Person, signed_in: SignIn
 ) -> None:
     """Who may not enter cabinets gets no form for them."""
-    page = signed_in(installer).get(f"/jobs/{job.pk}/").text
+    page = dom(signed_in(installer).get(f"/jobs/{job.pk}/"))
 
-    assert "The owner or the office enters the cabinets" in page
-    assert "<form" not in page.split('<main id="main"')[1]
+    assert "The owner or the office enters the cabinets" in page.words
+    assert not page.has("main form")
 
 
 def test_the_wall_is_drawn_and_its_fronts_lead_to_their_openings(
@@ -42,22 +43,31 @@ def test_the_wall_is_drawn_and_its_fronts_lead_to_their_openings(
     furnish(job)
     opening = Opening.objects.get(cabinet__label="B1")
 
-    page = signed_in(owner).get(f"/jobs/{job.pk}/").text
+    page = dom(signed_in(owner).get(f"/jobs/{job.pk}/"))
 
-    drawing = page.split("<svg")[1].split("</svg>")[0]
-    assert f'href="/jobs/{job.pk}/openings/{opening.pk}/"' in drawing
-    assert "B1.a 16 × 28 1/2 door, hinged left" in drawing
+    link = page.one(f"svg a[href='/jobs/{job.pk}/openings/{opening.pk}/']")
+    assert link.attribute("aria-label") == "B1.a 16 × 28 1/2 door, hinged left"
 
 
 def test_the_schedule_shows_sizes_laps_and_gaps(job: Job, owner: Person, signed_in: SignIn) -> None:
     """15 × 27 1/2 in with half an inch of overlay: 16 × 28 1/2 in, 2 in from its neighbour."""
     furnish(job)
 
-    row = signed_in(owner).get(f"/jobs/{job.pk}/").text.split('class="fronts"')[1]
+    page = dom(signed_in(owner).get(f"/jobs/{job.pk}/"))
 
-    first = row.split("<tbody>")[1].split("</tr>")[0]
-    cells = [cell.split(">", 1)[1].split("</td>")[0] for cell in first.split("<td")[1:]]
-    assert cells == ["16", "28 1/2", "3/4", *["1/2"] * 4, "–", "2", "–", "–", "left", "new"]
+    cells = page.all("table.fronts tbody tr:first-child td")
+    assert [cell.words for cell in cells] == [
+        "16",
+        "28 1/2",
+        "3/4",
+        *["1/2"] * 4,
+        "–",
+        "2",
+        "–",
+        "–",
+        "left",
+        "slab, MDF",
+    ]
 
 
 def test_a_finding_leads_to_its_cause(job: Job, owner: Person, signed_in: SignIn) -> None:
@@ -65,12 +75,12 @@ def test_a_finding_leads_to_its_cause(job: Job, owner: Person, signed_in: SignIn
     overlaid(job)
     drawer = OpeningFactory.create(cabinet=CabinetFactory.create(job=job), closed_by="drawer")
 
-    page = signed_in(owner).get(f"/jobs/{job.pk}/").text
+    page = dom(signed_in(owner).get(f"/jobs/{job.pk}/"))
 
-    finding = page.split('class="finding finding-check"')[1].split("</li>")[0]
-    assert "<strong>Check.</strong>" in finding
-    assert "its box is not measured" in finding
-    assert f'href="/jobs/{job.pk}/openings/{drawer.pk}/boxes/0/"' in finding
+    finding = page.one(".finding-check")
+    assert finding.one("strong").words == "Check."
+    assert "its box is not measured" in finding.words
+    assert f"/jobs/{job.pk}/openings/{drawer.pk}/boxes/0/" in finding.addresses
 
 
 def test_one_missing_word_is_one_finding(job: Job, owner: Person, signed_in: SignIn) -> None:
@@ -78,13 +88,13 @@ def test_one_missing_word_is_one_finding(job: Job, owner: Person, signed_in: Sig
     OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     OpeningFactory.create(cabinet=CabinetFactory.create(job=job, label="B2", x=inches(18)))
 
-    page = signed_in(owner).get(f"/jobs/{job.pk}/").text
+    page = dom(signed_in(owner).get(f"/jobs/{job.pk}/"))
 
-    assert page.count("Nobody has said how far fronts lap") == 1
-    finding = page.split("Nobody has said how far fronts lap")[1].split("</li>")[0]
-    assert f'href="/jobs/{job.pk}/standard/"' in finding
-    assert "B1.a" in finding
-    assert "B2.a" in finding
+    assert page.words.count("Nobody has said how far fronts lap") == 1
+    finding = page.one(".finding-stop")
+    assert f"/jobs/{job.pk}/standard/" in finding.addresses
+    assert "B1.a" in finding.words
+    assert "B2.a" in finding.words
 
 
 def test_what_is_worked_out_comes_by_itself(job: Job, owner: Person, signed_in: SignIn) -> None:
@@ -93,11 +103,11 @@ def test_what_is_worked_out_comes_by_itself(job: Job, owner: Person, signed_in: 
 
     answer = signed_in(owner).get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": "walls"})
 
-    assert answer.text.count("<svg") == 1
-    assert 'id="findings"' in answer.text
-    assert 'id="fronts"' in answer.text
-    assert 'id="cabinets"' not in answer.text
-    assert "<html" not in answer.text
+    assert len(dom(answer).all("svg")) == 1
+    assert dom(answer).has("[id='findings']")
+    assert dom(answer).has("[id='fronts']")
+    assert not dom(answer).has("[id='cabinets']")
+    assert not dom(answer).is_whole
     assert "HX-Request" in answer["Vary"]
 
 
@@ -105,7 +115,7 @@ def test_history_gets_the_whole_page(job: Job, owner: Person, signed_in: SignIn)
     """A restored page is a page, not a part of one."""
     headers = {**HTMX, "HX-History-Restore-Request": "true"}
 
-    assert "<html" in signed_in(owner).get(f"/jobs/{job.pk}/", headers=headers).text
+    assert dom(signed_in(owner).get(f"/jobs/{job.pk}/", headers=headers)).is_whole
 
 
 def test_a_part_that_is_not_there_is_not_found(job: Job, owner: Person, signed_in: SignIn) -> None:
@@ -122,12 +132,14 @@ def test_the_installer_may_only_measure(job: Job, installer: Person, signed_in: 
     furnish(job)
     opening = Opening.objects.get(cabinet__label="B1")
 
-    page = signed_in(installer).get(f"/jobs/{job.pk}/").text
+    page = dom(signed_in(installer).get(f"/jobs/{job.pk}/"))
 
-    assert f"/jobs/{job.pk}/openings/{opening.pk}/measured/" in page
-    assert f'/jobs/{job.pk}/openings/{opening.pk}/"' not in page
-    for word in ("Add an opening", "Copy", "Delete", "/doors/new/", "/standard/", "/stock/"):
-        assert word not in page.split('<main id="main"')[1], word
+    assert f"/jobs/{job.pk}/openings/{opening.pk}/measured/" in page.addresses
+    assert f"/jobs/{job.pk}/openings/{opening.pk}/" not in page.addresses
+    for word in ("Add an opening", "Copy", "Delete"):
+        assert word not in page.one("main").words, word
+    for end in ("doors/new/", "standard/", "stock/"):
+        assert not page.has(f"main a[href$='{end}']"), end
 
 
 def test_another_shops_kitchen_does_not_exist(

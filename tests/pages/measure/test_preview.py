@@ -7,6 +7,7 @@ from django.test import Client
 
 from fronts.models import Cabinet, Opening
 from shopjobs.models import Job, Person
+from tests.dom import dom
 from tests.factories import CabinetFactory, OpeningFactory, overlaid
 from tests.pages.kitchens import HTMX, NEW_CABINET, NEW_OPENING, furnish
 
@@ -25,7 +26,7 @@ def test_a_new_cabinet_is_drawn_before_it_is_entered(job: Job, desk: Client) -> 
 
     answer = desk.get(f"/jobs/{job.pk}/cabinets/new/preview/", NEW_CABINET, headers=HTMX)
 
-    assert "16 × 28 1/2" in answer.text
+    assert "16 × 28 1/2" in dom(answer).words
     assert "HX-Retarget" not in answer
     assert not Cabinet.objects.exists()
 
@@ -36,7 +37,7 @@ def test_what_it_would_break_is_said_beside_the_drawing(job: Job, desk: Client) 
         f"/jobs/{job.pk}/cabinets/new/preview/", {**NEW_CABINET, "face": "drawer"}, headers=HTMX
     )
 
-    assert "<strong>Stop.</strong>" in answer.text
+    assert "Stop." in [word.words for word in dom(answer).all("strong")]
 
 
 @pytest.mark.parametrize("typed", [{"width": ""}, {"width": "2 1/"}, {"sides": "30"}])
@@ -50,7 +51,7 @@ def test_what_can_not_be_read_yet_leaves_the_drawing(
 
     assert answer.status_code == 200
     assert answer["HX-Retarget"] == "#cabinet-new-not-yet"
-    assert "<svg" not in answer.text
+    assert not dom(answer).has("svg")
 
 
 def test_a_changed_opening_is_drawn_with_its_neighbours(job: Job, desk: Client) -> None:
@@ -64,7 +65,7 @@ def test_a_changed_opening_is_drawn_with_its_neighbours(job: Job, desk: Client) 
         headers=HTMX,
     )
 
-    assert "B1.a.2" in answer.text
+    assert "B1.a.2" in dom(answer).words
     opening.refresh_from_db()
     assert opening.closed_by == "door"
 
@@ -75,7 +76,7 @@ def test_a_new_opening_is_drawn(job: Job, desk: Client) -> None:
     cabinet = CabinetFactory.create(job=job)
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/openings/new/preview/"
 
-    assert "16 × 28 1/2" in desk.get(address, NEW_OPENING, headers=HTMX).text
+    assert "16 × 28 1/2" in dom(desk.get(address, NEW_OPENING, headers=HTMX)).words
     past = desk.get(address, {**NEW_OPENING, "width": "17"}, headers=HTMX)
     assert "HX-Retarget" in past
 
@@ -87,19 +88,19 @@ def test_a_changed_cabinet_is_drawn_with_its_openings(job: Job, desk: Client) ->
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/preview/"
     typed = {**NEW_CABINET, "x": "0", "y": "4"}
 
-    assert "<svg" in desk.get(address, {**typed, "width": "20"}, headers=HTMX).text
-    assert "<svg" not in desk.get(address, {**typed, "width": "12"}, headers=HTMX).text
+    assert dom(desk.get(address, {**typed, "width": "20"}, headers=HTMX)).has("svg")
+    assert not dom(desk.get(address, {**typed, "width": "12"}, headers=HTMX)).has("svg")
 
 
 def test_labels_of_people_are_written_as_text(job: Job, desk: Client) -> None:
     """A label with signs of markup in it is drawn, and is no markup."""
     typed = {**NEW_CABINET, "label": "<b>B1</b>"}
 
-    page = desk.get(f"/jobs/{job.pk}/cabinets/new/preview/", typed, headers=HTMX).text
+    page = dom(desk.get(f"/jobs/{job.pk}/cabinets/new/preview/", typed, headers=HTMX))
 
-    assert "<b>" not in page
+    assert not page.has("b")
     desk.post(f"/jobs/{job.pk}/cabinets/new/", typed)
-    assert "<b>" not in desk.get(f"/jobs/{job.pk}/").text
+    assert not dom(desk.get(f"/jobs/{job.pk}/")).has("b")
 
 
 def test_a_stacks_heights_may_be_begun(job: Job, desk: Client) -> None:
@@ -113,7 +114,7 @@ def test_a_stacks_heights_may_be_begun(job: Job, desk: Client) -> None:
     too_many = desk.get(address, {**stack, "heights": "6,6,6,6"}, headers=HTMX)
 
     assert begun.status_code == too_many.status_code == 200
-    assert "B1.a.1" in begun.text
-    assert "6 1/2</text>" in begun.text
+    assert "B1.a.1" in dom(begun).words
+    assert "6 1/2" in [figure.words for figure in dom(begun).all("svg text")]
     assert "HX-Retarget" not in begun
     assert "HX-Retarget" in too_many

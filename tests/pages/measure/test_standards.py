@@ -12,8 +12,9 @@ from fronts.rules.practice import PRACTICE, inches
 from fronts.services.standards import standard_set
 from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Job, Person
+from tests.dom import Part, dom
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
-from tests.pages.kitchens import HALF, HTMX, typed_in, version_in
+from tests.pages.kitchens import HALF, HTMX, version_in
 
 SignIn = Callable[[Person], Client]
 SIDES = ("left", "right", "top", "bottom")
@@ -29,10 +30,9 @@ def desk(owner: Person, signed_in: SignIn) -> Client:
     return signed_in(owner)
 
 
-def placeholder(page: str, name: str) -> str:
+def placeholder(page: Part, name: str) -> str:
     """The greyed words of a field."""
-    field = page.split(f'name="{name}"')[1].split(">")[0]
-    return field.split('placeholder="')[1].split('"')[0]
+    return page.field(name).attribute("placeholder")
 
 
 def test_what_is_inherited_says_from_where(job: Job, desk: Client) -> None:
@@ -41,7 +41,7 @@ def test_what_is_inherited_says_from_where(job: Job, desk: Client) -> None:
     overlaid(job)
     opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
 
-    page = desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/standard/").text
+    page = dom(desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/standard/"))
 
     assert placeholder(page, "overlay_left") == "1/2, from the job"
     assert placeholder(page, "gap_between") == "3/32, from the shop"
@@ -57,12 +57,12 @@ def test_a_level_is_set_and_let_go(level: str, job: Job, desk: Client) -> None:
     address = f"/jobs/{job.pk}/" + level.format(c=opening.cabinet_id, o=opening.pk)
     own = {f"overlay_{side}": "3/8" for side in SIDES}
 
-    desk.post(address, own | version_in(desk.get(address).text))
-    assert "15 3/4" in desk.get(f"/jobs/{job.pk}/").text.split('class="fronts"')[1]
+    desk.post(address, own | version_in(dom(desk.get(address))))
+    assert "15 3/4" in dom(desk.get(f"/jobs/{job.pk}/")).one("table.fronts").words
 
-    answer = desk.post(address, version_in(desk.get(address).text), headers=HTMX)
+    answer = desk.post(address, version_in(dom(desk.get(address))), headers=HTMX)
     assert answer.status_code == 200
-    assert "15 3/4" not in desk.get(f"/jobs/{job.pk}/").text
+    assert "15 3/4" not in dom(desk.get(f"/jobs/{job.pk}/")).words
 
 
 @pytest.mark.parametrize(
@@ -85,7 +85,7 @@ def test_half_a_standard_is_refused(
     answer = desk.post(f"/jobs/{job.pk}/standard/", typed, headers=HTMX)
 
     assert answer.status_code == 422
-    assert message in answer.text
+    assert message in dom(answer).words
     assert not JobStandard.objects.exists()
 
 
@@ -95,22 +95,22 @@ def test_a_cabinets_own_standard_shows_in_the_list(job: Job, desk: Client) -> No
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/standard/"
 
     answer = desk.post(
-        address, {"mount": "inset"} | version_in(desk.get(address).text), headers=HTMX
+        address, {"mount": "inset"} | version_in(dom(desk.get(address))), headers=HTMX
     )
 
-    assert "own standard" in answer.text
+    assert "own standard" in dom(answer).words
     assert Cabinet.objects.get().mount == "inset"
 
 
 def test_a_jobs_stock_is_its_own_until_it_is_let_go(job: Job, desk: Client) -> None:
     """The shop's stock is shown to start from; letting go asks first."""
     address = f"/jobs/{job.pk}/stock/"
-    assert "As the shop&#x27;s" in desk.get(address).text
+    assert "As the shop's" in dom(desk.get(address)).words
 
     desk.post(address, STOCK)
     assert Stock.objects.get(job=job).screw_lengths == (inches(1), inches(5, 4))
 
-    assert "Let the shop&#x27;s stock hold" in desk.get(address + "clear/").text
+    assert "Let the shop's stock hold" in dom(desk.get(address + "clear/")).words
     desk.post(address + "clear/")
     assert not Stock.objects.exists()
 
@@ -120,8 +120,8 @@ def test_a_length_that_is_none_is_refused_in_its_list(job: Job, desk: Client) ->
     answer = desk.post(f"/jobs/{job.pk}/stock/", {**STOCK, "screw_lengths": "1, x"}, headers=HTMX)
 
     assert answer.status_code == 422
-    assert "“x” is not a length" in answer.text
-    assert 'value="1, x"' in answer.text
+    assert "“x” is not a length" in dom(answer).words
+    assert "1, x" in dom(answer).values
 
 
 def post_own(desk: Client, form: str, typed: dict[str, str]) -> Any:
@@ -131,8 +131,7 @@ def post_own(desk: Client, form: str, typed: dict[str, str]) -> Any:
 
 def own_version(desk: Client, form: str) -> str:
     """What one of the forms on the shop's page was made from."""
-    page = desk.get("/shop/standard/").text.split(f'name="form" value="{form}"')[1]
-    return typed_in(page, "version")
+    return dom(desk.get("/shop/standard/")).one(f"#shop-{form}").field("version").value
 
 
 def test_the_shops_standard_holds_for_its_jobs(job: Job, desk: Client) -> None:
@@ -144,28 +143,29 @@ def test_the_shops_standard_holds_for_its_jobs(job: Job, desk: Client) -> None:
 
     assert answer.status_code == 302
     assert ShopStandard.objects.get().overlay_left == HALF
-    assert "16" in desk.get(f"/jobs/{job.pk}/").text.split('class="fronts"')[1]
+    assert "16" in dom(desk.get(f"/jobs/{job.pk}/")).one("table.fronts").words
 
 
 def test_every_number_has_its_words_and_its_source(desk: Client) -> None:
     """A number shows what it is, where the usual one is from, and the usual one greyed."""
-    page = desk.get("/shop/standard/").text
+    page = dom(desk.get("/shop/standard/"))
 
-    assert "Mounting hole in the box" in page
-    assert "ASME B18.6.1" in page
+    assert "Mounting hole in the box" in page.words
+    assert "ASME B18.6.1" in page.words
     assert placeholder(page, "hole_diameter") == "1/4"
     assert placeholder(page, "spares") == "5"
 
 
 def test_numbers_stand_under_headings_in_the_shops_units(owner: Person, desk: Client) -> None:
     """Loads in lb/ft², degrees Fahrenheit and decimal inches where a shop works in inches."""
-    page = desk.get("/shop/standard/").text
+    page = dom(desk.get("/shop/standard/"))
 
-    assert page.index("Holes and screws") < page.index("Five-piece fronts")
+    heads = [head.words for head in page.all("#shop-numbers legend")]
+    assert heads.index("Holes and screws") < heads.index("Five-piece fronts")
     assert placeholder(page, "screw_diameter") == "0.164"
     assert placeholder(page, "drawer_load") == "15"
     assert placeholder(page, "site_celsius") == "69.8"
-    assert "Plywood, common practice" in page
+    assert "Plywood, common practice" in page.words
 
 
 def test_numbers_in_the_shops_units_come_back_as_typed(owner: Person, desk: Client) -> None:
@@ -178,9 +178,10 @@ def test_numbers_in_the_shops_units_come_back_as_typed(owner: Person, desk: Clie
     # 1 lb/ft² is 4.88243 kg/m² (NIST SP 811, appendix B.8)
     assert abs(held.drawer_load - 20 * Fraction("4.88243e-6")) < Fraction(1, 10**9)
     assert (round(held.site_celsius, 2), held.solid_panels) == (Fraction("21.11"), Fraction(1))
-    page = desk.get("/shop/standard/").text
-    assert (typed_in(page, "drawer_load"), typed_in(page, "site_celsius")) == ("20", "70")
-    assert '<option value="1" selected>Solid wood</option>' in page
+    page = dom(desk.get("/shop/standard/"))
+    assert (page.field("drawer_load").value, page.field("site_celsius").value) == ("20", "70")
+    chosen = page.field("solid_panels").one("option[selected]")
+    assert (chosen.attribute("value"), chosen.words) == ("1", "Solid wood")
 
 
 def test_a_number_is_set_and_let_go(owner: Person, desk: Client) -> None:
@@ -212,7 +213,7 @@ def test_a_number_out_of_reason_is_refused(
     answer = post_own(desk, "numbers", {name: typed})
 
     assert answer.status_code == 422
-    assert message in answer.text
+    assert message in dom(answer).words
     assert not ShopNumber.objects.exists()
 
 
@@ -229,9 +230,9 @@ def test_tables_are_typed_row_by_row(owner: Person, desk: Client) -> None:
     held = practice_in_force(owner.shop, ShopStandard.objects.get())
     assert held.hinges_by_height == ((inches(36), 2), (inches(72), 3))
     assert held.frame_material == PRACTICE.frame_material
-    page = desk.get("/shop/standard/").text
-    assert "12.25 lb: 2" in page
-    assert "36: 2\n72: 3" in page.replace("\r", "")
+    page = dom(desk.get("/shop/standard/"))
+    assert page.field("hinges_by_weight").value == "12.25 lb: 2"
+    assert page.field("hinges_by_height").value == "36: 2\n72: 3"
 
 
 @pytest.mark.parametrize(
@@ -250,7 +251,7 @@ def test_a_table_that_goes_down_is_refused(
     answer = post_own(desk, "tables", typed)
 
     assert answer.status_code == 422
-    assert message in answer.text
+    assert message in dom(answer).words
     assert not ShopStandard.objects.exists()
 
 
@@ -275,7 +276,7 @@ def test_two_owners_do_not_overwrite_each_other_unseen(desk: Client) -> None:
     )
 
     assert answer.status_code == 422
-    assert "Somebody saved this while you were typing" in answer.text
+    assert "Somebody saved this while you were typing" in dom(answer).words
     assert ShopStandard.objects.get().least_gap == inches(1, 8)
 
 
@@ -286,7 +287,7 @@ def test_a_form_that_says_not_what_it_saw_changes_nothing(form: str, desk: Clien
     answer = desk.post("/shop/standard/", {"form": form, **typed})
 
     assert answer.status_code == 422
-    assert "Save again to put yours in its place." in answer.text
+    assert "Save again to put yours in its place." in dom(answer).words
     assert not ShopStandard.objects.exists()
     assert not ShopNumber.objects.exists()
     assert not Stock.objects.exists()

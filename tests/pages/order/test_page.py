@@ -14,6 +14,7 @@ from fronts.rules.practice import inches
 from fronts.services.boxes import box_remove
 from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
+from tests.dom import dom
 from tests.factories import (
     NOW,
     BoxFactory,
@@ -56,12 +57,12 @@ def test_each_line_says_how_many_why_and_for_which_fronts(
     kitchen_job: Job, office: Person, signed_in: SignIn
 ) -> None:
     """The hinges of the door stand there with their number, their reason and their front."""
-    page = signed_in(office).get(address(kitchen_job)).text
+    page = dom(signed_in(office).get(address(kitchen_job)))
 
-    row = page.split("<strong>hinge</strong>")[1].split("</tr>")[0]
-    assert "by each door&#x27;s height and weight" in row
-    assert "B1.a: 2" in row
-    assert "0 of" in page
+    (row,) = [row for row in page.all("tr") if row.has(".item") and "hinge by" in row.words]
+    assert "by each door's height and weight" in row.words
+    assert "B1.a: 2" in row.words
+    assert "0 of" in page.words
 
 
 @pytest.mark.parametrize("username", ["ada", "otto"])
@@ -75,10 +76,10 @@ def test_the_desk_checks_a_line(
     answer = mark(client, kitchen_job, note="from the spring order")
 
     assert answer.status_code == 302
-    page = client.get(address(kitchen_job)).text
-    assert f"2 checked by {person.shown_name}" in page
-    assert "from the spring order" in page
-    assert "1 of" in page
+    page = dom(client.get(address(kitchen_job)))
+    assert f"2 checked by {person.shown_name}" in page.words
+    assert "from the spring order" in page.words
+    assert "1 of" in page.words
 
 
 def test_the_installer_reads_but_does_not_check(
@@ -87,7 +88,7 @@ def test_the_installer_reads_but_does_not_check(
     """The installer sees the list without buttons, and is refused where they are tried."""
     client = signed_in(installer)
 
-    assert "Check<span" not in client.get(address(kitchen_job)).text
+    assert not dom(client.get(address(kitchen_job))).has("main button")
     assert mark(client, kitchen_job).status_code == 403
     assert not OrderCheck.objects.exists()
 
@@ -98,7 +99,7 @@ def test_a_mark_is_taken_back(kitchen_job: Job, office: Person, signed_in: SignI
     mark(client, kitchen_job)
     mark(client, kitchen_job, mark="uncheck")
 
-    assert "checked by" not in client.get(address(kitchen_job)).text
+    assert "checked by" not in dom(client.get(address(kitchen_job))).words
 
 
 def test_htmx_gets_the_list_alone(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
@@ -108,8 +109,8 @@ def test_htmx_gets_the_list_alone(kitchen_job: Job, office: Person, signed_in: S
     )
 
     assert answer.status_code == 200
-    assert answer.text.strip().startswith('<div id="order-list"')
-    assert "2 checked by otto" in answer.text
+    assert dom(answer).first.id == "order-list"
+    assert "2 checked by otto" in dom(answer).words
     assert "HX-Request" in answer["Vary"]
 
 
@@ -126,13 +127,13 @@ def test_what_has_changed_since_is_named(
     box_remove(opening=drawer, index=0, by=office, at=NOW)
     BoxFactory.create(opening=drawer, height=inches(5), slide="under")
 
-    page = client.get(address(kitchen_job)).text
+    page = dom(client.get(address(kitchen_job)))
 
-    assert "was 2, now 4" in page
-    assert "was 1, no longer needed" in page
-    assert "new since this list was begun" in page
-    assert "The kitchen has changed since" in page
-    assert "Check 4 now" in page
+    assert "was 2, now 4" in page.words
+    assert "was 1, no longer needed" in page.words
+    assert "new since this list was begun" in page.words
+    assert "The kitchen has changed since" in page.words
+    assert "Check 4 now" in page.words
 
 
 def test_a_line_that_was_never_looked_at_is_not_called_new(
@@ -141,9 +142,9 @@ def test_a_line_that_was_never_looked_at_is_not_called_new(
     """Only what came after somebody began is new; the rest just waits."""
     client = signed_in(office)
 
-    assert "new since" not in client.get(address(kitchen_job)).text
+    assert "new since" not in dom(client.get(address(kitchen_job))).words
     mark(client, kitchen_job)
-    assert "new since" not in client.get(address(kitchen_job)).text
+    assert "new since" not in dom(client.get(address(kitchen_job))).words
 
 
 def test_a_need_that_changed_meanwhile_is_not_checked(
@@ -156,8 +157,8 @@ def test_a_need_that_changed_meanwhile_is_not_checked(
     answer = mark(client, kitchen_job, note="brass ones")
 
     assert answer.status_code == 422
-    assert "it was 2 × hinge when you looked, now it is 4" in answer.text
-    assert 'value="brass ones"' in answer.text
+    assert "it was 2 × hinge when you looked, now it is 4" in dom(answer).words
+    assert "brass ones" in dom(answer).values
     assert not OrderCheck.objects.exists()
 
 
@@ -176,7 +177,7 @@ def test_what_makes_no_sense_is_refused(
     answer = mark(signed_in(office), kitchen_job, **typed)
 
     assert answer.status_code == 422
-    assert "There is a problem" in answer.text
+    assert "There is a problem" in dom(answer).words
     assert not OrderCheck.objects.exists()
 
 
@@ -184,10 +185,10 @@ def test_a_job_without_fronts_says_what_the_page_is_for(
     job: Job, office: Person, signed_in: SignIn
 ) -> None:
     """An empty list leads to where it is filled."""
-    page = signed_in(office).get(address(job)).text
+    page = dom(signed_in(office).get(address(job)))
 
-    assert "Nothing to order yet" in page
-    assert f'href="/jobs/{job.pk}/"' in page
+    assert "Nothing to order yet" in page.words
+    assert f"/jobs/{job.pk}/" in page.addresses
 
 
 def test_stops_are_named_on_top(job: Job, office: Person, signed_in: SignIn) -> None:
@@ -195,10 +196,10 @@ def test_stops_are_named_on_top(job: Job, office: Person, signed_in: SignIn) -> 
     standard_set(owner=job, at=NOW, mount="inset", least_gap=inches(1, 2))
     OpeningFactory.create(cabinet__job=job, diagonal_1=inches(32), diagonal_2=inches(31))
 
-    page = signed_in(office).get(address(job)).text
+    page = dom(signed_in(office).get(address(job)))
 
-    assert "stop" in page
-    assert "don’t order yet" in page
+    assert "stop" in page.words
+    assert "don’t order yet" in page.words
 
 
 @pytest.mark.parametrize("path", ["order/", "order.csv"])
@@ -256,14 +257,14 @@ def test_spares_stand_beside_the_need(kitchen_job: Job, office: Person, signed_i
     """Eight screws and the usual 5 % of them, which is less than one, make one spare."""
     client = signed_in(office)
 
-    page = client.get(address(kitchen_job)).text
+    page = dom(client.get(address(kitchen_job)))
     answer = client.get(f"/jobs/{kitchen_job.pk}/order.csv")
 
     rows = list(csv.reader(io.StringIO(answer.content.decode("utf-8-sig"))))
     screws = next(row for row in rows if row[0] == "hinge screw")
     assert screws[1:3] == ["8", "1"]
-    assert "8 <small>and 1 spare</small>" in page
-    assert "Spares are the shop’s own share" in page
+    assert "8 and 1 spare" in page.words
+    assert "Spares are the shop’s own share" in page.words
 
 
 def _items(client: Client, job: Job) -> list[str]:

@@ -10,6 +10,7 @@ from django.test import Client
 
 from fronts.models import Cabinet
 from shopjobs.models import Job, Person
+from tests.dom import dom
 from tests.pages.kitchens import HTMX, furnish, version_in
 
 SignIn = Callable[[Person], Client]
@@ -63,15 +64,15 @@ def test_who_waited_in_vain_reads_why(
 ) -> None:
     """htmx gets the words for the fault's place, and so the form stays as it was typed."""
     address = _form_of_b1(job)
-    typed = TYPED | version_in(desk.get(address).text)
+    typed = TYPED | version_in(dom(desk.get(address)))
     request.getfixturevalue("somebody_saves")
 
     answer = desk.post(address, typed, headers=HTMX)
 
     assert answer.status_code == 503
     assert answer["Retry-After"] == "2"
-    assert "Somebody else is saving; try again." in answer.text
-    assert "<html" not in answer.text
+    assert "Somebody else is saving; try again." in dom(answer).words
+    assert not dom(answer).is_whole
 
 
 def test_without_javascript_what_was_typed_can_be_sent_again(
@@ -79,21 +80,22 @@ def test_without_javascript_what_was_typed_can_be_sent_again(
 ) -> None:
     """The whole page keeps what was typed behind its button, and never a form's token."""
     address = _form_of_b1(job)
-    typed = TYPED | version_in(desk.get(address).text) | {"csrfmiddlewaretoken": "old"}
+    typed = TYPED | version_in(dom(desk.get(address))) | {"csrfmiddlewaretoken": "old"}
     request.getfixturevalue("somebody_saves")
 
     answer = desk.post(address, typed)
 
     assert answer.status_code == 503
-    assert '<input type="hidden" name="height" value="30 1/2">' in answer.text
-    assert 'value="old"' not in answer.text
-    assert "<html" in answer.text
+    kept = dom(answer).one("input[name=height]")
+    assert (kept.attribute("type"), kept.value) == ("hidden", "30 1/2")
+    assert "old" not in dom(answer).values
+    assert dom(answer).is_whole
 
 
 def test_others_may_save_while_a_refused_form_is_drawn(desk: Client, job: Job) -> None:
     """The kitchen is worked out and drawn once the job is let go."""
     address = _form_of_b1(job)
-    version = version_in(desk.get(address).text)
+    version = version_in(dom(desk.get(address)))
     held: list[bool] = []
 
     def watch(execute: Any, sql: str, params: Any, many: Any, context: Any) -> Any:
@@ -105,7 +107,7 @@ def test_others_may_save_while_a_refused_form_is_drawn(desk: Client, job: Job) -
         answer = desk.post(address, TYPED | version | {"width": "wide"}, headers=HTMX)
 
     assert answer.status_code == 422
-    assert "<svg" in answer.text
+    assert dom(answer).has("svg")
     assert held
     assert not any(held)
 

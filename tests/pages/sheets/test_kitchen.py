@@ -15,6 +15,7 @@ from fronts.rules.practice import inches
 from fronts.services.standards import standard_set
 from fronts.sheets import pdf
 from shopjobs.models import Job, Paper, Person
+from tests.dom import dom
 from tests.factories import NOW, CabinetFactory, OpeningFactory, door_and_drawer
 
 SignIn = Callable[[Person], Client]
@@ -142,8 +143,8 @@ def test_without_pango_a_page_says_what_is_missing(
     answer = signed_in(installer).get(f"/jobs/{cabinet.job_id}/sheets/hardware/")
 
     assert answer.status_code == 503
-    assert "libpango-1.0-0" in answer.text
-    assert f"/jobs/{cabinet.job_id}/order/" in answer.text
+    assert "libpango-1.0-0" in dom(answer).words
+    assert f"/jobs/{cabinet.job_id}/order/" in dom(answer).addresses
 
 
 @pytest.mark.parametrize(
@@ -200,8 +201,8 @@ def test_who_waits_too_long_for_a_sheet_reads_why(
         answer = client.get(path)
 
     assert answer.status_code == 503
-    assert "Other sheets are being made just now. Try again in a minute." in answer.text
-    assert "Whoever looks after this machine" not in answer.text
+    assert "Other sheets are being made just now. Try again in a minute." in dom(answer).words
+    assert "Whoever looks after this machine" not in dom(answer).words
     assert client.get(path).status_code == 200
 
 
@@ -216,5 +217,5 @@ def test_too_many_cabinets_come_on_single_sheets(
     answer = client.get(path, follow=True)
 
     assert answer.redirect_chain == [(f"/jobs/{cabinet.job_id}/fit/", 302)]
-    assert "61 cabinets are too many for one file, which takes 60." in answer.text
-    assert f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/" in answer.text
+    assert "61 cabinets are too many for one file, which takes 60." in dom(answer).words
+    assert f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/" in dom(answer).addresses
