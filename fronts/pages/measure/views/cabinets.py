@@ -97,6 +97,7 @@ def new_cabinet_editor(job: Job, form: KitchenForm) -> Editor:
         action=reverse("fronts:cabinet-new", args=[job.pk]),
         preview=reverse("fronts:cabinet-new-preview", args=[job.pk]),
         button="Enter the cabinet",
+        leave="Close",
     )
 
 

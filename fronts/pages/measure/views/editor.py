@@ -36,6 +36,7 @@ class Editor:
     heading: str
     action: str
     button: str = "Save"
+    leave: str = "Leave it"
     preview: str = ""
     drawn: str = ""
     table: "BaseFormSet[RowForm] | None" = None

@@ -22,9 +22,9 @@ from shopjobs.pages import PartsResponse, wants_part
 PAGE = "fronts/measure/page.html"
 GONE = f"{PAGE}#gone"
 KIND_LINKS = (
-    ("base", "Add a base cabinet"),
-    ("wall", "Add a wall cabinet"),
-    ("tall", "Add a tall cabinet"),
+    ("?kind=base", "Add a base cabinet"),
+    ("?kind=wall", "Add a wall cabinet"),
+    ("?kind=tall", "Add a tall cabinet"),
 )
 _NUMBERED = re.compile(r"(cabinet|opening|door|opening-new)-([0-9]{1,18})")
 

@@ -1,0 +1,1 @@
+"""What every page of the site may say beside Django's own tags."""
