@@ -72,6 +72,11 @@ class LinearProgram:
         which = np.arange(count, dtype=np.int32)
         self._solver.changeColsBounds(count, which, np.zeros(count), most)
 
+    def price(self, first: int, costs: Floats) -> None:
+        """Change the costs of columns, from the `first` on."""
+        which = np.arange(first, first + len(costs), dtype=np.int32)
+        self._solver.changeColsCost(len(costs), which, costs)
+
     def demand(self, row: int, low: float, high: float = highspy.kHighsInf) -> None:
         """Change what one row asks for."""
         self._solver.changeRowBounds(row, low, high)

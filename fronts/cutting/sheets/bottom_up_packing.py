@@ -1,8 +1,9 @@
-"""Good sheets for given weights: parts joined to rectangles, and those joined again.
+"""Bottom-up packing: parts joined to rectangles, and those joined again, for given weights.
 
-Wang's way of building up ("Two algorithms for constrained two-dimensional cutting stock problems",
-1983), kept narrow: of each round's rectangles only the most promising stay. A join side by side or
-one above the other is a cut right across, so all that comes out can be sawn.
+Wang's way ("Two algorithms for constrained two-dimensional cutting stock problems", 1983), as a
+beam search: of each round's rectangles only the most promising stay, those of most weight for
+their area. A join side by side or one above the other is a cut right across, so all that comes out
+can be sawn. It is heuristic pricing: what it does not find may exist.
 """
 
 from collections.abc import Sequence
@@ -67,9 +68,8 @@ class BottomUpPacker:
         full: int,
         keep: int,
         most: int,
-        least: float = 1.0,
     ) -> list[list[Spot]]:
-        """Up to `most` sheets of more than `least` times `full` weight, the heaviest first.
+        """Up to `most` sheets of more than `full` weight, the heaviest first.
 
         A board is worth `full`; each round keeps `keep` rectangles.
         """
@@ -90,7 +90,7 @@ class BottomUpPacker:
             np.zeros(len(live), np.bool_),
         )  # fmt: skip
         self._grow(built, demand, keep)
-        return self._heaviest(built, most, least)
+        return self._heaviest(built, most)
 
     def _grow(self, built: _Built, demand: NDArray[np.int16], keep: int) -> None:
         key = np.random.default_rng(1).integers(1, 1 << 40, len(demand))
@@ -161,11 +161,11 @@ class BottomUpPacker:
         pair, half = picked % len(promises[0]), picked < len(promises[0])
         return start + pair // len(weight), pair % len(weight), half
 
-    def _heaviest(self, built: _Built, most: int, least: float) -> list[list[Spot]]:
-        over = np.flatnonzero(built.weight > least)
+    def _heaviest(self, built: _Built, most: int) -> list[list[Spot]]:
+        over = np.flatnonzero(built.weight > 1)
         order = over[np.argsort(-built.weight[over], kind="stable")]
         seen: set[bytes] = set()
-        found: list[list[Spot]] = []
+        sheets: list[list[Spot]] = []
         for node in order:
             counts = built.counts[node].tobytes()
             if counts in seen:
@@ -173,10 +173,10 @@ class BottomUpPacker:
             seen.add(counts)
             spots: list[Spot] = []
             self._lay(built, int(node), 0, 0, spots)
-            found.append(spots)
-            if len(found) == most:
+            sheets.append(spots)
+            if len(sheets) == most:
                 break
-        return found
+        return sheets
 
     def _lay(self, built: _Built, node: int, x: int, y: int, spots: list[Spot]) -> None:
         first, second = int(built.first[node]), int(built.second[node])

@@ -1,9 +1,9 @@
-"""Good sheets for given weights: parts joined up, and strips both ways."""
+"""Heuristic pricing of sheets: bottom-up packing, and strips both ways where parts are small."""
 
 from collections.abc import Sequence
 
 from fronts.cutting.budget import Budget
-from fronts.cutting.column_generation import WEIGHT, PricingResult
+from fronts.cutting.column_generation import PricingResult
 from fronts.cutting.guillotine_tree import Spot
 from fronts.cutting.integer_problem import IntegerProblem
 from fronts.cutting.patterns import Pattern, pattern_of
@@ -15,8 +15,6 @@ NARROW, WIDE = 140, 560
 """How many rectangles a round keeps: few at first, more once few find nothing."""
 HURRIED, LOW = 8_000, 60
 """In a hurry: rectangles kept times parts left, and the least kept."""
-NEAR, MOST_NEAR = 0.7, 200
-"""The share of its worth from which a sheet is nearly as good, and how many of those."""
 MANY = 20
 """Parts on a sheet from which strips are worth trying too."""
 MOST = 40
@@ -42,7 +40,7 @@ class PatternPricer:
         self, weights: list[int], wanted: list[int], left: Sequence[int], budget: Budget
     ) -> PricingResult:
         """Sheets that carry more than wanted, the best of each board."""
-        found: list[Pattern] = []
+        heavy: list[Pattern] = []
         if self.hurried:
             live = sum(w > 0 and n > 0 for w, n in zip(weights, left, strict=True))
             self.keep = max(LOW, min(WIDE, HURRIED // max(live, 1)))
@@ -52,23 +50,11 @@ class PatternPricer:
                 spots += self.packers[board].sheets(
                     weights, left, max(wanted[board], 1), self.keep, MOST
                 )
-                found.extend(pattern_of(board, each) for each in spots)
-            if found or self.hurried or self.keep >= WIDE:
+                heavy.extend(pattern_of(board, placed) for placed in spots)
+            if heavy or self.hurried or self.keep >= WIDE:
                 break
             self.keep *= 2
-        return PricingResult(found, None)
-
-    def near(self, weights: list[int], left: Sequence[int]) -> list[Pattern]:
-        """Sheets whose weight is near what their board is worth, or over it."""
-        boards = self.problem.boards
-        dearest = max(max(board.cost for board in boards), 1)
-        return [
-            pattern_of(b, spots)
-            for b, board in enumerate(boards)
-            for spots in self.packers[b].sheets(
-                weights, left, max(1, board.cost * WEIGHT // dearest), NARROW, MOST_NEAR, NEAR
-            )
-        ]
+        return PricingResult(heavy, None)
 
     def _by_strips(
         self, board: int, weights: Sequence[int], wanted: int, left: Sequence[int]

@@ -59,9 +59,7 @@ class ShapeFunctions:
 
     def spots(self, held: int) -> list[Spot]:
         """Places on the board for all that a multiset holds."""
-        spots: list[Spot] = []
-        self._lay(int(self._start[held]), 0, 0, spots)
-        return spots
+        return self._all.spots(int(self._start[held]), self._ways)
 
     def _singles(self, multisets: Multisets) -> Rectangles:
         held = np.array([multisets.strides[item] for item, _ in self._ways], np.int64)
@@ -120,15 +118,3 @@ class ShapeFunctions:
                 )
             )  # fmt: skip
         return self._room.sifted(halves[0].and_more(halves[1:]))
-
-    def _lay(self, which: int, x: int, y: int, spots: list[Spot]) -> None:
-        first, second = int(self._all.first[which]), int(self._all.second[which])
-        if second < 0:
-            item, way = self._ways[first]
-            spots.append(Spot(item, x, y, way))
-            return
-        self._lay(first, x, y, spots)
-        if self._all.beside[which]:
-            self._lay(second, x + int(self._all.length[first]), y, spots)
-        else:
-            self._lay(second, x, y + int(self._all.width[first]), spots)

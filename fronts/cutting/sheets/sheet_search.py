@@ -1,4 +1,9 @@
-"""The fewest sheets: quick plans feed a pool of layouts, the solver's prices ask for better."""
+"""The fewest sheets: quick plans feed a pool of patterns, the duals ask for better ones.
+
+Few parts are settled exactly at once. Otherwise bounds come first, the cheap ones before the dear;
+then column generation, diving and the restricted master heuristic take turns until the best plan
+is proved the least or the work is done.
+"""
 
 from collections.abc import Iterator
 from functools import cached_property
@@ -6,7 +11,7 @@ from itertools import count, cycle, product
 from random import Random
 
 from fronts.cutting import patterns
-from fronts.cutting.bounds.conservative_scales import conservative_scale_bound
+from fronts.cutting.bounds.conservative_scales import ScalePair, scale_pairs
 from fronts.cutting.bounds.dual_feasible import quick_bound
 from fronts.cutting.bounds.guillotine_knapsack import GuillotineKnapsack
 from fronts.cutting.bounds.lower_bound import LowerBound, strongest
@@ -18,6 +23,7 @@ from fronts.cutting.pattern_pool import PatternPool
 from fronts.cutting.patterns import Packing, Pattern
 from fronts.cutting.search_result import SearchResult, proved_least
 from fronts.cutting.sheets.candidates import Candidates, Pick
+from fronts.cutting.sheets.capped_duals import CappedDuals
 from fronts.cutting.sheets.constructive_heuristic import (
     Filler,
     FillRule,
@@ -31,13 +37,11 @@ from fronts.cutting.sheets.strip_packing import shares
 from fronts.solver import IntegerLimits
 
 EASE, SURE = 1.1, 0.7
-"""How a descent goes (see `Dive`); measured on made kitchens within 2 s."""
+"""How a descent goes (see `DivingHeuristic`); measured on made kitchens within 2 s."""
 DIVES, DIVE_ROUNDS = 4, 6
 """Descents before anything else is tried again, and rounds of pricing at each step of one."""
 WIDENED = 4
 """How often the whole choice may try more sheets in a row."""
-SHAKES, SHAKE = 60, 0.04
-"""How often prices are shaken, and by how much, for sheets that are nearly the best."""
 PASSES = 4_000
 ROUNDS = 40
 NODES = 20_000
@@ -57,10 +61,11 @@ def plan_sheets(problem: IntegerProblem, budget: Budget) -> SearchResult:
     search.bound_by_scales(budget.share(0.3))
     search.bound_by_cuts(budget.share(0.3))
     search.generate(budget.share(0.2))
+    search.bound_by_heavy_patterns(budget.share(0.3))
     for _ in range(ROUNDS):
         search.dive(budget.share(0.9))
-        search.enrich(budget.share(0.3))
         search.choose(budget.share(0.4))
+        search.bound_by_heavy_patterns(budget.share(0.3))
         search.passes(budget.share(0.05))
         search.strips(budget.share(0.05))
         search.generate(budget.share(0.2))
@@ -80,6 +85,7 @@ class SheetSearch:
         self.pricer = PatternPricer(problem)
         self.generation: ColumnGeneration | None = None
         self.weights: list[int] = []
+        self.scales: ScalePair | None = None
         items = problem.items
         self._repeats = len(items) <= FEW or sum(i.demand for i in items) > REPEATS * len(items)
         self._skips = cycle(SKIPS)
@@ -120,8 +126,8 @@ class SheetSearch:
     def settle(self, budget: Budget) -> None:
         """Few parts: look at every way of cutting them."""
         if not (self.proved or budget.over):
-            found = settled(self.problem, SearchResult(self.best, self.bound), budget)
-            self.best, self.bound = found.packing, found.bound
+            result = settled(self.problem, SearchResult(self.best, self.bound), budget)
+            self.best, self.bound = result.packing, result.bound
 
     def generate(self, budget: Budget) -> None:
         """Let the solver's prices ask for better sheets."""
@@ -138,10 +144,21 @@ class SheetSearch:
 
     def bound_by_scales(self, budget: Budget) -> None:
         """Two scales made for these parts."""
-        if not self.proved:
-            enough = patterns.cost(self.best, self.problem.boards)
-            found = conservative_scale_bound(self.problem, self.problem.boards, enough, budget)
-            self.bound = strongest([self.bound, found])
+        boards = self.problem.boards
+        for pair in () if self.proved else scale_pairs(self.problem, boards, budget):
+            bound = pair.bound(boards)
+            if self.scales is None or bound.cost > self.bound.cost:
+                self.scales = pair
+            self.bound = strongest([self.bound, bound])
+            if self.proved or CappedDuals.serves(self.problem, pair):
+                return  # where they serve, exact pricing takes it from here
+
+    def bound_by_heavy_patterns(self, budget: Budget) -> None:
+        """The linear program over all patterns, where that may prove the best plan the least."""
+        if self.proved or self.scales is None or not CappedDuals.serves(self.problem, self.scales):
+            return
+        duals = CappedDuals(self.problem, self.scales, self.pool.columns.values(), budget)
+        self.bound = strongest([self.bound, duals.bound(self.bound.cost + 1)])
 
     def bound_by_cuts(self, budget: Budget) -> None:
         """The linear program over every sheet that cuts can make, where parts repeat enough."""
@@ -158,17 +175,6 @@ class SheetSearch:
         self.pool.add(pricer.packed)
         if relaxed is not None:
             self.bound = strongest([self.bound, relaxed.bound])
-
-    def enrich(self, budget: Budget) -> None:
-        """Sheets that are nearly as good as the best, for the whole choice to play with."""
-        if self.proved or self.generation is None:
-            return
-        left = [item.demand for item in self.problem.items]
-        for _ in range(SHAKES):
-            if budget.over:
-                break
-            shaken = [int(w * self._random.uniform(1 - SHAKE, 1 + SHAKE)) for w in self.weights]
-            self.pool.add(self.pricer.near(shaken, left))
 
     def choose(self, budget: Budget) -> None:
         """The best whole choice from the pool."""
@@ -210,10 +216,10 @@ class SheetSearch:
         tries: list[tuple[int, int, int, list[tuple[Pattern, int]]]] = []
         for filler in fillers:
             rest, boards = list(left), list(open_boards)
-            found = sheet_by_sheet(self.problem, filler, rest, boards, self._until)
+            sheets = sheet_by_sheet(self.problem, filler, rest, boards, self._until)
             lacking = sum(n * area for n, area in zip(rest, areas, strict=True))
-            cost = sum(self.problem.boards[c.board].cost * n for c, n in found)
-            tries.append((lacking, cost, len(tries), found))
+            cost = sum(self.problem.boards[c.board].cost * n for c, n in sheets)
+            tries.append((lacking, cost, len(tries), sheets))
         return min(tries)[3]
 
     @cached_property
@@ -236,12 +242,12 @@ class SheetSearch:
     def _filled(self, filler: Filler, budget: Budget | None) -> Packing:
         left = [item.demand for item in self.problem.items]
         open_boards = [board.limit for board in self.problem.boards]
-        found = sheet_by_sheet(self.problem, filler, left, open_boards, budget)
-        self.pool.add(column for column, _ in found)
-        return patterns.packing(found, self.problem)
+        sheets = sheet_by_sheet(self.problem, filler, left, open_boards, budget)
+        self.pool.add(column for column, _ in sheets)
+        return patterns.packing(sheets, self.problem)
 
-    def _keep(self, found: Packing) -> None:
-        self.best = min(self.best, found, key=lambda p: patterns.rank(p, self.problem))
+    def _keep(self, packing: Packing) -> None:
+        self.best = min(self.best, packing, key=lambda p: patterns.rank(p, self.problem))
 
 
 def _passes(problem: IntegerProblem) -> Iterator[tuple[list[int], FillRule]]:
