@@ -1,4 +1,7 @@
-"""How long a plan may take: work is the limit that counts, the clock is the last stop."""
+"""How long a plan may take: work is the limit that counts, the clock is the last stop.
+
+Work that is counted is the same on every machine and every day; so is the plan that it ends with.
+"""
 
 import time
 from collections.abc import Callable

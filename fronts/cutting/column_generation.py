@@ -1,8 +1,14 @@
 """Column generation: the least cost in fractions of boards, and the bound that it proves.
 
-The solver's prices (duals) are floats. They are rounded down to whole weights, and the pricing
-says in whole numbers what a board can carry of them at most: that makes a proof, however far the
-floats are off.
+The linear program over all patterns is never written down: starting from a few, the patterns that
+its duals price best are added until none is left that would help (Gilmore and Gomory 1961, "A
+linear programming approach to the cutting-stock problem"). Its value is close under the least
+number of boards, mostly less than one board (Scheithauer and Terno 1995, "The modified integer
+round-up property of the one-dimensional cutting stock problem").
+
+The duals are floats. They are rounded down to whole weights, and exact pricing says in whole
+numbers what a board can carry of them at most: that makes a bound, however far the floats are off
+(`bounds/lower_bound.py`). Heuristic pricing proves nothing.
 """
 
 from collections.abc import Iterable, Sequence
@@ -75,9 +81,10 @@ class ColumnGeneration:
         self._yields: list[NDArray[np.int32]] = []
 
     def exchange(self, pairs: Iterable[tuple[int, int]]) -> None:
-        """Before any column: let the first of each pair stand in for the second (same or smaller).
+        """Before any pattern: let the first of each pair stand in for the second (same or smaller).
 
-        That steadies the prices; the least cost stays what it was.
+        These dual cuts steady the prices; the least cost stays what it was (Valério de Carvalho
+        2005, "Using extra dual cuts to accelerate column generation").
         """
         columns = [[(larger, -1.0), (smaller, 1.0)] for larger, smaller in pairs]
         self._program.add([0.0] * len(columns), columns)
@@ -155,8 +162,8 @@ class ColumnGeneration:
         if answer is None:
             return None
         amounts = np.zeros(len(self.columns))
-        found = answer.amounts[self._first :]
-        amounts[: len(found)] = found
+        used = answer.amounts[self._first :]
+        amounts[: len(used)] = used
         return Relaxation(answer.value, amounts, weights, bound, settled)
 
     def _current(self) -> list[BoardKind]:

@@ -1,4 +1,10 @@
-"""From fractions to whole boards: fix what the linear program is surest of, solve again, go on."""
+"""The diving heuristic: from fractions to whole boards.
+
+Patterns that the linear program is surest of are fixed, what is left is solved again, and so on
+down; every descent ends in a whole plan. Further descents each differ from the first at few steps
+(limited discrepancy search), as in Sadykov, Vanderbeck, Pessoa, Tahiri and Uchoa 2019, "Primal
+heuristics for branch and price: the assets of diving methods". It proves nothing.
+"""
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
@@ -115,6 +121,6 @@ class DivingHeuristic:
         """Finish quickly from here, and keep that where it is better."""
         problem: IntegerProblem = self.generation.problem
         rest = self.finish(list(left), list(open_boards))
-        found = patterns.packing([*self._fixed, *rest], problem)
-        if patterns.rank(found, problem) < patterns.rank(self.best, problem):
-            self.best = found
+        finished = patterns.packing([*self._fixed, *rest], problem)
+        if patterns.rank(finished, problem) < patterns.rank(self.best, problem):
+            self.best = finished

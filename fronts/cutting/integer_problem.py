@@ -67,10 +67,10 @@ class IntegerProblem:
 
 def integer_problem(request: Request) -> IntegerProblem:
     """The request in whole numbers; every unit must fit some stock (`misfits` is empty)."""
-    found = units(request.parts, request.kerf)
+    cut_units = units(request.parts, request.kerf)
     kerf, trim = request.kerf, request.trim
     usable = [(s.length - 2 * trim + kerf, _across(s, trim, kerf)) for s in request.stock]
-    sizes = [(u.length + kerf, u.width + kerf) for u in found]
+    sizes = [(u.length + kerf, u.width + kerf) for u in cut_units]
     step = _step([n for pair in (*usable, *sizes) for n in pair[: 1 if request.sticks else 2]])
     coin, costs = _costs(request.stock)
     boards = tuple(
@@ -81,7 +81,7 @@ def integer_problem(request: Request) -> IntegerProblem:
     kept: dict[
         object, tuple[tuple[tuple[Orientation, ...], ...], tuple[tuple[Orientation, ...], ...]]
     ] = {}
-    for unit, (length, width) in zip(found, sizes, strict=True):
+    for unit, (length, width) in zip(cut_units, sizes, strict=True):
         whole = int(length / step), 1 if request.sticks else int(width / step)
         ways = _orientations(unit, whole, boards, request)
         key = (*ways, unit.parts if len(unit.parts) > 1 else None)

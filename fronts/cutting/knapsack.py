@@ -1,4 +1,10 @@
-"""The best load of a line: how many of each size, by dynamic programming in whole numbers."""
+"""The best load of a line: the bounded knapsack problem, by dynamic programming.
+
+Each size is offered in chunks of 1, 2, 4 … up to its demand, so that one pass serves every number
+of it, and the table serves every line up to the longest (Martello and Toth 1990, "Knapsack
+problems: algorithms and computer implementations"). Whole numbers throughout: where sizes are
+rounded, they are rounded the way that keeps what it is for true.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -70,7 +76,7 @@ def knapsack(
     `watch` gives each size a mark, for `steps`.
     """
     value = np.zeros(length + 1, np.int64)
-    found = KnapsackTable(value, [], [], {})
+    table = KnapsackTable(value, [], [], {})
     for which, size in enumerate(sizes):
         weight = weights[which]
         left = min(most[which], length // size) if weight > 0 and size > 0 else 0
@@ -81,13 +87,13 @@ def knapsack(
             reach = size * now
             offered = value[: length + 1 - reach] + weight * now
             room = value[reach:]
-            found.taken.append(offered > room)
+            table.taken.append(offered > room)
             np.maximum(room, offered, out=room)
-            found.chunks.append((which, reach, now))
+            table.chunks.append((which, reach, now))
         if watch and value[length] > 0:
-            found.steps[watch[which]] = int(value[length]), len(found.chunks)
-    work_counter.spend(work_counter.of_loads(len(found.chunks), length, len(sizes)))
-    return found
+            table.steps[watch[which]] = int(value[length]), len(table.chunks)
+    work_counter.spend(work_counter.of_loads(len(table.chunks), length, len(sizes)))
+    return table
 
 
 def scales(sizes: Sequence[int], longest: int) -> tuple[RoundedSizes, RoundedSizes]:

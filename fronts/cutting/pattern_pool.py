@@ -1,4 +1,9 @@
-"""The pool of sheet layouts that have been seen, and the best whole choice among them."""
+"""The restricted master heuristic: the best whole choice among the patterns seen so far.
+
+A general solver picks whole numbers of the pool's patterns that cover all parts (Sadykov and
+others 2019, as in `diving_heuristic.py`). What it picks is the least of the pool, not of all
+patterns.
+"""
 
 from collections.abc import Iterable, Sequence
 from math import inf
@@ -63,8 +68,8 @@ class PatternPool:
         if answer.amounts is None:
             return best
         picked = [(c, round(n)) for c, n in zip(columns, answer.amounts, strict=True) if n > 0.5]
-        found = patterns.packing(sorted(picked, key=lambda pair: -_area(pair[0])), problem)
-        return min(best, found, key=lambda p: patterns.rank(p, problem))
+        chosen = patterns.packing(sorted(picked, key=lambda pair: -_area(pair[0])), problem)
+        return min(best, chosen, key=lambda p: patterns.rank(p, problem))
 
     def widen(self) -> bool:
         """Try twice as many columns from now on; whether there is any use in that."""

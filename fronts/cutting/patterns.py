@@ -1,4 +1,7 @@
-"""A column: one way of cutting one board, by how many of each item it yields."""
+"""Cutting patterns: a way of cutting one board, by how many of each item it yields.
+
+A pattern is a column of the linear programs, and carries the places that show that it can be cut.
+"""
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
@@ -66,7 +69,7 @@ def rank(packing: Packing, problem: IntegerProblem) -> tuple[int, int, int]:
 def packing(picked: Iterable[tuple[Pattern, int]], problem: IntegerProblem) -> Packing:
     """Exactly the parts asked for: surplus is left out, what is not covered is short."""
     left = [item.demand for item in problem.items]
-    found: list[tuple[Pattern, int]] = []
+    chosen: list[tuple[Pattern, int]] = []
     for whole, times in picked:
         while times > 0:
             trimmed = _within(whole, left)
@@ -75,10 +78,10 @@ def packing(picked: Iterable[tuple[Pattern, int]], problem: IntegerProblem) -> P
             often = min(times, *(left[i] // n for i, n in trimmed.yields))
             for item, n in trimmed.yields:
                 left[item] -= n * often
-            found.append((trimmed, often))
+            chosen.append((trimmed, often))
             times -= often
     short = tuple((i, n) for i, n in enumerate(left) if n > 0)
-    return Packing(tuple(found), short)
+    return Packing(tuple(chosen), short)
 
 
 def _within(whole: Pattern, left: Sequence[int]) -> Pattern:

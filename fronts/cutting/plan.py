@@ -36,39 +36,43 @@ WRITING = 5e-5
 def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Plan:
     """The best plan found within `seconds`; every unit must fit some stock (see `misfits`)."""
     started = clock()
-    whole = integer_problem(request)
-    writing = min(WRITING * sum(item.demand for item in whole.items), seconds / 2)
+    problem = integer_problem(request)
+    writing = min(WRITING * sum(item.demand for item in problem.items), seconds / 2)
     search = begin(seconds * SEARCH - writing, clock)
-    found = plan_sticks(whole, search) if whole.sticks else plan_sheets(whole, search)
-    waiting = _UnitsLeft(whole)
-    packing = with_largest_offcut(whole, found.packing, search.share(0.3).capped(OFFCUT_SECONDS))
-    found = replace(found, packing=packing)
-    tidier = Tidier(whole, until(started + seconds * TIDYING - writing, clock))
-    layouts = tuple(_layouts(request, whole, tidier, waiting, tidier.drained(found.packing)))
+    result = plan_sticks(problem, search) if problem.sticks else plan_sheets(problem, search)
+    waiting = _UnitsLeft(problem)
+    packing = with_largest_offcut(problem, result.packing, search.share(0.3).capped(OFFCUT_SECONDS))
+    result = replace(result, packing=packing)
+    tidier = Tidier(problem, until(started + seconds * TIDYING - writing, clock))
+    layouts = tuple(_layouts(request, problem, tidier, waiting, tidier.drained(result.packing)))
     used = sum(shown.count for shown in layouts)
     priced = any(stock.price is not None for stock in request.stock)
-    count = _counted(whole) if priced else found.bound
+    count = _counted(problem) if priced else result.bound
     return Plan(
         request=request,
         layouts=layouts,
         unplaced=tuple(waiting.unplaced(request)),
         lower_bound=min(count.cost, used),
-        proved=proved_least(found.packing, found.bound, whole),
-        cost=patterns.cost(found.packing, whole.boards) * whole.coin if priced else None,
-        cost_bound=found.bound.cost * whole.coin if priced else None,
-        cannot_all_fit=found.bound.impossible,
+        proved=proved_least(result.packing, result.bound, problem),
+        cost=patterns.cost(result.packing, problem.boards) * problem.coin if priced else None,
+        cost_bound=result.bound.cost * problem.coin if priced else None,
+        cannot_all_fit=result.bound.impossible,
         seconds=clock() - started,
     )
 
 
-def _counted(whole: IntegerProblem) -> lower_bound.LowerBound:
+def _counted(problem: IntegerProblem) -> lower_bound.LowerBound:
     """A bound on the number of boards, whatever they cost."""
-    boards = tuple(replace(board, cost=1) for board in whole.boards)
-    return quick_bound(replace(whole, boards=boards))
+    boards = tuple(replace(board, cost=1) for board in problem.boards)
+    return quick_bound(replace(problem, boards=boards))
 
 
 def _layouts(
-    request: Request, whole: IntegerProblem, tidier: Tidier, waiting: "_UnitsLeft", packing: Packing
+    request: Request,
+    problem: IntegerProblem,
+    tidier: Tidier,
+    waiting: "_UnitsLeft",
+    packing: Packing,
 ) -> Iterator[Layout]:
     """Each layout with its count; equal ones are one."""
     merged: dict[Layout, int] = {}
@@ -78,7 +82,7 @@ def _layouts(
         left = times
         while left > 0:
             units, often = waiting.take(order, left)
-            shown = layout(request, whole, column.board, tree, iter(units))
+            shown = layout(request, problem, column.board, tree, iter(units))
             merged[shown] = merged.get(shown, 0) + often
             left -= often
     for shown, count in merged.items():
@@ -88,9 +92,9 @@ def _layouts(
 class _UnitsLeft:
     """Units of one size are alike to the search; here each place gets its own label again."""
 
-    def __init__(self, whole: IntegerProblem) -> None:
-        self._units = [list(item.units) for item in whole.items]
-        self._left = [[unit.count for unit in item.units] for item in whole.items]
+    def __init__(self, problem: IntegerProblem) -> None:
+        self._units = [list(item.units) for item in problem.items]
+        self._left = [[unit.count for unit in item.units] for item in problem.items]
 
     def take(self, order: list[int], most: int) -> tuple[list[CutUnit], int]:
         """Units for the places of one sheet, and how many sheets can be just so."""

@@ -70,13 +70,13 @@ def layout(
 
 def leaves(tree: CutNode) -> list[CutNode]:
     """The leaves that hold items, in the order in which `layout` comes to them."""
-    found, queue = [], deque([tree])
+    holding, queue = [], deque([tree])
     while queue:
         node = queue.popleft()
         if node.spot is not None:
-            found.append(node)
+            holding.append(node)
         queue.extend(node.children)
-    return found
+    return holding
 
 
 def _trimmed(bench: _Bench, sheet: SawnPiece) -> SawnPiece:
@@ -95,15 +95,15 @@ def _trimmed(bench: _Bench, sheet: SawnPiece) -> SawnPiece:
 def _divide(bench: _Bench, node: CutNode, piece: SawnPiece) -> list[tuple[CutNode, SawnPiece]]:
     """Cut a piece into its children, one after the other, each against the fence."""
     along: Side = "length" if node.across else "width"
-    found = []
+    pieces = []
     for child in node.children:
         edge = _edge(bench, child, along)
         if edge < (piece.top if node.across else piece.right):
-            kept, piece = _cut(bench, piece, along, edge, "rip" if node.across else "cross")
-            found.append((child, kept))
+            low, piece = _cut(bench, piece, along, edge, "rip" if node.across else "cross")
+            pieces.append((child, low))
         else:
-            found.append((child, piece))
-    return found
+            pieces.append((child, piece))
+    return pieces
 
 
 def _edge(bench: _Bench, child: CutNode, along: Side) -> Mm:
@@ -125,10 +125,10 @@ def _part(bench: _Bench, turned: bool, piece: SawnPiece, unit: CutUnit) -> None:
         across = Mm(0) if part.width is None else part.width
         size = (across, part.length) if turned else (part.length, across)
         edge = piece.x + size[0] if side == "width" else piece.y + size[1]
-        kept = piece
+        member_piece = piece
         if edge < (piece.right if side == "width" else piece.top):
-            kept, piece = _cut(bench, piece, side, edge, "block")
-        _place(bench, _to_size(bench, kept, *size), member, turned)
+            member_piece, piece = _cut(bench, piece, side, edge, "block")
+        _place(bench, _to_size(bench, member_piece, *size), member, turned)
 
 
 def _to_size(bench: _Bench, piece: SawnPiece, length: Mm, width: Mm) -> SawnPiece:

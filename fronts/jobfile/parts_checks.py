@@ -71,8 +71,8 @@ def _blocks(request: Request, faults: Faults) -> None:
         if part.count != head.count:
             faults.add(f"parts[{index}].count", f"{part.count}", f"{head.count}, {rest}")
         if part.grain != head.grain:
-            found = part.grain or "none"
-            faults.add(f"parts[{index}].grain", found, f"{head.grain or 'none'}, {rest}")
+            grain = part.grain or "none"
+            faults.add(f"parts[{index}].grain", grain, f"{head.grain or 'none'}, {rest}")
 
 
 def _misfit(request: Request, unit: CutUnit, faults: Faults) -> None:

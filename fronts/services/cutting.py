@@ -50,8 +50,8 @@ def plan_begin(
     plans_give_up(job=job, at=at)
     _refuse_a_crowd(job, at)
     rows = [
-        {"key": each.key, "name": each.name, "seconds": seconds, **request_to_store(each.request)}
-        for each in asked
+        {"key": one.key, "name": one.name, "seconds": seconds, **request_to_store(one.request)}
+        for one in asked
     ]
     try:
         with transaction.atomic():
@@ -92,11 +92,11 @@ def plan_work(*, plan_id: int) -> None:
         plan.due_at = worked + timedelta(seconds=row["seconds"]) + MARGIN
         plan.save(update_fields=["due_at"])
         patience = row["seconds"] + MARGIN.total_seconds() / 2
-        found = planned_apart(stored_request(row), row["seconds"], patience=patience)
-        if found is None:
+        stored = planned_apart(stored_request(row), row["seconds"], patience=patience)
+        if stored is None:
             _finish(plan, PlanState.FAILED, f"No plan for {row['name']} came within its time.")
             return
-        plan.found = [*plan.found, found]
+        plan.found = [*plan.found, stored]
         plan.save(update_fields=["found"])
     _finish(plan, PlanState.DONE, "")
 

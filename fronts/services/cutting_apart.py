@@ -41,16 +41,16 @@ def planned_apart(request: Request, seconds: int, *, patience: float) -> dict[st
         return None
     if done.returncode:
         raise PlanLost(done.stderr[-2000:])
-    found: dict[str, Any] = json.loads(done.stdout)
-    return found
+    stored: dict[str, Any] = json.loads(done.stdout)
+    return stored
 
 
 def main() -> None:
     """What the process does."""
     os.nice(NICE)
     asked = json.loads(sys.stdin.buffer.read().decode())
-    found = plan(stored_request(asked["request"]), float(asked["seconds"]))
-    sys.stdout.buffer.write(json.dumps(plan_to_store(found)).encode())
+    made = plan(stored_request(asked["request"]), float(asked["seconds"]))
+    sys.stdout.buffer.write(json.dumps(plan_to_store(made)).encode())
 
 
 if __name__ == "__main__":

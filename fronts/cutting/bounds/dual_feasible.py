@@ -1,4 +1,4 @@
-"""Bounds for sheets that hold for every way of packing: area, and stretched area.
+"""Bounds for sheets that hold for every way of packing: area, and dual-feasible functions.
 
 A dual feasible function maps sizes of at most one line so that what fits on the line together
 still does when mapped. Mapped areas then bound like areas do; the product over the two directions
@@ -37,15 +37,15 @@ def dual_feasible_bound(
     pairs = _Pairs(problem)
     demand = np.array([item.demand for item in problem.items], float)
     totals = pairs.rows() @ demand
-    found = lower_bound.NOTHING
+    best = lower_bound.NOTHING
     for k in np.argsort(-totals, kind="stable")[:CHECKED]:
         (along, whole_along), (up, whole_up) = pairs.pair(int(k))
         weight = sum(i.demand * _lightest(i, along, up) for i in problem.items)
         bound = lower_bound.farley_bound(weight, [whole_along * whole_up] * len(boards), boards)
-        found = lower_bound.strongest([found, bound])
-        if found.cost >= enough:
+        best = lower_bound.strongest([best, bound])
+        if best.cost >= enough:
             break
-    return found
+    return best
 
 
 class _Pairs:
@@ -75,13 +75,13 @@ class _Pairs:
         column_of = {size: k for k, size in enumerate(self._widths)}
         along = np.array([[w[s] / top for s in self._lengths] for w, top in self._along])
         up = np.array([[w[s] / top for s in self._widths] for w, top in self._up])
-        found: list[NDArray[np.float64]] = []
+        weights: list[NDArray[np.float64]] = []
         for turn in range(2 if any(len(ways) > 1 for ways in self._ways) else 1):
             picked = [ways[min(turn, len(ways) - 1)] for ways in self._ways]
             a = along[:, [row_of[length] for length, _ in picked]]
             b = up[:, [column_of[width] for _, width in picked]]
-            found.append((a[:, None, :] * b[None, :, :]).reshape(-1, len(picked)))
-        return np.asarray(np.minimum(found[0], found[-1]))
+            weights.append((a[:, None, :] * b[None, :, :]).reshape(-1, len(picked)))
+        return np.asarray(np.minimum(weights[0], weights[-1]))
 
 
 def _lightest(item: Item, along: dict[int, int], up: dict[int, int]) -> int:
@@ -105,17 +105,17 @@ def _some(marks: Sequence[int], most: int) -> Sequence[int]:
 
 
 def _small_dropped(line: int, sizes: Sequence[int], mark: int) -> tuple[dict[int, int], int]:
-    """Sizes over line - mark fill the line; those under the mark weigh nothing."""
+    """The function U: sizes over line - mark fill the line; those under the mark weigh nothing."""
     return {s: line if s > line - mark else 0 if s < mark else s for s in sizes}, line
 
 
 def _rounded(line: int, sizes: Sequence[int], parts: int) -> tuple[dict[int, int], int]:
-    """How often `parts + 1` of a size pass the whole line (the functions u of k, scaled)."""
-    found = {}
+    """The functions u of k, scaled: how often `parts + 1` of a size pass the whole line."""
+    mapped = {}
     for size in sizes:
         times = (parts + 1) * size
-        found[size] = size * parts if times % line == 0 else times // line * line
-    return found, line * parts
+        mapped[size] = size * parts if times % line == 0 else times // line * line
+    return mapped, line * parts
 
 
 def quick_bound(problem: IntegerProblem, enough: int | None = None) -> lower_bound.LowerBound:

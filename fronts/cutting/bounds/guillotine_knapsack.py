@@ -1,9 +1,10 @@
-"""The heaviest sheet that edge-to-edge cuts can make, when parts never run out.
+"""Exact pricing of sheets whose parts repeat: the heaviest that cuts make, of any number of each.
 
 Gilmore and Gomory's recursion ("Multistage cutting stock problems of two and more dimensions",
-1965; over normal patterns as in Cintra, Miyazawa, Wakabayashi and Xavier, 2008): the best of a
-rectangle is a part, or the best of two rectangles. As parts may repeat more often than they are
-wanted, its value bounds every real sheet; where they do not, it is one.
+1965) over normal patterns (as in Cintra, Miyazawa, Wakabayashi and Xavier 2008, "Algorithms for
+two-dimensional cutting stock and strip packing problems using dynamic programming and column
+generation"): the best of a rectangle is a part, or the best of two rectangles. As parts may repeat
+more often than they are wanted, its value bounds every real sheet; where they do not, it is one.
 """
 
 from collections.abc import Sequence
@@ -63,7 +64,7 @@ class GuillotineKnapsack:
         best, which = self._start(weights)
         self._fill(best)
         work_counter.spend(work_counter.of_cuts(len(self.along) * len(self.across), self._work))
-        found, most = [], []
+        priced, most = [], []
         for index, board in enumerate(self.problem.boards):
             x, y = _floor(self.along, board.length), _floor(self.across, board.width)
             most.append(int(best[x, y]))
@@ -71,10 +72,10 @@ class GuillotineKnapsack:
                 spots: list[Spot] = []
                 self._lay(best, which, (x, y), (0, 0), spots)
                 made = pattern_of(index, spots)
-                found.append(made)
+                priced.append(made)
                 if all(n <= left[item] for item, n in made.yields):
                     self.packed.append(made)
-        return PricingResult(found, most)
+        return PricingResult(priced, most)
 
     def _start(self, weights: list[int]) -> tuple[NDArray[np.int64], NDArray[np.int32]]:
         """The heaviest single part of every rectangle, and which it is."""
@@ -162,10 +163,10 @@ def _floor(points: Sequence[int], at: int) -> int:
 def _cuts(points: Sequence[int]) -> list[tuple[NDArray[np.int64], NDArray[np.int64]]]:
     """For every size, the pairs of points that a cut divides it into."""
     places = np.array(points, np.int64)
-    found = []
+    pairs = []
     for size in points:
         last = int(np.searchsorted(places, size // 2, side="right"))
         first = np.arange(1, last)
         second = np.searchsorted(places, size - places[1:last], side="right") - 1
-        found.append((first, second))
-    return found
+        pairs.append((first, second))
+    return pairs

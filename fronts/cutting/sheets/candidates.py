@@ -1,4 +1,4 @@
-"""Which part goes into a free rectangle: a plain loop over few parts, arrays over many."""
+"""Which part goes into a free rectangle: a plain loop over few candidates, arrays over many."""
 
 from collections.abc import Callable, Sequence
 from typing import Literal, NamedTuple, TypeAlias

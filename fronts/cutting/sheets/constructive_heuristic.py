@@ -1,7 +1,9 @@
 """Quick plans for sheets: one sheet after the other, each part into the corner of a free rectangle.
 
-Every step splits the rectangle that it fills by a cut right across, so that what comes out can
-always be sawn edge to edge.
+The guillotine heuristics surveyed in Jylänki 2010, "A thousand ways to pack the bin": which part
+comes next, and which way its rectangle is split, are rules that are tried in many orders. Every
+split is a cut right across, so that what comes out can always be sawn edge to edge. No guarantee:
+they feed the pool, and give the plan that is never fallen behind.
 """
 
 from collections.abc import Callable, Sequence
@@ -68,7 +70,7 @@ def sheet_by_sheet(
 
     Takes what it places from `left` and `open_boards`; stops early where the budget is over.
     """
-    found: list[tuple[Pattern, int]] = []
+    sheets: list[tuple[Pattern, int]] = []
     while any(left) and not (budget is not None and budget.over):
         best = _best(problem, filler, left, open_boards)
         if best is None:
@@ -80,8 +82,8 @@ def sheet_by_sheet(
             left[item] -= n * often
         if limit is not None:
             open_boards[best.board] = limit - often
-        found.append((best, often))
-    return found
+        sheets.append((best, often))
+    return sheets
 
 
 def corner_filler(problem: IntegerProblem, order: Sequence[int], rule: FillRule) -> Filler:
@@ -123,15 +125,15 @@ def _split(room: FreeRectangle, way: Orientation, split: Split) -> list[FreeRect
     else:
         rip = spare * way.width <= above * way.length
         rip = rip if split == "big" else not rip
-    found = []
+    rooms = []
     if rip:
         if above:
-            found.append(FreeRectangle(x, y + way.width, length, above))
+            rooms.append(FreeRectangle(x, y + way.width, length, above))
         if spare:
-            found.append(FreeRectangle(x + way.length, y, spare, way.width))
+            rooms.append(FreeRectangle(x + way.length, y, spare, way.width))
     else:
         if spare:
-            found.append(FreeRectangle(x + way.length, y, spare, width))
+            rooms.append(FreeRectangle(x + way.length, y, spare, width))
         if above:
-            found.append(FreeRectangle(x, y + way.width, way.length, above))
-    return found
+            rooms.append(FreeRectangle(x, y + way.width, way.length, above))
+    return rooms

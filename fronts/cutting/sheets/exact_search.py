@@ -48,8 +48,8 @@ def settled(problem: IntegerProblem, known: SearchResult, budget: Budget) -> Sea
                 if shared is None:
                     continue
                 if ways is planned:
-                    found = patterns.packing([(sheet, 1) for sheet in shared[1]], problem)
-                    packing = min(packing, found, key=lambda p: patterns.rank(p, problem))
+                    cheaper = patterns.packing([(sheet, 1) for sheet in shared[1]], problem)
+                    packing = min(packing, cheaper, key=lambda p: patterns.rank(p, problem))
                 least = LowerBound(shared[0]) if planned == allowed else bound
                 return SearchResult(packing, lower_bound.strongest([bound, least]))
         except BudgetSpentError:

@@ -1,7 +1,11 @@
-"""What is left over gathered into one big offcut: the same sheets, one of them kept partly whole.
+"""The largest offcut: the same sheets, one of them kept partly whole.
 
-A piece as wide or as long as the sheet is set aside before anything is cut; if all parts still
-find room on so many sheets, that piece is the offcut. The largest that works is looked for.
+Of plans that cost the same, the one that leaves a piece worth keeping is better (the usable
+leftovers of Cherri, Arenales and Yanasse 2009, "The one-dimensional cutting stock problem with
+usable leftover: a heuristic approach"). A piece as wide or as long as the sheet is set aside before
+anything is cut; if all parts still find room on so many sheets, that piece is the offcut. The
+largest that works is looked for by halving. No part is lost and no sheet more is cut; that no
+larger offcut exists is not claimed.
 """
 
 from collections.abc import Iterator
@@ -34,11 +38,11 @@ def with_largest_offcut(problem: IntegerProblem, packing: Packing, budget: Budge
             aside = (low + high + 1) // 2
             if aside <= low or budget.over:
                 break
-            found = _without(problem, aside, count, budget.share(0.3), along=along)
-            if found is None:
+            smaller = _without(problem, aside, count, budget.share(0.3), along=along)
+            if smaller is None:
                 high = aside - 1
             else:
-                low, best, most = aside, found, aside * across
+                low, best, most = aside, smaller, aside * across
     return best
 
 

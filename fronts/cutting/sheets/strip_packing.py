@@ -1,4 +1,10 @@
-"""Sheets by strips: each strip the best knapsack load of its height, gaps filled afterwards."""
+"""Sheets by strips: each strip the best knapsack load of its height, gaps filled afterwards.
+
+The two-stage patterns of Gilmore and Gomory 1965, "Multistage cutting stock problems of two and
+more dimensions", as a heuristic: parts run out, and what is over a strip's parts is filled. It is
+what serves where a sheet holds many small parts; without it the plans of large sets take more
+sheets.
+"""
 
 from collections.abc import Sequence
 
@@ -37,10 +43,10 @@ class StripPacker:
         rest, spots, rooms = list(left), [], []
         place = 0
         while place < self.depth:
-            found = self._strip(weights, rest, self.depth - place)
-            if found is None:
+            strip = self._strip(weights, rest, self.depth - place)
+            if strip is None:
                 break
-            height, chosen = found
+            height, chosen = strip
             at = 0
             for way, item in sorted(chosen, key=lambda pair: (-self._deep(pair[0]), pair)):
                 spots.append(Spot(item, *self._corner(at, place), way))

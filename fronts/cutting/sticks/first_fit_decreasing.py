@@ -1,4 +1,8 @@
-"""Quick plans for sticks: the longest part that still fits, stick after stick."""
+"""Quick plans for sticks: the longest part that still fits, stick after stick.
+
+First fit decreasing; with one length of stick never more than 11/9 of the least and two thirds of
+a stick (Dósa 2007, "The tight bound of first fit decreasing bin-packing algorithm").
+"""
 
 from collections.abc import Sequence
 from fractions import Fraction
@@ -13,12 +17,12 @@ def longest_first(
     """First fit decreasing over what is left; equal sticks are counted at once."""
     sizes = [next(ways[0] for ways in item.orientations if ways).length for item in problem.items]
     order = sorted(range(len(sizes)), key=lambda i: -sizes[i])
-    found: list[tuple[Pattern, int]] = []
+    sticks: list[tuple[Pattern, int]] = []
     while True:
         order = [item for item in order if left[item] > 0]
         best = _best(problem, sizes, order, left, open_boards)
         if best is None:
-            return found
+            return sticks
         board, counts = best
         limit = open_boards[board]
         often = min(left[item] // n for item, n in counts)
@@ -27,7 +31,7 @@ def longest_first(
             left[item] -= n * often
         if limit is not None:
             open_boards[board] = limit - often
-        found.append((stick_pattern(board, counts, problem), often))
+        sticks.append((stick_pattern(board, counts, problem), often))
 
 
 def _best(

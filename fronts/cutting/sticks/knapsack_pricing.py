@@ -1,4 +1,7 @@
-"""The best load of a stick for given weights: one knapsack serves every stick length."""
+"""Exact pricing of sticks: the heaviest load is a knapsack, and one table serves every length.
+
+Gilmore and Gomory 1963, "A linear programming approach to the cutting stock problem, part II".
+"""
 
 from collections.abc import Sequence
 
@@ -37,23 +40,23 @@ class KnapsackPricer:
         """The best column of each board, then some that share no item with it."""
         if self.rough is not None:
             table = knapsack(self.rough.sizes, weights, left, self.rough.line(self.longest))
-            if found := self._columns(table, wanted, self.rough):
+            if priced := self._columns(table, wanted, self.rough):
                 return PricingResult(
-                    self._more(found, weights, wanted, left, self.rough, budget), None
+                    self._more(priced, weights, wanted, left, self.rough, budget), None
                 )
             if self.hurried:
                 return PricingResult([], None)
         table, most = self._most(weights, left)
         if self.low is not self.high:
             table = knapsack(self.high.sizes, weights, left, self.high.line(self.longest))
-        found = self._columns(table, wanted, self.high)
+        priced = self._columns(table, wanted, self.high)
         if self.rough is not None:
-            return PricingResult(found, most)
-        return PricingResult(self._more(found, weights, wanted, left, self.high, budget), most)
+            return PricingResult(priced, most)
+        return PricingResult(self._more(priced, weights, wanted, left, self.high, budget), most)
 
     def _more(
         self,
-        found: list[Pattern],
+        priced: list[Pattern],
         weights: list[int],
         wanted: list[int],
         left: Sequence[int],
@@ -61,7 +64,7 @@ class KnapsackPricer:
         budget: Budget,
     ) -> list[Pattern]:
         """Further columns, each time without the items of those before."""
-        rest, latest = list(left), found
+        rest, latest = list(left), priced
         for _ in range(MORE_COLUMNS):
             if not latest or budget.over:
                 break
@@ -70,8 +73,8 @@ class KnapsackPricer:
                     rest[item] = 0
             table = knapsack(scale.sizes, weights, rest, scale.line(self.longest))
             latest = self._columns(table, wanted, scale)
-            found = found + latest
-        return found
+            priced = priced + latest
+        return priced
 
     def _most(self, weights: list[int], left: Sequence[int]) -> tuple[KnapsackTable, list[int]]:
         """What each board can carry at most: what is too small to weigh counts in full."""
@@ -84,9 +87,9 @@ class KnapsackPricer:
     def _columns(
         self, table: KnapsackTable, wanted: list[int], scale: RoundedSizes
     ) -> list[Pattern]:
-        found = []
+        heavier = []
         for board, size in enumerate(self.problem.boards):
             line = scale.line(size.length)
             if int(table.value[line]) > wanted[board]:
-                found.append(stick_pattern(board, table.load(line), self.problem))
-        return found
+                heavier.append(stick_pattern(board, table.load(line), self.problem))
+        return heavier

@@ -1,4 +1,8 @@
-"""The least sticks: column generation, its bound, and descents from fractions to whole sticks."""
+"""The fewest sticks: column generation, its bound, and descents from fractions to whole sticks.
+
+The bound rounded up is nearly always the least (see `column_generation.py`), so what takes time is
+to find the plan: diving, then an integer program over the columns that the descents asked for.
+"""
 
 from itertools import pairwise
 
