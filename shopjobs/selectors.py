@@ -9,7 +9,7 @@ from shopjobs.models import Job, Person, Role, SignInFailure
 
 def jobs_of(person: Person) -> QuerySet[Job]:
     """Return the jobs of the person's shop, the latest changed first."""
-    return Job.objects.filter(shop=person.shop_id).order_by("-updated_at", "-pk")
+    return Job.objects.filter(shop__people=person).order_by("-updated_at", "-pk")
 
 
 def job_of(person: Person, job_id: int) -> Job:

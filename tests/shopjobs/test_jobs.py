@@ -10,6 +10,7 @@ from django.test import Client
 from pytest_django import DjangoAssertNumQueries
 
 from shopjobs.models import DiaryEntry, Job, Person, Shop
+from shopjobs.selectors import job_of, jobs_of
 from shopjobs.services.jobs import job_touch
 from tests.dom import dom
 from tests.factories import JobFactory
@@ -236,3 +237,13 @@ def test_what_can_not_be_printed_is_refused_at_its_field(
     assert answer.status_code == 422
     assert "Use plain text on one line." in dom(answer).words
     assert not Job.objects.exists()
+
+
+def test_who_belongs_to_no_shop_finds_no_job(job: Job) -> None:
+    """The one person who need not belong to a shop, who set the site up."""
+    nobodys = Person.objects.create_superuser("root", password="spokeshave and sawdust 9")
+
+    assert nobodys.shop is None
+    assert list(jobs_of(nobodys)) == []
+    with pytest.raises(Job.DoesNotExist):
+        job_of(nobodys, job.pk)
