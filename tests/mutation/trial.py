@@ -13,19 +13,21 @@ from tests.mutation.mutants import Mutant
 SECONDS = 900
 """Tests that take longer run in circles, which is noticed."""
 WIDER = {
-    "fronts/rules": ("tests/rules", "tests/jobfile"),
-    "fronts/services": ("tests/services", "tests/models", "tests/pages", "tests/views"),
+    "fronts/rules": (("tests/rules",), ("tests/jobfile",)),
+    "fronts/services": (
+        ("tests/services", "tests/models"),
+        ("tests/pages", "tests/commands", "tests/test_two_shops.py"),
+    ),
 }
-"""What is asked too where a file's own tests notice nothing."""
+"""What is asked too, one after the other, where a file's own tests notice nothing."""
 
 
 def concerned(path: str) -> list[list[str]]:
-    """Return the tests that concern a file: its own, then those of its folder and of its pages."""
+    """Return the tests that concern a file: its own, then its folder's, then what shows it."""
     file = Path(path)
     beside = ROOT / "tests" / file.parent.name
     own = sorted(str(each.relative_to(ROOT)) for each in beside.glob(f"test_{file.stem}*.py"))
-    wider = [each for each in WIDER[str(file.parent)] if (ROOT / each).exists()]
-    return [tests for tests in (own, wider) if tests]
+    return [*([own] if own else []), *(list(tests) for tests in WIDER[str(file.parent)])]
 
 
 def noticed(mutant: Mutant) -> bool:
