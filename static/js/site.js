@@ -3,7 +3,9 @@ document.addEventListener("htmx:sendError", () => {
   const fault = document.getElementById("fault");
   const words = document.createElement("p");
   words.className = "fault";
-  words.textContent = "The server can't be reached. What you typed is still here, but not saved. Try again when there is a connection.";
+  words.textContent =
+    "The server can't be reached. What you typed is still here, but not saved. " +
+    "Try again when there is a connection.";
   fault.replaceChildren(words);
   show(fault);
 });
@@ -29,7 +31,8 @@ const keeping = (field) => `keep ${location.pathname} ${field.id}`;
 document.addEventListener("input", (event) => {
   const field = event.target;
   if (!field.matches("[data-keep]")) return;
-  sessionStorage.setItem(keeping(field), field.type === "checkbox" ? String(field.checked) : field.value);
+  const value = field.type === "checkbox" ? String(field.checked) : field.value;
+  sessionStorage.setItem(keeping(field), value);
 });
 
 document.addEventListener("DOMContentLoaded", () => {
@@ -44,7 +47,8 @@ document.addEventListener("DOMContentLoaded", () => {
       if (folded) folded.open = true;
     }
   }
-  if (location.hash) document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
+  const place = decodeURIComponent(location.hash.slice(1));
+  if (place) document.getElementById(place)?.scrollIntoView();
 });
 
 document.addEventListener("htmx:beforeSwap", (event) => {

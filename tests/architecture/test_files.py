@@ -13,6 +13,8 @@ BANNED_NAMES = {"utils", "helpers", "common", "core", "misc", "base", "manager"}
 TOP = {"README.md", "DEVELOPERS.md", "manage.py", "pyproject.toml"}
 TOP |= {"shopjobs", "fronts", "templates", "static", "tests", "fixtures"}
 LONGEST_FILE, LONG_FILE, USUAL_FILE = 300, 200, 70
+LONGEST_LINE = 100
+WRITTEN_IN_LINES = {".css", ".html", ".js"}
 LONGEST_FUNCTION = 50
 # Put together here, so that this file holds none of them either.
 HOSTS = [f"{name}.{end}" for name, end in (("pypi", "org"), ("pythonhosted", "org"))]
@@ -61,6 +63,19 @@ def test_most_files_of_source_are_shorter_still() -> None:
 
     assert median(lines) <= USUAL_FILE
     assert len(long) * 10 <= len(lines)
+
+
+def test_lines_wrap() -> None:
+    """In templates, styles and scripts, as the linter holds it for the code."""
+    found = [
+        f"{path}:{number}"
+        for path, text in texts()
+        if path.suffix in WRITTEN_IN_LINES and "migrations" not in path.parts
+        for number, line in enumerate(text.splitlines(), 1)
+        if len(line) > LONGEST_LINE
+    ]
+
+    assert found == []
 
 
 def test_functions_are_short() -> None:
