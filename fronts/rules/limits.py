@@ -1,0 +1,46 @@
+"""How many and how long at most: more than this is another thing, or a slip of the finger."""
+
+from fractions import Fraction
+
+from fronts.rules.kinds import MOST_FRONTS
+from fronts.rules.lengths import INCH, LONGEST, Mm
+
+__all__ = ["MOST_FRONTS"]
+
+MOST_CABINETS = 5000
+MOST_OPENINGS = 60
+"""In one cabinet."""
+MOST_FRONTS_IN_ALL = 20_000
+MOST_DOORS = 5000
+MOST_BORES = 50
+"""In one door."""
+MOST_PIN_ROWS = 50
+MOST_PINS = 500
+"""In one row."""
+MOST_LENGTHS = 200
+"""Of one kind in stock."""
+MOST_TABLE_ROWS = 20
+MOST_HINGES = 20
+LEAST_KG = Fraction(1, 1000)
+MOST_KG = Fraction(1000)
+COARSEST_STEP = INCH
+
+LONGEST_LABEL = 40
+LONGEST_FRONT_LABEL = 100
+"""Cabinet's, opening's, and a number."""
+LONGEST_MATERIAL = 80
+LONGEST_NOTE = 400
+LONGEST_THREAD = 20
+LONGEST_WORD = 20
+"""Of the words that a fact chooses from."""
+LONGEST_CLIENT = 120
+LONGEST_SITE = 240
+
+
+def length_fault(length: Mm, *, zero: bool, signed: bool, most: Mm = LONGEST) -> str | None:
+    """What is wrong with a length, or None; `zero` and `signed` say what has a meaning."""
+    if length < 0 and not signed:
+        return "this is negative; enter a size"
+    if length == 0 and not zero:
+        return "this is nothing; enter a size above zero"
+    return "this is more than 20 m" if abs(length) > most else None
