@@ -9,7 +9,7 @@ from fractions import Fraction
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
-from fronts.rules.kitchen import Unit
+from fronts.rules.kinds import Unit
 
 if TYPE_CHECKING:
     from pint import UnitRegistry

@@ -8,6 +8,8 @@ from fronts.jobfile import Refused, read
 
 FOLDER = Path(__file__).parent / "data" / "kitchens"
 SAMPLES = sorted(FOLDER.glob("*.job.json"))
+OLDER = sorted(FOLDER.glob("version-1/*.job.json"))
+"""The same kitchens as an older program wrote them."""
 
 
 def small() -> dict[str, Any]:

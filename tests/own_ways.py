@@ -6,10 +6,11 @@ from typing import Any
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import NUMBERS, PRACTICE
 from fronts.rules.standards import COMMON_STOCK, DEFAULTS
-from fronts.services.standards import standard_set, tables_set
-from fronts.services.stock import practice_set, stock_set
+from fronts.services.standards import tables_set
+from fronts.services.stock import practice_set
 from shopjobs.models import Shop
 from tests.factories import NOW
+from tests.saying import standard_set, stock_set
 
 SIDES = ("left", "right", "top", "bottom")
 

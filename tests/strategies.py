@@ -8,21 +8,19 @@ from typing import get_args
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn
 
+from fronts.rules.kinds import CabinetBuild, ClosedBy, Hinged, SlideKind, Unit
 from fronts.rules.kitchen import (
     CHOOSE,
     Box,
     Cabinet,
-    CabinetBuild,
-    ClosedBy,
-    FrontWish,
+    FrontFacts,
     Kitchen,
     Measured,
     Opening,
     ShelfPins,
-    SlideKind,
-    Unit,
 )
 from fronts.rules.lengths import INCH, Mm, floor_to
+from fronts.rules.validity import tidied
 from tests.strategies_of_shops import (
     GRAIN,
     doors_on_hand,
@@ -103,29 +101,23 @@ def cabinets_of(draw: DrawFn, unit: Unit, doors: tuple[str, ...]) -> Cabinet:
 
 @st.composite
 def closed(draw: DrawFn, unit: Unit, opening: Opening, doors: tuple[str, ...]) -> Opening:
-    """The opening with what closes it."""
-    kind = opening.closed_by
-    count = draw(st.integers(1, 4)) if kind == "drawers" else 1
-    heights: tuple[Mm | None, ...] = ()
-    boxes: tuple[Box | None, ...] = ()
-    if kind == "drawers" and draw(st.booleans()):
-        least, most = 60, max(61, int(opening.height) // (count + 1))
-        heights = tuple(draw(st.none() | lengths(unit, least, most)) for _ in range(count))
-    if kind == "drawers" and draw(st.booleans()):
-        boxes = tuple(draw(st.none() | boxes_in(unit, opening, count)) for _ in range(count))
-    if kind in ("drawer", "pull-out") and draw(st.booleans()):
-        boxes = (draw(boxes_in(unit, opening, 1)),)
-    return replace(
-        opening,
-        hinged=draw(st.sampled_from(("left", "right", "top", "bottom")))
-        if kind == "door"
-        else None,
-        count=count,
-        heights=heights if any(each is not None for each in heights) else (),
-        boxes=boxes if any(boxes) else (),
-        front=draw(fronts(unit, opening, doors)),
-        measured=draw(st.just(Measured()) | measurements(unit, opening)),
-        standard=draw(standards(unit)),
+    """The opening with what closes it, each front decided by itself."""
+    least, most = opening.closing.fronts
+    count = draw(st.integers(least, min(most, 4)))
+    decided = [draw(fronts(unit, opening, count, doors)) for _ in range(count)]
+    if draw(st.booleans()):
+        boxes = [draw(st.none() | boxes_in(unit, opening, count)) for _ in range(count)]
+        decided = [
+            replace(front, box=box if opening.closing.on_box else None)
+            for front, box in zip(decided, boxes, strict=True)
+        ]
+    return tidied(
+        replace(
+            opening,
+            fronts=tuple(decided),
+            measured=draw(st.just(Measured()) | measurements(unit, opening)),
+            standard=draw(standards(unit)),
+        )
     )
 
 
@@ -156,22 +148,27 @@ def boxes_in(draw: DrawFn, unit: Unit, opening: Opening, count: int) -> Box:
 
 
 @st.composite
-def fronts(draw: DrawFn, unit: Unit, opening: Opening, doors: tuple[str, ...]) -> FrontWish:
-    """What is decided about a front: often nothing."""
-    wish = FrontWish(
+def fronts(
+    draw: DrawFn, unit: Unit, opening: Opening, count: int, doors: tuple[str, ...]
+) -> FrontFacts:
+    """What is decided about one front of so many: often nothing."""
+    closing = opening.closing
+    shares = lengths(unit, 60, max(61, int(opening.height) // (count + 1)))
+    wish = FrontFacts(
+        own_height=draw(st.none() | shares) if closing.stack else None,
         thickness=draw(st.none() | lengths(unit, 16, 25)),
         build=draw(st.sampled_from((None, "slab", "five-piece"))),
         material=draw(st.sampled_from((None, "hard maple", "birch plywood", "MDF"))),
         shift_x=draw(st.just(Mm(0)) | lengths(unit, -3, 3)),
         shift_y=draw(st.just(Mm(0)) | lengths(unit, -3, 3)),
+        hinged=draw(st.sampled_from(get_args(Hinged))) if closing.hinged else None,
     )
-    single = opening.closed_by not in ("pair", "drawers", "open")
     match draw(st.sampled_from(("rule", "rule", "choose", "named", "sizes"))):
         case "choose":
             return replace(wish, door_on_hand=CHOOSE)
-        case "named" if single and doors:
+        case "named" if closing.single and doors:
             return replace(wish, door_on_hand=draw(st.sampled_from(doors)))
-        case "sizes" if single:
+        case "sizes" if closing.single:
             over = draw(lengths(unit, -6, 40))
             return replace(wish, width=opening.width + over, height=opening.height + over)
         case _:

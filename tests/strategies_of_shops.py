@@ -7,19 +7,11 @@ from fractions import Fraction
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn, SearchStrategy
 
-from fronts.rules.kitchen import (
-    DoorOnHand,
-    JobFacts,
-    KnobHole,
-    Point,
-    Reveal,
-    Sides,
-    Standard,
-    Stock,
-    Unit,
-)
+from fronts.rules.kinds import Unit
+from fronts.rules.kitchen import DoorOnHand, JobFacts, KnobHole, Point, Stock
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE, Practice
+from fronts.rules.standard_keys import Reveal, Sides, Standard
 
 GRAIN: dict[Unit, Mm] = {"in": INCH / 16, "mm": Fraction(1, 2)}
 WORDS = "abcdefghijklmnopqrstuvwxyzÅÄÖé 0123456789-"

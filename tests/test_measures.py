@@ -7,7 +7,7 @@ from scipy import constants
 
 from fronts import measures
 from fronts.measures import MeasureError
-from fronts.rules.kitchen import Unit
+from fronts.rules.kinds import Unit
 
 
 def test_the_pound_is_the_international_one() -> None:

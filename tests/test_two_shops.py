@@ -18,8 +18,8 @@ from fronts.rules.practice import PRACTICE
 from fronts.rules.schedule import schedule
 from fronts.rules.standards import COMMON_STOCK
 from fronts.services.imports import job_import
-from fronts.services.standards import standard_set, tables_set
-from fronts.services.stock import practice_set, stock_set
+from fronts.services.standards import tables_set
+from fronts.services.stock import practice_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Shop
 from tests.dom import dom
@@ -27,6 +27,7 @@ from tests.factories import NOW, CabinetFactory, JobFactory, ShopFactory
 from tests.kitchen_files import SAMPLES
 from tests.own_ways import own_numbers, own_ways
 from tests.pages.kitchens import furnish
+from tests.saying import standard_set, stock_set
 
 SignIn = Callable[[Person], Client]
 OURS, THEIRS = Fraction(9, 10), Fraction(3, 5)

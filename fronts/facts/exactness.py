@@ -5,7 +5,8 @@ from fractions import Fraction
 
 from django.core.exceptions import ValidationError
 
-from fronts.rules.lengths import LONGEST, LengthError, Mm, as_decimal
+from fronts.rules.lengths import LengthError, Mm, as_decimal
+from fronts.rules.limits import length_fault
 
 PLACES = 8
 """Decimal places of a millimetre that are kept: 1/128 in is 0.1984375 mm."""
@@ -29,12 +30,9 @@ def fraction_of(value: object) -> Fraction:
 
 def checked(length: Mm, *, signed: bool, zero: bool) -> Decimal:
     """The length as it is kept; ValidationError where it can't be kept or is no such size."""
-    if length < 0 and not signed:
-        raise ValidationError("this is negative; enter a size")
-    if length == 0 and not zero:
-        raise ValidationError("this is nothing; enter a size above zero")
-    if abs(length) > LONGEST:
-        raise ValidationError("this is more than 20 m")
+    fault = length_fault(length, zero=zero, signed=signed)
+    if fault is not None:
+        raise ValidationError(fault)
     try:
         return as_decimal(length, PLACES)
     except LengthError as error:

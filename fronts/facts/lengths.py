@@ -6,6 +6,7 @@ from fractions import Fraction
 from functools import lru_cache
 from typing import Any
 
+from django.core.exceptions import ValidationError
 from django.db import models
 from django.db.backends.base.base import BaseDatabaseWrapper
 from django.db.models.expressions import Expression
@@ -95,7 +96,10 @@ def _fraction(kept: Decimal) -> Fraction:
 
 
 class MmListField(TextFieldOf[ST, GT]):
-    """Lengths in their order, kept as decimal millimetres with commas; `-` where one is blank."""
+    """Lengths in their order, kept as decimal millimetres with commas.
+
+    Rows of older databases hold `-` for a height that was left blank; it is read as None.
+    """
 
     description = "exact lengths in millimetres"
     _pyi_private_set_type: Sequence[Fraction | None]
@@ -121,8 +125,9 @@ class MmListField(TextFieldOf[ST, GT]):
     def validate(self, value: Any, model_instance: models.Model | None) -> None:
         super().validate(value, model_instance)
         for length in value:
-            if length is not None:
-                checked(length, signed=False, zero=False)
+            if length is None:
+                raise ValidationError("enter a length in every place")
+            checked(length, signed=False, zero=False)
 
     def get_prep_value(self, value: Any) -> Any:
         lengths = self.to_python(value)

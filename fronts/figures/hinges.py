@@ -4,7 +4,8 @@ from collections.abc import Iterator, Sequence
 
 from fronts.figures.knobs import Line, knob_lines
 from fronts.rules.hinge_drilling import PLATE_PITCH, PLATE_ROW, hinges_upright, plate_centres
-from fronts.rules.kitchen import Hinged, Kitchen
+from fronts.rules.kinds import Hinged
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
 

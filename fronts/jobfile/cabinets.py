@@ -3,50 +3,34 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from fronts.jobfile import sizes, values, words
-from fronts.jobfile.consistency import Agreement
-from fronts.jobfile.openings import KEYS as OPENING_KEYS
-from fronts.jobfile.openings import opening
+from fronts.jobfile.consistency import Consistency
+from fronts.jobfile.openings import opening, opening_keys
 from fronts.jobfile.reader import Record
 from fronts.jobfile.standard import standard
+from fronts.jobfile.stated import keys_of, stated
 from fronts.rules.kitchen import Cabinet, Opening
-
-KEYS = (
-    "label", "kind", "build", "wall", "x", "y", "width", "height", "depth",
-    "openings", "standard",
-)  # fmt: skip
-MOST_CABINETS = 5000
-MOST_OPENINGS = 60
+from fronts.rules.limits import MOST_CABINETS, MOST_OPENINGS
 
 
-def cabinets(record: Record, agreement: Agreement) -> tuple[Cabinet, ...]:
+def cabinets(record: Record, consistency: Consistency, version: int) -> tuple[Cabinet, ...]:
     """The cabinets of key `cabinets`, held against each other and the rest of the job."""
     return tuple(
-        _cabinet(Record(place, KEYS), agreement)
+        _cabinet(Record(place, keys_of(Cabinet)), consistency, version)
         for place in record.entries("cabinets", MOST_CABINETS)
     )
 
 
-def _cabinet(record: Record, agreement: Agreement) -> Cabinet:
-    bare = Cabinet(
-        label=record.need("label", values.label(), "", "a label"),
-        kind=values.chosen(record, "kind", words.KINDS, "base"),
-        build=values.chosen(record, "build", words.CABINET_BUILDS, "frameless"),
-        wall=record.need("wall", values.label(), "", "the name of a wall"),
-        x=sizes.needed(record, "x", sizes.PLACE),
-        y=sizes.needed(record, "y", sizes.PLACE),
-        width=sizes.needed(record, "width"),
-        height=sizes.needed(record, "height"),
-        depth=sizes.needed(record, "depth"),
-        standard=standard(record),
-    )
-    agreement.cabinet(record, bare)
-    return replace(bare, openings=tuple(_openings(record, bare, agreement)))
+def _cabinet(record: Record, consistency: Consistency, version: int) -> Cabinet:
+    bare = stated(Cabinet, record, openings=(), standard=standard(record))
+    consistency.cabinet(record, bare)
+    return replace(bare, openings=tuple(_openings(record, bare, consistency, version)))
 
 
-def _openings(record: Record, cabinet: Cabinet, agreement: Agreement) -> Iterator[Opening]:
+def _openings(
+    record: Record, cabinet: Cabinet, consistency: Consistency, version: int
+) -> Iterator[Opening]:
     for place in record.entries("openings", MOST_OPENINGS):
-        entry = Record(place, OPENING_KEYS)
+        entry = Record(place, opening_keys(version))
         found = opening(entry)
-        agreement.opening(entry, found, record, cabinet)
+        consistency.opening(entry, found, record, cabinet)
         yield found

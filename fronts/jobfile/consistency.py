@@ -3,16 +3,17 @@
 A front whose overlay nobody gave is no fault of the file: the schedule says so.
 """
 
-from fronts.jobfile.reader import Record
+from collections.abc import Iterator
+
+from fronts.jobfile.reader import Place, Record
 from fronts.rules.edges import Rect
 from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, Opening
-from fronts.rules.labels import front_count, labels_taken
+from fronts.rules.labels import labels_taken
+from fronts.rules.limits import MOST_FRONTS, MOST_FRONTS_IN_ALL
 from fronts.rules.past_cabinet import ends_past
 
-MOST_FRONTS_IN_ALL = 20_000
 
-
-class Agreement:
+class Consistency:
     """Holds each cabinet and opening against what was read before it.
 
     Only keys without a fault of their own are compared, so that one slip is told once.
@@ -36,11 +37,11 @@ class Agreement:
             self._check_labels(record, opening, cabinet)
         _check_within(record, opening, around, cabinet)
         if record.sound("closed_by"):
-            self._check_front(record, opening)
+            self._check_doors(record, opening)
 
     def _check_labels(self, record: Record, opening: Opening, cabinet: Cabinet) -> None:
-        labels = labels_taken(cabinet.label, opening.label, front_count(opening))
-        taken = next((name for name in sorted(labels) if name in self._fronts), None)
+        labels = labels_taken(cabinet.label, opening.label, len(opening.fronts))
+        taken = next((label for label in sorted(labels) if label in self._fronts), None)
         if taken is not None:
             record.fault("label", f"a label that no other opening has; “{taken}” is taken")
         self._fronts.update(labels)
@@ -48,17 +49,22 @@ class Agreement:
             self._too_many = True
             record.fault("label", f"at most {MOST_FRONTS_IN_ALL:,} fronts in a kitchen", "more")
 
-    def _check_front(self, record: Record, opening: Opening) -> None:
-        door = opening.front.door_on_hand
-        if door is None:
-            return
-        at = record.at("front").under("door_on_hand", door)
-        if door == CHOOSE:
-            return
-        if door not in self._doors:
-            at.fault(f"the label of a door on hand, or {CHOOSE}")
-        elif opening.closed_by in ("pair", "drawers"):
-            at.fault(f"{CHOOSE}: a door that is named serves a single front")
+    def _check_doors(self, record: Record, opening: Opening) -> None:
+        for at in _doors_named(record):
+            if at.value == CHOOSE:
+                continue
+            if at.value not in self._doors:
+                at.fault(f"the label of a door on hand, or {CHOOSE}")
+            elif not opening.closing.single and opening.fronts:
+                at.fault(f"{CHOOSE}: a door that is named serves a single front")
+
+
+def _doors_named(record: Record) -> Iterator[Place]:
+    """Where an opening names doors on hand: for all its fronts, or in an entry for one."""
+    for place in (record.at("front"), *record.entries("fronts", MOST_FRONTS)):
+        named = place.value.get("door_on_hand") if isinstance(place.value, dict) else None
+        if isinstance(named, str):
+            yield place.under("door_on_hand", named)
 
 
 def _check_within(record: Record, opening: Opening, around: Record, cabinet: Cabinet) -> None:

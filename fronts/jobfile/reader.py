@@ -8,7 +8,7 @@ from typing import TypeVar
 
 from fronts.jobfile.faults import Faults
 from fronts.jobfile.json_text import Keys, NotANumber
-from fronts.rules.kitchen import Unit
+from fronts.rules.kinds import Unit
 
 T = TypeVar("T")
 
@@ -64,6 +64,7 @@ class Record:
 
     def __init__(self, place: Place, keys: tuple[str, ...]) -> None:
         self.place = place
+        self._keys = keys
         self._unsound: set[str] = set()
         self._values: Keys | None = None
         if isinstance(place.value, Keys):
@@ -73,7 +74,8 @@ class Record:
             place.fault("an object with keys in braces")
 
     def has(self, key: str) -> bool:
-        return self._values is not None and self._values.get(key) is not None
+        """Whether a key says something; one that is not known here was refused and says nothing."""
+        return key in self._keys and self._values is not None and self._values.get(key) is not None
 
     def at(self, key: str) -> Place:
         value = None if self._values is None else self._values.get(key)
@@ -103,7 +105,13 @@ class Record:
         return stand_in if value is None else value
 
     def entries(self, key: str, most: int) -> list[Place]:
-        return self.at(key).items(most) if self.has(key) else []
+        """The entries of a list; none where it is left out, or is none or too long a one."""
+        if not self.has(key) or not self.sound(key):
+            return []
+        entries = self.at(key).items(most)
+        if not entries and self.at(key).value != []:
+            self._unsound.add(key)
+        return entries
 
 
 def path_of(path: str, key: str) -> str:

@@ -6,7 +6,8 @@ from fractions import Fraction
 from typing import TypeAlias
 
 from fronts.rules.fingerprint import fingerprint
-from fronts.rules.kitchen import SIDES, Point
+from fronts.rules.kinds import SIDES
+from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, exact
 from fronts.rules.results import (
     DoorUse,

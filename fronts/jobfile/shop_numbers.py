@@ -6,24 +6,9 @@ from typing import Any
 
 from fronts.jobfile import shop_tables, sizes, values
 from fronts.jobfile.reader import Place, Record
-from fronts.rules.practice import NUMBERS, PRACTICE, Practice
+from fronts.rules.practice import NUMBERS, PLAIN, POSITIVE, PRACTICE, Practice
 
-PLAIN: dict[str, tuple[Fraction, Fraction]] = {
-    "humidity_low": (Fraction(0), Fraction(100)),
-    "humidity_high": (Fraction(0), Fraction(100)),
-    "site_celsius": (Fraction(-20), Fraction(60)),
-    "made_at": (Fraction(0), Fraction(30)),
-    "drawer_load": (Fraction(0), Fraction(1)),
-    "bumpers": (Fraction(0), Fraction(50)),
-    "hinge_screws": (Fraction(0), Fraction(50)),
-    "slide_screws": (Fraction(0), Fraction(50)),
-    "solid_panels": (Fraction(0), Fraction(1)),
-    "spares": (Fraction(0), Fraction(100)),
-}
-"""The numbers that are no lengths, with the range that each makes sense in."""
 KEYS = tuple(each.name for each in NUMBERS)
-POSITIVE = frozenset({"hole_diameter", "screw_diameter", "hole_move", "cup_diameter"})
-"""Lengths that can't be nothing: what is drilled or driven, and the step of a search."""
 
 
 def practice(record: Record) -> Practice:

@@ -8,13 +8,16 @@ from typing import Any
 from fronts.jobfile import sizes, values
 from fronts.jobfile.reader import Place, Record
 from fronts.rules.lengths import Mm
+from fronts.rules.limits import (
+    LEAST_KG,
+    LONGEST_MATERIAL,
+    MOST_HINGES,
+    MOST_KG,
+    MOST_TABLE_ROWS,
+)
 
 KEYS = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material")
 HEIGHT, WEIGHT, HINGES = "up_to", "up_to_kg", "hinges"
-MOST_ROWS = 20
-MOST_HINGES = 20
-LEAST_KG = Fraction(1, 1000)
-MOST_KG = Fraction(1000)
 _weight = values.number(LEAST_KG, MOST_KG)
 _hinges = values.whole(1, MOST_HINGES)
 
@@ -25,8 +28,8 @@ def tables(record: Record) -> dict[str, Any]:
         "hinges_by_height": record.take("hinges_by_height", _by_height),
         "hinges_by_weight": record.take("hinges_by_weight", _by_weight),
         "slide_classes": record.take("slide_classes", _classes),
-        "material": record.take("material", values.text(values.LONGEST_MATERIAL)),
-        "frame_material": record.take("frame_material", values.text(values.LONGEST_MATERIAL)),
+        "material": record.take("material", values.text(LONGEST_MATERIAL)),
+        "frame_material": record.take("frame_material", values.text(LONGEST_MATERIAL)),
     }
     return {key: value for key, value in said.items() if value}
 
@@ -42,7 +45,7 @@ def _by_weight(place: Place) -> tuple[tuple[Fraction, int], ...] | None:
 def _rows(
     place: Place, key: str, read: Callable[[Place], Fraction | None]
 ) -> tuple[tuple[Fraction, int], ...] | None:
-    records = [Record(each, (key, HINGES)) for each in place.items(MOST_ROWS)]
+    records = [Record(each, (key, HINGES)) for each in place.items(MOST_TABLE_ROWS)]
     rows = [
         (
             each.need(key, read, sizes.STAND_IN, f"{key} and {HINGES}"),
@@ -58,7 +61,7 @@ def _rows(
 
 
 def _classes(place: Place) -> tuple[Fraction, ...] | None:
-    found = [_weight(each) for each in place.items(MOST_ROWS)]
+    found = [_weight(each) for each in place.items(MOST_TABLE_ROWS)]
     classes = [each for each in found if each is not None]
     if len(classes) == len(found) and not _rising([(each, 1) for each in classes]):
         place.fault("one load in kg or more, each above the last")

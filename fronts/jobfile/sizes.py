@@ -6,7 +6,9 @@ from dataclasses import dataclass
 from fronts.jobfile.json_text import spoken
 from fronts.jobfile.reader import Place, Record, shown
 from fronts.rules import lengths
-from fronts.rules.lengths import LengthError, Mm
+from fronts.rules.facts import Length
+from fronts.rules.lengths import LONGEST, LengthError, Mm
+from fronts.rules.limits import length_fault
 
 STAND_IN = Mm(1)
 """Read on with this where a length is at fault; the file is refused in the end."""
@@ -23,16 +25,22 @@ class Limits:
     most: Mm | None = None
 
     def allow(self, found: Mm) -> bool:
-        if self.signed:
-            return True
-        enough = found >= 0 if self.zero else found > 0
-        return enough and (self.most is None or found <= self.most)
+        most = LONGEST if self.most is None else self.most
+        zero = self.zero or self.signed
+        return length_fault(found, zero=zero, signed=self.signed, most=most) is None
 
     def __str__(self) -> str:
         if self.signed:
             return "a length, also below zero"
         bounds = "a length of zero or more" if self.zero else "a length above zero"
         return bounds if self.most is None else f"{bounds}, at most {lengths.exact(self.most)} mm"
+
+
+def limits_of(declared: Length) -> Limits:
+    """The limits of a declared length."""
+    return Limits(
+        declared.zero, declared.signed, None if declared.most == LONGEST else declared.most
+    )
 
 
 SIZE = Limits()

@@ -9,12 +9,10 @@ from typing import TypeVar
 from fronts.jobfile.json_text import spoken
 from fronts.jobfile.reader import Place, Record
 from fronts.rules import lengths
+from fronts.rules.limits import LONGEST_LABEL
 from shopjobs.words import fits_one_line
 
 T = TypeVar("T")
-
-LONGEST_LABEL = 40
-LONGEST_MATERIAL = 80
 
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 _NUMBER = re.compile(r"-?[0-9]{1,20}(?:\.[0-9]{1,20}|/[0-9]{1,20})?")

@@ -1,32 +1,18 @@
 """A kitchen to a job file: what `read` takes back to exactly the same kitchen."""
 
 import json
-from collections.abc import Iterable
-from dataclasses import fields
-from typing import TypeAlias
+from datetime import date
+from typing import Any, TypeAlias
 
-from fronts.jobfile import doors, shop_numbers, shop_tables
+from fronts.jobfile import shop_numbers, shop_tables
 from fronts.jobfile.read import VERSION
 from fronts.rules import lengths
-from fronts.rules.kitchen import (
-    SIDES,
-    Box,
-    Cabinet,
-    DoorOnHand,
-    FrontWish,
-    JobFacts,
-    Kitchen,
-    Opening,
-    Point,
-    Reveal,
-    ShelfPins,
-    Sides,
-    Standard,
-    Stock,
-    Unit,
-)
+from fronts.rules.facts import Fact, facts_of
+from fronts.rules.kinds import SIDES, Unit
+from fronts.rules.kitchen import FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
-from fronts.rules.practice import PRACTICE, Practice
+from fronts.rules.practice import PLAIN, PRACTICE, Practice
+from fronts.rules.standard_keys import Sides
 
 Json: TypeAlias = bool | int | str | list["Json"] | dict[str, "Json"] | None
 
@@ -44,104 +30,62 @@ class _Writer:
     def kitchen(self, kitchen: Kitchen) -> Json:
         return {
             "version": VERSION,
-            "job": self.job(kitchen.job),
-            **_said("standard", self.standard(kitchen.standard)),
-            **_said("doors_on_hand", [self.door(each) for each in kitchen.doors_on_hand]),
-            "cabinets": [self.cabinet(each) for each in kitchen.cabinets],
-            "stock": self.stock(kitchen.stock),
+            "job": self.thing(kitchen.job),
+            **_said("standard", self.thing(kitchen.standard)),
+            **_said("doors_on_hand", [self.thing(door) for door in kitchen.doors_on_hand]),
+            "cabinets": [self.thing(cabinet) for cabinet in kitchen.cabinets],
+            "stock": self.thing(kitchen.stock, whole=True),
             **_said("practice", self.practice(kitchen.practice)),
         }
 
-    def job(self, job: JobFacts) -> Json:
-        return {
-            "number": job.number,
-            **_said("client", job.client),
-            **_said("site", job.site),
-            "unit": job.unit,
-            "step": self.length(job.step),
-            **_said("fit_on", job.fit_on.isoformat() if job.fit_on else None),
-        }
-
-    def standard(self, standard: Standard) -> dict[str, Json]:
-        said: dict[str, Json] = {}
-        for each in fields(Standard):
-            match getattr(standard, each.name):
-                case None:
-                    continue
-                case Sides() as sides:
-                    said[each.name] = self.sides(sides)
-                case Reveal(between, end):
-                    said[each.name] = {"between": self.length(between), "end": self.sides(end)}
-                case Mm() as length:
-                    said[each.name] = self.length(length)
-                case mount:
-                    said[each.name] = mount
+    def thing(self, thing: Any, *, whole: bool = False) -> dict[str, Json]:
+        """Every fact that says something, under its name; all of them where it is to be whole."""
+        if isinstance(thing, Opening):
+            return self.opening(thing)
+        said = {}
+        for fact in facts_of(type(thing)):
+            value = getattr(thing, fact.name)
+            if whole or not _says_nothing(fact, value):
+                said[fact.name] = self.value(value)
         return said
 
-    def door(self, door: DoorOnHand) -> Json:
-        said = self.given(door, "label", "width", "height", "thickness", "build")
-        said |= self.given(door, "stile", "rail", "panel_thickness")
-        if hole := door.knob_hole:
-            usual = hole.diameter == doors.KNOB_HOLE
-            said["knob_hole"] = self.given(hole, "x", "y", *(() if usual else ("diameter",)))
-        said |= _said("hinge_bores", self.points(door.hinge_bores))
-        if door.hinge_bores or door.bore_diameter != doors.BORE:
-            said["bore_diameter"] = self.length(door.bore_diameter)
-        return said | self.given(door, "material")
+    def value(self, value: Any) -> Json:
+        match value:
+            case Mm():
+                return self.length(value)
+            case None | bool() | int() | str():
+                return value
+            case date():
+                return value.isoformat()
+            case tuple():
+                return [self.value(one) for one in value]
+            case Sides():
+                return {side: self.length(value[side]) for side in SIDES}
+            case _:
+                return self.thing(value)
 
-    def cabinet(self, cabinet: Cabinet) -> Json:
-        return {
-            **self.given(cabinet, "label", "kind", "build", "wall"),
-            **self.given(cabinet, "x", "y", "width", "height", "depth"),
-            "openings": [self.opening(each) for each in cabinet.openings],
-            **_said("standard", self.standard(cabinet.standard)),
-        }
+    def opening(self, opening: Opening) -> dict[str, Json]:
+        said: dict[str, Json] = {}
+        for fact in facts_of(Opening):
+            value = getattr(opening, fact.name)
+            if fact.name == "fronts":
+                said |= self.fronts(opening)
+            elif not _says_nothing(fact, value):
+                said[fact.name] = self.value(value)
+        return said
 
-    def opening(self, opening: Opening) -> Json:
-        said = self.given(opening, "label", "x", "y", "width", "height", "closed_by", "hinged")
-        if opening.closed_by == "drawers":
-            said["count"] = opening.count
-            said |= _said("heights", [self.maybe(each) for each in opening.heights])
-        names = [each.name for each in fields(opening.measured)]
-        said |= _said("measured", self.given(opening.measured, *names))
-        said |= _said("front", self.front(opening.front))
-        said |= self.boxes(opening)
-        return said | _said("standard", self.standard(opening.standard))
+    def fronts(self, opening: Opening) -> dict[str, Json]:
+        """A stack's number of fronts, and an entry for each if one says anything."""
+        entries = [self.front(front, stack=opening.closing.stack) for front in opening.fronts]
+        count: dict[str, Json] = {"count": len(entries)} if opening.closing.stack else {}
+        return {**count, **({"fronts": [*entries]} if any(entries) else {})}
 
-    def front(self, front: FrontWish) -> dict[str, Json]:
-        said = self.given(front, "door_on_hand", "width", "height", "thickness")
-        said |= self.given(front, "build", "material")
-        shifts = [each for each in ("shift_x", "shift_y") if getattr(front, each)]
-        return said | self.given(front, *shifts)
-
-    def boxes(self, opening: Opening) -> dict[str, Json]:
-        boxes = [None if each is None else self.box(each) for each in opening.boxes]
-        if opening.closed_by == "drawers":
-            return _said("boxes", boxes)
-        return _said("box", boxes[0] if boxes else None)
-
-    def box(self, box: Box) -> Json:
-        return {
-            **self.given(box, "width", "height", "depth", "front_thickness", "rise"),
-            **self.given(box, "side_clearance", "slide", "slide_width", "slide_height"),
-            **_said("shelf_pins", [self.pins(each) for each in box.shelf_pins]),
-        }
-
-    def pins(self, pins: ShelfPins) -> Json:
-        return {
-            **self.given(pins, "x", "y", "pitch"),
-            "count": pins.count,
-            "diameter": self.length(pins.diameter),
-        }
-
-    def stock(self, stock: Stock) -> Json:
-        return {
-            "screw_lengths": self.lengths(stock.screw_lengths),
-            "knob_screw_lengths": self.lengths(stock.knob_screw_lengths),
-            "knob_thread": stock.knob_thread,
-            "knob_thread_depth": self.length(stock.knob_thread_depth),
-            "slide_lengths": self.lengths(stock.slide_lengths),
-        }
+    def front(self, front: FrontFacts, *, stack: bool) -> dict[str, Json]:
+        said = self.thing(front)
+        alone = "own_height" in said and not {"width", "height"} & said.keys()
+        if stack and alone:
+            return {"height": said.pop("own_height"), **said}
+        return said
 
     def practice(self, practice: Practice) -> dict[str, Json]:
         return {
@@ -161,7 +105,7 @@ class _Writer:
                 {shop_tables.WEIGHT: lengths.exact(most), shop_tables.HINGES: hinges}
                 for most, hinges in weights
             ],
-            "slide_classes": [lengths.exact(each) for each in practice.slide_classes],
+            "slide_classes": [lengths.exact(load) for load in practice.slide_classes],
             "material": practice.material,
             "frame_material": practice.frame_material,
         }
@@ -169,31 +113,19 @@ class _Writer:
         return {key: said[key] for key in changed}
 
     def shop_number(self, key: str, value: Mm) -> str:
-        return lengths.exact(value) if key in shop_numbers.PLAIN else self.length(value)
-
-    def given(self, thing: object, *names: str) -> dict[str, Json]:
-        """The named fields that say something: words as they are, lengths in the job's unit."""
-        values = ((name, getattr(thing, name)) for name in names)
-        return {
-            name: self.length(value) if isinstance(value, Mm) else value
-            for name, value in values
-            if value is not None
-        }
-
-    def sides(self, sides: Sides[Mm]) -> Json:
-        return {side: self.length(sides[side]) for side in SIDES}
-
-    def points(self, points: Iterable[Point]) -> list[Json]:
-        return [self.given(each, "x", "y") for each in points]
-
-    def lengths(self, several: Iterable[Mm]) -> list[Json]:
-        return [self.length(each) for each in several]
-
-    def maybe(self, length: Mm | None) -> str | None:
-        return None if length is None else self.length(length)
+        return lengths.exact(value) if key in PLAIN else self.length(value)
 
     def length(self, length: Mm) -> str:
         return lengths.write(length, self.unit)
+
+
+def _says_nothing(fact: Fact, value: Any) -> bool:
+    """Nothing decided, or what may be left out and is as if it were; a size is always said."""
+    if value is None:
+        return True
+    if not fact.has_default or value != fact.default:
+        return False
+    return not isinstance(value, Mm | str) or not value
 
 
 def _said(key: str, value: Json) -> dict[str, Json]:

@@ -5,6 +5,7 @@ from fronts.models.cabinets import Cabinet
 from fronts.models.cutting import CutPlan, PlanState
 from fronts.models.doors import DoorOnHand, HingeBore
 from fronts.models.fitting import FitRecord
+from fronts.models.fronts import Front
 from fronts.models.openings import Opening
 from fronts.models.order_lists import OrderList
 from fronts.models.orders import OrderCheck
@@ -12,7 +13,8 @@ from fronts.models.standard import JobStandard, ShopStandard
 from fronts.models.stock import ShopNumber, Stock
 
 __all__ = [
-    "Box", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "HingeBore", "JobStandard",
+    "Box", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "Front", "HingeBore",
+    "JobStandard",
     "Opening", "OrderCheck", "OrderList", "PlanState", "ShelfPins", "ShopNumber",
     "ShopStandard", "Stock",
 ]  # fmt: skip

@@ -1,12 +1,10 @@
 """Cabinets: the boxes on a wall whose faces are closed by fronts."""
 
-from typing import get_args
-
 from django.db import models
 
-from fronts.facts import LabelField, MmField
-from fronts.models.standard import StandardFields, choices_of
-from fronts.rules.kitchen import CabinetBuild, Kind
+from fronts.facts import columns
+from fronts.models.standard import StandardFields
+from fronts.rules.kitchen import Cabinet as Facts
 
 
 class Cabinet(StandardFields):
@@ -14,17 +12,15 @@ class Cabinet(StandardFields):
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
     position = models.PositiveIntegerField(default=0)
-    label = LabelField()
-    kind = models.CharField(max_length=5, choices=choices_of(Kind), default=get_args(Kind)[0])
-    build = models.CharField(
-        max_length=10, choices=choices_of(CabinetBuild), default=get_args(CabinetBuild)[0]
-    )
-    wall = LabelField()
-    x = MmField(signed=True)
-    y = MmField(signed=True)
-    width = MmField(zero=False)
-    height = MmField(zero=False)
-    depth = MmField(zero=False)
+    label = columns.words(Facts, "label")
+    kind = columns.word(Facts, "kind")
+    build = columns.word(Facts, "build")
+    wall = columns.words(Facts, "wall")
+    x = columns.size(Facts, "x")
+    y = columns.size(Facts, "y")
+    width = columns.size(Facts, "width")
+    height = columns.size(Facts, "height")
+    depth = columns.size(Facts, "depth")
 
     class Meta:
         constraints = [

@@ -1,15 +1,10 @@
 """Doors on hand: doors that exist and may become fronts."""
 
-from django.core.exceptions import ValidationError
 from django.db import models
 
-from fronts.facts import LabelField, MmField, WordsField
-from fronts.models.standard import choices_of
-from fronts.rules.kitchen import CHOOSE, FrontBuild
-from fronts.rules.lengths import Mm
-
-BORE = Mm(35)
-"""A hinge cup's diameter, unless another was measured."""
+from fronts.facts import columns
+from fronts.rules.kitchen import DoorOnHand as Facts
+from fronts.rules.kitchen import Point
 
 
 class DoorOnHand(models.Model):
@@ -17,19 +12,19 @@ class DoorOnHand(models.Model):
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
     position = models.PositiveIntegerField(default=0)
-    label = LabelField()
-    width = MmField(zero=False)
-    height = MmField(zero=False)
-    thickness = MmField(zero=False)
-    build = models.CharField(max_length=10, choices=choices_of(FrontBuild), default="slab")
-    stile = MmField(null=True, blank=True, zero=False)
-    rail = MmField(null=True, blank=True, zero=False)
-    panel_thickness = MmField(null=True, blank=True, zero=False)
-    knob_x = MmField(null=True, blank=True)
-    knob_y = MmField(null=True, blank=True)
-    knob_diameter = MmField(null=True, blank=True, zero=False)
-    bore_diameter = MmField(zero=False, default=BORE)
-    material = WordsField(max_length=80, blank=True)
+    label = columns.words(Facts, "label")
+    width = columns.size(Facts, "width")
+    height = columns.size(Facts, "height")
+    thickness = columns.size(Facts, "thickness")
+    build = columns.word(Facts, "build")
+    stile = columns.maybe_size(Facts, "stile")
+    rail = columns.maybe_size(Facts, "rail")
+    panel_thickness = columns.maybe_size(Facts, "panel_thickness")
+    knob_x = columns.maybe_size(Facts, "knob_hole.x")
+    knob_y = columns.maybe_size(Facts, "knob_hole.y")
+    knob_diameter = columns.maybe_size(Facts, "knob_hole.diameter")
+    bore_diameter = columns.size(Facts, "bore_diameter")
+    material = columns.words(Facts, "material")
 
     class Meta:
         constraints = [
@@ -39,27 +34,14 @@ class DoorOnHand(models.Model):
     def __str__(self) -> str:
         return self.label
 
-    def clean(self) -> None:
-        super().clean()
-        faults: dict[str, str] = {}
-        if self.label == CHOOSE:
-            faults["label"] = f"“{CHOOSE}” has a meaning of its own; call this door otherwise"
-        if (self.knob_x is None) != (self.knob_y is None):
-            missing = "knob_y" if self.knob_y is None else "knob_x"
-            faults[missing] = "give both places of the knob hole, or neither"
-        if self.knob_diameter is not None and self.knob_x is None:
-            faults["knob_x"] = "give the place of the knob hole too"
-        if faults:
-            raise ValidationError(faults)
-
 
 class HingeBore(models.Model):
     """An old hinge bore in a door on hand."""
 
     door = models.ForeignKey(DoorOnHand, on_delete=models.CASCADE, related_name="hinge_bores")
     position = models.PositiveIntegerField(default=0)
-    x = MmField()
-    y = MmField()
+    x = columns.size(Point, "x")
+    y = columns.size(Point, "y")
 
     def __str__(self) -> str:
         return f"Bore {self.position + 1} of {self.door}"

@@ -4,10 +4,9 @@ from django.core.exceptions import ValidationError
 from django.db import models
 from django.db.models import Q
 
-from fronts.facts import MmField, MmListField, WordsField
-from fronts.rules.kitchen import Stock as StockFacts
+from fronts.facts import columns
+from fronts.rules.kitchen import Stock as Facts
 from fronts.rules.practice import NUMBERS
-from fronts.rules.screws import thread_diameter
 
 NUMBER_NAMES = frozenset(each.name for each in NUMBERS)
 
@@ -19,11 +18,11 @@ class Stock(models.Model):
     job = models.OneToOneField(
         "shopjobs.Job", null=True, blank=True, on_delete=models.CASCADE, related_name="+"
     )
-    screw_lengths = MmListField()
-    knob_screw_lengths = MmListField()
-    slide_lengths = MmListField()
-    knob_thread = WordsField(max_length=20, default=StockFacts().knob_thread)
-    knob_thread_depth = MmField(zero=False, default=StockFacts().knob_thread_depth)
+    screw_lengths = columns.sizes(Facts, "screw_lengths")
+    knob_screw_lengths = columns.sizes(Facts, "knob_screw_lengths")
+    slide_lengths = columns.sizes(Facts, "slide_lengths")
+    knob_thread = columns.words(Facts, "knob_thread")
+    knob_thread_depth = columns.size(Facts, "knob_thread_depth")
 
     class Meta:
         constraints = [
@@ -34,16 +33,6 @@ class Stock(models.Model):
 
     def __str__(self) -> str:
         return f"Stock of {self.job or self.shop}"
-
-    def clean(self) -> None:
-        super().clean()
-        lists = ("screw_lengths", "knob_screw_lengths", "slide_lengths")
-        faults = {name: "enter a length in every place" for name in lists
-                  if None in getattr(self, name)}  # fmt: skip
-        if self.knob_thread != self.knob_thread.strip() or not thread_diameter(self.knob_thread):
-            faults["knob_thread"] = "enter a thread like 8-32, 1/4-20 or M4"
-        if faults:
-            raise ValidationError(faults)
 
 
 class ShopNumber(models.Model):

@@ -11,7 +11,8 @@ from itertools import islice
 from fronts.rules.cabinet_edges import to_cabinet_edges
 from fronts.rules.edges import Rect
 from fronts.rules.findings import Speaks
-from fronts.rules.kitchen import SIDES, Cabinet, Side
+from fronts.rules.kinds import SIDES, Side
+from fronts.rules.kitchen import Cabinet
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.neighbours import Facing, Placed

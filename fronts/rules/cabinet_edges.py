@@ -4,8 +4,9 @@ What of the cabinet shows beside the front; below zero: how far the front goes p
 """
 
 from fronts.rules.edges import Rect
-from fronts.rules.kitchen import Cabinet, Sides
+from fronts.rules.kitchen import Cabinet
 from fronts.rules.lengths import Mm
+from fronts.rules.standard_keys import Sides
 
 
 def to_cabinet_edges(front: Rect, cabinet: Cabinet) -> Sides[Mm]:

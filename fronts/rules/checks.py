@@ -10,11 +10,13 @@ from math import hypot, sqrt
 from fronts.rules.box_checks import stack_findings
 from fronts.rules.edges import NOTHING, Rect, heights_of, lean, widths_of
 from fronts.rules.findings import Speaks
-from fronts.rules.kitchen import SIDES, Opening, Sides
+from fronts.rules.kinds import SIDES
+from fronts.rules.kitchen import Opening
 from fronts.rules.laying import Laid, LaidOpening
 from fronts.rules.lengths import Mm, floor_to
 from fronts.rules.practice import Practice
 from fronts.rules.results import Finding
+from fronts.rules.standard_keys import Sides
 
 
 def lean_of(opening: Opening, width: Mm) -> Mm | None:

@@ -10,7 +10,8 @@ from collections.abc import Sequence
 from math import lcm
 
 from fronts.rules.assignment import assign
-from fronts.rules.kitchen import DoorOnHand, Hinged, KnobHole, Point
+from fronts.rules.kinds import Hinged
+from fronts.rules.kitchen import DoorOnHand, KnobHole, Point
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
 

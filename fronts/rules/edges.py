@@ -15,9 +15,10 @@ than its rule.
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from fronts.rules.kitchen import Cabinet, Opening, Side, Sides
+from fronts.rules.kinds import Side
+from fronts.rules.kitchen import Cabinet, Opening
 from fronts.rules.lengths import Mm, floor_to
-from fronts.rules.standards import Settled
+from fronts.rules.standard_keys import Settled, Sides
 
 NOTHING = Mm(0)
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-from fronts.rules.kitchen import Unit
+from fronts.rules.kinds import Unit
 from fronts.rules.lengths import Mm, show_with_unit
 from fronts.rules.practice import POUND
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from fronts.rules.finding_words import FindingWords
-from fronts.rules.kitchen import Side
+from fronts.rules.kinds import Side
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Finding
 

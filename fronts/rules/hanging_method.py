@@ -6,7 +6,7 @@ The order of work at the cabinet follows from it.
 from collections.abc import Mapping
 from typing import Literal, TypeAlias
 
-from fronts.rules.kitchen import Hinged
+from fronts.rules.kinds import Hinged
 from fronts.rules.results import Fitting, Front
 
 HangingMethod: TypeAlias = Literal[

@@ -10,7 +10,8 @@ A plate stands level with its cup, so measured from the opening's edge it is nea
 the door laps past that edge, or farther by the gap of an inset door.
 """
 
-from fronts.rules.kitchen import Point, Side
+from fronts.rules.kinds import Side
+from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Front
 

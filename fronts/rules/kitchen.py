@@ -1,27 +1,60 @@
 """The snapshot that a schedule is reckoned from: what was measured and decided, frozen.
 
-Lengths are exact millimetres. `None` in a `Standard` means that the level says nothing
-and the farther level holds.
+Every fact is declared here once, as `rules.facts` says: its words, its limits, what holds
+where it is left out. Lengths are exact millimetres. `None` in a `Standard` means that the
+level says nothing and the farther level holds.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
-from typing import Generic, Literal, TypeAlias, TypeVar
+from typing import Annotated
 
+from fronts.rules.facts import (
+    Count,
+    Day,
+    DoorName,
+    Group,
+    Label,
+    Length,
+    Lengths,
+    Rows,
+    Text,
+    Thread,
+    Word,
+)
+from fronts.rules.kinds import (
+    CABINET_BUILDS,
+    CABINET_KINDS,
+    CLOSINGS,
+    FRONT_BUILDS,
+    HINGE_SIDES,
+    SLIDES,
+    UNITS,
+    CabinetBuild,
+    CabinetKind,
+    ClosedBy,
+    Closing,
+    FrontBuild,
+    Hinged,
+    SlideKind,
+    Unit,
+)
 from fronts.rules.lengths import Mm
+from fronts.rules.limits import (
+    COARSEST_STEP,
+    LONGEST_CLIENT,
+    LONGEST_MATERIAL,
+    LONGEST_SITE,
+    MOST_BORES,
+    MOST_FRONTS,
+    MOST_LENGTHS,
+    MOST_OPENINGS,
+    MOST_PIN_ROWS,
+    MOST_PINS,
+)
 from fronts.rules.practice import PRACTICE, Practice, inches
+from fronts.rules.standard_keys import Standard
 
-Unit: TypeAlias = Literal["in", "mm"]
-Mount: TypeAlias = Literal["overlay", "inset"]
-Kind: TypeAlias = Literal["base", "wall", "tall"]
-CabinetBuild: TypeAlias = Literal["face-frame", "frameless"]
-FrontBuild: TypeAlias = Literal["slab", "five-piece"]
-ClosedBy: TypeAlias = Literal["door", "pair", "drawer", "drawers", "pull-out", "fixed", "open"]
-Hinged: TypeAlias = Literal["left", "right", "top", "bottom"]
-SlideKind: TypeAlias = Literal["bottom", "side", "under"]
-Side: TypeAlias = Literal["left", "right", "top", "bottom"]
-
-SIDES: tuple[Side, ...] = ("left", "right", "top", "bottom")
 CHOOSE = "choose"
 """In place of a door's label: pick one of the doors on hand by assignment."""
 
@@ -29,93 +62,63 @@ NOTHING = Mm(0)
 CUP = Mm(35)
 HALF_INCH = inches(1, 2)
 SIXTEENTH = inches(1, 16)
-
-T = TypeVar("T")
-
-
-@dataclass(frozen=True, slots=True)
-class Sides(Generic[T]):
-    """One thing for each side, as seen from the front."""
-
-    left: T
-    right: T
-    top: T
-    bottom: T
-
-    def __getitem__(self, side: Side) -> T:
-        return getattr(self, side)  # type: ignore[no-any-return]
+QUARTER_INCH = inches(1, 4)
+KNOB_HOLE = inches(3, 16)
+THREE_QUARTERS = inches(3, 4)
 
 
 @dataclass(frozen=True, slots=True)
 class Point:
     """A place, x to the right and y up from a lower left corner."""
 
-    x: Mm
-    y: Mm
-
-
-@dataclass(frozen=True, slots=True)
-class Reveal:
-    """How much of a member stays visible: between two openings, and at the cabinet's ends."""
-
-    between: Mm
-    end: Sides[Mm]
-
-
-@dataclass(frozen=True, slots=True)
-class Standard:
-    """One level of the house standard: shop, job, cabinet or opening."""
-
-    mount: Mount | None = None
-    overlay: Sides[Mm] | None = None
-    reveal: Reveal | None = None
-    gap_between: Mm | None = None
-    least_gap: Mm | None = None
-    inset_gap: Sides[Mm] | None = None
-    front_thickness: Mm | None = None
-    trim_limit: Mm | None = None
-    least_stile: Mm | None = None
-    skin: Mm | None = None
-    bite: Mm | None = None
-    hinge_end: Mm | None = None
+    x: Annotated[Mm, Length("from the left", zero=True)]
+    y: Annotated[Mm, Length("from the bottom", zero=True)]
 
 
 @dataclass(frozen=True, slots=True)
 class KnobHole:
     """An old hole for a knob, from the door's lower left corner seen from the front."""
 
-    x: Mm
-    y: Mm
-    diameter: Mm
+    x: Annotated[Mm, Length("from the left", zero=True)]
+    y: Annotated[Mm, Length("from the bottom", zero=True)]
+    diameter: Annotated[Mm, Length("diameter of the knob hole", small=True)] = KNOB_HOLE
 
 
 @dataclass(frozen=True, slots=True)
 class DoorOnHand:
     """A door that exists and may become a front."""
 
-    label: str
-    width: Mm
-    height: Mm
-    thickness: Mm
-    build: FrontBuild = "slab"
-    stile: Mm | None = None
-    rail: Mm | None = None
-    panel_thickness: Mm | None = None
-    knob_hole: KnobHole | None = None
-    hinge_bores: tuple[Point, ...] = ()
-    bore_diameter: Mm = CUP
-    material: str | None = None
+    label: Annotated[str, Label("label", example="D1")]
+    width: Annotated[Mm, Length("width")]
+    height: Annotated[Mm, Length("height")]
+    thickness: Annotated[Mm, Length("thickness", small=True)] = THREE_QUARTERS
+    build: Annotated[FrontBuild, Word("built as", FRONT_BUILDS)] = "slab"
+    stile: Annotated[Mm | None, Length("width of the stiles")] = None
+    rail: Annotated[Mm | None, Length("width of the rails")] = None
+    panel_thickness: Annotated[Mm | None, Length("thickness of the panel", small=True)] = None
+    knob_hole: Annotated[KnobHole | None, Group("knob hole", "knob_")] = None
+    hinge_bores: Annotated[tuple[Point, ...], Rows("hinge bores", MOST_BORES)] = ()
+    bore_diameter: Annotated[Mm, Length("diameter of the bores", small=True)] = CUP
+    material: Annotated[str | None, Text("material", LONGEST_MATERIAL)] = None
 
 
 @dataclass(frozen=True, slots=True)
 class ShelfPins:
     """A row of shelf-pin holes, upwards from x, y; from the box front's lower left corner."""
 
-    x: Mm
-    y: Mm
-    pitch: Mm
-    count: int
-    diameter: Mm
+    x: Annotated[
+        Mm,
+        Length("from the left", zero=True, small=True, asks="how far the holes are from the left"),
+    ]
+    y: Annotated[
+        Mm,
+        Length(
+            "lowest above the bottom", zero=True, small=True, asks="how far up the lowest hole is"
+        ),
+    ]
+    pitch: Annotated[Mm, Length("hole to hole", small=True, asks="the distance from hole to hole")]
+    count: Annotated[int, Count("holes", 1, MOST_PINS, asks="how many holes, like 5")]
+    diameter: Annotated[Mm, Length("diameter", small=True)] = QUARTER_INCH
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,108 +129,140 @@ class Box:
     None where the box stands centred. `depth` None: not known.
     """
 
-    width: Mm
-    height: Mm
-    front_thickness: Mm
-    rise: Mm
-    depth: Mm | None = None
-    side_clearance: Mm | None = None
-    slide: SlideKind | None = None
-    slide_width: Mm | None = None
-    slide_height: Mm | None = None
-    shelf_pins: tuple[ShelfPins, ...] = ()
+    width: Annotated[Mm, Length("width")]
+    height: Annotated[Mm, Length("height")]
+    front_thickness: Annotated[Mm, Length("thickness of the box front", small=True)]
+    rise: Annotated[
+        Mm,
+        Length(
+            "bottom above the opening's bottom",
+            zero=True,
+            small=True,
+            asks="how far the box's bottom is above the opening's bottom",
+            hint="For an upper drawer too: from the bottom of the whole opening.",
+        ),
+    ]
+    depth: Annotated[Mm | None, Length("depth", empty="not known")] = None
+    side_clearance: Annotated[
+        Mm | None, Length("from the opening's left", zero=True, small=True, empty="centred")
+    ] = None
+    slide: Annotated[SlideKind | None, Word("slide", SLIDES, empty="Not known yet")] = None
+    slide_width: Annotated[Mm | None, Length("width of the slide", small=True)] = None
+    slide_height: Annotated[Mm | None, Length("height of the slide", small=True)] = None
+    shelf_pins: Annotated[tuple[ShelfPins, ...], Rows("shelf-pin holes", MOST_PIN_ROWS)] = ()
 
 
 @dataclass(frozen=True, slots=True)
-class FrontWish:
-    """What is decided about the fronts of an opening; None leaves it to the rules.
+class FrontFacts:
+    """What is decided about one front; None leaves it to the rules.
 
-    `width` and `height` state a front that exists. `door_on_hand` names a door or is CHOOSE.
+    `own_height` is its part of a stack; `width` and `height` state a front that exists.
+    `door_on_hand` names a door or is CHOOSE.
     """
 
-    door_on_hand: str | None = None
-    width: Mm | None = None
-    height: Mm | None = None
-    thickness: Mm | None = None
-    build: FrontBuild | None = None
-    material: str | None = None
-    shift_x: Mm = NOTHING
-    shift_y: Mm = NOTHING
+    own_height: Annotated[Mm | None, Length("height in the stack", empty="shares the rest")] = None
+    door_on_hand: Annotated[str | None, DoorName("door on hand")] = None
+    width: Annotated[Mm | None, Length("width of the front")] = None
+    height: Annotated[Mm | None, Length("height of the front")] = None
+    thickness: Annotated[Mm | None, Length("thickness", small=True)] = None
+    build: Annotated[FrontBuild | None, Word("built as", FRONT_BUILDS, empty="As usual")] = None
+    material: Annotated[str | None, Text("material", LONGEST_MATERIAL)] = None
+    shift_x: Annotated[Mm, Length("moved to the right", signed=True, zero=True, small=True)] = (
+        NOTHING
+    )
+    shift_y: Annotated[Mm, Length("moved up", signed=True, zero=True, small=True)] = NOTHING
+    hinged: Annotated[Hinged | None, Word("hinged", HINGE_SIDES, empty="Left")] = None
+    box: Annotated[Box | None, Rows("box", 1)] = None
 
 
 @dataclass(frozen=True, slots=True)
 class Measured:
     """Sizes taken on site; diagonal 1 runs from bottom left to top right."""
 
-    width_top: Mm | None = None
-    width_bottom: Mm | None = None
-    height_left: Mm | None = None
-    height_right: Mm | None = None
-    diagonal_1: Mm | None = None
-    diagonal_2: Mm | None = None
+    width_top: Annotated[Mm | None, Length("width at the top")] = None
+    width_bottom: Annotated[Mm | None, Length("width at the bottom")] = None
+    height_left: Annotated[Mm | None, Length("height at the left")] = None
+    height_right: Annotated[Mm | None, Length("height at the right")] = None
+    diagonal_1: Annotated[Mm | None, Length("diagonal, bottom left to top right")] = None
+    diagonal_2: Annotated[Mm | None, Length("diagonal, top left to bottom right")] = None
 
 
 @dataclass(frozen=True, slots=True)
 class Opening:
     """The hole in a cabinet's face; x, y from the cabinet's outer lower left corner.
 
-    `boxes` run from the top, one to a front (None where a front has none).
-    `heights` run from the top, None where a front shares what remains.
+    `fronts` run from the left or from the top. An opening always has the fronts that close
+    it: those that nobody decided anything about are left to the rules.
     """
 
-    label: str
-    x: Mm
-    y: Mm
-    width: Mm
-    height: Mm
-    closed_by: ClosedBy
-    hinged: Hinged | None = None
-    count: int = 1
-    heights: tuple[Mm | None, ...] = ()
-    front: FrontWish = FrontWish()
-    boxes: tuple[Box | None, ...] = ()
-    measured: Measured = Measured()
-    standard: Standard = Standard()
+    label: Annotated[str, Label("label", example="a")]
+    x: Annotated[
+        Mm,
+        Length("from the cabinet's left", zero=True, asks="how far it is from the cabinet's left"),
+    ]
+    y: Annotated[
+        Mm, Length("above the cabinet's bottom", zero=True, asks="how far it is above the bottom")
+    ]
+    width: Annotated[Mm, Length("width")]
+    height: Annotated[Mm, Length("height")]
+    closed_by: Annotated[
+        ClosedBy, Word("closed by", {name: closing.says for name, closing in CLOSINGS.items()})
+    ]
+    fronts: Annotated[tuple[FrontFacts, ...], Rows("fronts", MOST_FRONTS)] = ()
+    measured: Annotated[Measured, Group("measured on site", "measured_")] = Measured()
+    standard: Annotated[Standard, Group("standard", "")] = Standard()
+
+    def __post_init__(self) -> None:
+        least, most = self.closing.fronts
+        missing = (FrontFacts(),) * (least - len(self.fronts))
+        object.__setattr__(self, "fronts", (*self.fronts, *missing)[:most])
+
+    @property
+    def closing(self) -> Closing:
+        """What is true of every opening that is closed so."""
+        return CLOSINGS[self.closed_by]
 
 
 @dataclass(frozen=True, slots=True)
 class Cabinet:
     """A cabinet on a wall; x, y of its outer lower left corner, y from the floor."""
 
-    label: str
-    kind: Kind
-    build: CabinetBuild
-    wall: str
-    x: Mm
-    y: Mm
-    width: Mm
-    height: Mm
-    depth: Mm
-    openings: tuple[Opening, ...] = ()
-    standard: Standard = Standard()
+    label: Annotated[str, Label("label", example="B1")]
+    kind: Annotated[CabinetKind, Word("kind", CABINET_KINDS)]
+    build: Annotated[CabinetBuild, Word("build", CABINET_BUILDS)]
+    wall: Annotated[str, Label("wall", example="A")]
+    x: Annotated[Mm, Length("from the wall's left end", signed=True, zero=True)]
+    y: Annotated[Mm, Length("above the floor", signed=True, zero=True)]
+    width: Annotated[Mm, Length("width")]
+    height: Annotated[Mm, Length("height")]
+    depth: Annotated[Mm, Length("depth")]
+    openings: Annotated[tuple[Opening, ...], Rows("openings", MOST_OPENINGS)] = ()
+    standard: Annotated[Standard, Group("standard", "")] = Standard()
 
 
 @dataclass(frozen=True, slots=True)
 class Stock:
     """What the shop keeps: lengths on the shelf, and the knobs' thread."""
 
-    screw_lengths: tuple[Mm, ...] = ()
-    knob_screw_lengths: tuple[Mm, ...] = ()
-    knob_thread: str = "8-32"
-    knob_thread_depth: Mm = HALF_INCH
-    slide_lengths: tuple[Mm, ...] = ()
+    screw_lengths: Annotated[tuple[Mm, ...], Lengths("mounting screws", MOST_LENGTHS)] = ()
+    knob_screw_lengths: Annotated[tuple[Mm, ...], Lengths("knob screws", MOST_LENGTHS)] = ()
+    knob_thread: Annotated[str, Thread("thread")] = "8-32"
+    knob_thread_depth: Annotated[
+        Mm, Length("depth of the thread in the knob", small=True, asks="the thread's depth")
+    ] = HALF_INCH
+    slide_lengths: Annotated[tuple[Mm, ...], Lengths("slides", MOST_LENGTHS)] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class JobFacts:
     """Whose kitchen it is, and in which unit and step the shop works on it."""
 
-    number: str
-    client: str = ""
-    site: str = ""
-    unit: Unit = "in"
-    step: Mm = SIXTEENTH
-    fit_on: date | None = None
+    number: Annotated[str, Label("number", example="K-104")]
+    client: Annotated[str, Text("client", LONGEST_CLIENT)] = ""
+    site: Annotated[str, Text("site", LONGEST_SITE)] = ""
+    unit: Annotated[Unit, Word("unit", UNITS)] = "in"
+    step: Annotated[Mm, Length("step", most=COARSEST_STEP)] = SIXTEENTH
+    fit_on: Annotated[date | None, Day("to be fitted on")] = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -239,4 +274,4 @@ class Kitchen:
     cabinets: tuple[Cabinet, ...] = ()
     doors_on_hand: tuple[DoorOnHand, ...] = ()
     stock: Stock = Stock()
-    practice: Practice = PRACTICE
+    practice: Practice = field(default=PRACTICE)

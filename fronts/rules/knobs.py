@@ -8,10 +8,10 @@ it ends below it, else halfway up (common practice, no source).
 from fractions import Fraction
 
 from fronts.rules.edges import Rect
-from fronts.rules.kitchen import Hinged, Point
+from fronts.rules.kinds import FrontKind, Hinged
+from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
-from fronts.rules.results import FrontKind
 
 QUARTER = Fraction(1, 2) / 2
 

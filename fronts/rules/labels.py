@@ -10,7 +10,7 @@ def opening_label(cabinet: str, opening: str) -> str:
 
 def front_labels(cabinet: str, opening: Opening) -> tuple[str, ...]:
     """Labels of an opening's fronts: a pair from the left, a stack from the top."""
-    return numbered(opening_label(cabinet, opening.label), front_count(opening))
+    return numbered(opening_label(cabinet, opening.label), len(opening.fronts))
 
 
 def numbered(label: str, count: int) -> tuple[str, ...]:
@@ -24,16 +24,3 @@ def labels_taken(cabinet: str, opening: str, count: int) -> tuple[str, ...]:
     """Every name that an opening takes up: its own, and those of its several fronts."""
     label = opening_label(cabinet, opening)
     return tuple(dict.fromkeys((label, *numbered(label, count))))
-
-
-def front_count(opening: Opening) -> int:
-    """How many fronts close an opening."""
-    match opening.closed_by:
-        case "open":
-            return 0
-        case "pair":
-            return 2
-        case "drawers":
-            return opening.count
-        case _:
-            return 1

@@ -6,31 +6,22 @@ on hand (its size by the rules, the door trimmed to it).
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from fronts.rules.axis import Axis, axis_of, one_by_one, shifted, with_gaps
 from fronts.rules.edges import (
     NOTHING,
     Rect,
-    divide,
     opening_rect,
     rule_overlays,
     widths_of,
 )
-from fronts.rules.kitchen import (
-    CHOOSE,
-    Box,
-    Cabinet,
-    DoorOnHand,
-    Hinged,
-    Kitchen,
-    Mount,
-    Opening,
-    Side,
-    Sides,
-)
-from fronts.rules.labels import front_count, front_labels
+from fronts.rules.kinds import Hinged, Mount, Side
+from fronts.rules.kitchen import CHOOSE, Box, Cabinet, DoorOnHand, FrontFacts, Kitchen, Opening
+from fronts.rules.labels import front_labels
 from fronts.rules.lengths import Mm
-from fronts.rules.standards import EMPTY, Settled, settled
+from fronts.rules.standard_keys import Settled, Sides
+from fronts.rules.standards import EMPTY, settled
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,9 +47,13 @@ class Laid:
     door: DoorOnHand | None
 
     @property
+    def decided(self) -> FrontFacts:
+        """What somebody decided about this front."""
+        return self.opening.fronts[self.index]
+
+    @property
     def box(self) -> Box | None:
-        own = self.opening.boxes
-        return own[self.index] if self.index < len(own) else None
+        return self.decided.box
 
     @property
     def opening_label(self) -> str:
@@ -81,15 +76,6 @@ class LaidOpening:
     trouble: str | None = None
     past_rule: Mm = NOTHING
     no_rule: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class _Axis:
-    """One direction of an opening's fronts, from its low edge: starts and sizes."""
-
-    starts: tuple[Mm, ...]
-    sizes: tuple[Mm, ...]
-    past_rule: Mm = NOTHING
 
 
 def lay_cabinet(
@@ -119,27 +105,33 @@ def lay_cabinet(
 
 
 def _laps(opening: Opening, standard: Settled, doors: Mapping[str, DoorOnHand]) -> bool:
-    """Whether the fronts are sized against the greatest sizes: an existing one by its width."""
-    width, _ = _existing_sizes(opening, doors)
-    if width is None:
+    """Whether the fronts are sized against the greatest sizes: existing ones by their width."""
+    widths = [width for width, _ in _existing_sizes(opening, doors)]
+    known = [width for width in widths if width is not None]
+    if not known or (opening.closing.across and len(known) < len(widths)):
         return standard.mount == "overlay"
-    return _total(width, opening, standard, across=True) > max(widths_of(opening))
+    if opening.closing.across:
+        return with_gaps(known, standard.gap_between) > max(widths_of(opening))
+    return max(known) > max(widths_of(opening))
 
 
 def _existing_sizes(
     opening: Opening, doors: Mapping[str, DoorOnHand]
+) -> list[tuple[Mm | None, Mm | None]]:
+    """Width and height of each front, as far as it exists."""
+    return [_existing_size(front, doors) for front in opening.fronts]
+
+
+def _existing_size(
+    front: FrontFacts, doors: Mapping[str, DoorOnHand]
 ) -> tuple[Mm | None, Mm | None]:
-    wish = opening.front
-    if wish.door_on_hand and wish.door_on_hand != CHOOSE:
-        door = doors[wish.door_on_hand]
-        return door.width, door.height
-    return wish.width, wish.height
+    door = _named_door(front, doors)
+    return (front.width, front.height) if door is None else (door.width, door.height)
 
 
-def _total(size: Mm, opening: Opening, standard: Settled, *, across: bool) -> Mm:
-    """What an existing front's size comes to over all fronts of its opening."""
-    count = front_count(opening) if (opening.closed_by == "pair") == across else 1
-    return size * count + standard.gap_between * (count - 1)
+def _named_door(front: FrontFacts, doors: Mapping[str, DoorOnHand]) -> DoorOnHand | None:
+    named = front.door_on_hand
+    return None if named is None or named == CHOOSE else doors[named]
 
 
 def _lay(
@@ -153,101 +145,84 @@ def _lay(
 ) -> LaidOpening:
     label = f"{cabinet.label}.{opening.label}"
     bare = LaidOpening(label, cabinet, opening, standard, rect, ())
-    if opening.closed_by == "open":
+    if not opening.fronts:
         return bare
-    width, height = _existing_sizes(opening, doors)
+    sizes = _existing_sizes(opening, doors)
     if overlays is None:
-        if width is None or height is None:
-            return LaidOpening(label, cabinet, opening, standard, rect, (), no_rule=True)
+        if any(None in size for size in sizes):
+            return replace(bare, no_rule=True)
         overlays = Sides(NOTHING, NOTHING, NOTHING, NOTHING)
-    step = kitchen.job.step
-    shift = opening.front
-    across = _across(opening, standard, rect, overlays, width, step, shift.shift_x)
-    along = _along(opening, standard, rect, overlays, height, step, shift.shift_y)
+    widths, heights = [width for width, _ in sizes], [height for _, height in sizes]
+    across = _across(opening, standard, rect, overlays, widths, kitchen.job.step)
+    along = _along(opening, standard, rect, overlays, heights, kitchen.job.step)
     if any(size <= 0 for size in (*across.sizes, *along.sizes)):
         trouble = "there is no room in it for its fronts; look at its size, gaps and fixed heights"
-        return LaidOpening(label, cabinet, opening, standard, rect, (), trouble=trouble)
-    exists = width is not None and height is not None and opening.front.door_on_hand != CHOOSE
-    fronts = _fronts(bare, across, along, exists=exists, doors=doors)
-    return LaidOpening(label, cabinet, opening, standard, rect, fronts, past_rule=along.past_rule)
+        return replace(bare, trouble=trouble)
+    return replace(bare, fronts=_fronts(bare, across, along, doors), past_rule=along.past_rule)
 
 
 def _across(
-    opening: Opening, standard: Settled, rect: Rect, overlays: Sides[Mm], width: Mm | None,
-    step: Mm, shift: Mm,
-) -> _Axis:  # fmt: skip
-    count = 2 if opening.closed_by == "pair" else 1
-    sizes: list[Mm | None] = [width] * count
-    return _axis(
-        sizes, rect.x, rect.width, overlays.left, overlays.right, standard.gap_between, step,
-        shift, stack=False,
-    )  # fmt: skip
+    opening: Opening, standard: Settled, rect: Rect, overlays: Sides[Mm],
+    widths: Sequence[Mm | None], step: Mm,
+) -> Axis:  # fmt: skip
+    def axis(sizes: Sequence[Mm | None]) -> Axis:
+        return axis_of(
+            sizes, rect.x, rect.width, overlays.left, overlays.right, standard.gap_between, step,
+            stack=False,
+        )  # fmt: skip
+
+    placed = axis(widths) if opening.closing.across else one_by_one(widths, axis)
+    return shifted(placed, [front.shift_x for front in opening.fronts])
 
 
 def _along(
-    opening: Opening, standard: Settled, rect: Rect, overlays: Sides[Mm], height: Mm | None,
-    step: Mm, shift: Mm,
-) -> _Axis:  # fmt: skip
+    opening: Opening, standard: Settled, rect: Rect, overlays: Sides[Mm],
+    heights: Sequence[Mm | None], step: Mm,
+) -> Axis:  # fmt: skip
     """From the bottom up, though a stack's heights are given, and shared, from the top."""
-    sizes: list[Mm | None] = [height]
-    if opening.closed_by == "drawers":
-        own = (opening.heights + (None,) * opening.count)[: opening.count]
-        sizes = [each if each is not None else height for each in own]
-    down = _axis(
-        sizes, -rect.top, rect.height, overlays.top, overlays.bottom, standard.gap_between, step,
-        -shift, stack=opening.closed_by == "drawers",
-    )  # fmt: skip
-    starts = tuple(-(start + size) for start, size in zip(down.starts, down.sizes, strict=True))
-    return _Axis(starts, down.sizes, down.past_rule)
 
+    def axis(sizes: Sequence[Mm | None]) -> Axis:
+        return axis_of(
+            sizes, -rect.top, rect.height, overlays.top, overlays.bottom, standard.gap_between,
+            step, stack=opening.closing.stack,
+        )  # fmt: skip
 
-def _axis(
-    sizes: Sequence[Mm | None], edge: Mm, opening: Mm, before: Mm, after: Mm, between: Mm,
-    step: Mm, shift: Mm, *, stack: bool,
-) -> _Axis:  # fmt: skip
-    """Places along one direction: an existing front stands centred, a new one by its overlays."""
-    past = NOTHING
-    if not stack and sizes[0] is not None:
-        found = tuple(each for each in sizes if each is not None)
-        total = sum(found, NOTHING) + between * (len(found) - 1)
-        first = edge + (opening - total) / 2 + shift
+    if opening.closing.stack:
+        own = [front.own_height for front in opening.fronts]
+        down = axis(
+            [height if mine is None else mine for mine, height in zip(own, heights, strict=True)]
+        )
     else:
-        division = divide(before + opening + after, between, step, sizes, lowest_takes_rest=stack)
-        found = division.sizes
-        first = edge - before + division.rest / 2 + shift
-        past = max(-division.rest, NOTHING)
-    starts, place = [], first
-    for size in found:
-        starts.append(place)
-        place += size + between
-    return _Axis(tuple(starts), found, past)
+        down = one_by_one(heights, axis)
+    starts = tuple(-(start + size) for start, size in zip(down.starts, down.sizes, strict=True))
+    up = Axis(starts, down.sizes, down.past_rule)
+    return shifted(up, [front.shift_y for front in opening.fronts])
 
 
 def _fronts(
-    laid: LaidOpening, across: _Axis, along: _Axis, *, exists: bool, doors: Mapping[str, DoorOnHand]
+    laid: LaidOpening, across: Axis, along: Axis, doors: Mapping[str, DoorOnHand]
 ) -> tuple[Laid, ...]:
-    labels = front_labels(laid.cabinet.label, laid.opening)
-    count = len(labels)
-    pair = laid.opening.closed_by == "pair"
-    wished = laid.opening.front.door_on_hand
-    door = doors.get(wished) if wished and wished != CHOOSE else None
-    found = []
-    for index, label in enumerate(labels):
-        at, up = (index, 0) if pair else (0, index)
-        x, width = across.starts[at], across.sizes[at]
-        y, height = along.starts[up], along.sizes[up]
+    opening, fronts = laid.opening, []
+    labels = front_labels(laid.cabinet.label, opening)
+    for index, (label, decided) in enumerate(zip(labels, opening.fronts, strict=True)):
+        x, width = across.starts[index], across.sizes[index]
+        y, height = along.starts[index], along.sizes[index]
         right, top = x + width, y + height
-        overlays = _overlays(laid.rect, x, y, right, top, pair=pair, index=index, count=count)
-        found.append(
+        overlays = _overlays(
+            laid.rect, x, y, right, top,
+            pair=opening.closing.across, index=index, count=len(labels),
+        )  # fmt: skip
+        exists = None not in _existing_size(decided, doors) and decided.door_on_hand != CHOOSE
+        fronts.append(
             Laid(
-                label=label, cabinet=laid.cabinet, opening=laid.opening, standard=laid.standard,
+                label=label, cabinet=laid.cabinet, opening=opening, standard=laid.standard,
                 rect=laid.rect, index=index, x=x, y=y, right=right, top=top, width=width,
                 height=height,
                 overlays=overlays, plane=_plane(overlays, laid.standard, exists=exists),
-                hinged=_hinged(laid.opening, index), exists=exists, door=door,
+                hinged=_hinged(opening, index), exists=exists, door=_named_door(decided, doors),
             )
         )  # fmt: skip
-    return tuple(found)
+    return tuple(fronts)
 
 
 def _overlays(
@@ -277,6 +252,6 @@ def _plane(overlays: Sides[Mm | None], standard: Settled, *, exists: bool) -> Mo
 
 
 def _hinged(opening: Opening, index: int) -> Hinged | None:
-    if opening.closed_by == "pair":
-        return "left" if index == 0 else "right"
-    return (opening.hinged or "left") if opening.closed_by == "door" else None
+    if opening.closing.leaves:
+        return opening.closing.leaves[index]
+    return (opening.fronts[index].hinged or "left") if opening.closing.hinged else None

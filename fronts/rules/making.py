@@ -7,24 +7,16 @@ from fronts.rules.box_place import box_on_front
 from fronts.rules.doors_on_hand import after_trim
 from fronts.rules.findings import Speaks
 from fronts.rules.hinges import hinge_centres, hinge_count, makes_overlay, too_heavy
-from fronts.rules.kitchen import DoorOnHand, FrontBuild, Kitchen, Point
+from fronts.rules.kinds import FrontBuild, FrontKind
+from fronts.rules.kitchen import DoorOnHand, Kitchen, Point
 from fronts.rules.knobs import knob_places, over_box
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import LAST_RESORT, density_of, material_of
 from fronts.rules.parts import frame_of, has_panel
 from fronts.rules.practice import Practice
-from fronts.rules.results import Finding, FrontKind
+from fronts.rules.results import Finding
 from fronts.rules.weight import panel_material, slab_weight, weight_kg
-
-KINDS: dict[str, FrontKind] = {
-    "door": "door",
-    "pair": "door",
-    "drawer": "drawer",
-    "drawers": "drawer",
-    "pull-out": "pull-out",
-    "fixed": "fixed",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,12 +47,12 @@ class Hanging:
 
 def make_of(laid: Laid, door: DoorOnHand | None, practice: Practice) -> Make:
     """The make of a front, from what was wished, its door on hand, and the shop's defaults."""
-    wish = laid.opening.front
+    wish = laid.decided
     build = wish.build or (door.build if door else "slab")
     trim_width = door.width - laid.width if door else Mm(0)
     trim_height = door.height - laid.height if door else Mm(0)
     default = practice.material if build == "slab" else practice.frame_material
-    kind = KINDS[laid.opening.closed_by]
+    kind = laid.opening.closing.front
     hole = door.knob_hole if door else None
     if hole and kind != "fixed":
         knobs: tuple[Point, ...] = (after_trim(Point(hole.x, hole.y), trim_width, trim_height),)

@@ -13,7 +13,7 @@ from fractions import Fraction
 from itertools import islice
 from math import lcm
 
-from fronts.rules.kitchen import Side
+from fronts.rules.kinds import Side
 from fronts.rules.lengths import Mm
 
 STRIP = 300

@@ -9,11 +9,12 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from fronts.rules.kitchen import Cabinet, CabinetBuild, ClosedBy, Hinged, Kind, Opening
+from fronts.rules.kinds import CabinetBuild, CabinetKind, ClosedBy, Hinged
+from fronts.rules.kitchen import Cabinet, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.plain_face import PLAIN_FACES
 
-FIRST_LABELS: Mapping[Kind, str] = {"base": "B1", "wall": "W1", "tall": "T1"}
+FIRST_LABELS: Mapping[CabinetKind, str] = {"base": "B1", "wall": "W1", "tall": "T1"}
 _NUMBERED = re.compile(r"(.*?)([0-9]+)(\D*)")
 
 
@@ -38,7 +39,7 @@ class NextCabinet:
     `closed_by` is that of a plain face, from the top; empty where the last had none.
     """
 
-    kind: Kind
+    kind: CabinetKind
     label: str
     wall: str
     build: CabinetBuild
@@ -50,7 +51,7 @@ class NextCabinet:
     count: int | None = None
 
 
-def next_cabinet(cabinets: Sequence[Cabinet], kind: Kind) -> NextCabinet:
+def next_cabinet(cabinets: Sequence[Cabinet], kind: CabinetKind) -> NextCabinet:
     """The cabinet of this kind that comes after these, which are in the order of the job."""
     last = _last(cabinets, kind)
     latest = cabinets[-1] if cabinets else None
@@ -63,7 +64,7 @@ def next_cabinet(cabinets: Sequence[Cabinet], kind: Kind) -> NextCabinet:
     return known if last is None else _built_like(last, known)
 
 
-def run_end(cabinets: Sequence[Cabinet], wall: str, kind: Kind) -> Mm:
+def run_end(cabinets: Sequence[Cabinet], wall: str, kind: CabinetKind) -> Mm:
     """Where the run of cabinets on this wall ends.
 
     Hung cabinets run by themselves, standing ones by themselves; tall ones end both.
@@ -72,7 +73,7 @@ def run_end(cabinets: Sequence[Cabinet], wall: str, kind: Kind) -> Mm:
     return max((each.x + each.width for each in run), default=Mm(0))
 
 
-def floor_of(cabinets: Sequence[Cabinet], kind: Kind) -> Mm | None:
+def floor_of(cabinets: Sequence[Cabinet], kind: CabinetKind) -> Mm | None:
     """How high above the floor the last of this kind begins.
 
     None for the first that hangs: nothing tells how high.
@@ -83,7 +84,7 @@ def floor_of(cabinets: Sequence[Cabinet], kind: Kind) -> Mm | None:
     return None if kind == "wall" else Mm(0)
 
 
-def next_label(cabinets: Sequence[Cabinet], kind: Kind, after: str | None = None) -> str:
+def next_label(cabinets: Sequence[Cabinet], kind: CabinetKind, after: str | None = None) -> str:
     """The free label that comes after that one, or after the last of this kind."""
     last = _last(cabinets, kind)
     label = after or (last.label if last else None)
@@ -120,14 +121,18 @@ def _built_like(last: Cabinet, known: NextCabinet) -> NextCabinet:
     face = tuple(each.closed_by for each in down)
     if face not in PLAIN_FACES:
         return replace(built, closed_by=())
-    return replace(built, closed_by=face, hinged=down[-1].hinged, count=down[-1].count)
+    return replace(built, closed_by=face, hinged=_hand(down[-1]), count=len(down[-1].fronts))
 
 
-def _last(cabinets: Sequence[Cabinet], kind: Kind) -> Cabinet | None:
+def _hand(opening: Opening) -> Hinged | None:
+    return opening.fronts[0].hinged if opening.fronts else None
+
+
+def _last(cabinets: Sequence[Cabinet], kind: CabinetKind) -> Cabinet | None:
     return next((each for each in reversed(cabinets) if each.kind == kind), None)
 
 
-def _same_run(kind: Kind) -> frozenset[Kind]:
+def _same_run(kind: CabinetKind) -> frozenset[CabinetKind]:
     return frozenset({"wall", "tall"} if kind == "wall" else {"base", "tall"})
 
 

@@ -9,7 +9,8 @@ from dataclasses import dataclass, replace
 from itertools import chain, count
 from string import ascii_lowercase
 
-from fronts.rules.kitchen import Cabinet, ClosedBy
+from fronts.rules.kinds import ClosedBy
+from fronts.rules.kitchen import Cabinet
 from fronts.rules.lengths import Mm
 
 

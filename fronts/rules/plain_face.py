@@ -15,8 +15,10 @@ sides          sides
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from fronts.rules.kitchen import ClosedBy, Hinged, Opening
+from fronts.rules.kinds import CLOSINGS, ClosedBy, Hinged
+from fronts.rules.kitchen import FrontFacts, Opening
 from fronts.rules.lengths import Mm
+from fronts.rules.validity import tidied
 
 PLAIN_FACES: Mapping[tuple[ClosedBy, ...], str] = {
     ("door",): "Door",
@@ -84,13 +86,15 @@ def face_openings(face: PlainFace, width: Mm, height: Mm) -> tuple[Opening, ...]
 
 def _opening(face: PlainFace, label: str, y: Mm, width: Mm, height: Mm) -> Opening:
     closed_by = face.closed_by[0] if label == "a" else face.closed_by[-1]
-    return Opening(
-        label=label,
-        x=face.sides,
-        y=y,
-        width=width,
-        height=height,
-        closed_by=closed_by,
-        hinged=face.hinged if closed_by == "door" else None,
-        count=face.count if closed_by == "drawers" else 1,
+    count = face.count if CLOSINGS[closed_by].stack else 1
+    return tidied(
+        Opening(
+            label=label,
+            x=face.sides,
+            y=y,
+            width=width,
+            height=height,
+            closed_by=closed_by,
+            fronts=(FrontFacts(hinged=face.hinged),) * count,
+        )
     )

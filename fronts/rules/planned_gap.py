@@ -10,7 +10,8 @@ from typing import Literal
 
 from fronts.rules.cabinet_edges import to_cabinet_edges
 from fronts.rules.edges import Rect
-from fronts.rules.kitchen import Kitchen, Side
+from fronts.rules.kinds import Side
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Front
 

@@ -18,24 +18,41 @@ def inches(whole: int, over: int = 1) -> Mm:
     return Fraction(whole, over) * INCH
 
 
-def _number(value: Fraction, says: str, source: str) -> Fraction:
-    return field(default=value, metadata={"says": says, "source": source})
+def _number(
+    value: Fraction,
+    says: str,
+    source: str,
+    *,
+    plain: tuple[int, int] | None = None,
+    zero: bool = True,
+) -> Fraction:
+    """A length, or where `plain` gives its least and most a number as it reads.
+
+    Without `zero` it can't be nothing: what is drilled or driven, the step of a search.
+    """
+    about = {"says": says, "source": source, "plain": plain, "zero": zero}
+    return field(default=value, metadata=about)
 
 
 @dataclass(frozen=True, slots=True)
 class Practice:
     """How this shop works. Lengths in mm; percentages and counts as they read."""
 
-    hole_diameter: Mm = _number(inches(1, 4), "mounting hole in the box", "practice")
+    hole_diameter: Mm = _number(inches(1, 4), "mounting hole in the box", "practice", zero=False)
     screw_diameter: Mm = _number(
-        Fraction(164, 1000) * INCH, "mounting screw, #8", "ASME B18.6.1: 0.060 + 0.013 × 8 in"
+        Fraction(164, 1000) * INCH,
+        "mounting screw, #8",
+        "ASME B18.6.1: 0.060 + 0.013 × 8 in",
+        zero=False,
     )
     hole_inset: Mm = _number(
         inches(3, 2), "mounting hole from the box's sides and ends", "practice"
     )
     hole_to_edge: Mm = _number(inches(3, 8), "mounting hole from the edge of its wood", "practice")
     hole_clear: Mm = _number(inches(3, 16), "wood left between two holes", "practice")
-    hole_move: Mm = _number(inches(1, 16), "step by which a mounting hole is moved", "practice")
+    hole_move: Mm = _number(
+        inches(1, 16), "step by which a mounting hole is moved", "practice", zero=False
+    )
     ledge_thickness: Mm = _number(inches(1, 4), "jig ledge, thickness", "practice")
     ledge_length: Mm = _number(inches(9, 4), "jig ledge, length", "practice")
     slot_wider: Mm = _number(inches(1, 8), "jig slot wider than the slide by", "practice")
@@ -64,14 +81,17 @@ class Practice:
     panel_clearance: Mm = _number(inches(1, 16), "panel clearance a side", "practice")
     panel_thickness: Mm = _number(inches(1, 4), "panel of a five-piece front", "practice")
     solid_panels: Fraction = _number(
-        Fraction(0), "panels of solid wood (1) or of plywood (0)", "practice"
+        Fraction(0),
+        "panels of solid wood (1) or of plywood (0)",
+        "practice",
+        plain=(0, 1),
     )
     middle_rail_over: Mm = _number(
         inches(60),
         "door height over which a middle rail is wanted",
         "Architectural Woodwork Standards, 1st ed. 2009, stile-and-rail doors",
     )
-    cup_diameter: Mm = _number(Fraction(35), "hinge cup", "practice, memory")
+    cup_diameter: Mm = _number(Fraction(35), "hinge cup", "practice, memory", zero=False)
     cup_from_edge: Mm = _number(
         Fraction(45, 2), "hinge cup's centre from the door's edge", "practice, memory"
     )
@@ -82,21 +102,37 @@ class Practice:
     hinge_inset_most: Mm = _number(
         inches(1, 4), "greatest inset gap the shop's hinges make", "practice, memory"
     )
-    humidity_low: Fraction = _number(Fraction(30), "driest month on site, % RH", "practice")
-    humidity_high: Fraction = _number(Fraction(55), "dampest month on site, % RH", "practice")
-    site_celsius: Fraction = _number(Fraction(21), "room temperature on site, °C", "practice")
+    humidity_low: Fraction = _number(
+        Fraction(30), "driest month on site, % RH", "practice", plain=(0, 100)
+    )
+    humidity_high: Fraction = _number(
+        Fraction(55), "dampest month on site, % RH", "practice", plain=(0, 100)
+    )
+    site_celsius: Fraction = _number(
+        Fraction(21), "room temperature on site, °C", "practice", plain=(-20, 60)
+    )
     made_at: Fraction = _number(
-        Fraction(7), "moisture content when made, %", "Wood Handbook: 6–8 % for cabinet hardwood"
+        Fraction(7),
+        "moisture content when made, %",
+        "Wood Handbook: 6–8 % for cabinet hardwood",
+        plain=(0, 30),
     )
     drawer_load: Fraction = _number(
         15 * POUND / inches(12) ** 2,
         "load of a drawer, kg a mm² of its floor",
         "ANSI/KCMA A161.1: 15 lb/ft²",
+        plain=(0, 1),
     )
-    bumpers: Fraction = _number(Fraction(2), "bumpers a door or drawer front", "practice")
-    hinge_screws: Fraction = _number(Fraction(4), "screws a hinge, with its plate", "practice")
-    slide_screws: Fraction = _number(Fraction(8), "screws a pair of slides", "practice")
-    spares: Fraction = _number(Fraction(5), "spares on an order, %", "practice")
+    bumpers: Fraction = _number(
+        Fraction(2), "bumpers a door or drawer front", "practice", plain=(0, 50)
+    )
+    hinge_screws: Fraction = _number(
+        Fraction(4), "screws a hinge, with its plate", "practice", plain=(0, 50)
+    )
+    slide_screws: Fraction = _number(
+        Fraction(8), "screws a pair of slides", "practice", plain=(0, 50)
+    )
+    spares: Fraction = _number(Fraction(5), "spares on an order, %", "practice", plain=(0, 100))
 
     hinges_by_height: tuple[tuple[Mm, int], ...] = (
         (inches(40), 2), (inches(60), 3), (inches(80), 4), (inches(100), 5),
@@ -120,3 +156,11 @@ class Practice:
 PRACTICE = Practice()
 NUMBERS = tuple(each for each in fields(Practice) if "says" in each.metadata)
 """The single numbers that a shop can change, in their order."""
+PLAIN: dict[str, tuple[Fraction, Fraction]] = {
+    number.name: (Fraction(number.metadata["plain"][0]), Fraction(number.metadata["plain"][1]))
+    for number in NUMBERS
+    if number.metadata["plain"] is not None
+}
+"""The numbers that are no lengths, with the range that each makes sense in."""
+POSITIVE = frozenset(number.name for number in NUMBERS if not number.metadata["zero"])
+"""Lengths that can't be nothing."""

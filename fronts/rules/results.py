@@ -9,16 +9,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
-from fronts.rules.kitchen import (
-    ClosedBy,
-    FrontBuild,
-    Hinged,
-    JobFacts,
-    Mount,
-    Point,
-    Sides,
-)
+from fronts.rules.kinds import ClosedBy, FrontBuild, Hinged, Mount
+from fronts.rules.kitchen import JobFacts, Point
 from fronts.rules.lengths import Mm
+from fronts.rules.standard_keys import Sides
 
 Level: TypeAlias = Literal["stop", "check", "note"]
 FrontKind: TypeAlias = Literal["door", "drawer", "pull-out", "fixed"]

@@ -21,7 +21,8 @@ from fronts.rules.findings import Speaks
 from fronts.rules.fixing import fit
 from fronts.rules.hardware import hardware_needs
 from fronts.rules.jigs import shared_jigs
-from fronts.rules.kitchen import CHOOSE, SIDES, Box, Kitchen, Side, Sides
+from fronts.rules.kinds import SIDES, Side
+from fronts.rules.kitchen import CHOOSE, Box, Kitchen
 from fronts.rules.laying import Laid, LaidOpening, lay_cabinet
 from fronts.rules.lengths import Mm
 from fronts.rules.making import Make, hang, make_findings, make_of, weigh
@@ -41,8 +42,8 @@ from fronts.rules.results import (
 from fronts.rules.screws import knob_screw_alone, thread_diameter
 from fronts.rules.seasons import movements
 from fronts.rules.shims import shared_shims
+from fronts.rules.standard_keys import Sides
 
-SLIDING = ("drawer", "drawers", "pull-out")
 LEVELS = ("stop", "check", "note")
 
 
@@ -85,9 +86,14 @@ def _pick_doors(
 ) -> tuple[list[Laid], set[str]]:
     """All fronts in order, those to be chosen with their doors; and those left without."""
     laid = [front for cabinet in openings for each in cabinet for front in each.fronts]
-    named = {o.front.door_on_hand for each in kitchen.cabinets for o in each.openings}
+    named = {
+        front.door_on_hand
+        for cabinet in kitchen.cabinets
+        for opening in cabinet.openings
+        for front in opening.fronts
+    }
     free = [each for each in kitchen.doors_on_hand if each.label not in named]
-    wanting = [i for i, each in enumerate(laid) if each.opening.front.door_on_hand == CHOOSE]
+    wanting = [i for i, each in enumerate(laid) if each.decided.door_on_hand == CHOOSE]
     wanted = [
         (each.width, each.height, each.standard.trim_limit, each.standard.least_stile)
         for each in (laid[index] for index in wanting)
@@ -129,7 +135,7 @@ def _door_findings(
             if seen:
                 found.append(speaks.bore_shows(each.label, each.door.label, seen))
             off = knob_off_centre(each.door)
-            if off > practice.lines_seen and each.opening.closed_by in SLIDING:
+            if off > practice.lines_seen and each.opening.closing.on_box:
                 found.append(speaks.knob_off_centre(each.label, each.door.label, off))
         elif each.label in unserved:
             found.append(speaks.no_door(each.label, each.width, each.height))
@@ -192,7 +198,7 @@ def _fix_fronts(
     fittings, boxes = [], {}
     found: list[Finding] = []
     for front, each in zip(fronts, laid, strict=True):
-        if front.kind not in ("drawer", "pull-out"):
+        if not each.opening.closing.on_box:
             continue
         box = each.box
         if box is None:
@@ -214,7 +220,7 @@ def _door_uses(fronts: Sequence[Front]) -> tuple[DoorUse, ...]:
 
 
 def _parts(fronts: Sequence[Front], laid: Sequence[Laid], kitchen: Kitchen) -> tuple[Part, ...]:
-    in_opening = Counter(each.opening_label for each in laid if each.opening.closed_by == "drawers")
+    in_opening = Counter(each.opening_label for each in laid if each.opening.closing.stack)
     found: list[Part] = []
     for front, each in zip(fronts, laid, strict=True):
         if front.is_new:

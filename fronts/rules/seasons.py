@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from typing import Literal
 
-from fronts.rules.kitchen import Side
+from fronts.rules.kinds import Side
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.making import Make

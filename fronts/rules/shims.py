@@ -3,9 +3,9 @@
 from collections import defaultdict
 from collections.abc import Sequence
 
-from fronts.rules.kitchen import Sides
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Fitting, Shim, Shims
+from fronts.rules.standard_keys import Sides
 
 BELOW = 2
 

@@ -5,47 +5,29 @@ the job (which already holds the shop's). A level that gives `overlay` or `revea
 replaces both of a farther level; other keys fall through one by one.
 """
 
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
+from typing import Any
 
-from fronts.rules.kitchen import Mount, Reveal, Sides, Standard, Stock
-from fronts.rules.lengths import Mm
+from fronts.rules.facts import Declared, EachSide, Length, Word, facts_of
+from fronts.rules.kitchen import Stock
 from fronts.rules.practice import inches
+from fronts.rules.standard_keys import Settled, Sides, Standard
 
 EMPTY = Standard()
 
 
-@dataclass(frozen=True, slots=True)
-class Settled:
-    """A standard with every key settled; at most one of `overlay` and `reveal` is set."""
-
-    mount: Mount
-    overlay: Sides[Mm] | None
-    reveal: Reveal | None
-    gap_between: Mm
-    least_gap: Mm
-    inset_gap: Sides[Mm]
-    front_thickness: Mm
-    trim_limit: Mm
-    least_stile: Mm
-    skin: Mm
-    bite: Mm
-    hinge_end: Mm
+def _usual(declared: Declared) -> Any:
+    match declared:
+        case EachSide(usual=usual) if usual is not None:
+            return Sides(usual, usual, usual, usual)
+        case Length(usual=usual) | Word(usual=usual):
+            return usual
+        case _:
+            return None
 
 
-DEFAULTS = Settled(
-    mount="overlay",
-    overlay=None,  # no default: a shop must say how far its fronts lap
-    reveal=None,
-    gap_between=inches(1, 8),  # practice
-    least_gap=inches(1, 16),  # practice
-    inset_gap=Sides(inches(3, 32), inches(3, 32), inches(3, 32), inches(3, 32)),  # practice
-    front_thickness=inches(3, 4),  # Architectural Woodwork Standards, 1st ed.: doors >= 3/4 in
-    trim_limit=inches(1),  # practice
-    least_stile=inches(7, 4),  # practice
-    skin=inches(1, 8),  # practice
-    bite=inches(3, 8),  # practice
-    hinge_end=inches(7, 2),  # practice
-)
+DEFAULTS = Settled(**{fact.name: _usual(fact.declared) for fact in facts_of(Settled)})
+"""What holds where no level says anything."""
 
 COMMON_STOCK = Stock(
     screw_lengths=(inches(3, 4), inches(1), inches(5, 4), inches(3, 2)),

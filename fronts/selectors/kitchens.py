@@ -2,49 +2,55 @@
 
 from django.db.models import Prefetch, QuerySet, prefetch_related_objects
 
-from fronts.models import Box, Cabinet, DoorOnHand, FitRecord, Opening
-from fronts.models.standard import STANDARD_FIELDS
+from fronts.facts.rows import column_names
+from fronts.models import Cabinet, DoorOnHand, FitRecord, Front, Opening
+from fronts.rules.labels import numbered
 from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job
 
 IN_ORDER = ("position", "pk")
-_SAID_BY_CABINET = tuple(f"cabinet__{name}" for name in STANDARD_FIELDS)
+_STANDARD = tuple(column_names(Standard).values())
+_SAID_BY_CABINET = tuple(f"cabinet__{name}" for name in _STANDARD)
 _BESIDE_ITS_LABEL = tuple(
-    f"front_door__{field.name}"
+    f"door__{field.name}"
     for field in DoorOnHand._meta.concrete_fields
     if field.name not in ("id", "job", "label")
 )
 
 
 def cabinets_of(job: Job) -> QuerySet[Cabinet]:
-    """The job's cabinets in their order, with their openings and boxes at hand."""
+    """The job's cabinets in their order, with their openings, fronts and boxes at hand."""
     return Cabinet.objects.filter(job=job).order_by(*IN_ORDER).prefetch_related(*_inside())
 
 
 def with_openings(cabinet: Cabinet) -> Cabinet:
-    """The cabinet with its openings and boxes at hand, as `cabinets_of` has it."""
+    """The cabinet with its openings, fronts and boxes at hand, as `cabinets_of` has it."""
     prefetch_related_objects([cabinet], *_inside())
     return cabinet
 
 
 def _inside() -> "tuple[Prefetch[str], Prefetch[str]]":
-    """Openings with the label of the door that they name, and their boxes."""
-    openings = Opening.objects.order_by(*IN_ORDER).select_related("front_door")
-    boxes = Box.objects.order_by("index")
-    return (
-        Prefetch("openings", openings.defer(*_BESIDE_ITS_LABEL)),
-        Prefetch("openings__boxes", boxes),
-    )
+    """Openings, and their fronts with their boxes and the labels of the doors that they name."""
+    openings = Opening.objects.order_by(*IN_ORDER)
+    return Prefetch("openings", openings), Prefetch("openings__fronts", _fronts())
+
+
+def _fronts() -> QuerySet[Front]:
+    fronts = Front.objects.order_by("position").select_related("door", "box")
+    return fronts.defer(*_BESIDE_ITS_LABEL)
 
 
 def labelled(job: Job) -> tuple[list[Cabinet], list[DoorOnHand]]:
-    """The job's cabinets and doors by their labels alone, openings with what closes them."""
-    openings = Opening.objects.order_by(*IN_ORDER).only("cabinet", "label", "closed_by", "count")
+    """The job's cabinets and doors by their labels alone, openings with their fronts' keys."""
+    openings = Opening.objects.order_by(*IN_ORDER).only("cabinet", "label", "closed_by")
+    fronts = Front.objects.order_by("position").only("opening", "position")
     cabinets = Cabinet.objects.filter(job=job).order_by(*IN_ORDER).only("label")
     doors = DoorOnHand.objects.filter(job=job).order_by(*IN_ORDER).only("label")
-    return list(cabinets.prefetch_related(Prefetch("openings", openings))), list(doors)
+    inside = (Prefetch("openings", openings), Prefetch("openings__fronts", fronts))
+    return list(cabinets.prefetch_related(*inside)), list(doors)
 
 
 def cabinet_of(job: Job, cabinet_id: int) -> Cabinet:
@@ -60,28 +66,32 @@ def openings_of(cabinet: Cabinet) -> QuerySet[Opening]:
 
 
 def opening_of(job: Job, opening_id: int) -> Opening:
-    """One opening of the job, with its cabinet and the label of the door that it names.
+    """One opening of the job, with its cabinet and its fronts at hand.
 
     What the cabinet says of the standard is left where it is.
     """
-    openings = Opening.objects.select_related("cabinet", "front_door")
-    opening = openings.defer(*_SAID_BY_CABINET, *_BESIDE_ITS_LABEL).get(
+    openings = Opening.objects.select_related("cabinet").defer(*_SAID_BY_CABINET)
+    opening = openings.prefetch_related(Prefetch("fronts", _fronts())).get(
         cabinet__job=job, pk=opening_id
     )
     opening.cabinet.job = job
     return opening
 
 
+def front_of(job: Job, opening_id: int, index: int) -> Front:
+    """Front `index` of an opening, from the left or the top, with the opening's others at hand."""
+    opening = opening_of(job, opening_id)
+    front = next((front for front in opening.fronts.all() if front.position == index), None)
+    if front is None:
+        raise Front.DoesNotExist
+    front.opening = opening
+    return front
+
+
 def opening_labelled(job: Job, cabinet: str, opening: str) -> Opening | None:
     """The opening that a finding names by its labels, or None where it is gone."""
     openings = Opening.objects.select_related("cabinet")
     return openings.filter(cabinet__job=job, cabinet__label=cabinet, label=opening).first()
-
-
-def boxes_of(opening: Opening) -> dict[int, Box]:
-    """The opening's boxes by the front that they stand behind; the opening has them at hand."""
-    prefetch_related_objects([opening], Prefetch("boxes", Box.objects.order_by("index")))
-    return {box.index: box for box in opening.boxes.all()}
 
 
 def doors_of(job: Job) -> QuerySet[DoorOnHand]:
@@ -103,6 +113,23 @@ def schedule_of(job: Job) -> Schedule:
 
 
 def fit_records_of(job: Job) -> dict[str, FitRecord]:
-    """The latest record of each front that was fitted, by its label."""
-    records = FitRecord.objects.filter(job=job).select_related("fitted_by")
-    return {each.front: each for each in records.order_by("fitted_at", "pk")}
+    """The latest record of each front that was fitted, by what the front is called now."""
+    records = FitRecord.objects.filter(job=job, front__isnull=False).select_related("fitted_by")
+    latest = {record.front_id: record for record in records.order_by("fitted_at", "pk")}
+    keys = front_keys_of(job) if latest else {}
+    return {label: latest[key] for label, key in keys.items() if key in latest}
+
+
+def front_keys_of(job: Job) -> dict[str, int]:
+    """The keys of the job's fronts by what they are called now."""
+    rows = Front.objects.filter(opening__cabinet__job=job).order_by("position")
+    of_opening: dict[str, list[int]] = {}
+    for cabinet, opening, key in rows.values_list(
+        "opening__cabinet__label", "opening__label", "pk"
+    ):
+        of_opening.setdefault(f"{cabinet}.{opening}", []).append(key)
+    return {
+        label: key
+        for opening, keys in of_opening.items()
+        for label, key in zip(numbered(opening, len(keys)), keys, strict=True)
+    }

@@ -4,12 +4,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass, fields
 from typing import TypeAlias
 
+from fronts.facts.rows import column_names, columns_of
 from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
-from fronts.models.standard import STANDARD_FIELDS
-from fronts.rules.kitchen import Standard
 from fronts.rules.lengths import Mm
+from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
-from fronts.snapshot.standards import columns_of, standard_of
+from fronts.snapshot.standards import standard_of
 from shopjobs.models import Job, Shop
 
 Level: TypeAlias = tuple[str, Standard]
@@ -17,6 +17,8 @@ Said: TypeAlias = Mm | str | None
 
 LAPS = ("overlay", "reveal")
 DEFAULT = "default"
+KEY_OF = {column: path.partition(".")[0] for path, column in column_names(Standard).items()}
+"""The key of the standard that each column belongs to: `overlay_left` to `overlay`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +48,7 @@ def standard_levels(owner: Shop | Job | Cabinet | Opening) -> dict[str, InForce]
     held, beneath = _in_force(levels), _in_force(levels[1:])
     return {
         name: InForce(name, *held[name], held[name][1] == own_name, *beneath[name])
-        for name in STANDARD_FIELDS
+        for name in KEY_OF
     }
 
 
@@ -70,7 +72,7 @@ def _in_force(levels: Sequence[Level]) -> dict[str, tuple[Said, str]]:
     for key in (each.name for each in fields(Standard)):
         said[key], sources[key] = _key_in_force(key, levels)
     columns = columns_of(Standard(**said))  # type: ignore[arg-type]
-    return {name: (columns[name], sources[key_of(name)]) for name in STANDARD_FIELDS}
+    return {name: (columns[name], sources[key]) for name, key in KEY_OF.items()}
 
 
 def _key_in_force(key: str, levels: Sequence[Level]) -> tuple[object, str]:
@@ -82,10 +84,3 @@ def _key_in_force(key: str, levels: Sequence[Level]) -> tuple[object, str]:
             return None, ""
     default = getattr(DEFAULTS, key)
     return default, DEFAULT if default is not None else ""
-
-
-def key_of(column: str) -> str:
-    """The key of the standard that a column belongs to: `overlay_left` to `overlay`."""
-    prefix = column.partition("_")[0]
-    named = {"overlay": "overlay", "reveal": "reveal", "inset": "inset_gap"}
-    return named.get(prefix, column)

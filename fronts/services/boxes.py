@@ -1,115 +1,78 @@
-"""Drawer boxes behind an opening, and their shelf pins."""
+"""Drawer boxes behind a front, with their shelf pins."""
 
-from collections.abc import Sequence
 from datetime import datetime
-from typing import Unpack
 
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
-from fronts.jobfile.boxes import MOST_PINS, MOST_ROWS
-from fronts.models import Box, Opening, ShelfPins
-from fronts.rules.kitchen import ShelfPins as PinRow
-from fronts.rules.lengths import Mm
+from fronts.facts.rows import columns_of
+from fronts.models import Box, Front, ShelfPins
+from fronts.rules.kitchen import Box as BoxFacts
+from fronts.rules.limits import MOST_PIN_ROWS
+from fronts.services.rows import box_row, pin_rows
 from fronts.services.saving import checked, enter, job_changed, saved
-from fronts.services.values import BoxValues
 from shopjobs.models import Person
 
 
 @transaction.atomic
-def box_enter(
-    *,
-    box: Box,
-    pins: Sequence[PinRow],
-    at: datetime,
-    by: Person | None = None,
-    **values: Unpack[BoxValues],
-) -> Box:
-    """Enter or change a box, new or kept, together with its rows of shelf-pin holes."""
-    _set(box, values, by, at)
-    _set_pins(box, pins, by, at)
+def box_enter(*, front: Front, facts: BoxFacts, at: datetime, by: Person | None = None) -> Box:
+    """Enter or change the box that a front stands on, with its rows of shelf-pin holes."""
+    if not front.opening.closing.on_box:
+        raise ValidationError("a box stands behind a drawer or a pull-out front only")
+    box = box_save(front, Box.objects.filter(front=front).first(), facts)
+    job_changed(job=front.opening.cabinet.job, text=f"Entered {_name(box)}", by=by, at=at)
     return box
 
 
 @transaction.atomic
-def box_set(
-    *,
-    opening: Opening,
-    index: int = 0,
-    at: datetime,
-    by: Person | None = None,
-    **values: Unpack[BoxValues],
-) -> Box:
-    """Enter or change the box behind front `index` of the opening, from the top, from 0."""
-    box = Box.objects.filter(opening=opening, index=index).first()
-    box = box or Box(opening=opening, index=index)
-    box.opening = opening
-    return _set(box, values, by, at)
-
-
-@transaction.atomic
-def box_remove(*, opening: Opening, index: int = 0, at: datetime, by: Person | None = None) -> None:
-    """Take away the box behind front `index`; nothing happens where there is none."""
-    box = Box.objects.filter(opening=opening, index=index).first()
+def box_remove(*, front: Front, at: datetime, by: Person | None = None) -> None:
+    """Take away the front's box; nothing happens where there is none."""
+    box = Box.objects.filter(front=front).first()
     if box is None:
         return
+    box.front = front
     name = _name(box)
     box.delete()
-    job_changed(job=opening.cabinet.job, text=f"Removed {name}", by=by, at=at)
+    job_changed(job=front.opening.cabinet.job, text=f"Removed {name}", by=by, at=at)
 
 
-@transaction.atomic
-def shelf_pins_set(
-    *, box: Box, rows: Sequence[PinRow], at: datetime, by: Person | None = None
-) -> list[ShelfPins]:
-    """Replace the box's rows of shelf-pin holes; a fault names its row, counted from 1."""
-    return _set_pins(box, rows, by, at)
-
-
-def pins_row(box: Box, position: int, row: PinRow) -> ShelfPins:
-    """A row of holes, not yet kept."""
-    return ShelfPins(
-        box=box,
-        position=position,
-        x=row.x,
-        y=row.y,
-        pitch=row.pitch,
-        count=row.count,
-        diameter=row.diameter,
-    )
-
-
-def _set(box: Box, values: BoxValues, by: Person | None, at: datetime) -> Box:
-    enter(box, values)
+def box_save(front: Front, box: Box | None, facts: BoxFacts) -> Box:
+    """Save the box's row, new or there already, and those of its pins."""
+    if box is None:
+        box = box_row(front, facts)
+    else:
+        box.front = front
+        enter(box, columns_of(facts))
     checked(box)
     saved(box)
-    job_changed(job=box.opening.cabinet.job, text=f"Entered {_name(box)}", by=by, at=at)
+    _save_pins(box, facts)
     return box
 
 
-def _set_pins(box: Box, rows: Sequence[PinRow], by: Person | None, at: datetime) -> list[ShelfPins]:
-    if len(rows) > MOST_ROWS:
-        raise ValidationError(f"enter at most {MOST_ROWS} rows of holes")
-    before = list(ShelfPins.objects.filter(box=box).order_by("position", "pk"))
-    pins = [pins_row(box, position, row) for position, row in enumerate(rows)]
-    for number, row in enumerate(pins, start=1):
+def _save_pins(box: Box, facts: BoxFacts) -> None:
+    """Replace the rows of holes where they differ; a fault names its row, counted from 1."""
+    if len(facts.shelf_pins) > MOST_PIN_ROWS:
+        raise ValidationError(f"enter at most {MOST_PIN_ROWS} rows of holes")
+    rows = list(pin_rows(box, facts))
+    for number, row in enumerate(rows, start=1):
         _check(row, number)
-    if [_said(row) for row in before] != [_said(row) for row in pins]:
+    before = ShelfPins.objects.filter(box=box).order_by("position", "pk")
+    if [_said(row) for row in before] != [_said(row) for row in rows]:
         ShelfPins.objects.filter(box=box).delete()
-        before = ShelfPins.objects.bulk_create(pins)
-    job = box.opening.cabinet.job
-    job_changed(job=job, text=f"Entered the shelf pins of {_name(box)}", by=by, at=at)
-    return before
+        ShelfPins.objects.bulk_create(rows)
 
 
-def _said(row: ShelfPins) -> tuple[Mm | int, ...]:
-    return row.position, row.x, row.y, row.pitch, row.count, row.diameter
+def _said(row: ShelfPins) -> list[object]:
+    return [
+        getattr(row, column.attname)
+        for column in ShelfPins._meta.concrete_fields
+        if not column.primary_key
+    ]
 
 
 def _check(row: ShelfPins, number: int) -> None:
-    wrong = {} if row.count <= MOST_PINS else {"count": f"enter at most {MOST_PINS} holes"}
     try:
-        checked(row, wrong)
+        checked(row)
     except ValidationError as error:
         told = [
             f"row {number}, {name}: {message}"
@@ -120,4 +83,5 @@ def _check(row: ShelfPins, number: int) -> None:
 
 
 def _name(box: Box) -> str:
-    return f"box {box.index + 1} of {box.opening}"
+    text = str(box)
+    return text[:1].lower() + text[1:]

@@ -1,17 +1,33 @@
 """Cabinets: entered, changed, put in order, copied, deleted."""
 
+from collections.abc import Sequence
+from dataclasses import replace
 from datetime import datetime
-from typing import Unpack
 
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
-from fronts.models import Box, Cabinet, Opening
+from fronts.facts.rows import columns_of
+from fronts.models import Cabinet, DoorOnHand, Front, Opening
+from fronts.rules.kitchen import CHOOSE, FrontFacts
+from fronts.rules.kitchen import Cabinet as CabinetFacts
+from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.lengths import Mm
-from fronts.services.label_clashes import label_taken_twice, past_cabinet
+from fronts.services.fronts import carried
+from fronts.services.kitchen_rows import openings_save
+from fronts.services.label_clashes import past_cabinet
+from fronts.services.openings import refuse_shared_names
 from fronts.services.ordering import last_position, placed
-from fronts.services.saving import AskFirst, changed, checked, enter, job_changed, kept
-from fronts.services.values import CabinetValues
+from fronts.services.rows import cabinet_row
+from fronts.services.saving import (
+    AskFirst,
+    changed,
+    checked,
+    enter,
+    job_changed,
+    saved_under_its_label,
+)
+from fronts.snapshot.cabinets import cabinet_snapshot
 from shopjobs.models import Job, Person
 
 
@@ -21,23 +37,23 @@ class CabinetNotEmpty(AskFirst):
 
 @transaction.atomic
 def cabinet_create(
-    *, job: Job, at: datetime, by: Person | None = None, **values: Unpack[CabinetValues]
+    *, job: Job, facts: CabinetFacts, at: datetime, by: Person | None = None
 ) -> Cabinet:
-    """Enter a cabinet, last in the job's order."""
-    cabinet = Cabinet(job=job, position=last_position(Cabinet.objects.filter(job=job)))
-    enter(cabinet, values)
-    _keep(cabinet)
+    """Enter a cabinet with its openings, last in the job's order."""
+    cabinet = cabinet_row(job, facts, last_position(Cabinet.objects.filter(job=job)))
+    _save(cabinet)
+    _add_openings(cabinet, facts.openings)
     job_changed(job=job, text=f"Entered cabinet {cabinet.label}", by=by, at=at)
     return cabinet
 
 
 @transaction.atomic
 def cabinet_change(
-    *, cabinet: Cabinet, at: datetime, by: Person | None = None, **values: Unpack[CabinetValues]
+    *, cabinet: Cabinet, facts: CabinetFacts, at: datetime, by: Person | None = None
 ) -> Cabinet:
-    """Change what is known of a cabinet; its openings must still lie within it."""
-    enter(cabinet, values)
-    _keep(cabinet)
+    """Change what is known of a cabinet; its openings stay, and must still lie within it."""
+    enter(cabinet, columns_of(facts))
+    _save(cabinet)
     job_changed(job=cabinet.job, text=f"Changed cabinet {cabinet.label}", by=by, at=at)
     return cabinet
 
@@ -56,20 +72,14 @@ def cabinet_move(*, cabinet: Cabinet, to: int, at: datetime, by: Person | None =
 def cabinet_copy(
     *, cabinet: Cabinet, label: str, x: Mm, at: datetime, by: Person | None = None
 ) -> Cabinet:
-    """Copy a cabinet with its openings and boxes to another place on its wall.
+    """Copy a cabinet with its openings, fronts and boxes to another place on its wall.
 
     A door on hand that the original names stays with the original: there is only one of it.
     """
-    rows = Opening.objects.filter(cabinet=cabinet).order_by("position", "pk")
-    openings = list(rows.prefetch_related("boxes__shelf_pins"))
-    copy = Cabinet.objects.get(pk=cabinet.pk)
-    copy.pk, copy.label, copy.x = None, label, x
-    copy.position = last_position(Cabinet.objects.filter(job=cabinet.job))
-    copy._state.adding = True
-    _keep(copy)
-    for opening in openings:
-        _copy_opening(opening, copy)
-    _refuse_shared_names(copy)
+    facts = replace(cabinet_snapshot(cabinet), label=label, x=x)
+    copy = cabinet_row(cabinet.job, facts, last_position(Cabinet.objects.filter(job=cabinet.job)))
+    _save(copy)
+    _add_openings(copy, [_without_named_doors(opening) for opening in facts.openings])
     text = f"Copied cabinet {cabinet.label} as {copy.label}"
     job_changed(job=cabinet.job, text=text, by=by, at=at)
     return copy
@@ -80,22 +90,38 @@ def cabinet_delete(
     *, cabinet: Cabinet, at: datetime, confirmed: bool = False, by: Person | None = None
 ) -> None:
     """Delete a cabinet; with openings in it, only once that is confirmed."""
-    openings = [str(each) for each in Opening.objects.filter(cabinet=cabinet)]
-    if openings and not confirmed:
-        raise CabinetNotEmpty(f"Cabinet {cabinet.label} goes with all its openings.", openings)
+    goes = what_goes_with(cabinet)
+    if goes and not confirmed:
+        raise CabinetNotEmpty(f"Cabinet {cabinet.label} goes with all its openings.", goes)
     job, label = cabinet.job, cabinet.label
     cabinet.delete()
     job_changed(job=job, text=f"Deleted cabinet {label}", by=by, at=at)
 
 
-def _keep(cabinet: Cabinet) -> None:
+def what_goes_with(cabinet: Cabinet) -> list[str]:
+    """The cabinet's openings, and what their fronts carry, in words."""
+    openings = Opening.objects.filter(cabinet=cabinet).select_related("cabinet")
+    fronts = list(Front.objects.filter(opening__cabinet=cabinet))
+    named = [f"opening {opening}" for opening in openings.order_by("position", "pk")]
+    return [*named, *(carried(fronts) if fronts else [])]
+
+
+def _save(cabinet: Cabinet) -> None:
     checked(cabinet)
     new = changed(cabinet)
     if new & {"width", "height"}:
         _refuse_openings_outside(cabinet)
-    kept(cabinet, taken=f"there is already a cabinet {cabinet.label} in this job")
+    saved_under_its_label(cabinet, taken=f"there is already a cabinet {cabinet.label} in this job")
     if "label" in new:
-        _refuse_shared_names(cabinet)
+        refuse_shared_names(cabinet.job)
+
+
+def _add_openings(cabinet: Cabinet, openings: Sequence[OpeningFacts]) -> None:
+    if not openings:
+        return
+    doors = {door.label: door for door in DoorOnHand.objects.filter(job=cabinet.job)}
+    openings_save([(cabinet, opening, place) for place, opening in enumerate(openings)], doors)
+    refuse_shared_names(cabinet.job)
 
 
 def _refuse_openings_outside(cabinet: Cabinet) -> None:
@@ -108,27 +134,9 @@ def _refuse_openings_outside(cabinet: Cabinet) -> None:
         raise ValidationError(faults)
 
 
-def _refuse_shared_names(cabinet: Cabinet) -> None:
-    name = label_taken_twice(cabinet.job)
-    if name is not None:
-        raise ValidationError({"label": f"two fronts would be called {name}; give another label"})
+def _without_named_doors(opening: OpeningFacts) -> OpeningFacts:
+    def free(front: FrontFacts) -> FrontFacts:
+        named = front.door_on_hand not in (None, CHOOSE)
+        return replace(front, door_on_hand=None) if named else front
 
-
-def _copy_opening(opening: Opening, to: Cabinet) -> None:
-    boxes = list(opening.boxes.all())
-    opening.pk, opening.cabinet, opening.front_door = None, to, None
-    opening._state.adding = True
-    opening.save()
-    for box in boxes:
-        _copy_box(box, opening)
-
-
-def _copy_box(box: Box, to: Opening) -> None:
-    rows = list(box.shelf_pins.all())
-    box.pk, box.opening = None, to
-    box._state.adding = True
-    box.save()
-    for row in rows:
-        row.pk, row.box = None, box
-        row._state.adding = True
-        row.save()
+    return replace(opening, fronts=tuple(free(front) for front in opening.fronts))

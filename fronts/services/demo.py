@@ -14,7 +14,6 @@ from fronts.rules.standards import EMPTY
 from fronts.services.imports import job_import
 from fronts.services.standards import standard_set
 from fronts.services.stock import stock_set
-from fronts.snapshot.standards import columns_of
 from shopjobs.models import Job, Person, Role, Shop
 from shopjobs.services.demo import demo_shop
 
@@ -37,17 +36,7 @@ def demo_kitchen(*, kitchen: Kitchen, shop: Shop, at: datetime) -> Job | None:
     if ShopStandard.objects.filter(shop=shop).exists():
         return None
     owner = Person.objects.filter(shop=shop, role=Role.OWNER).first()
-    standard_set(owner=shop, at=at, by=owner, **columns_of(kitchen.standard))  # type: ignore[arg-type]
-    stock = kitchen.stock
-    stock_set(
-        owner=shop,
-        at=at,
-        by=owner,
-        screw_lengths=stock.screw_lengths,
-        knob_screw_lengths=stock.knob_screw_lengths,
-        slide_lengths=stock.slide_lengths,
-        knob_thread=stock.knob_thread,
-        knob_thread_depth=stock.knob_thread_depth,
-    )
+    standard_set(owner=shop, standard=kitchen.standard, at=at, by=owner)
+    stock_set(owner=shop, stock=kitchen.stock, at=at, by=owner)
     silent = replace(kitchen, standard=EMPTY)
     return job_import(kitchen=silent, shop=shop, at=at, by=owner)

@@ -1,55 +1,42 @@
 """Doors on hand: entered, changed, deleted."""
 
-from collections.abc import Sequence
 from datetime import datetime
-from typing import Unpack
 
 from django.db import transaction
 
-from fronts.jobfile.doors import MOST_BORES
-from fronts.models import DoorOnHand, HingeBore, Opening
-from fronts.rules.kitchen import Point
+from fronts.facts.rows import column_names, columns_of
+from fronts.models import DoorOnHand, Front, HingeBore
+from fronts.rules.kitchen import DoorOnHand as DoorFacts
+from fronts.rules.limits import MOST_BORES
+from fronts.rules.validity import door_faults
 from fronts.services.ordering import last_position
-from fronts.services.saving import AskFirst, checked, enter, job_changed, kept
-from fronts.services.values import DoorValues
+from fronts.services.rows import bore_rows, door_row
+from fronts.services.saving import AskFirst, checked, enter, job_changed, saved_under_its_label
 from shopjobs.models import Job, Person
 
 
 class DoorInUse(AskFirst):
-    """Openings name this door; they would be left to the rules."""
+    """Fronts are made from this door; they would be left to the rules."""
 
 
 @transaction.atomic
 def door_create(
-    *,
-    job: Job,
-    at: datetime,
-    hinge_bores: Sequence[Point] = (),
-    by: Person | None = None,
-    **values: Unpack[DoorValues],
+    *, job: Job, facts: DoorFacts, at: datetime, by: Person | None = None
 ) -> DoorOnHand:
     """Enter a door on hand, last in the job's order."""
-    door = DoorOnHand(job=job, position=last_position(DoorOnHand.objects.filter(job=job)))
-    enter(door, values)
-    _keep(door, hinge_bores)
+    door = door_row(job, facts, last_position(DoorOnHand.objects.filter(job=job)))
+    _save(door, facts)
     job_changed(job=job, text=f"Entered door {door.label}", by=by, at=at)
     return door
 
 
 @transaction.atomic
 def door_change(
-    *,
-    door: DoorOnHand,
-    at: datetime,
-    hinge_bores: Sequence[Point] | None = None,
-    by: Person | None = None,
-    **values: Unpack[DoorValues],
+    *, door: DoorOnHand, facts: DoorFacts, at: datetime, by: Person | None = None
 ) -> DoorOnHand:
-    """Change what is known of a door; None leaves its bores as they are."""
-    enter(door, values)
-    if hinge_bores is None:
-        hinge_bores = [Point(bore.x, bore.y) for bore in _bores(door)]
-    _keep(door, hinge_bores)
+    """Change what is known of a door."""
+    enter(door, columns_of(facts))
+    _save(door, facts)
     job_changed(job=door.job, text=f"Changed door {door.label}", by=by, at=at)
     return door
 
@@ -58,48 +45,25 @@ def door_change(
 def door_delete(
     *, door: DoorOnHand, at: datetime, confirmed: bool = False, by: Person | None = None
 ) -> None:
-    """Delete a door; where openings name it, only once that is confirmed."""
-    used = Opening.objects.filter(front_door=door).select_related("cabinet")
-    names = [str(opening) for opening in used]
+    """Delete a door; where fronts are made from it, only once that is confirmed."""
+    used = Front.objects.filter(door=door).select_related("opening__cabinet")
+    names = [str(front.opening) for front in used]
     if names and not confirmed:
         raise DoorInUse(f"Door {door.label} closes {', '.join(names)}.", names)
-    used.update(front_door=None)
+    used.update(door=None)
     job, label = door.job, door.label
     door.delete()
     job_changed(job=job, text=f"Deleted door {label}", by=by, at=at)
 
 
-def _keep(door: DoorOnHand, bores: Sequence[Point]) -> None:
-    rows = [
-        HingeBore(door=door, position=position, x=bore.x, y=bore.y)
-        for position, bore in enumerate(bores)
-    ]
-    checked(door, _faults(door, bores))
+def _save(door: DoorOnHand, facts: DoorFacts) -> None:
+    rows, columns = list(bore_rows(door, facts)), column_names(DoorFacts)
+    faults = {columns.get(path, path): fault for path, fault in door_faults(facts).items()}
+    if len(rows) > MOST_BORES:
+        faults["hinge_bores"] = f"enter at most {MOST_BORES} bores"
+    checked(door, faults)
     for row in rows:
         checked(row)
-    kept(door, taken=f"there is already a door {door.label} in this job")
+    saved_under_its_label(door, taken=f"there is already a door {door.label} in this job")
     HingeBore.objects.filter(door=door).delete()
     HingeBore.objects.bulk_create(rows)
-
-
-def _faults(door: DoorOnHand, bores: Sequence[Point]) -> dict[str, str]:
-    """What is in the door must lie on it, and its frame must leave a panel."""
-    faults: dict[str, str] = {}
-    width, height = door.width or 0, door.height or 0
-    if door.knob_x is not None and door.knob_x > width:
-        faults["knob_x"] = "this place is outside the door"
-    if door.knob_y is not None and door.knob_y > height:
-        faults["knob_y"] = "this place is outside the door"
-    if any(not (0 <= bore.x <= width and 0 <= bore.y <= height) for bore in bores):
-        faults["hinge_bores"] = "a bore lies outside the door"
-    if len(bores) > MOST_BORES:
-        faults["hinge_bores"] = f"enter at most {MOST_BORES} bores"
-    if door.stile and 2 * door.stile >= width:
-        faults["stile"] = "enter less than half the door's width"
-    if door.rail and 2 * door.rail >= height:
-        faults["rail"] = "enter less than half the door's height"
-    return faults
-
-
-def _bores(door: DoorOnHand) -> list[HingeBore]:
-    return list(HingeBore.objects.filter(door=door).order_by("position", "pk"))

@@ -1,14 +1,15 @@
 """Recording how a front fitted."""
 
 from datetime import datetime
-from typing import Unpack
 
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
-from fronts.models import FitRecord
-from fronts.services.saving import checked, enter
-from fronts.services.values import FitValues
+from fronts.facts.rows import columns_of
+from fronts.models import FitRecord, Front
+from fronts.rules.fits import FitFacts
+from fronts.selectors.kitchens import front_keys_of
+from fronts.services.saving import checked
 from shopjobs.models import Job, Person
 from shopjobs.services.diary import diary_write
 
@@ -16,26 +17,38 @@ from shopjobs.services.diary import diary_write
 @transaction.atomic
 def fit_record(
     *,
-    job: Job,
-    front: str,
-    cabinet: str,
+    front: Front,
+    facts: FitFacts,
+    hung: str,
     fingerprint: str,
     by: Person,
     at: datetime,
-    **values: Unpack[FitValues],
 ) -> FitRecord:
-    """Record the gaps measured round a front once it hung; each record stays, the last counts."""
-    record = FitRecord(
-        job=job, front=front, cabinet=cabinet, fingerprint=fingerprint, fitted_by=by, fitted_at=at
-    )
-    enter(record, values)
-    checked(record)
-    if record.note == "" and all(gap is None for gap in _gaps(record)):
+    """Record the gaps measured round a front once it hung; each record stays, the last counts.
+
+    `hung` is the short name of the front as it is now, `fingerprint` that of the schedule.
+    """
+    if facts.says_nothing:
         raise ValidationError("enter a gap that was measured, or a note")
+    job = front.opening.cabinet.job
+    record = FitRecord(
+        job=job, front=front, hung=hung, fingerprint=fingerprint, fitted_by=by, fitted_at=at,
+        **columns_of(facts),
+    )  # fmt: skip
+    checked(record)
     record.save()
-    diary_write(shop=job.shop, job=job, text=f"Recorded the fit of {front}", at=at, person=by)
+    text = f"Recorded the fit of {record.label}"
+    diary_write(shop=job.shop, job=job, text=text, at=at, person=by)
     return record
 
 
-def _gaps(record: FitRecord) -> tuple[object, ...]:
-    return (record.gap_left, record.gap_right, record.gap_top, record.gap_bottom)
+def fits_find_their_fronts(*, job: Job) -> None:
+    """Records whose fronts were taken out and put back by a file find them by their labels."""
+    lost = list(FitRecord.objects.filter(job=job, front=None))
+    if not lost:
+        return
+    fronts = front_keys_of(job)
+    found = [record for record in lost if record.label in fronts]
+    for record in found:
+        record.front_id = fronts[record.label]
+    FitRecord.objects.bulk_update(found, ["front"])

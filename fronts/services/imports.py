@@ -7,16 +7,18 @@ from django.core.exceptions import ValidationError
 from django.db import transaction
 
 from fronts import models
-from fronts.rules.kitchen import JobFacts, Kitchen, Standard
+from fronts.facts.rows import columns_of
+from fronts.rules.kitchen import JobFacts, Kitchen
 from fronts.rules.lengths import LengthError, as_decimal
 from fronts.rules.practice import NUMBERS, Practice
+from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
-from fronts.services.kitchen_rows import import_cabinets, import_doors
-from fronts.services.rows import stock_row
+from fronts.services.fits import fits_find_their_fronts
+from fronts.services.kitchen_rows import cabinets_save, doors_save
 from fronts.services.saving import checked, enter, job_changed
 from fronts.services.standards import TABLES, tables_set
 from fronts.services.stock import practice_set
-from fronts.snapshot.standards import columns_of, standard_of
+from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.refused import Refused
@@ -40,7 +42,8 @@ def job_import(
     _import_standard(kitchen.standard, job)
     _import_stock(kitchen, job)
     _import_practice(kitchen.practice, job, by, at)
-    import_cabinets(kitchen.cabinets, job, import_doors(kitchen.doors_on_hand, job))
+    cabinets_save(kitchen.cabinets, job, doors_save(kitchen.doors_on_hand, job))
+    fits_find_their_fronts(job=job)
     job_changed(job=job, text=f"Imported job {job.number}", by=by, at=at)
     return job
 
@@ -109,8 +112,7 @@ def spelled_out(standard: Standard, shop: Standard) -> Standard:
 def _import_stock(kitchen: Kitchen, job: Job) -> None:
     if kitchen.stock == stock_in_force(job.shop):
         return
-    row = stock_row(kitchen.stock)
-    row.shop, row.job = job.shop, job
+    row = models.Stock(shop=job.shop, job=job, **columns_of(kitchen.stock))
     checked(row)
     row.save()
 

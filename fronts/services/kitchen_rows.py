@@ -1,4 +1,4 @@
-"""The rows of an imported kitchen, checked one by one and kept all at once."""
+"""A whole kitchen's rows, checked one by one and saved all at once."""
 
 from collections.abc import Iterable, Mapping, Sequence
 
@@ -6,88 +6,115 @@ from django.core.exceptions import ValidationError
 from django.db.models import Model
 
 from fronts import models
+from fronts.facts.rows import column_names
 from fronts.rules.kitchen import Cabinet, DoorOnHand, Opening
-from fronts.services.boxes import pins_row
-from fronts.services.rows import box_row, cabinet_row, door_row, opening_row
+from fronts.rules.validity import door_faults, front_faults, measured_faults, tidied
+from fronts.services.rows import (
+    bore_rows,
+    box_row,
+    cabinet_row,
+    door_row,
+    front_columns,
+    opening_row,
+    pin_rows,
+)
 from fronts.services.saving import checked
 from shopjobs.models import Job
 
+Doors = Mapping[str, models.DoorOnHand]
 
-def import_doors(doors: Sequence[DoorOnHand], job: Job) -> dict[str, models.DoorOnHand]:
-    """Keep the doors on hand; they come back by label."""
-    rows = {door.label: door_row(door, position) for position, door in enumerate(doors)}
-    if len(rows) < len(doors):
-        raise ValidationError("two doors on hand have the same label")
-    for row in rows.values():
-        row.job = job
-        _check(row, f"door {row.label}")
-    models.DoorOnHand.objects.bulk_create(rows.values())
-    bores = [
-        models.HingeBore(door=rows[door.label], position=position, x=bore.x, y=bore.y)
-        for door in doors
-        for position, bore in enumerate(door.hinge_bores)
-    ]
+
+def doors_save(doors: Sequence[DoorOnHand], job: Job) -> dict[str, models.DoorOnHand]:
+    """Save the doors on hand with their bores; the rows come back by label."""
+    _refuse_same_labels((door.label for door in doors), "two doors on hand")
+    rows = [door_row(job, door, position) for position, door in enumerate(doors)]
+    columns = column_names(DoorOnHand)
+    for door, row in zip(doors, rows, strict=True):
+        faults = {columns.get(path, path): fault for path, fault in door_faults(door).items()}
+        _check(row, f"door {row.label}", faults)
+    models.DoorOnHand.objects.bulk_create(rows)
+    bores = [bore for door, row in zip(doors, rows, strict=True) for bore in bore_rows(row, door)]
     for bore in bores:
         _check(bore, f"door {bore.door.label}, hinge bore {bore.position + 1}")
     models.HingeBore.objects.bulk_create(bores)
+    return {row.label: row for row in rows}
+
+
+def cabinets_save(cabinets: Sequence[Cabinet], job: Job, doors: Doors) -> None:
+    """Save the cabinets with their openings, fronts and boxes."""
+    _refuse_same_labels((cabinet.label for cabinet in cabinets), "two cabinets")
+    rows = [cabinet_row(job, cabinet, position) for position, cabinet in enumerate(cabinets)]
+    for row in rows:
+        _check(row, f"cabinet {row.label}")
+    models.Cabinet.objects.bulk_create(rows)
+    inside = [
+        (row, opening, position)
+        for cabinet, row in zip(cabinets, rows, strict=True)
+        for position, opening in enumerate(cabinet.openings)
+    ]
+    openings_save(inside, doors)
+
+
+def openings_save(openings: Sequence[tuple[models.Cabinet, Opening, int]], doors: Doors) -> None:
+    """Save new openings with their fronts and boxes, each at a place in its cabinet."""
+    names = (f"{cabinet.label}.{opening.label}" for cabinet, opening, _ in openings)
+    _refuse_same_labels(names, "two openings")
+    rows = []
+    for cabinet, opening, position in openings:
+        row = opening_row(cabinet, opening, position)
+        faults = measured_faults(opening.measured)
+        _check(row, f"opening {row}", {f"measured_{name}": fault for name, fault in faults.items()})
+        rows.append(row)
+    models.Opening.objects.bulk_create(rows)
+    fronts_of = [
+        (tidied(opening), row, _front_rows(tidied(opening), row, doors))
+        for (_, opening, _), row in zip(openings, rows, strict=True)
+    ]
+    models.Front.objects.bulk_create(front for _, _, fronts in fronts_of for front in fronts)
+    _save_boxes(fronts_of)
+
+
+def _front_rows(opening: Opening, row: models.Opening, doors: Doors) -> list[models.Front]:
+    rows = []
+    for position, front in enumerate(opening.fronts):
+        where = f"opening {row}"
+        try:
+            columns = front_columns(front, doors)
+        except KeyError as error:
+            raise ValidationError(f"{where}: no door on hand is called {error.args[0]}") from error
+        made = models.Front(opening=row, position=position, **columns)
+        faults = front_faults(front, opening.closing)
+        if faults:
+            raise ValidationError([f"{where}: {fault}" for fault in faults.values()])
+        _check(made, where)
+        rows.append(made)
     return rows
 
 
-def import_cabinets(
-    cabinets: Sequence[Cabinet], job: Job, doors: Mapping[str, models.DoorOnHand]
+def _save_boxes(
+    fronts_of: Sequence[tuple[Opening, models.Opening, Sequence[models.Front]]],
 ) -> None:
-    """Keep the cabinets with their openings and boxes."""
-    _refuse_same_labels((cabinet.label for cabinet in cabinets), "two cabinets")
-    rows = [cabinet_row(cabinet, position) for position, cabinet in enumerate(cabinets)]
-    for row in rows:
-        row.job = job
-        _check(row, f"cabinet {row.label}")
-    models.Cabinet.objects.bulk_create(rows)
-    kept: list[tuple[Opening, models.Opening]] = []
-    for cabinet, row in zip(cabinets, rows, strict=True):
-        kept += _openings(cabinet, row, doors)
-    models.Opening.objects.bulk_create(row for _, row in kept)
-    _import_boxes(kept)
-
-
-def _openings(
-    cabinet: Cabinet, row: models.Cabinet, doors: Mapping[str, models.DoorOnHand]
-) -> list[tuple[Opening, models.Opening]]:
-    labels = (opening.label for opening in cabinet.openings)
-    _refuse_same_labels(labels, f"two openings of cabinet {cabinet.label}")
-    kept = []
-    for position, opening in enumerate(cabinet.openings):
-        try:
-            found = opening_row(opening, position, doors)
-        except KeyError as error:
-            where = f"opening {cabinet.label}.{opening.label}"
-            raise ValidationError(f"{where}: no door on hand is called {error.args[0]}") from error
-        found.cabinet = row
-        _check(found, f"opening {found}")
-        kept.append((opening, found))
-    return kept
-
-
-def _import_boxes(kept: Sequence[tuple[Opening, models.Opening]]) -> None:
-    boxes, pins = [], []
-    for opening, row in kept:
-        for index, facts in enumerate(opening.boxes):
-            if facts is None:
+    boxes: list[models.Box] = []
+    pins: list[models.ShelfPins] = []
+    for opening, row, fronts in fronts_of:
+        for facts, front in zip(opening.fronts, fronts, strict=True):
+            if facts.box is None:
                 continue
-            box = box_row(facts, index)
-            box.opening = row
-            _check(box, f"box {index + 1} of {row}")
+            if not opening.closing.on_box:
+                raise ValidationError(f"opening {row} has no front that stands on a box")
+            box = box_row(front, facts.box)
+            _check(box, f"box {front.position + 1} of {row}")
             boxes.append(box)
-            pins += [pins_row(box, place, each) for place, each in enumerate(facts.shelf_pins)]
+            pins += pin_rows(box, facts.box)
     models.Box.objects.bulk_create(boxes)
-    for each in pins:
-        _check(each, str(each))
+    for pin in pins:
+        _check(pin, str(pin))
     models.ShelfPins.objects.bulk_create(pins)
 
 
-def _check(row: Model, where: str) -> None:
+def _check(row: Model, where: str, faults: Mapping[str, str] | None = None) -> None:
     try:
-        checked(row)
+        checked(row, faults)
     except ValidationError as error:
         told = [
             f"{where}, {name}: {message}" if name != "__all__" else f"{where}: {message}"

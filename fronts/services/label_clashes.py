@@ -2,6 +2,8 @@
 
 from collections import Counter
 
+from django.db.models import Count
+
 from fronts.models import Cabinet, Opening
 from fronts.rules.edges import Rect
 from fronts.rules.labels import labels_taken
@@ -12,13 +14,11 @@ from shopjobs.models import Job
 
 def label_taken_twice(job: Job) -> str | None:
     """A front's name that two openings of the job would share, or None."""
-    rows = Opening.objects.filter(cabinet__job=job).values_list(
-        "cabinet__label", "label", "closed_by", "count"
-    )
+    openings = Opening.objects.filter(cabinet__job=job).annotate(number=Count("fronts"))
     named = Counter(
         name
-        for cabinet, opening, closed_by, count in rows
-        for name in labels_taken(cabinet, opening, 2 if closed_by == "pair" else count)
+        for row in openings.values_list("cabinet__label", "label", "number")
+        for name in labels_taken(*row)
     )
     return min((name for name, times in named.items() if times > 1), default=None)
 

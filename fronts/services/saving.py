@@ -1,4 +1,4 @@
-"""How every service keeps a row, counts the change and writes the diary."""
+"""How every service saves a row, counts the change and writes the diary."""
 
 from collections.abc import Iterable, Mapping
 from datetime import datetime
@@ -36,7 +36,7 @@ def enter(row: Model, values: Mapping[str, object]) -> None:
 
 
 def changed(row: Model) -> set[str]:
-    """The columns that may differ from what the database holds: all of a row not yet kept.
+    """The columns that may differ from what the database holds: all of a row not yet saved.
 
     A column that ever differed stays among them, since what was saved may have been undone.
     """
@@ -77,7 +77,7 @@ def saved(row: Row) -> Row:
     return row
 
 
-def kept(row: Row, *, taken: str) -> Row:
+def saved_under_its_label(row: Row, *, taken: str) -> Row:
     """Save the row; where its label is another's already, `taken` says so at the label.
 
     What else the service did is undone then: the error must leave its transaction.

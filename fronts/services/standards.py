@@ -4,17 +4,17 @@ from collections.abc import Sequence
 from datetime import datetime
 from fractions import Fraction
 from itertools import pairwise
-from typing import Unpack
 
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
-from fronts.jobfile.shop_tables import LEAST_KG, MOST_HINGES, MOST_KG, MOST_ROWS
+from fronts.facts.rows import column_names, columns_of
 from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
-from fronts.models.standard import GROUPS
 from fronts.rules.lengths import LONGEST, Mm, exact
+from fronts.rules.limits import LEAST_KG, MOST_HINGES, MOST_KG, MOST_TABLE_ROWS
+from fronts.rules.standard_keys import Standard
+from fronts.rules.validity import standard_faults
 from fronts.services.saving import checked, enter, job_changed, shop_changed
-from fronts.services.values import StandardValues
 from shopjobs.models import Job, Person, Shop
 
 TABLES = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material")
@@ -25,15 +25,13 @@ Level = ShopStandard | JobStandard | Cabinet | Opening
 
 @transaction.atomic
 def standard_set(
-    *, owner: Owner, at: datetime, by: Person | None = None, **values: Unpack[StandardValues]
+    *, owner: Owner, standard: Standard, at: datetime, by: Person | None = None
 ) -> Level:
-    """Set what one level says; keys that are not given stay as they were.
-
-    A level that is given an overlay alone lets go of its reveal, and the other way round.
-    """
+    """Set all that one level says."""
     level = level_of(owner)
-    enter(level, {**_let_go(values), **values})
-    checked(level)
+    enter(level, columns_of(standard))
+    columns = column_names(Standard)
+    checked(level, {columns[path]: fault for path, fault in standard_faults(standard).items()})
     level.save()
     _tell(owner, "house standard", by, at)
     return level
@@ -75,12 +73,6 @@ def shared_level_of(owner: Shop | Job) -> ShopStandard | JobStandard:
     return JobStandard.objects.filter(job=owner).first() or JobStandard(job=owner)
 
 
-def _let_go(values: StandardValues) -> dict[str, None]:
-    laps = {name for name in ("overlay", "reveal") if values.get(f"{name}_left") is not None}
-    other = {"overlay": "reveal", "reveal": "overlay"}
-    return {key: None for name in laps for key in GROUPS[other[name]]} if len(laps) == 1 else {}
-
-
 def _tell(owner: Owner, what: str, by: Person | None, at: datetime) -> None:
     match owner:
         case Shop():
@@ -104,8 +96,8 @@ def _table(
     """Rows of a size or weight up to which so many hinges do; both must grow together."""
     if rows is None:
         return None
-    if not 1 <= len(rows) <= MOST_ROWS:
-        raise ValidationError({name: f"enter 1 to {MOST_ROWS} rows"})
+    if not 1 <= len(rows) <= MOST_TABLE_ROWS:
+        raise ValidationError({name: f"enter 1 to {MOST_TABLE_ROWS} rows"})
     sizes, counts = [row[0] for row in rows], [row[1] for row in rows]
     kept = min(sizes) > 0 and least <= min(sizes) and max(sizes) <= limit
     if not kept or not 1 <= min(counts) <= max(counts) <= MOST_HINGES:
@@ -119,8 +111,8 @@ def _table(
 def _classes(classes: Sequence[Fraction] | None) -> list[str] | None:
     if classes is None:
         return None
-    if len(classes) > MOST_ROWS:
-        raise ValidationError({"slide_classes": f"enter 1 to {MOST_ROWS} loads"})
+    if len(classes) > MOST_TABLE_ROWS:
+        raise ValidationError({"slide_classes": f"enter 1 to {MOST_TABLE_ROWS} loads"})
     rising = all(one < other for one, other in pairwise(classes))
     if not classes or not LEAST_KG <= classes[0] <= classes[-1] <= MOST_KG or not rising:
         raise ValidationError({"slide_classes": "enter loads above zero, each above the last"})

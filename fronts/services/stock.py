@@ -3,19 +3,20 @@
 from collections.abc import Mapping
 from datetime import datetime
 from fractions import Fraction
-from typing import Unpack
 
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
-from fronts.jobfile.shop_numbers import PLAIN, POSITIVE
-from fronts.jobfile.stock import MOST_LENGTHS
+from fronts.facts.rows import columns_of
 from fronts.models import ShopNumber, Stock
 from fronts.models.stock import NUMBER_NAMES
+from fronts.rules.facts import Lengths, facts_of
+from fronts.rules.kitchen import Stock as StockFacts
 from fronts.rules.lengths import LengthError, as_decimal, exact
+from fronts.rules.practice import PLAIN, POSITIVE
+from fronts.rules.validity import stock_faults
 from fronts.services.saving import checked, enter, job_changed, shop_changed
-from fronts.services.values import StockValues
-from fronts.snapshot.stock import practice_in_force, stock_in_force
+from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Job, Person, Shop
 
 VALUE_PLACES = 10
@@ -25,15 +26,16 @@ MOST_VALUE = 20_000
 
 @transaction.atomic
 def stock_set(
-    *, owner: Shop | Job, at: datetime, by: Person | None = None, **values: Unpack[StockValues]
+    *, owner: Shop | Job, stock: StockFacts, at: datetime, by: Person | None = None
 ) -> Stock:
-    """Set what is in stock; a job's own stock starts as a whole copy of what held before."""
-    stock = _stock_of(owner)
-    enter(stock, values)
-    checked(stock, _stock_faults(stock))
-    stock.save()
+    """Set all that is in stock."""
+    shop, job = _of(owner)
+    row = Stock.objects.filter(shop=shop, job=job).first() or Stock(shop=shop, job=job)
+    enter(row, columns_of(stock))
+    checked(row, _stock_faults(stock))
+    row.save()
     _tell(owner, "stock", by, at)
-    return stock
+    return row
 
 
 @transaction.atomic
@@ -72,27 +74,13 @@ def _of(owner: Shop | Job) -> tuple[Shop, Job | None]:
     return (owner, None) if isinstance(owner, Shop) else (owner.shop, owner)
 
 
-def _stock_of(owner: Shop | Job) -> Stock:
-    shop, job = _of(owner)
-    stock = Stock.objects.filter(shop=shop, job=job).first()
-    if stock is not None:
-        return stock
-    held = stock_in_force(shop)
-    return Stock(
-        shop=shop,
-        job=job,
-        screw_lengths=held.screw_lengths,
-        knob_screw_lengths=held.knob_screw_lengths,
-        slide_lengths=held.slide_lengths,
-        knob_thread=held.knob_thread,
-        knob_thread_depth=held.knob_thread_depth,
-    )
-
-
-def _stock_faults(stock: Stock) -> dict[str, str]:
-    lists = ("screw_lengths", "knob_screw_lengths", "slide_lengths")
-    many = f"enter at most {MOST_LENGTHS} lengths"
-    return {name: many for name in lists if len(getattr(stock, name)) > MOST_LENGTHS}
+def _stock_faults(stock: StockFacts) -> dict[str, str]:
+    faults = stock_faults(stock)
+    for fact in facts_of(StockFacts):
+        match fact.declared:
+            case Lengths(most=most) if len(getattr(stock, fact.name)) > most:
+                faults[fact.name] = f"enter at most {most} lengths"
+    return faults
 
 
 def _fault(name: str, value: Fraction | None) -> str | None:

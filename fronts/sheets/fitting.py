@@ -8,7 +8,8 @@ from fronts.figures.findings import findings_of, places_at
 from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.sizes import size
 from fronts.figures.work_steps import Work, work_for
-from fronts.rules.kitchen import SIDES, Cabinet, Kitchen
+from fronts.rules.kinds import SIDES
+from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Finding, Front, Schedule

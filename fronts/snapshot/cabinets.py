@@ -1,131 +1,90 @@
-"""The cabinets of a job with their openings and boxes."""
+"""The cabinets of a job with their openings, fronts and boxes."""
 
-from collections.abc import Mapping, Sequence
-from typing import cast
+from collections.abc import Iterator, Mapping, Sequence
+
+from django.db.models import Model, QuerySet
 
 from fronts import models
-from fronts.rules.kitchen import (
-    CHOOSE,
-    Box,
-    Cabinet,
-    CabinetBuild,
-    ClosedBy,
-    FrontBuild,
-    FrontWish,
-    Hinged,
-    Kind,
-    Measured,
-    Opening,
-    ShelfPins,
-    SlideKind,
-)
+from fronts.facts.rows import from_row
+from fronts.rules.kitchen import CHOOSE, Box, Cabinet, FrontFacts, Opening, ShelfPins
 from fronts.snapshot.grouping import grouped
 from fronts.snapshot.standards import standard_of
 from shopjobs.models import Job
 
+IN_ORDER = ("position", "pk")
+
 
 def cabinets_of(job: Job, doors: Mapping[int, str]) -> tuple[Cabinet, ...]:
-    in_order = ("position", "pk")
-    cabinets = models.Cabinet.objects.filter(job=job).order_by(*in_order)
-    openings = models.Opening.objects.filter(cabinet__job=job).order_by(*in_order)
-    boxes = models.Box.objects.filter(opening__cabinet__job=job).order_by("index")
-    pins = models.ShelfPins.objects.filter(box__opening__cabinet__job=job).order_by(*in_order)
-    pins_of = grouped(pins, "box_id")
-    boxes_of = grouped(boxes, "opening_id")
-    openings_of = grouped(openings, "cabinet_id")
+    """Every cabinet of the job, in a fixed number of queries; `doors` are labels by key."""
+    return _assembled(models.Cabinet.objects.filter(job=job), "cabinet__job", job, doors)
+
+
+def cabinet_snapshot(cabinet: models.Cabinet) -> Cabinet:
+    """One cabinet with all that is in it."""
+    doors = dict(models.DoorOnHand.objects.filter(job=cabinet.job_id).values_list("pk", "label"))
+    alone = models.Cabinet.objects.filter(pk=cabinet.pk)
+    return _assembled(alone, "cabinet", cabinet, doors)[0]
+
+
+def _assembled(
+    cabinets: QuerySet[models.Cabinet], way: str, owner: Model, doors: Mapping[int, str]
+) -> tuple[Cabinet, ...]:
+    """The cabinets with what is in them; `way` leads from an opening to what owns them all."""
+    openings = models.Opening.objects.filter(**{way: owner})
+    fronts = models.Front.objects.filter(**{f"opening__{way}": owner})
+    boxes = models.Box.objects.filter(**{f"front__opening__{way}": owner})
+    pins = models.ShelfPins.objects.filter(**{f"box__front__opening__{way}": owner})
+    pins_of = grouped(pins.order_by(*IN_ORDER), "box_id")
+    box_of = {box.front_id: box_facts(box, pins_of[box.pk]) for box in boxes}
+    fronts_of = grouped(fronts.order_by("position"), "opening_id")
+    openings_of = grouped(openings.order_by(*IN_ORDER), "cabinet_id")
+
+    def inside(cabinet: models.Cabinet) -> Iterator[Opening]:
+        for opening in openings_of[cabinet.pk]:
+            yield opening_facts(
+                opening,
+                tuple(
+                    front_facts(front, doors.get(front.door_id or 0), box_of.get(front.pk))
+                    for front in fronts_of[opening.pk]
+                ),
+            )
+
     return tuple(
-        cabinet_facts(
-            cabinet,
-            tuple(
-                opening_facts(
-                    opening,
-                    doors.get(opening.front_door_id or 0),
-                    _boxes(opening, boxes_of[opening.pk], pins_of),
-                )
-                for opening in openings_of[cabinet.pk]
-            ),
-        )
-        for cabinet in cabinets
+        cabinet_facts(cabinet, tuple(inside(cabinet))) for cabinet in cabinets.order_by(*IN_ORDER)
     )
 
 
-def cabinet_facts(row: models.Cabinet, openings: tuple[Opening, ...]) -> Cabinet:
-    """One cabinet as it was entered."""
-    return Cabinet(
-        label=row.label,
-        kind=cast(Kind, row.kind),
-        build=cast(CabinetBuild, row.build),
-        wall=row.wall,
-        x=row.x,
-        y=row.y,
-        width=row.width,
-        height=row.height,
-        depth=row.depth,
-        openings=openings,
-        standard=standard_of(row),
-    )
-
-
-def opening_facts(row: models.Opening, door: str | None, boxes: tuple[Box | None, ...]) -> Opening:
-    """One opening as it was entered."""
-    return Opening(
-        label=row.label,
-        x=row.x,
-        y=row.y,
-        width=row.width,
-        height=row.height,
-        closed_by=cast(ClosedBy, row.closed_by),
-        hinged=cast(Hinged | None, row.hinged or None),
-        count=row.count,
-        heights=row.heights,
-        front=_wish(row, door),
-        boxes=boxes,
-        measured=Measured(
-            width_top=row.measured_width_top,
-            width_bottom=row.measured_width_bottom,
-            height_left=row.measured_height_left,
-            height_right=row.measured_height_right,
-            diagonal_1=row.diagonal_1,
-            diagonal_2=row.diagonal_2,
+def opening_at_hand(opening: models.Opening) -> Opening:
+    """One opening whose fronts, with their doors and boxes, have been fetched with it."""
+    rows = list(opening.fronts.all())
+    boxes = [front.box for front in rows if hasattr(front, "box")]
+    pins = models.ShelfPins.objects.filter(box__in=boxes) if boxes else []
+    pins_of = grouped(sorted(pins, key=lambda pin: (pin.position, pin.pk)), "box_id")
+    box_of = {box.front_id: box_facts(box, pins_of[box.pk]) for box in boxes}
+    return opening_facts(
+        opening,
+        tuple(
+            front_facts(front, front.door.label if front.door else None, box_of.get(front.pk))
+            for front in rows
         ),
-        standard=standard_of(row),
     )
 
 
-def _wish(row: models.Opening, door: str | None) -> FrontWish:
-    return FrontWish(
-        door_on_hand=CHOOSE if row.front_choose else door,
-        width=row.front_width,
-        height=row.front_height,
-        thickness=row.front_thickness_own,
-        build=cast(FrontBuild | None, row.front_build or None),
-        material=row.front_material or None,
-        shift_x=row.shift_x,
-        shift_y=row.shift_y,
-    )
+def cabinet_facts(row: models.Cabinet, openings: tuple[Opening, ...] = ()) -> Cabinet:
+    """One cabinet as it was entered."""
+    return from_row(Cabinet, row, openings=openings, standard=standard_of(row))
 
 
-def _boxes(
-    opening: models.Opening,
-    rows: Sequence[models.Box],
-    pins_of: Mapping[int, Sequence[models.ShelfPins]],
-) -> tuple[Box | None, ...]:
-    """One place a front, None where a front has no box; nothing where none has one."""
-    found: list[Box | None] = [None] * (opening.count if rows else 0)
-    for row in rows:
-        found[row.index] = Box(
-            width=row.width,
-            height=row.height,
-            front_thickness=row.front_thickness,
-            rise=row.rise,
-            depth=row.depth,
-            side_clearance=row.side_clearance,
-            slide=cast(SlideKind | None, row.slide or None),
-            slide_width=row.slide_width,
-            slide_height=row.slide_height,
-            shelf_pins=tuple(
-                ShelfPins(x=pin.x, y=pin.y, pitch=pin.pitch, count=pin.count, diameter=pin.diameter)
-                for pin in pins_of[row.pk]
-            ),
-        )
-    return tuple(found)
+def opening_facts(row: models.Opening, fronts: tuple[FrontFacts, ...]) -> Opening:
+    """One opening as it was entered."""
+    return from_row(Opening, row, fronts=fronts, standard=standard_of(row))
+
+
+def front_facts(row: models.Front, door: str | None, box: Box | None) -> FrontFacts:
+    """What is decided about one front; `door` is the label of the door that it names."""
+    return from_row(FrontFacts, row, door_on_hand=CHOOSE if row.choose else door, box=box)
+
+
+def box_facts(row: models.Box, pins: Sequence[models.ShelfPins]) -> Box:
+    """One box with its rows of shelf-pin holes."""
+    return from_row(Box, row, shelf_pins=tuple(from_row(ShelfPins, pin) for pin in pins))

@@ -135,13 +135,13 @@ def edits(client: Client, job: Job) -> Iterator[tuple[str, Edit]]:
     """An opening that a door closes, a cabinet, and a box."""
     opening = Opening.objects.filter(cabinet__job=job, closed_by="door").order_by("pk")[0]
     cabinet = Cabinet.objects.filter(job=job).order_by("-pk")[0]
-    boxes = Box.objects.filter(opening__cabinet__job=job, shelf_pins__isnull=False)
-    box = boxes.order_by("pk")[0]
+    boxes = Box.objects.filter(front__opening__cabinet__job=job, shelf_pins__isnull=False)
+    box = boxes.select_related("front").order_by("pk")[0]
+    boxed = box.front.opening_id
     places: tuple[tuple[str, str, list[int], str, Mm, Mm], ...] = (
         ("opening", "opening-edit", [opening.pk], f"opening-{opening.pk}", opening.width, -CHANGE),
         ("cabinet", "cabinet-edit", [cabinet.pk], f"cabinet-{cabinet.pk}", cabinet.width, CHANGE),
-        ("box", "box-edit", [box.opening_id, box.index], f"opening-{box.opening_id}",
-         box.width, -CHANGE),
+        ("box", "box-edit", [boxed, box.front.position], f"opening-{boxed}", box.width, -CHANGE),
     )  # fmt: skip
     for what, page, args, part, width, change in places:
         address = reverse(f"fronts:{page}", args=[job.pk, *args])

@@ -14,18 +14,17 @@ from fronts.rules.kitchen import (
     Box,
     Cabinet,
     DoorOnHand,
-    FrontWish,
+    FrontFacts,
     JobFacts,
     Kitchen,
     Opening,
     ShelfPins,
-    Sides,
-    Standard,
     Stock,
 )
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Sides, Standard
 from tests.benchmarks.figures import Figure, best_ms
 
 FEW, MANY = 30, 1000
@@ -41,26 +40,23 @@ PINS = ShelfPins(inches(7), inches(3), inches(1), 20, inches(1, 4))
 SLIDE = replace(
     BOX, slide="bottom", slide_width=inches(7, 4), slide_height=inches(1, 2), shelf_pins=(PINS,)
 )
-PLAIN = Opening("a", MEMBER, MEMBER, WIDE, HIGH, "door", hinged="left")
+PLAIN = Opening("a", MEMBER, MEMBER, WIDE, HIGH, "door", (FrontFacts(hinged="left"),))
 INSET = Standard(mount="inset")
 OPENINGS = (
     PLAIN,
-    replace(PLAIN, closed_by="pair", hinged=None, width=inches(33)),
+    replace(PLAIN, closed_by="pair", fronts=(), width=inches(33)),
     replace(
-        PLAIN, closed_by="drawers", hinged=None, count=3,
-        boxes=tuple(replace(LOW_BOX, rise=inches(rise)) for rise in (19, 10, 1)),
+        PLAIN, closed_by="drawers",
+        fronts=tuple(FrontFacts(box=replace(LOW_BOX, rise=inches(rise))) for rise in (19, 10, 1)),
     ),
-    replace(PLAIN, closed_by="pull-out", hinged=None, boxes=(SLIDE,)),
+    replace(PLAIN, closed_by="pull-out", fronts=(FrontFacts(box=SLIDE),)),
+    replace(PLAIN, closed_by="pull-out", fronts=(FrontFacts(door_on_hand=CHOOSE, box=BOX),)),
     replace(
-        PLAIN, closed_by="pull-out", hinged=None, boxes=(BOX,),
-        front=FrontWish(door_on_hand=CHOOSE),
+        PLAIN, closed_by="pull-out",
+        fronts=(FrontFacts(build="five-piece", material="hard maple", box=SLIDE),),
     ),
-    replace(
-        PLAIN, closed_by="pull-out", hinged=None, boxes=(SLIDE,),
-        front=FrontWish(build="five-piece", material="hard maple"),
-    ),
-    replace(PLAIN, front=FrontWish(material="cherry"), standard=INSET),
-    replace(PLAIN, closed_by="pair", hinged=None, front=FrontWish(build="five-piece")),
+    replace(PLAIN, fronts=(FrontFacts(material="cherry", hinged="left"),), standard=INSET),
+    replace(PLAIN, closed_by="pair", fronts=(FrontFacts(build="five-piece"),) * 2),
 )  # fmt: skip
 
 

@@ -5,7 +5,7 @@ import re
 import pytest
 from playwright.sync_api import Locator, Page, expect
 
-from fronts.models import Cabinet, Opening
+from fronts.models import Cabinet, Front, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
 from tests.browser.conftest import PHONE, sign_in
@@ -86,6 +86,32 @@ def test_an_edit_in_place_is_followed_by_the_drawing(page: Page, job: Job) -> No
     assert page.evaluate("window.same") is True
 
 
+def test_one_front_of_a_stack_is_changed_in_place(page: Page, job: Job) -> None:
+    """Its form stands where the opening stood; the line and the schedule follow."""
+    overlaid(job)
+    cabinet = CabinetFactory.create(job=job)
+    opening = OpeningFactory.create(
+        cabinet=cabinet, closed_by="drawers", count=3, front_build="five-piece"
+    )
+    page.goto(f"/jobs/{job.pk}/")
+    page.evaluate("window.same = true")
+    line = page.locator(f"#opening-{opening.pk}")
+
+    line.get_by_role("link", name="Change front 1 from the top of opening a").click()
+    expect(line.get_by_label("Width of the front")).to_be_visible()
+    line.get_by_label("Built as").select_option("Slab")
+    line.get_by_label("Height in the stack").fill("6 1/4")
+    line.get_by_role("button", name="Save").click()
+
+    expect(line).to_contain_text("Front 1 from the top: 6 1/4 high, slab")
+    expect(line).to_contain_text("Front 2 from the top: five-piece")
+    rows = page.locator(".fronts tbody tr")
+    expect(rows.nth(0)).to_contain_text("slab")
+    expect(rows.nth(1)).to_contain_text("five-piece")
+    expect(page.locator("#said")).to_have_text("Front B1.a.1 is saved.")
+    assert page.evaluate("window.same") is True
+
+
 def test_the_drawing_follows_the_keys_and_leaves_them_alone(page: Page, job: Job) -> None:
     """Typing redraws the cabinet beside the form; a half-typed size only makes it wait."""
     furnish(job)
@@ -133,7 +159,7 @@ def test_a_front_in_the_drawing_opens_its_opening(page: Page, job: Job) -> None:
 
     expect(page).to_have_url(re.compile(rf"/jobs/{job.pk}/#opening-\d+$"))
     expect(page.locator("#walls svg")).to_contain_text("B1.a")
-    assert Opening.objects.get(cabinet__label="B1").hinged == "right"
+    assert Front.objects.get(opening__cabinet__label="B1").hinged == "right"
 
 
 def test_deleting_asks_in_place(page: Page, job: Job) -> None:
@@ -145,7 +171,7 @@ def test_deleting_asks_in_place(page: Page, job: Job) -> None:
 
     place.locator("summary").first.click()
     place.get_by_role("link", name="Delete…").first.click()
-    expect(place).to_contain_text("box 1 of B2.a")
+    expect(place).to_contain_text("Box 1 of B2.a")
     place.get_by_role("link", name="Keep it").click()
     expect(place.get_by_role("heading", name="B2")).to_be_visible()
 
@@ -224,8 +250,8 @@ def test_nothing_scrolls_sideways_but_drawings_and_tables(page: Page, job: Job) 
     start = f"/jobs/{job.pk}/"
     for address in (
         start, f"{start}cabinets/new/", f"{start}openings/{opening.pk}/", f"{start}doors/new/",
-        f"{start}openings/{opening.pk}/boxes/0/", f"{start}standard/", "/shop/standard/",
-        "/jobs/import/",
+        f"{start}openings/{opening.pk}/fronts/0/", f"{start}openings/{opening.pk}/boxes/0/",
+        f"{start}standard/", "/shop/standard/", "/jobs/import/",
     ):  # fmt: skip
         page.goto(address)
         wide = page.evaluate("document.documentElement.scrollWidth - window.innerWidth")
@@ -244,7 +270,8 @@ def test_targets_are_large_enough_for_a_finger(page: Page, width: int, job: Job)
         start = f"/jobs/{job.pk}/"
         for address in (
             start, f"{start}cabinets/new/", f"{start}openings/{opening.pk}/",
-            f"{start}openings/{opening.pk}/boxes/0/", "/shop/standard/", "/jobs/import/",
+            f"{start}openings/{opening.pk}/fronts/0/", f"{start}openings/{opening.pk}/boxes/0/",
+            "/shop/standard/", "/jobs/import/",
         ):  # fmt: skip
             page.goto(address)
             small = [

@@ -8,14 +8,10 @@ from factory.django import DjangoModelFactory
 
 from fronts.models import Box, Cabinet, DoorOnHand, Opening, ShelfPins
 from fronts.rules.practice import inches
-from fronts.services.boxes import box_set
-from fronts.services.cabinets import cabinet_create
-from fronts.services.doors import door_create
-from fronts.services.openings import opening_create
-from fronts.services.standards import standard_set
 from shopjobs.models import Job
 from tests.factories.made import NOW, ServedFactory
 from tests.factories.shops import JobFactory
+from tests.saying import box_set, cabinet_create, door_create, opening_create, standard_set
 
 STILE = inches(3, 2)
 """How wide a cabinet's face frame is around its opening."""
@@ -84,6 +80,7 @@ class ShelfPinsFactory(DjangoModelFactory[ShelfPins]):
     x = inches(1)
     y = inches(1)
     pitch = inches(1)
+    count = 4
     diameter = inches(1, 4)
 
     class Meta:

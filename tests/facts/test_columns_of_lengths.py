@@ -10,10 +10,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from fronts.facts import LabelField, LengthField, MmField, MmListField, WordsField
-from fronts.models import Cabinet, Opening
+from fronts.models import Cabinet, Stock
 from fronts.rules.lengths import INCH
+from fronts.services.saving import checked
 from shopjobs.models import Job
-from tests.factories import CabinetFactory, OpeningFactory
+from tests.factories import NOW, CabinetFactory
+from tests.saying import stock_set
 
 IN_A_TRANSACTION = settings(
     deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
@@ -85,12 +87,20 @@ def test_a_field_is_rebuilt_as_it_was() -> None:
     assert Decimal(35) == options["default"]
 
 
-def test_a_list_keeps_its_order_and_its_blanks(job: Job) -> None:
-    """Heights from the top, None where a front shares what remains."""
-    heights = (Fraction(127), None, INCH / 128)
-    made = OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=3, heights=heights)
+def test_a_list_keeps_its_order(job: Job) -> None:
+    """As somebody wrote it down, not from the shortest up."""
+    lengths = (Fraction(127), INCH / 128, Fraction(19))
+    stock_set(owner=job, slide_lengths=lengths, at=NOW)
 
-    assert heights == Opening.objects.get(pk=made.pk).heights
+    assert lengths == Stock.objects.get().slide_lengths
+
+
+def test_every_place_of_a_stock_has_a_length(job: Job) -> None:
+    """A blank, which older heights had, is none."""
+    with pytest.raises(ValidationError) as refused:
+        checked(Stock(shop=job.shop, slide_lengths=[Fraction(127), None]))
+
+    assert set(refused.value.message_dict) == {"slide_lengths"}
 
 
 @pytest.mark.parametrize("lengths", [(), (None,), (Fraction(1), Fraction(1, 2))])

@@ -9,11 +9,12 @@ from fractions import Fraction
 import pytest
 
 from fronts.jobfile import read, read_bytes
-from fronts.jobfile.shop_numbers import KEYS, PLAIN
+from fronts.jobfile.shop_numbers import KEYS
 from fronts.rules import practice as practice_module
-from fronts.rules.kitchen import KnobHole, Measured, Opening, Point, Reveal, Sides, Standard
+from fronts.rules.kitchen import KnobHole, Measured, Opening, Point
 from fronts.rules.lengths import INCH, Mm
-from fronts.rules.practice import PRACTICE
+from fronts.rules.practice import PLAIN, PRACTICE
+from fronts.rules.standard_keys import Reveal, Sides, Standard
 from tests.kitchen_files import FOLDER, changed, small, without
 
 
@@ -31,7 +32,7 @@ def test_the_whole_of_a_galley() -> None:
     job, door = kitchen.job, kitchen.doors_on_hand[0]
     pull_out, drawer = kitchen.cabinets[0].openings
     stack = kitchen.cabinets[1].openings[0]
-    box = pull_out.boxes[0]
+    box = pull_out.fronts[0].box
     assert (job.number, job.client, job.fit_on) == (
         "BH-7",
         "Rosalind Achterberg",
@@ -47,14 +48,14 @@ def test_the_whole_of_a_galley() -> None:
     assert door.knob_hole == KnobHole(INCH, INCH * 39 / 2, INCH / 4)
     assert door.hinge_bores[1] == Point(INCH * 105 / 8, INCH * 75 / 4)
     assert (door.build, door.stile, door.material) == ("five-piece", 2 * INCH, "cherry")
-    assert pull_out.front.door_on_hand == "old sink door"
+    assert pull_out.fronts[0].door_on_hand == "old sink door"
     assert box is not None
     assert (box.rise, box.side_clearance, box.slide) == (INCH * 5 / 8, INCH * 9 / 16, "bottom")
     assert (box.shelf_pins[0].count, box.shelf_pins[0].diameter) == (9, Mm(5))
-    assert drawer.boxes[0] is not None
-    assert drawer.boxes[0].slide == "side"
-    assert stack.heights == (INCH * 11 / 2, None, None)
-    assert [each is None for each in stack.boxes] == [False, True, True]
+    assert drawer.fronts[0].box is not None
+    assert drawer.fronts[0].box.slide == "side"
+    assert [front.own_height for front in stack.fronts] == [INCH * 11 / 2, None, None]
+    assert [front.box is None for front in stack.fronts] == [False, True, True]
     assert kitchen.cabinets[1].standard == Standard(least_gap=INCH * 3 / 32, hinge_end=3 * INCH)
     assert kitchen.practice.lines_seen == INCH * 3 / 16
     assert kitchen.practice.humidity_high == 60
@@ -69,12 +70,12 @@ def test_the_whole_of_a_flat_in_millimetres() -> None:
     ends = Sides(Mm(3, 2), Mm(3, 2), Mm(2), Mm(0))
     assert kitchen.standard.reveal == Reveal(Mm(3), ends)
     assert tall.x == -40
-    assert (tall.openings[0].hinged, tall.openings[1].closed_by) == ("right", "open")
+    assert (tall.openings[0].fronts[0].hinged, tall.openings[1].closed_by) == ("right", "open")
     assert pair.measured == Measured(
         Mm(1531, 2), Mm(764), diagonal_1=Mm(1851, 2), diagonal_2=Mm(924)
     )
-    assert (fixed.front.width, fixed.front.thickness) == (Mm(790), Mm(22))
-    assert fixed.front.shift_y == -2
+    assert (fixed.fronts[0].width, fixed.fronts[0].thickness) == (Mm(790), Mm(22))
+    assert fixed.fronts[0].shift_y == -2
     assert fixed.standard.mount == "inset"
     assert kitchen.stock.slide_lengths == ()
     assert kitchen.practice is PRACTICE
@@ -142,15 +143,16 @@ def test_slides_by_either_word(said: str | None, slide: str | None) -> None:
     """A slide may be called by where it sits or by how it is mounted."""
     box = {"width": "14", "height": "20", "front_thickness": "3/4", "rise": "0", "slide": said}
     opening = opening_with(closed_by="pull-out", hinged=None, box=box)
-    assert opening.boxes[0] is not None
-    assert opening.boxes[0].slide == slide
+    assert opening.fronts[0].box is not None
+    assert opening.fronts[0].box.slide == slide
 
 
 def test_a_door_is_hinged_left_unless_it_says_so() -> None:
     """A door without a hand gets one; nothing else has a hand."""
-    assert opening_with(hinged=None).hinged == "left"
-    assert opening_with(closed_by="pair", hinged=None).hinged is None
-    assert opening_with(closed_by="pair", hinged="right").hinged is None
+    assert [front.hinged for front in opening_with(hinged=None).fronts] == ["left"]
+    for said in (None, "right"):
+        pair = opening_with(closed_by="pair", hinged=said)
+        assert [front.hinged for front in pair.fronts] == [None, None]
 
 
 def test_measured_sizes_stand_in_for_the_nominal_ones() -> None:

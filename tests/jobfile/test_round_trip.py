@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from fronts.jobfile import Fault, Refused, read, read_bytes, write
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import INCH
-from tests.kitchen_files import SAMPLES, small
+from tests.kitchen_files import OLDER, SAMPLES, small
 from tests.strategies import kitchens
 
 SLOW = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow], max_examples=120)
@@ -57,6 +57,17 @@ def test_a_tidy_file_is_written_as_it_was(sample: Path) -> None:
     assert write(read(text)) == text
 
 
+@pytest.mark.parametrize("older", OLDER, ids=lambda path: path.name)
+def test_an_older_file_holds_the_same_kitchen(older: Path) -> None:
+    """Version 1 decides about an opening's fronts together; it is written as version 2."""
+    newer = next(sample for sample in SAMPLES if sample.name == older.name)
+    kitchen = read(older.read_text(encoding="utf-8"))
+
+    assert json.loads(older.read_text(encoding="utf-8"))["version"] == 1
+    assert kitchen == read(newer.read_text(encoding="utf-8"))
+    assert json.loads(write(kitchen))["version"] == 2
+
+
 def test_names_stay_readable() -> None:
     """Letters beyond ASCII are written as letters."""
     text = json.dumps(small() | {"job": {"number": "1", "client": "Åsa Löf", "unit": "mm"}})
@@ -75,7 +86,7 @@ def places_in(tree: Any, way: tuple[Any, ...] = ()) -> list[tuple[Any, ...]]:
 
 
 @FUZZ
-@given(st.sampled_from(SAMPLES), st.data())
+@given(st.sampled_from([*SAMPLES, *OLDER]), st.data())
 def test_a_file_with_anything_in_it_is_read_or_refused(sample: Path, data: st.DataObject) -> None:
     """Whatever stands in a key's place: a kitchen that can be written, or faults with paths."""
     tree = json.loads(sample.read_text(encoding="utf-8"))
@@ -93,7 +104,12 @@ def test_a_file_with_anything_in_it_is_read_or_refused(sample: Path, data: st.Da
 
 
 @FUZZ
-@given(st.sampled_from(SAMPLES), st.integers(0, 5000), st.integers(0, 60), st.text(max_size=5))
+@given(
+    st.sampled_from([*SAMPLES, *OLDER]),
+    st.integers(0, 5000),
+    st.integers(0, 60),
+    st.text(max_size=5),
+)
 def test_a_torn_file_is_read_or_refused(sample: Path, at: int, cut: int, put: str) -> None:
     """A file with a hole in it, or with something else in the hole."""
     text = sample.read_text(encoding="utf-8")

@@ -6,21 +6,22 @@ import pytest
 from django.core.exceptions import ValidationError
 from django.db.models import CharField
 
-from fronts.jobfile import openings as file_openings
 from fronts.jobfile import read, write
-from fronts.jobfile.cabinets import MOST_OPENINGS
-from fronts.jobfile.doors import MOST_BORES
-from fronts.jobfile.read import LONGEST_CLIENT, LONGEST_SITE
-from fronts.jobfile.values import LONGEST_LABEL, LONGEST_MATERIAL
-from fronts.models import Cabinet, DoorOnHand, JobStandard, Opening, Stock
-from fronts.models.openings import MOST_FRONTS
+from fronts.models import Cabinet, DoorOnHand, Front, JobStandard, Opening
 from fronts.rules.kitchen import Point
+from fronts.rules.limits import (
+    LONGEST_CLIENT,
+    LONGEST_LABEL,
+    LONGEST_MATERIAL,
+    LONGEST_SITE,
+    MOST_BORES,
+    MOST_FRONTS,
+    MOST_OPENINGS,
+)
 from fronts.rules.practice import inches
 from fronts.rules.screws import thread_diameter
-from fronts.services.doors import door_change
 from fronts.services.saving import checked
 from fronts.services.standards import tables_set
-from fronts.services.stock import stock_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
 from tests.factories import (
@@ -30,6 +31,7 @@ from tests.factories import (
     JobFactory,
     OpeningFactory,
 )
+from tests.saying import door_change, stock_set
 
 
 @pytest.mark.parametrize(
@@ -41,7 +43,7 @@ from tests.factories import (
         (Cabinet, "label", LONGEST_LABEL),
         (Cabinet, "wall", LONGEST_LABEL),
         (Opening, "label", LONGEST_LABEL),
-        (Opening, "front_material", LONGEST_MATERIAL),
+        (Front, "material", LONGEST_MATERIAL),
         (DoorOnHand, "label", LONGEST_LABEL),
         (DoorOnHand, "material", LONGEST_MATERIAL),
         (JobStandard, "material", LONGEST_MATERIAL),
@@ -87,7 +89,7 @@ def test_what_no_file_may_hold_is_kept_out_of_a_job(shop: Shop, name: str, text:
 def test_a_thread_that_no_file_may_hold_is_kept_out_of_the_stock(shop: Shop, thread: str) -> None:
     """The reader of files and the table know the same threads, each without space around it."""
     with pytest.raises(ValidationError) as refused:
-        checked(Stock(shop=shop, knob_thread=thread))
+        stock_set(owner=shop, knob_thread=thread, at=NOW)
 
     assert "enter a thread like 8-32, 1/4-20 or M4" in refused.value.message_dict["knob_thread"]
 
@@ -102,9 +104,13 @@ def test_a_thread_comes_back_from_a_file(job: Job, thread: str) -> None:
     assert read(write(kitchen)).stock.knob_thread == thread
 
 
-def test_a_stack_has_as_many_fronts_in_a_file_as_in_a_table() -> None:
-    """The reader of files and the table stop at the same number."""
-    assert file_openings.MOST_FRONTS == MOST_FRONTS
+def test_a_stack_has_as_many_fronts_in_a_file_as_in_a_table(job: Job) -> None:
+    """The most come back from a file."""
+    OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=MOST_FRONTS)
+    kitchen = kitchen_of(job)
+
+    assert len(kitchen.cabinets[0].openings[0].fronts) == MOST_FRONTS
+    assert read(write(kitchen)) == kitchen
 
 
 def test_a_door_has_no_more_bores_than_a_file_may_hold(job: Job) -> None:

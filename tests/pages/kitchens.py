@@ -23,7 +23,7 @@ NEW_CABINET = {
 }  # fmt: skip
 NEW_OPENING = {
     "label": "a", "x": "1 1/2", "y": "1 1/2", "width": "15", "height": "27 1/2",
-    "closed_by": "door", "hinged": "left", "count": "", "heights": "",
+    "closed_by": "door", "front_hinged": "left", "count": "", "heights": "",
 }  # fmt: skip
 
 

@@ -3,9 +3,10 @@
 from dataclasses import dataclass, replace
 from typing import Any
 
-from fronts.rules.kitchen import Cabinet, FrontWish, Kitchen, Opening, Sides, Standard
+from fronts.rules.kitchen import Cabinet, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Level
+from fronts.rules.standard_keys import Sides, Standard
 from tests.rules.small_kitchens import BOX, beside, cabinet, inch, inches, kitchen, opening
 
 
@@ -41,7 +42,7 @@ def boxed(**changes: Any) -> Kitchen:
 
 def with_door(width: str, height: str) -> Opening:
     """An opening closed by a front of this size that exists."""
-    return opening(front=FrontWish(width=inch(width), height=inch(height)))
+    return opening(front=FrontFacts(width=inch(width), height=inch(height)))
 
 
 def two(first: Cabinet, **changes: Any) -> Kitchen:

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from fronts.rules.kitchen import FrontWish, Kitchen, KnobHole, ShelfPins
+from fronts.rules.kitchen import FrontFacts, Kitchen, KnobHole, ShelfPins
 from tests.rules.finding_cases import Case, boxed, one
 from tests.rules.small_kitchens import BOX, STOCK, cabinet, door, inch, inches, kitchen, opening
 
@@ -45,7 +45,7 @@ def _stacked(rise: str) -> Kitchen:
 def _knobbed(across: str) -> Kitchen:
     """A pull-out made from a door 16 in wide."""
     old = door(width="16", knob_hole=KnobHole(inch(across), inch("20"), inch("3/16")))
-    of = opening("pull-out", front=FrontWish(door_on_hand="D1"), boxes=(BOX,))
+    of = opening("pull-out", front=FrontFacts(door_on_hand="D1"), boxes=(BOX,))
     return one(of, doors=[old])
 
 

@@ -3,8 +3,9 @@
 from dataclasses import replace
 from fractions import Fraction
 
-from fronts.rules.kitchen import FrontWish, Kitchen, Measured, Point, Standard
+from fronts.rules.kitchen import FrontFacts, Kitchen, Measured, Point
 from fronts.rules.practice import PRACTICE
+from fronts.rules.standard_keys import Standard
 from tests.rules.finding_cases import Case, above, lapping, one, two, with_door
 from tests.rules.small_kitchens import STOCK, all_round, cabinet, door, inch, kitchen, opening
 
@@ -28,20 +29,20 @@ def _fixed(*heights: str) -> Kitchen:
 
 
 def _wide(width: str, **wish: object) -> Kitchen:
-    return one(opening(width=inch(width), front=FrontWish(**wish)))  # type: ignore[arg-type]
+    return one(opening(width=inch(width), front=FrontFacts(**wish)))  # type: ignore[arg-type]
 
 
 def _wished(**wish: object) -> Kitchen:
-    return one(opening(front=FrontWish(**wish)))  # type: ignore[arg-type]
+    return one(opening(front=FrontFacts(**wish)))  # type: ignore[arg-type]
 
 
 def _high(height: str, **wish: object) -> Kitchen:
-    of = opening(height=inch(height), front=FrontWish(**wish))  # type: ignore[arg-type]
+    of = opening(height=inch(height), front=FrontFacts(**wish))  # type: ignore[arg-type]
     return kitchen(cabinet(of, height=inch("110"), kind="tall"))
 
 
 def _beech(humidity: int) -> Kitchen:
-    of = opening(width=inch("23"), front=FrontWish(material="beech"))
+    of = opening(width=inch("23"), front=FrontFacts(material="beech"))
     return kitchen(
         cabinet(of, width=inch("26")),
         standard=Standard(mount="inset", inset_gap=all_round("1/16")),
@@ -50,19 +51,19 @@ def _beech(humidity: int) -> Kitchen:
 
 
 def _named(*labels: str) -> Kitchen:
-    first = cabinet(opening(front=FrontWish(door_on_hand=labels[0])))
-    other = opening(front=FrontWish(door_on_hand=labels[1]))
+    first = cabinet(opening(front=FrontFacts(door_on_hand=labels[0])))
+    other = opening(front=FrontFacts(door_on_hand=labels[1]))
     return replace(two(first, openings=(other,)), doors_on_hand=(door("D1"), door("D2")))
 
 
 def _chosen(width: str) -> Kitchen:
-    of = opening(front=FrontWish(door_on_hand="choose"))
+    of = opening(front=FrontFacts(door_on_hand="choose"))
     return one(of, doors=[door(width=width)])
 
 
 def _bored(hinged: str) -> Kitchen:
     old = door(hinge_bores=(Point(inch("7/8"), inch("3 1/2")),))
-    of = opening(front=FrontWish(door_on_hand="D1"), hinged=hinged)
+    of = opening(front=FrontFacts(door_on_hand="D1"), hinged=hinged)
     return one(of, doors=[old])
 
 

@@ -4,23 +4,22 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
+from fronts.rules.kinds import ClosedBy, Hinged, Unit
 from fronts.rules.kitchen import (
     Box,
     Cabinet,
-    ClosedBy,
     DoorOnHand,
+    FrontFacts,
     JobFacts,
     Kitchen,
     Opening,
-    Sides,
-    Standard,
     Stock,
-    Unit,
 )
 from fronts.rules.lengths import Mm, read
 from fronts.rules.practice import PRACTICE, Practice
 from fronts.rules.results import Finding, Fitting, Front
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Sides, Standard
 
 
 def inch(text: str) -> Mm:
@@ -57,7 +56,11 @@ BOX = Box(
 
 
 def opening(closed_by: ClosedBy = "door", **changes: Any) -> Opening:
-    """An opening 15 × 27 1/2 in, an inch and a half from its cabinet's edges."""
+    """An opening 15 × 27 1/2 in, an inch and a half from its cabinet's edges.
+
+    What is said of its fronts (`front` of each, `hinged`, and `count`, `heights`, `boxes` from
+    the top) goes to them.
+    """
     plain = Opening(
         label="a",
         x=inch("1 1/2"),
@@ -65,9 +68,36 @@ def opening(closed_by: ClosedBy = "door", **changes: Any) -> Opening:
         width=inch("15"),
         height=inch("27 1/2"),
         closed_by=closed_by,
-        hinged="left" if closed_by == "door" else None,
     )
-    return replace(plain, **changes)
+    return closed(plain, **changes)
+
+
+def closed(
+    of: Opening,
+    *,
+    front: FrontFacts | None = None,
+    hinged: Hinged | None = None,
+    count: int | None = None,
+    heights: Sequence[Mm | None] = (),
+    boxes: Sequence[Box | None] = (),
+    **changes: Any,
+) -> Opening:
+    """The opening changed, with what is said of all its fronts and of one after the other."""
+    of = replace(of, **changes)
+    number = (count or max(len(of.fronts), 1)) if of.closing.stack else of.closing.fronts[0]
+    held = (*of.fronts, *[FrontFacts()] * number)[:number]
+    if front is not None:
+        held = (front,) * number
+    fronts = []
+    for place, one in enumerate(held):
+        if hinged or of.closing.hinged:
+            one = replace(one, hinged=hinged or one.hinged or "left")
+        if place < len(heights):
+            one = replace(one, own_height=heights[place])
+        if place < len(boxes):
+            one = replace(one, box=boxes[place])
+        fronts.append(one)
+    return replace(of, fronts=tuple(fronts))
 
 
 def cabinet(*openings: Opening, **changes: Any) -> Cabinet:

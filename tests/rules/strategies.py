@@ -7,27 +7,24 @@ from typing import get_args
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn, SearchStrategy
 
+from fronts.rules.kinds import CLOSINGS, ClosedBy, Closing, Hinged, Unit
 from fronts.rules.kitchen import (
     CHOOSE,
     Box,
     Cabinet,
-    ClosedBy,
     DoorOnHand,
-    FrontWish,
-    Hinged,
+    FrontFacts,
     JobFacts,
     Kitchen,
     Measured,
     Opening,
-    Reveal,
     ShelfPins,
-    Sides,
-    Standard,
     Stock,
-    Unit,
 )
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE, Practice
+from fronts.rules.standard_keys import Reveal, Sides, Standard
+from fronts.rules.validity import tidied
 from tests.strategies import CLOSED_BY, closed
 from tests.strategies_of_shops import lengths, standards
 
@@ -151,28 +148,36 @@ def wild_practices(draw: DrawFn) -> Practice:
 
 
 @st.composite
+def _wild_fronts(draw: DrawFn, closing: Closing, doors: tuple[str, ...]) -> FrontFacts:
+    """Whatever may be decided about one front, however little it goes together."""
+    named = doors if closing.single else ()
+    return FrontFacts(
+        own_height=draw(_maybe(size)) if closing.stack else None,
+        door_on_hand=draw(st.sampled_from([None, CHOOSE, *named])),
+        width=draw(_maybe(size)), height=draw(_maybe(size)), thickness=draw(_maybe(size)),
+        build=draw(st.sampled_from([None, "slab", "five-piece"])),
+        material=draw(_materials) or None,
+        shift_x=draw(place), shift_y=draw(place),
+        hinged=draw(st.sampled_from([None, *get_args(Hinged)])) if closing.hinged else None,
+        box=draw(st.none() | _boxes) if closing.on_box else None,
+    )  # fmt: skip
+
+
+@st.composite
 def _wild_openings(draw: DrawFn, label: str, doors: tuple[str, ...]) -> Opening:
-    kind: ClosedBy = draw(st.sampled_from(CLOSED_BY))
-    count = draw(st.integers(1, 4)) if kind == "drawers" else 1
-    single = kind not in ("pair", "drawers")
-    boxes: tuple[Box | None, ...] = ()
-    if kind in ("drawer", "pull-out", "drawers") and draw(st.booleans()):
-        boxes = tuple(draw(_boxes) for _ in range(count))
-    hinged: Hinged | None = draw(st.sampled_from(get_args(Hinged))) if kind == "door" else None
-    return Opening(
-        label=label,
-        x=draw(or_zero), y=draw(or_zero), width=draw(size), height=draw(size),
-        closed_by=kind, hinged=hinged, count=count,
-        heights=tuple(draw(_maybe(size)) for _ in range(count)) if kind == "drawers" else (),
-        front=FrontWish(
-            door_on_hand=draw(st.sampled_from([None, CHOOSE, *(doors if single else ())])),
-            width=draw(_maybe(size)), height=draw(_maybe(size)), thickness=draw(_maybe(size)),
-            build=draw(st.sampled_from([None, "slab", "five-piece"])),
-            material=draw(_materials) or None,
-            shift_x=draw(place), shift_y=draw(place),
-        ),
-        boxes=boxes, measured=draw(st.just(Measured()) | _measured),
-        standard=draw(st.just(Standard()) | wild_standards),
+    closed_by: ClosedBy = draw(st.sampled_from(CLOSED_BY))
+    closing = CLOSINGS[closed_by]
+    least, most = closing.fronts
+    count = draw(st.integers(least, min(most, 4)))
+    return tidied(
+        Opening(
+            label=label,
+            x=draw(or_zero), y=draw(or_zero), width=draw(size), height=draw(size),
+            closed_by=closed_by,
+            fronts=tuple(draw(_wild_fronts(closing, doors)) for _ in range(count)),
+            measured=draw(st.just(Measured()) | _measured),
+            standard=draw(st.just(Standard()) | wild_standards),
+        )
     )  # fmt: skip
 
 

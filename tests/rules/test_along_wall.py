@@ -4,8 +4,9 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.kitchen import Cabinet, Kitchen, Standard
+from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
 from tests.rules.finding_cases import lapping
 from tests.rules.small_kitchens import beside, cabinet, findings_of, inch, kitchen, opening
 

@@ -4,7 +4,7 @@ import pytest
 
 from fronts.rules.cabinet_edges import to_cabinet_edges
 from fronts.rules.edges import Rect
-from fronts.rules.kitchen import Sides
+from fronts.rules.standard_keys import Sides
 from tests.rules.small_kitchens import cabinet, inch, inches
 
 # A cabinet 18 × 30 1/2 in, 4 in above the floor, 20 in from the wall's left end.

@@ -3,7 +3,8 @@
 import pytest
 
 from fronts.rules.checks import lean_of
-from fronts.rules.kitchen import FrontWish, Kitchen, Measured, Standard
+from fronts.rules.kitchen import FrontFacts, Kitchen, Measured
+from fronts.rules.standard_keys import Standard
 from tests.rules.finding_cases import one, with_door
 from tests.rules.small_kitchens import all_round, findings_of, inch, only_front, opening
 
@@ -49,7 +50,7 @@ def test_a_front_flush_with_its_opening_laps_it_by_nothing() -> None:
 
 def test_off_centre_one_side_may_fall_inside() -> None:
     """A door of 15 1/2 in that was shifted by 3/8: 1/8 in of the opening shows at one side."""
-    wish = FrontWish(width=inch("15 1/2"), height=inch("28"), shift_x=inch("3/8"))
+    wish = FrontFacts(width=inch("15 1/2"), height=inch("28"), shift_x=inch("3/8"))
 
     (found,) = findings_of(one(opening(front=wish)), "mixed-overlay-and-inset")
 
@@ -91,7 +92,7 @@ TOO_SMALL = [("no width", "3/16", "27 1/2"), ("no height", "15", "3/16")]
 )
 def test_an_opening_that_two_gaps_fill_holds_no_inset_front(width: str, height: str) -> None:
     """Two gaps of 3/32 in leave nothing of 3/16 to trim a front to."""
-    wish = FrontWish(width=inch("5"), height=inch("5"))
+    wish = FrontFacts(width=inch("5"), height=inch("5"))
     small = opening(width=inch(width), height=inch(height), front=wish)
 
     (found,) = findings_of(one(small), "mixed-overlay-and-inset")

@@ -8,7 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from fronts.rules.doors_on_hand import after_trim, choose, lap, shows, surplus
-from fronts.rules.kitchen import DoorOnHand, Hinged, KnobHole, Point
+from fronts.rules.kinds import Hinged
+from fronts.rules.kitchen import DoorOnHand, KnobHole, Point
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE
 from tests.rules.laws import LAW

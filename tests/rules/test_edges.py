@@ -8,9 +8,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from fronts.rules.edges import Division, Rect, divide, lean, members, opening_rect, rule_overlays
-from fronts.rules.kitchen import Measured, Reveal, Sides, Standard
+from fronts.rules.kitchen import Measured
 from fronts.rules.lengths import INCH, Mm
-from fronts.rules.standards import Settled, settled
+from fronts.rules.standard_keys import Reveal, Settled, Sides, Standard
+from fronts.rules.standards import settled
 from tests.rules.laws import LAW
 from tests.rules.small_kitchens import all_round, cabinet, inch, opening
 

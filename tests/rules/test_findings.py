@@ -11,8 +11,9 @@ import pytest
 from hypothesis import given
 
 from fronts.rules.findings import Speaks
-from fronts.rules.kitchen import Kitchen, Standard
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.schedule import LEVELS, schedule
+from fronts.rules.standard_keys import Standard
 from tests.rules import finding_cases_fixing, finding_cases_openings, finding_cases_wall
 from tests.rules.finding_cases import Case, boxed, lapping, one
 from tests.rules.laws import KITCHEN_LAW

@@ -6,12 +6,12 @@ from dataclasses import replace
 import pytest
 
 from fronts.rules.fingerprint import fingerprint, parts_fingerprint
-from fronts.rules.kitchen import FrontWish, Kitchen
+from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.schedule import schedule
 from tests.rules.small_kitchens import BOX, cabinet, door, inch, inches, kitchen, opening
 
-CHOSEN = opening(front=FrontWish(door_on_hand="D1"))
+CHOSEN = opening(front=FrontFacts(door_on_hand="D1"))
 BASE = kitchen(
     cabinet(opening("pull-out", boxes=(BOX,))),
     cabinet(CHOSEN, label="B2", x=inch("18")),

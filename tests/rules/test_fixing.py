@@ -10,18 +10,18 @@ import pytest
 from fronts.rules.kitchen import (
     Box,
     DoorOnHand,
-    FrontWish,
+    FrontFacts,
     Kitchen,
     KnobHole,
     Measured,
     Opening,
     Point,
     ShelfPins,
-    Standard,
 )
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Ledges, Slot
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import (
     BOX,
     all_round,
@@ -64,7 +64,7 @@ def test_check_values_of_an_inset_front() -> None:
 
 def test_a_door_on_hand_as_a_pull_out() -> None:
     """15 1/2 × 28 on 15 × 27 1/2: overlay 1/4 in, and the check values again."""
-    of = _pull_out(front=FrontWish(door_on_hand="D1"))
+    of = _pull_out(front=FrontFacts(door_on_hand="D1"))
     of = replace(of, doors_on_hand=(door("D1", "15 1/2", "28"),))
 
     assert only_front(of).edges.left.overlay == inch("1/4")
@@ -140,7 +140,7 @@ def test_holes_keep_clear_of_a_knob_and_old_bores() -> None:
         knob_hole=KnobHole(inch("13 1/4"), inch("2 1/4"), inch("3/16")),
         hinge_bores=(Point(inch("2 1/4"), inch("2 1/4")), Point(inch("7/8"), inch("24"))),
     )  # fmt: skip
-    of = replace(_pull_out(front=FrontWish(door_on_hand="D1")), doors_on_hand=(old,))
+    of = replace(_pull_out(front=FrontFacts(door_on_hand="D1")), doors_on_hand=(old,))
 
     holes = only_fitting(of).holes
 

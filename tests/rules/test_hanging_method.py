@@ -5,8 +5,9 @@ from dataclasses import replace
 import pytest
 
 from fronts.rules.hanging_method import HangingMethod, hanging_method
-from fronts.rules.kitchen import Opening, Standard
+from fronts.rules.kitchen import Opening
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import BOX, cabinet, inch, kitchen, opening
 
 INSET = Standard(mount="inset")

@@ -3,8 +3,10 @@
 import pytest
 
 from fronts.rules.hinge_drilling import cup_centre, hinges_upright, plate_centres
-from fronts.rules.kitchen import Hinged, Mount, Point, Standard
+from fronts.rules.kinds import Hinged, Mount
+from fronts.rules.kitchen import Point
 from fronts.rules.practice import PRACTICE
+from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import cabinet, inch, inches, kitchen, only_front, opening
 
 # A door 16 × 28 1/2 in; cups 22.5 mm in from its edge (practice, memory).

@@ -2,9 +2,10 @@
 
 from dataclasses import replace
 
-from fronts.rules.kitchen import Cabinet, Sides, Standard
+from fronts.rules.kitchen import Cabinet
 from fronts.rules.results import Jig, Shim
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Sides, Standard
 from tests.rules.small_kitchens import BOX, all_round, beside, cabinet, inch, kitchen, opening
 
 INSET = Standard(mount="inset", inset_gap=all_round("3/32"))

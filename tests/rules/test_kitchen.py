@@ -5,7 +5,9 @@ from dataclasses import FrozenInstanceError, replace
 import pytest
 from hypothesis import given
 
-from fronts.rules.kitchen import SIDES, Kitchen, Sides
+from fronts.rules.kinds import SIDES
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.standard_keys import Sides
 from tests.rules.laws import KITCHEN_LAW
 from tests.rules.small_kitchens import cabinet, inch, kitchen, opening
 from tests.strategies import kitchens

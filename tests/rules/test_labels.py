@@ -1,11 +1,9 @@
 """What openings and fronts are called."""
 
-from dataclasses import replace
-
 import pytest
 
-from fronts.rules.kitchen import ClosedBy
-from fronts.rules.labels import front_count, front_labels, labels_taken
+from fronts.rules.kinds import ClosedBy
+from fronts.rules.labels import front_labels, labels_taken
 from tests.rules.small_kitchens import opening
 
 LABELS: list[tuple[ClosedBy, int, tuple[str, ...]]] = [
@@ -24,10 +22,10 @@ def test_fronts_are_numbered_where_there_are_several(
     closed_by: ClosedBy, count: int, labels: tuple[str, ...]
 ) -> None:
     """Cabinet, opening, and a number for each of several; a stack of one is a drawer."""
-    of = replace(opening(), closed_by=closed_by, count=count)
+    of = opening(closed_by, count=count)
 
     assert front_labels("B1", of) == labels
-    assert front_count(of) == len(labels)
+    assert len(of.fronts) == len(labels)
 
 
 @pytest.mark.parametrize(("closed_by", "count", "labels"), LABELS, ids=IDS)

@@ -4,9 +4,10 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.kitchen import FrontWish, Measured, Standard
+from fronts.rules.kitchen import FrontFacts, Measured
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import all_round, cabinet, door, inch, kitchen, only_front, opening
 
 INSET = Standard(mount="inset", inset_gap=all_round("3/32"))
@@ -94,7 +95,7 @@ LAPS = [
 @pytest.mark.parametrize(("width", "height", "across", "up", "plane"), LAPS, ids=["laps", "inset"])
 def test_a_door_on_hand(width: str, height: str, across: str, up: str, plane: str) -> None:
     """Centred on its opening: common practice, no source (the check values of a conversion)."""
-    of = opening(front=FrontWish(door_on_hand="D1"))
+    of = opening(front=FrontFacts(door_on_hand="D1"))
     front = only_front(kitchen(cabinet(of), doors=[door("D1", width, height)]))
 
     assert front.edges.left.overlay == front.edges.right.overlay == inch(across)
@@ -107,7 +108,7 @@ def test_a_door_on_hand(width: str, height: str, across: str, up: str, plane: st
 def test_a_door_on_hand_goes_by_the_widths_that_it_laps() -> None:
     """Wider than the opening: against the greatest width; narrower: against the least."""
     of = opening(
-        front=FrontWish(door_on_hand="D1"),
+        front=FrontFacts(door_on_hand="D1"),
         measured=Measured(width_top=inch("15"), width_bottom=inch("15 1/8")),
     )
 
@@ -120,7 +121,7 @@ def test_a_door_on_hand_goes_by_the_widths_that_it_laps() -> None:
 
 def test_a_front_off_centre() -> None:
     """Shifted 1/16 in right and 1/8 in up: the overlays say so."""
-    wish = FrontWish(shift_x=inch("1/16"), shift_y=inch("1/8"))
+    wish = FrontFacts(shift_x=inch("1/16"), shift_y=inch("1/8"))
     edges = only_front(kitchen(cabinet(opening(front=wish)))).edges
 
     assert (edges.left.overlay, edges.right.overlay) == (inch("7/16"), inch("9/16"))
@@ -129,7 +130,7 @@ def test_a_front_off_centre() -> None:
 
 def test_only_a_width_is_given() -> None:
     """The width stands centred; the height follows the rule."""
-    front = only_front(kitchen(cabinet(opening(front=FrontWish(width=inch("15 1/2"))))))
+    front = only_front(kitchen(cabinet(opening(front=FrontFacts(width=inch("15 1/2"))))))
 
     assert (front.width, front.height) == (inch("15 1/2"), inch("28 1/2"))
     assert front.edges.left.overlay == inch("1/4")
@@ -138,7 +139,7 @@ def test_only_a_width_is_given() -> None:
 
 def test_a_chosen_door_is_trimmed_to_the_rule() -> None:
     """The front has the rule's size; half an inch comes off the door in height."""
-    of = opening(front=FrontWish(door_on_hand="choose"))
+    of = opening(front=FrontFacts(door_on_hand="choose"))
     found = schedule(kitchen(cabinet(of), doors=[door("D1", "16", "29")]))
 
     assert found.fronts[0].height == inch("28 1/2")
@@ -160,3 +161,41 @@ def test_a_step_in_millimetres() -> None:
 
     assert front.width == 406
     assert front.edges.left.overlay == inch("1/2") - inch("0.2 mm")
+
+
+def test_a_stack_may_be_moved_front_by_front() -> None:
+    """What is decided about one front of a stack leaves the others where they are."""
+    plain = opening("drawers", count=3)
+    low = replace(plain.fronts[2], shift_x=inch("1/16"), shift_y=inch("-1/8"))
+    moved = replace(plain, fronts=(*plain.fronts[:2], low))
+
+    before, after = (schedule(kitchen(cabinet(of))).fronts for of in (plain, moved))
+
+    assert [(front.x, front.y) for front in after[:2]] == [
+        (front.x, front.y) for front in before[:2]
+    ]
+    assert after[2].x - before[2].x == inch("1/16")
+    assert after[2].y - before[2].y == inch("-1/8")
+
+
+def test_fronts_of_one_stack_may_differ_in_how_they_are_made() -> None:
+    """The top front a slab, the others five-piece, one of another wood and thickness."""
+    framed = FrontFacts(build="five-piece")
+    fronts = (FrontFacts(build="slab"), framed, replace(framed, material="cherry"))
+    stack = replace(opening("drawers", count=3), fronts=fronts)
+
+    made = schedule(kitchen(cabinet(stack))).fronts
+
+    assert [front.build for front in made] == ["slab", "five-piece", "five-piece"]
+    assert [front.material for front in made] == ["MDF", "hard maple", "cherry"]
+
+
+def test_leaves_of_a_pair_may_differ_where_one_exists() -> None:
+    """The leaf that is there keeps its width; the other takes what is left down to the step."""
+    leaves = (FrontFacts(width=inch("9")), FrontFacts())
+    pair = replace(opening("pair"), fronts=leaves)
+
+    left, right = schedule(kitchen(cabinet(pair))).fronts
+
+    assert (left.width, right.width) == (inch("9"), inch("6 7/8"))  # 15 + 2 × 1/2 - 1/8 - 9
+    assert right.x - (left.x + left.width) == inch("1/8")

@@ -4,20 +4,15 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.kitchen import (
-    Cabinet,
-    FrontWish,
-    Hinged,
-    Kitchen,
-    KnobHole,
-    Point,
-    Standard,
-)
+from fronts.rules.kinds import Hinged
+from fronts.rules.kitchen import Cabinet, FrontFacts, Kitchen, KnobHole, Point
 from fronts.rules.lengths import Mm
+from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import (
     BOX,
     all_round,
     cabinet,
+    closed,
     door,
     inch,
     kitchen,
@@ -35,7 +30,7 @@ OLD = door(
 
 
 def _from_door(choice: str, **wish: object) -> Kitchen:
-    of = opening(front=FrontWish(door_on_hand=choice, **wish))  # type: ignore[arg-type]
+    of = opening(front=FrontFacts(door_on_hand=choice, **wish))  # type: ignore[arg-type]
     return kitchen(cabinet(of), doors=[OLD])
 
 
@@ -51,7 +46,7 @@ def test_the_nearest_word_on_thickness_holds() -> None:
     standard = Standard(front_thickness=inch("7/8"))
 
     of = opening(standard=standard)
-    own = replace(of, front=FrontWish(thickness=inch("13/16")))
+    own = closed(of, front=FrontFacts(thickness=inch("13/16")))
 
     assert only_front(kitchen(cabinet(of))).thickness == inch("7/8")
     assert only_front(kitchen(cabinet(own))).thickness == inch("13/16")
@@ -128,7 +123,7 @@ def test_a_pull_outs_knob_sits_over_its_box() -> None:
 
 def test_an_old_knob_hole_stays_where_it_is() -> None:
     """On a door that becomes a pull-out front the knob goes where the hole is."""
-    of = opening("pull-out", boxes=(LOW_BOX,), front=FrontWish(door_on_hand="D1"))
+    of = opening("pull-out", boxes=(LOW_BOX,), front=FrontFacts(door_on_hand="D1"))
     made = kitchen(cabinet(of), doors=[replace(OLD, thickness=inch("3/4"))])
     front, fitting = only_front(made), only_fitting(made)
 
@@ -141,7 +136,7 @@ def test_an_old_knob_hole_stays_where_it_is() -> None:
 def test_weight_rises_with_size() -> None:
     """A front of twice the thickness weighs twice as much."""
     thin, thick = (
-        only_front(kitchen(cabinet(opening(front=FrontWish(thickness=each)))))
+        only_front(kitchen(cabinet(opening(front=FrontFacts(thickness=each)))))
         for each in (inch("3/4"), inch("1 1/2"))
     )
 

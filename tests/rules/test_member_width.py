@@ -2,7 +2,7 @@
 
 import pytest
 
-from fronts.rules.kitchen import CabinetBuild, Unit
+from fronts.rules.kinds import CabinetBuild, Unit
 from fronts.rules.lengths import show
 from fronts.rules.member_width import member_width
 

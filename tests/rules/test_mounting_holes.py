@@ -9,7 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from fronts.rules.hole_grid import Round, Site
-from fronts.rules.kitchen import Box, ShelfPins, SlideKind
+from fronts.rules.kinds import SlideKind
+from fronts.rules.kitchen import Box, ShelfPins
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.mounting_holes import mounting_holes
 from fronts.rules.practice import PRACTICE

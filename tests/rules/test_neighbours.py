@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fronts.rules.kitchen import Side
+from fronts.rules.kinds import Side
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.neighbours import Facing, Placed, facing
 from tests.rules.laws import LAW

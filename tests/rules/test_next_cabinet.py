@@ -2,7 +2,7 @@
 
 import pytest
 
-from fronts.rules.kitchen import Kind
+from fronts.rules.kinds import CabinetKind
 from fronts.rules.next_cabinet import floor_of, members_of, next_cabinet, next_label, run_end
 from tests.rules.small_kitchens import cabinet, inch, opening
 
@@ -83,11 +83,11 @@ def test_openings_side_by_side_have_no_member_between() -> None:
     assert (found.sides, found.between, found.drawer_height) == (inch("1 1/2"), None, None)
 
 
-ENDS: list[tuple[Kind, str]] = [("base", "54"), ("wall", "36"), ("tall", "54")]
+ENDS: list[tuple[CabinetKind, str]] = [("base", "54"), ("wall", "36"), ("tall", "54")]
 
 
 @pytest.mark.parametrize(("kind", "end"), ENDS, ids=[kind for kind, _ in ENDS])
-def test_a_run_goes_on_where_it_ended(kind: Kind, end: str) -> None:
+def test_a_run_goes_on_where_it_ended(kind: CabinetKind, end: str) -> None:
     """Standing cabinets run by themselves and hung ones by themselves; tall ones end both."""
     assert run_end([B1, T1, B2, ELSEWHERE, W1], "North", kind) == inch(end)
 
@@ -97,11 +97,11 @@ def test_an_empty_wall_begins_at_its_left_end() -> None:
     assert run_end([B1], "West", "base") == 0
 
 
-FLOORS: list[tuple[Kind, str | None]] = [("base", "4"), ("wall", None), ("tall", "0")]
+FLOORS: list[tuple[CabinetKind, str | None]] = [("base", "4"), ("wall", None), ("tall", "0")]
 
 
 @pytest.mark.parametrize(("kind", "floor"), FLOORS, ids=[kind for kind, _ in FLOORS])
-def test_how_high_it_begins(kind: Kind, floor: str | None) -> None:
+def test_how_high_it_begins(kind: CabinetKind, floor: str | None) -> None:
     """As the last of its kind; the first that stands, on the floor; the first that hangs: asked."""
     assert floor_of([B1], kind) == (None if floor is None else inch(floor))
 

@@ -7,7 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fronts.rules.kitchen import ClosedBy, FrontWish, Kitchen
+from fronts.rules.kinds import ClosedBy
+from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import INCH
 from fronts.rules.materials import Wood, material_of
 from fronts.rules.movement import change, resting_moisture
@@ -27,7 +28,7 @@ def _parts(of: Kitchen) -> list[Part]:
 
 def test_five_piece_door() -> None:
     """16 × 28 1/2: rails 16 - 4 1/2 + 3/4; panel 11 1/2 + 5/8 by 24 + 5/8."""
-    wish = FrontWish(build="five-piece", material="hard maple")
+    wish = FrontFacts(build="five-piece", material="hard maple")
     found = _parts(kitchen(cabinet(opening(front=wish))))
 
     assert [(p.part, p.length, p.width, p.thickness, p.material, p.count) for p in found] == [
@@ -110,7 +111,7 @@ def test_fronts_of_one_stack_stay_together() -> None:
 
 def test_an_existing_front_is_not_cut() -> None:
     """A front that exists has no parts."""
-    wish = FrontWish(width=inch("16"), height=inch("28 1/2"))
+    wish = FrontFacts(width=inch("16"), height=inch("28 1/2"))
 
     assert _parts(kitchen(cabinet(opening(front=wish)))) == []
 
@@ -119,7 +120,7 @@ def test_default_thickness_suits_a_frame() -> None:
     """Source: Architectural Woodwork Standards, 1st ed. 2009: stile-and-rail doors >= 3/4 in,
     face frames >= 3/4 in.
     """
-    wish = FrontWish(build="five-piece")
+    wish = FrontFacts(build="five-piece")
     (stile, *_) = _parts(kitchen(cabinet(opening(front=wish))))
 
     assert stile.thickness >= inch("3/4")
@@ -127,7 +128,7 @@ def test_default_thickness_suits_a_frame() -> None:
 
 def test_solid_panels_where_the_shop_makes_them() -> None:
     """The panel is then of the frame's wood."""
-    wish = FrontWish(build="five-piece", material="cherry")
+    wish = FrontFacts(build="five-piece", material="cherry")
     solid = replace(PRACTICE, solid_panels=Fraction(1))
     panel = _parts(kitchen(cabinet(opening(front=wish)), practice=solid))[-1]
 

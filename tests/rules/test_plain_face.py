@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fronts.rules.kitchen import ClosedBy
+from fronts.rules.kinds import ClosedBy
 from fronts.rules.lengths import Mm
 from fronts.rules.plain_face import PLAIN_FACES, FaceError, PlainFace, face_openings
 from tests.rules.laws import LAW
@@ -28,7 +28,7 @@ def test_one_opening_fills_the_face() -> None:
 
     assert (opening.x, opening.y) == (inch("1 1/2"), inch("1 1/2"))
     assert (opening.width, opening.height) == (inch("15"), inch("27 1/2"))
-    assert (opening.closed_by, opening.hinged) == ("door", "right")
+    assert (opening.closed_by, opening.fronts[0].hinged) == ("door", "right")
 
 
 def test_a_drawer_stands_over_the_rest() -> None:
@@ -38,7 +38,7 @@ def test_a_drawer_stands_over_the_rest() -> None:
     assert (drawer.label, drawer.closed_by, drawer.height) == ("a", "drawer", inch("5"))
     assert (pair.label, pair.closed_by, pair.height) == ("b", "pair", inch("21"))
     assert drawer.y == inch("24")
-    assert pair.hinged is None
+    assert [front.hinged for front in pair.fronts] == [None, None]
 
 
 def test_a_stack_is_one_opening_with_its_drawers() -> None:
@@ -46,7 +46,7 @@ def test_a_stack_is_one_opening_with_its_drawers() -> None:
     (stack,) = face_openings(face("drawers", count=4), WIDTH, HEIGHT)
     (drawer,) = face_openings(face("drawer", count=4), WIDTH, HEIGHT)
 
-    assert (stack.count, drawer.count) == (4, 1)
+    assert (len(stack.fronts), len(drawer.fronts)) == (4, 1)
 
 
 TOO_WIDE = [

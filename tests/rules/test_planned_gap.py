@@ -2,10 +2,12 @@
 
 import pytest
 
-from fronts.rules.kitchen import SIDES, Kitchen, Side, Standard
+from fronts.rules.kinds import SIDES, Side
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.planned_gap import PlannedGap, is_gap, planned_gap
 from fronts.rules.practice import PRACTICE
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import beside, cabinet, inch, kitchen, only_front, opening
 
 DOOR = cabinet(opening())

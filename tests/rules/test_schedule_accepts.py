@@ -8,7 +8,7 @@ from hypothesis import assume, given, settings
 
 from fronts.jobfile import Refused, read, write
 from fronts.rules.fingerprint import fingerprint
-from fronts.rules.kitchen import FrontWish, Kitchen
+from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import Mm, exact
 from fronts.rules.practice import PRACTICE
 from fronts.rules.schedule import schedule
@@ -64,7 +64,7 @@ def test_a_door_on_hand_is_used_once(of: Kitchen) -> None:
     found = schedule(of)
     used = [each.door for each in found.doors_on_hand]
     twice = {each for each in used if used.count(each) > 1}
-    named = {o.front.door_on_hand for c in of.cabinets for o in c.openings}
+    named = {f.door_on_hand for c in of.cabinets for o in c.openings for f in o.fronts}
 
     assert twice <= named
     assert len([each for each in found.findings if each.code == "door-used-twice"]) == len(twice)
@@ -93,7 +93,7 @@ def test_a_shop_may_hang_doors_on_any_number_of_hinges(count: int) -> None:
 def test_a_shop_may_name_a_material_that_nobody_knows(own: str) -> None:
     """Its fronts are weighed all the same, and it is told."""
     practice = replace(PRACTICE, **{own: "unheard of"})  # type: ignore[arg-type]
-    wish = FrontWish(build="slab" if own == "material" else "five-piece")
+    wish = FrontFacts(build="slab" if own == "material" else "five-piece")
     of = kitchen(cabinet(opening(front=wish)), practice=practice)
 
     assert only_front(of).weight_kg > 0

@@ -8,11 +8,13 @@ from itertools import pairwise
 from hypothesis import given
 
 from fronts.rules.edges import widths_of
-from fronts.rules.kitchen import SIDES, Cabinet, Kitchen, Opening, Side, Sides
+from fronts.rules.kinds import SIDES, Side
+from fronts.rules.kitchen import Cabinet, Kitchen, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Front, Schedule
 from fronts.rules.schedule import schedule
-from fronts.rules.standards import Settled, settled
+from fronts.rules.standard_keys import Settled, Sides
+from fronts.rules.standards import settled
 from tests.rules.laws import KITCHEN_LAW
 from tests.rules.transforms import as_drawn
 from tests.strategies import kitchens
@@ -129,9 +131,9 @@ def test_no_front_is_larger_than_its_rule(of: Kitchen) -> None:
     for cabinet, opening, standard in _openings(of):
         allowed = _allowed(cabinet, opening, standard)
         fronts = [e for e in _fronts_in(found, cabinet, opening) if e.is_new]
-        if not fronts or allowed is None or opening.front.width or opening.front.height:
+        if not fronts or allowed is None or _states_a_size(opening) or _moved_apart(opening):
             continue
-        shift_x, shift_y = opening.front.shift_x, opening.front.shift_y
+        shift_x, shift_y = opening.fronts[0].shift_x, opening.fronts[0].shift_y
         first, last = fronts[0], fronts[-1]
         short = {
             "left": allowed.left - _lap(first, "left") - shift_x,
@@ -143,7 +145,7 @@ def test_no_front_is_larger_than_its_rule(of: Kitchen) -> None:
         assert short["left"] == short["right"]
         assert 0 <= short["left"] + short["right"] < leaves * of.job.step
         assert short["top"] == short["bottom"]
-        if not opening.heights or None in opening.heights:
+        if any(front.own_height is None for front in opening.fronts):
             assert 0 <= short["top"] + short["bottom"] < of.job.step
             assert all((e.height / of.job.step).denominator == 1 for e in _free(fronts, opening))
         assert all((e.width / of.job.step).denominator == 1 for e in fronts)
@@ -151,8 +153,16 @@ def test_no_front_is_larger_than_its_rule(of: Kitchen) -> None:
 
 def _free(fronts: list[Front], opening: Opening) -> list[Front]:
     """Those whose height the rule gives; fronts run from the bottom, heights from the top."""
-    own = opening.heights or (None,) * len(fronts)
+    own = [front.own_height for front in opening.fronts]
     return [e for e, h in zip(reversed(fronts), own, strict=False) if h is None]
+
+
+def _states_a_size(opening: Opening) -> bool:
+    return any(front.width or front.height for front in opening.fronts)
+
+
+def _moved_apart(opening: Opening) -> bool:
+    return len({(front.shift_x, front.shift_y) for front in opening.fronts}) > 1
 
 
 def _allowed(cabinet: Cabinet, opening: Opening, standard: Settled) -> Sides[Mm] | None:
@@ -204,7 +214,7 @@ def test_measured_openings_are_closed_by_their_rule(of: Kitchen) -> None:
     found = schedule(of)
     for cabinet, opening, standard in _openings(of):
         fronts = [e for e in _fronts_in(found, cabinet, opening) if e.is_new]
-        if not fronts or opening.front.width:
+        if not fronts or any(front.width for front in opening.fronts):
             continue
         wide = fronts[-1].right - fronts[0].x if opening.closed_by == "pair" else fronts[0].width
         widths = widths_of(opening)

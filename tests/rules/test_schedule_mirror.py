@@ -7,10 +7,12 @@ from dataclasses import replace
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from fronts.rules.kitchen import SIDES, Kitchen, Sides
+from fronts.rules.kinds import SIDES
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.results import Edge, Finding, Fitting, Front, Part, Schedule
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Sides
 from tests.rules.laws import KITCHEN_LAW
 from tests.rules.strategies import grids
 from tests.rules.transforms import (

@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 
 from fronts.jobfile import read, write
-from fronts.rules.kitchen import Kitchen, Unit
+from fronts.rules.kinds import Unit
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule
 from tests.kitchen_files import SAMPLES

@@ -9,12 +9,14 @@ from fractions import Fraction
 
 import pytest
 
-from fronts.rules.kitchen import ClosedBy, FrontWish, Kitchen, Standard
+from fronts.rules.kinds import ClosedBy
+from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import Wood, material_of
 from fronts.rules.movement import change, resting_moisture
 from fronts.rules.practice import PRACTICE
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import (
     all_round,
     beside,
@@ -27,7 +29,7 @@ from tests.rules.small_kitchens import (
 )
 
 INSET = Standard(mount="inset", inset_gap=all_round("1/8"))
-CHERRY = FrontWish(material="cherry")
+CHERRY = FrontFacts(material="cherry")
 
 
 def _grown(size: Mm, humidity: Fraction, name: str = "cherry") -> Mm:
@@ -37,7 +39,7 @@ def _grown(size: Mm, humidity: Fraction, name: str = "cherry") -> Mm:
     return change(size, wood, PRACTICE.made_at, moisture)
 
 
-def _inset(closed_by: ClosedBy = "door", wish: FrontWish = CHERRY) -> Kitchen:
+def _inset(closed_by: ClosedBy = "door", wish: FrontFacts = CHERRY) -> Kitchen:
     of = opening(closed_by, front=wish)
     return kitchen(cabinet(of), standard=INSET)
 
@@ -81,13 +83,13 @@ def test_a_pair_grows_towards_its_middle_from_both_sides() -> None:
 @pytest.mark.parametrize(
     "wish",
     [
-        FrontWish(material="MDF"),
-        FrontWish(material="cherry plywood"),
-        FrontWish(material="cherry", build="five-piece"),
+        FrontFacts(material="MDF"),
+        FrontFacts(material="cherry plywood"),
+        FrontFacts(material="cherry", build="five-piece"),
     ],
     ids=["MDF", "plywood", "five-piece"],
 )
-def test_what_does_not_move(wish: FrontWish) -> None:
+def test_what_does_not_move(wish: FrontFacts) -> None:
     """Board goods, and frames whose panels float."""
     assert only_front(_inset(wish=wish)).movement is None
 
@@ -114,7 +116,7 @@ def test_stop_where_the_gap_closes() -> None:
     """A wide beech door with 1/16 in at a damp site."""
     damp = replace(PRACTICE, humidity_high=Fraction(75))
     tight = Standard(mount="inset", inset_gap=all_round("1/16"))
-    wide = opening(width=inch("23"), front=FrontWish(material="beech"))
+    wide = opening(width=inch("23"), front=FrontFacts(material="beech"))
     of = kitchen(cabinet(wide, width=inch("26")), standard=tight, practice=damp)
 
     (finding,) = findings_of(of, "gap-closes")

@@ -2,10 +2,10 @@
 
 import pytest
 
-from fronts.rules.kitchen import Sides
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Shims
 from fronts.rules.shims import shims_for
+from fronts.rules.standard_keys import Sides
 from tests.rules.small_kitchens import inch
 
 CASES = [

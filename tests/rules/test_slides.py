@@ -5,7 +5,7 @@ from fractions import Fraction
 
 import pytest
 
-from fronts.rules.kitchen import Mount
+from fronts.rules.kinds import Mount
 from fronts.rules.practice import POUND, PRACTICE
 from fronts.rules.slides import expected_load, slide_class, slide_length, slide_room
 from tests.rules.small_kitchens import BOX, STOCK, cabinet, inch, kitchen, only_front, opening

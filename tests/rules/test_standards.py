@@ -2,7 +2,7 @@
 
 import pytest
 
-from fronts.rules.kitchen import Reveal, Standard
+from fronts.rules.standard_keys import Reveal, Standard
 from fronts.rules.standards import DEFAULTS, merge, settled
 from tests.rules.small_kitchens import all_round, inch
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from fronts.rules.kitchen import Unit
+from fronts.rules.kinds import Unit
 from fronts.rules.lengths import show
 from fronts.rules.usual_stock import USUAL_SAW, USUAL_SHEET, USUAL_STICK
 

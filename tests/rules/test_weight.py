@@ -5,7 +5,7 @@ from fractions import Fraction
 
 import pytest
 
-from fronts.rules.kitchen import FrontWish
+from fronts.rules.kitchen import FrontFacts
 from fronts.rules.materials import density_of
 from fronts.rules.practice import POUND, PRACTICE
 from fronts.rules.weight import panel_material, slab_weight, weight_kg
@@ -49,7 +49,7 @@ def test_plywood_panels_beside_solid_frames() -> None:
 
 def test_five_piece_front_is_weighed_part_by_part() -> None:
     """16 × 28 1/2 in, 2 1/4 in members, 3/8 in tongues, a 1/4 in panel 1/16 in short a side."""
-    wish = FrontWish(build="five-piece", material="cherry")
+    wish = FrontFacts(build="five-piece", material="cherry")
     front = only_front(kitchen(cabinet(opening(front=wish))))
     cherry, plywood = density_of("cherry", "MDF"), density_of("cherry plywood", "MDF")
 

@@ -4,21 +4,20 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import TypeVar
 
+from fronts.rules.kinds import Hinged, Side
 from fronts.rules.kitchen import (
     CHOOSE,
     Box,
     Cabinet,
     DoorOnHand,
-    Hinged,
+    FrontFacts,
     Kitchen,
     Measured,
     Opening,
     Point,
-    Side,
-    Sides,
-    Standard,
 )
 from fronts.rules.lengths import Mm
+from fronts.rules.standard_keys import Sides, Standard
 
 T = TypeVar("T")
 MIRRORED: dict[Side, Side] = {"left": "right", "right": "left", "top": "top", "bottom": "bottom"}
@@ -37,8 +36,11 @@ def without_choice(kitchen: Kitchen) -> Kitchen:
     """No door is left to be chosen: of several equally good plans any may be found."""
 
     def decided(of: Opening) -> Opening:
-        chosen = of.front.door_on_hand == CHOOSE
-        return replace(of, front=replace(of.front, door_on_hand=None)) if chosen else of
+        fronts = tuple(
+            replace(front, door_on_hand=None) if front.door_on_hand == CHOOSE else front
+            for front in of.fronts
+        )
+        return replace(of, fronts=fronts)
 
     return each_opening(kitchen, decided)
 
@@ -113,14 +115,12 @@ def _cabinet(cabinet: Cabinet) -> Cabinet:
 
 
 def _opening(of: Opening, cabinet_width: Mm) -> Opening:
-    hinged = of.hinged or ("left" if of.closed_by == "door" else None)
     taken = of.measured
+    fronts = tuple(_front(front, of) for front in of.fronts)
     return replace(
         of,
         x=cabinet_width - of.x - of.width,
-        hinged=hinge_side(hinged),
-        front=replace(of.front, shift_x=-of.front.shift_x),
-        boxes=tuple(each and _box(each, of.width) for each in of.boxes),
+        fronts=tuple(reversed(fronts)) if of.closing.across else fronts,
         measured=replace(
             taken,
             height_left=taken.height_right,
@@ -129,6 +129,16 @@ def _opening(of: Opening, cabinet_width: Mm) -> Opening:
             diagonal_2=taken.diagonal_1,
         ),
         standard=_standard(of.standard),
+    )
+
+
+def _front(front: FrontFacts, of: Opening) -> FrontFacts:
+    hinged = (front.hinged or "left") if of.closing.hinged else front.hinged
+    return replace(
+        front,
+        hinged=hinge_side(hinged),
+        shift_x=-front.shift_x,
+        box=front.box and _box(front.box, of.width),
     )
 
 

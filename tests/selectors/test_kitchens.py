@@ -6,11 +6,12 @@ from pytest_django import DjangoAssertNumQueries
 
 from fronts.rules.practice import inches
 from fronts.selectors.kitchens import (
-    boxes_of,
     cabinet_of,
     cabinets_of,
     door_of,
     doors_of,
+    front_keys_of,
+    front_of,
     opening_labelled,
     opening_of,
     openings_of,
@@ -71,29 +72,51 @@ def test_a_list_takes_as_many_queries_for_many_as_for_one(
 
     with django_assert_num_queries(3):
         seen = [
-            (cabinet.label, opening.label, str(opening.front_door), len(opening.boxes.all()))
+            (cabinet.label, opening.label, str(front.door), front.box.slide)
             for cabinet in cabinets_of(job)
             for opening in cabinet.openings.all()
+            for front in opening.fronts.all()
         ]
-    assert seen == [(f"B{index}", "a", "D1", 1) for index in range(3)]
+    assert seen == [(f"B{index}", "a", "D1", "side") for index in range(3)]
 
 
 def test_lists_are_in_the_order_that_people_gave(job: Job) -> None:
-    """Openings, boxes and doors."""
+    """Openings and doors."""
     cabinet = CabinetFactory.create(job=job)
     for label in ("b", "a"):
         OpeningFactory.create(cabinet=cabinet, label=label, closed_by="open")
     for label in ("D2", "D1"):
         DoorOnHandFactory.create(job=job, label=label)
-    stack = OpeningFactory.create(cabinet=cabinet, label="c", closed_by="drawers", count=3)
-    lowest, highest = (
-        BoxFactory.create(opening=stack, index=2),
-        BoxFactory.create(opening=stack, index=0),
-    )
 
-    assert [each.label for each in openings_of(cabinet)] == ["b", "a", "c"]
-    assert [each.label for each in doors_of(job)] == ["D2", "D1"]
-    assert boxes_of(stack) == {0: highest, 2: lowest}
+    assert [opening.label for opening in openings_of(cabinet)] == ["b", "a"]
+    assert [door.label for door in doors_of(job)] == ["D2", "D1"]
+
+
+def test_a_front_is_found_by_its_place_in_its_opening(job: Job, others_job: Job) -> None:
+    """From the top; there is none beyond the last, and none of another job's."""
+    stack = OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=3)
+    box = BoxFactory.create(opening=stack, index=2)
+
+    assert front_of(job, stack.pk, 2) == box.front
+    assert [front_of(job, stack.pk, index).position for index in range(3)] == [0, 1, 2]
+    for asked, index in ((job, 3), (others_job, 0)):
+        with pytest.raises(ObjectDoesNotExist):
+            front_of(asked, stack.pk, index)
+
+
+def test_fronts_are_known_by_what_they_are_called_now(job: Job, others_job: Job) -> None:
+    """A single front like its opening, several by their numbers; none of another job's."""
+    cabinet = CabinetFactory.create(job=job)
+    stack = OpeningFactory.create(cabinet=cabinet, closed_by="drawers", count=2)
+    door = OpeningFactory.create(cabinet=cabinet, label="b")
+    OpeningFactory.create(cabinet=cabinet, label="c", closed_by="open")
+    OpeningFactory.create(cabinet__job=others_job)
+
+    assert front_keys_of(job) == {
+        "B1.a.1": front_of(job, stack.pk, 0).pk,
+        "B1.a.2": front_of(job, stack.pk, 1).pk,
+        "B1.b": front_of(job, door.pk, 0).pk,
+    }
 
 
 def test_the_schedule_follows_what_was_entered(job: Job) -> None:

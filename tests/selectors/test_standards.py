@@ -1,16 +1,18 @@
 """Which level of the house standard says what is in force."""
 
-import pytest
+from fractions import Fraction
 
-from fronts.models.standard import STANDARD_FIELDS
-from fronts.rules.kitchen import Standard
+from fronts.facts.rows import column_names, columns_of
+from fronts.models import ShopStandard
 from fronts.rules.practice import inches
+from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
-from fronts.selectors.standards import key_of, standard_levels
-from fronts.services.standards import standard_set
-from fronts.snapshot.standards import columns_of
+from fronts.selectors.standards import standard_levels
+from fronts.snapshot.standards import standard_of
 from shopjobs.models import Job, Shop
 from tests.factories import NOW, CabinetFactory, OpeningFactory
+from tests.own_ways import own_ways
+from tests.saying import standard_set
 
 HALF, EIGHTH = inches(1, 2), inches(1, 8)
 
@@ -19,7 +21,7 @@ def test_nobody_says_anything_at_first(shop: Shop) -> None:
     """The defaults hold; overlay and reveal have none."""
     levels = standard_levels(shop)
 
-    assert set(levels) == set(STANDARD_FIELDS)
+    assert set(levels) == set(column_names(Standard).values())
     assert (levels["bite"].value, levels["bite"].level) == (DEFAULTS.bite, "default")
     assert (levels["overlay_left"].value, levels["overlay_left"].level) == (None, "")
     assert not levels["overlay_left"].inherited
@@ -72,12 +74,14 @@ def test_a_nearer_reveal_hides_a_farther_overlay(shop: Shop, job: Job) -> None:
     assert standard_levels(job)["overlay_left"].value == HALF
 
 
-@pytest.mark.parametrize("column", STANDARD_FIELDS)
-def test_each_column_belongs_to_a_key_of_the_standard(column: str) -> None:
-    """A new key would have to be given its columns here."""
-    assert hasattr(DEFAULTS, key_of(column))
+def test_every_column_of_the_standard_is_told(shop: Shop) -> None:
+    """As the nearest level says it, sides and words too; a new key would be among them."""
+    own_ways(shop, Fraction(9, 10))
+    said = standard_of(ShopStandard.objects.get())
 
-
-def test_a_standard_has_a_value_for_each_column() -> None:
-    """Also where it says nothing."""
-    assert set(columns_of(Standard())) == set(STANDARD_FIELDS)
+    assert {
+        name: said_here.value for name, said_here in standard_levels(shop).items()
+    } == columns_of(said)
+    assert None not in {
+        value for name, value in columns_of(said).items() if not name.startswith("reveal_")
+    }

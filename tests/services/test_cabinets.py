@@ -1,5 +1,6 @@
 """Cabinets: entered, changed, put in order, copied, deleted."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -8,17 +9,11 @@ from django.core.exceptions import ValidationError
 from fronts.models import Box, Cabinet, Opening
 from fronts.rules.kitchen import ShelfPins
 from fronts.rules.practice import inches
-from fronts.services.boxes import shelf_pins_set
-from fronts.services.cabinets import (
-    CabinetNotEmpty,
-    cabinet_change,
-    cabinet_copy,
-    cabinet_delete,
-    cabinet_move,
-)
+from fronts.services.cabinets import CabinetNotEmpty, cabinet_copy, cabinet_delete, cabinet_move
 from fronts.snapshot import kitchen_of
 from shopjobs.models import DiaryEntry, Job, Person
 from tests.factories import NOW, BoxFactory, CabinetFactory, DoorOnHandFactory, OpeningFactory
+from tests.saying import cabinet_change, shelf_pins_set
 
 
 def labels_of(job: Job) -> list[str]:
@@ -110,12 +105,12 @@ def test_a_copy_has_all_but_the_one_door(job: Job) -> None:
     first, second = kitchen_of(job).cabinets
     assert (second.label, second.x, second.width) == ("B2", inches(18), first.width)
     assert [each.label for each in second.openings] == ["a", "b"]
-    assert second.openings[0].boxes == first.openings[0].boxes
-    assert (first.openings[0].front.door_on_hand, second.openings[0].front.door_on_hand) == (
-        "D1",
-        None,
-    )
-    assert second.openings[1].front.door_on_hand == "choose"
+    (boxed,), (copied,) = first.openings[0].fronts, second.openings[0].fronts
+    assert (boxed.door_on_hand, copied.door_on_hand) == ("D1", None)
+    assert copied == replace(boxed, door_on_hand=None)
+    assert copied.box is not None
+    assert copied.box.shelf_pins == (pins,)
+    assert second.openings[1].fronts[0].door_on_hand == "choose"
 
 
 def test_a_copy_under_a_taken_label_changes_nothing(job: Job) -> None:
@@ -134,7 +129,7 @@ def test_deleting_what_holds_openings_asks_first(job: Job) -> None:
     BoxFactory.create(opening__cabinet=cabinet, opening__closed_by="drawer")
     with pytest.raises(CabinetNotEmpty) as asked:
         cabinet_delete(cabinet=cabinet, at=NOW)
-    assert asked.value.dependents == ("B1.a",)
+    assert asked.value.dependents == ("opening B1.a", "Box 1 of B1.a")
     assert Cabinet.objects.exists()
 
     cabinet_delete(cabinet=cabinet, confirmed=True, at=NOW)

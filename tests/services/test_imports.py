@@ -8,22 +8,26 @@ import pytest
 from django.core.exceptions import ValidationError
 
 from fronts.jobfile import read
-from fronts.models import Cabinet, FitRecord, JobStandard, ShopNumber, Stock
-from fronts.rules.kitchen import CHOOSE, Kitchen, Sides, Standard
+from fronts.models import Cabinet, FitRecord, Front, JobStandard, ShopNumber, Stock
+from fronts.rules.fits import FitFacts
+from fronts.rules.kitchen import CHOOSE, FrontFacts, Kitchen
 from fronts.rules.lengths import INCH
 from fronts.rules.practice import inches
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Sides, Standard
 from fronts.rules.standards import DEFAULTS, settled
+from fronts.selectors.kitchens import fit_records_of
 from fronts.services.demo import demo_kitchen, load_demo
 from fronts.services.fits import fit_record
 from fronts.services.imports import job_import
-from fronts.services.standards import standard_set
-from fronts.services.stock import practice_set, stock_set
+from fronts.services.stock import practice_set
 from fronts.snapshot import kitchen_of
+from fronts.snapshot.standards import standard_of
 from shopjobs.models import DiaryEntry, Job, Person, Shop
 from shopjobs.services.refused import Refused
 from tests.factories import NOW, ShopFactory
 from tests.kitchen_files import SAMPLES, small
+from tests.saying import standard_set, stock_set
 
 DEMO = "fixtures/demo.job.json"
 
@@ -37,9 +41,8 @@ def kitchen() -> Kitchen:
 def test_silence_stays_silence_where_the_shop_has_no_say(shop: Shop, kitchen: Kitchen) -> None:
     """The job's level holds what the file says, and nothing more."""
     job = job_import(kitchen=replace(kitchen, standard=Standard(skin=INCH)), shop=shop, at=NOW)
-    level = JobStandard.objects.get(job=job)
 
-    assert (level.skin, level.bite, level.mount) == (INCH, None, "")
+    assert standard_of(JobStandard.objects.get(job=job)) == Standard(skin=INCH)
     assert not Stock.objects.exists()
     assert not ShopNumber.objects.exists()
 
@@ -59,7 +62,7 @@ def test_a_files_silence_means_the_files_defaults(shop: Shop, kitchen: Kitchen) 
     assert settled(kitchen.standard) == settled(found.standard)
     assert (kitchen.stock, kitchen.practice) == (found.stock, found.practice)
     assert schedule(kitchen) == schedule(found)
-    assert JobStandard.objects.get(job=job).skin is None
+    assert standard_of(JobStandard.objects.get(job=job)).skin is None
 
 
 def test_what_is_exported_is_imported_unchanged_in_any_shop(shop: Shop, kitchen: Kitchen) -> None:
@@ -101,9 +104,7 @@ def test_a_replaced_job_keeps_what_was_recorded_on_it(
 ) -> None:
     """Its kitchen is the new file's; its page has the same address."""
     job = job_import(kitchen=kitchen, shop=shop, at=NOW)
-    fit_record(
-        job=job, front="B1.a", cabinet="B1", fingerprint="x", by=installer, at=NOW, note="snug"
-    )
+    record_fit(job, installer)
     cabinet = replace(kitchen.cabinets[0], label="B9", openings=())
     later = replace(kitchen, cabinets=(cabinet,), standard=Standard(), doors_on_hand=())
     again = job_import(kitchen=later, shop=shop, at=NOW, replace=True)
@@ -111,6 +112,25 @@ def test_a_replaced_job_keeps_what_was_recorded_on_it(
     assert again.pk == job.pk
     assert kitchen_of(again) == later
     assert FitRecord.objects.filter(job=again).exists()
+
+
+def test_a_record_of_fit_finds_its_front_in_the_new_file(
+    shop: Shop, kitchen: Kitchen, installer: Person
+) -> None:
+    """The front is entered anew under its old label, and counts as fitted still."""
+    job = job_import(kitchen=kitchen, shop=shop, at=NOW)
+    record_fit(job, installer)
+    job_import(kitchen=kitchen, shop=shop, at=NOW, replace=True)
+
+    assert list(fit_records_of(job)) == ["B1.a"]
+    assert FitRecord.objects.get().front == Front.objects.get()
+
+
+def record_fit(job: Job, by: Person) -> None:
+    """Say of the job's only front that it fitted."""
+    facts = FitFacts("B1.a", note="snug")
+    front = Front.objects.get(opening__cabinet__job=job)
+    fit_record(front=front, facts=facts, hung="", fingerprint="x", by=by, at=NOW)
 
 
 def test_what_cannot_be_kept_is_refused_with_its_place(shop: Shop, kitchen: Kitchen) -> None:
@@ -136,7 +156,7 @@ def test_a_door_that_is_not_on_hand_is_refused(shop: Shop, kitchen: Kitchen) -> 
     """The message names the opening and the door."""
     cabinet = kitchen.cabinets[0]
     opening = cabinet.openings[0]
-    asking = replace(opening, front=replace(opening.front, door_on_hand="D7"))
+    asking = replace(opening, fronts=(FrontFacts(door_on_hand="D7"),))
     wrong = replace(kitchen, cabinets=(replace(cabinet, openings=(asking,)),))
     with pytest.raises(ValidationError, match=r"opening B1\.a: no door on hand is called D7"):
         job_import(kitchen=wrong, shop=shop, at=NOW)
@@ -188,8 +208,9 @@ class TestDemo:
             "door", "pair", "drawer", "drawers", "pull-out", "fixed", "open",
         }  # fmt: skip
         assert [each.label for each in openings if each.measured.diagonal_1] == ["a"]
-        assert CHOOSE in {each.front.door_on_hand for each in openings}
-        assert any(each.front.door_on_hand in ("D1", "D4") for each in openings)
+        doors = {front.door_on_hand for opening in openings for front in opening.fronts}
+        assert CHOOSE in doors
+        assert doors & {"D1", "D4"}
 
     def test_its_only_stop_is_the_leaning_opening(self, db: None) -> None:
         """So that the pages show what a finding looks like, and mostly none."""

@@ -3,17 +3,12 @@
 import pytest
 from django.core.exceptions import ValidationError
 
-from fronts.models import Box, DoorOnHand, HingeBore, Opening
+from fronts.models import Box, DoorOnHand, Front, HingeBore, Opening
 from fronts.rules.kitchen import Point, ShelfPins
 from fronts.rules.practice import inches
-from fronts.services.boxes import box_remove, box_set, shelf_pins_set
-from fronts.services.doors import DoorInUse, door_change, door_create, door_delete
-from fronts.services.openings import (
-    BoxesInTheWay,
-    opening_change,
-    opening_delete,
-    opening_move,
-)
+from fronts.services.boxes import box_remove
+from fronts.services.doors import DoorInUse, door_delete
+from fronts.services.openings import FrontsInTheWay, opening_delete
 from shopjobs.models import Job
 from tests.factories import (
     NOW,
@@ -22,6 +17,14 @@ from tests.factories import (
     DoorOnHandFactory,
     JobFactory,
     OpeningFactory,
+)
+from tests.saying import (
+    box_set,
+    door_change,
+    door_create,
+    front_of,
+    opening_change,
+    shelf_pins_set,
 )
 
 PIN = ShelfPins(inches(2), inches(2), inches(1), 4, inches(1, 4))
@@ -39,15 +42,16 @@ def test_an_opening_lies_within_its_cabinet(job: Job) -> None:
 
 
 def test_what_a_former_way_of_closing_left_behind_goes(job: Job) -> None:
-    """A stack that becomes a door has neither count nor heights, but hangs somewhere."""
+    """A stack that becomes a door has one front of no height of its own, but it hangs somewhere."""
     cabinet = CabinetFactory.create(job=job)
     stack = OpeningFactory.create(
         cabinet=cabinet, closed_by="drawers", count=2, heights=(inches(6), None)
     )
     opening_change(opening=stack, closed_by="door", at=NOW)
-    found = Opening.objects.get()
+    front = Front.objects.get()
 
-    assert (found.count, found.heights, found.hinged) == (1, (), "left")
+    assert (front.opening, front.position) == (stack, 0)
+    assert (front.own_height, front.hinged) == (None, "left")
 
 
 def test_boxes_that_lose_their_front_are_asked_for_first(job: Job) -> None:
@@ -55,13 +59,14 @@ def test_boxes_that_lose_their_front_are_asked_for_first(job: Job) -> None:
     stack = OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=3)
     for index in range(3):
         BoxFactory.create(opening=stack, index=index)
-    with pytest.raises(BoxesInTheWay) as asked:
+    with pytest.raises(FrontsInTheWay) as asked:
         opening_change(opening=stack, count=2, at=NOW)
     assert asked.value.dependents == ("Box 3 of B1.a",)
-    assert Opening.objects.get().count == 3
+    assert Front.objects.count() == 3
 
     opening_change(opening=stack, count=2, confirmed=True, at=NOW)
-    assert [box.index for box in Box.objects.order_by("index")] == [0, 1]
+    boxes = Box.objects.order_by("front__position")
+    assert [box.front.position for box in boxes] == [0, 1]
 
 
 def test_deleting_an_opening_with_boxes_asks_first(job: Job) -> None:
@@ -69,7 +74,7 @@ def test_deleting_an_opening_with_boxes_asks_first(job: Job) -> None:
     cabinet = CabinetFactory.create(job=job)
     opening = OpeningFactory.create(cabinet=cabinet, closed_by="drawer")
     BoxFactory.create(opening=opening)
-    with pytest.raises(BoxesInTheWay):
+    with pytest.raises(FrontsInTheWay):
         opening_delete(opening=opening, at=NOW)
     opening_delete(opening=opening, confirmed=True, at=NOW)
     opening_delete(opening=OpeningFactory.create(cabinet=cabinet), at=NOW)
@@ -78,13 +83,13 @@ def test_deleting_an_opening_with_boxes_asks_first(job: Job) -> None:
 
 
 def test_openings_keep_the_order_that_they_are_given(job: Job) -> None:
-    """Last in, and moved by hand."""
+    """Last in, last in the list, whatever they are called."""
     cabinet = CabinetFactory.create(job=job)
-    for label in ("a", "b", "c"):
+    for label in ("b", "c", "a"):
         OpeningFactory.create(cabinet=cabinet, label=label, closed_by="open")
-    opening_move(opening=Opening.objects.get(label="c"), to=1, at=NOW)
+    opening_change(opening=Opening.objects.get(label="b"), label="z", at=NOW)
 
-    assert [each.label for each in Opening.objects.order_by("position")] == ["a", "c", "b"]
+    assert [opening.label for opening in Opening.objects.order_by("position")] == ["z", "c", "a"]
 
 
 def test_a_label_is_given_once_a_cabinet(job: Job) -> None:
@@ -104,7 +109,7 @@ def test_a_named_door_is_one_of_this_job_and_serves_one_front(job: Job) -> None:
     cabinet = CabinetFactory.create(job=job)
     with pytest.raises(ValidationError) as refused:
         OpeningFactory.create(cabinet=cabinet, front_door=DoorOnHandFactory.create(job=other))
-    assert set(refused.value.message_dict) == {"front_door"}
+    assert set(refused.value.message_dict) == {"door"}
 
     with pytest.raises(ValidationError) as refused:
         OpeningFactory.create(
@@ -114,7 +119,7 @@ def test_a_named_door_is_one_of_this_job_and_serves_one_front(job: Job) -> None:
             front_door=DoorOnHandFactory.create(job=job),
         )
 
-    assert set(refused.value.message_dict) == {"front_door"}
+    assert set(refused.value.message_dict) == {"door"}
 
 
 class TestBoxes:
@@ -148,9 +153,9 @@ class TestBoxes:
         """Removing what is not there does nothing, not even to the diary."""
         opening = OpeningFactory.create(cabinet__job=job, closed_by="drawer")
         BoxFactory.create(opening=opening)
-        box_remove(opening=opening, at=NOW)
+        box_remove(front=front_of(opening), at=NOW)
         before = Job.objects.get(pk=job.pk).revision
-        box_remove(opening=opening, at=NOW)
+        box_remove(front=front_of(opening), at=NOW)
 
         assert not Box.objects.exists()
         assert Job.objects.get(pk=job.pk).revision == before
@@ -222,5 +227,5 @@ class TestDoors:
         assert DoorOnHand.objects.exists()
 
         door_delete(door=door, confirmed=True, at=NOW)
-        assert Opening.objects.get().front_door is None
+        assert Front.objects.get().door is None
         assert not DoorOnHand.objects.exists()

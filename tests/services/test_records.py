@@ -5,12 +5,15 @@ from datetime import timedelta
 import pytest
 from django.core.exceptions import ValidationError
 
-from fronts.models import FitRecord, Opening, OrderCheck
+from fronts.models import FitRecord, Front, Opening, OrderCheck
+from fronts.rules.fits import FitFacts, GapsMeasured, hung_as
+from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 from fronts.selectors.kitchens import fit_records_of, schedule_of
 from fronts.selectors.orders import OrderLine, order_lines
 from fronts.services.boxes import box_remove
 from fronts.services.fits import fit_record
+from fronts.services.openings import opening_delete
 from fronts.services.orders import order_check, order_uncheck
 from shopjobs.models import Job, Person
 from tests.factories import (
@@ -20,6 +23,7 @@ from tests.factories import (
     door_and_drawer,
     overlaid,
 )
+from tests.saying import front_of, opening_change
 
 
 @pytest.fixture
@@ -77,7 +81,7 @@ def test_a_line_that_fell_away_is_still_told(kitchen_job: Job, office: Person) -
     """Somebody may have ordered it."""
     slides = next(item for item in lines_of(kitchen_job) if item.startswith("side slides"))
     check(kitchen_job, slides, office)
-    box_remove(opening=Opening.objects.get(label="b"), at=NOW)
+    box_remove(front=Front.objects.get(opening__label="b"), at=NOW)
     line = lines_of(kitchen_job)[slides]
 
     assert (line.need, line.was, line.fronts) == (0, 1, ())
@@ -100,32 +104,83 @@ def test_a_mark_is_taken_back(kitchen_job: Job, office: Person) -> None:
     assert not lines_of(kitchen_job)["hinge"].is_checked
 
 
-def test_a_record_of_a_fit_needs_a_gap_or_a_note(job: Job, installer: Person) -> None:
-    """An empty one says nothing."""
-    with pytest.raises(ValidationError):
-        fit_record(job=job, front="B1.a", cabinet="B1", fingerprint="x", by=installer, at=NOW)
+@pytest.fixture
+def hung(job: Job) -> Front:
+    """A door that can be fitted."""
+    return front_of(OpeningFactory.create(cabinet__job=job))
 
+
+def record(front: Front, by: Person, **gaps: Mm) -> FitRecord:
+    """Record these gaps round the front."""
+    facts = FitFacts("B1.a", GapsMeasured(**gaps))
+    return fit_record(front=front, facts=facts, hung="", fingerprint="x", by=by, at=NOW)
+
+
+def test_a_record_of_a_fit_needs_a_gap_or_a_note(hung: Front, installer: Person) -> None:
+    """An empty one says nothing; a note alone says something."""
+    with pytest.raises(ValidationError):
+        record(hung, installer)
     assert not FitRecord.objects.exists()
 
+    fit_record(
+        front=hung, facts=FitFacts("B1.a", note="snug"), hung="", fingerprint="x", by=installer,
+        at=NOW,
+    )  # fmt: skip
+    assert FitRecord.objects.get().note == "snug"
 
-def test_the_last_record_of_a_front_counts(job: Job, installer: Person) -> None:
+
+def test_a_record_says_of_which_front_it_is_and_what_hung_there(
+    kitchen_job: Job, installer: Person
+) -> None:
+    """The front's row, its name then, and a short name of what it was."""
+    front = Front.objects.get(opening__label="a")
+    hung = next(each for each in schedule_of(kitchen_job).fronts if each.label == "B1.a")
+    fit_record(
+        front=front, facts=FitFacts("B1.a", GapsMeasured(top=inches(1, 8))), hung=hung_as(hung),
+        fingerprint="x", by=installer, at=NOW,
+    )  # fmt: skip
+    kept = FitRecord.objects.get()
+
+    assert (kept.job, kept.front, kept.label) == (kitchen_job, front, "B1.a")
+    assert (kept.gap_top, kept.gap_left, kept.hung) == (inches(1, 8), None, hung_as(hung))
+    assert (kept.fitted_by, kept.fitted_at) == (installer, NOW)
+
+
+def test_the_last_record_of_a_front_counts(hung: Front, job: Job, installer: Person) -> None:
     """The earlier ones stay."""
     for hours, gap in ((1, inches(1, 8)), (0, inches(1, 16))):
         fit_record(
-            job=job, front="B1.a", cabinet="B1", fingerprint="x", by=installer,
-            at=NOW + timedelta(hours=hours), gap_left=gap,
+            front=hung, facts=FitFacts("B1.a", GapsMeasured(left=gap)), hung="",
+            fingerprint="x", by=installer, at=NOW + timedelta(hours=hours),
         )  # fmt: skip
 
     assert fit_records_of(job)["B1.a"].gap_left == inches(1, 8)
     assert FitRecord.objects.count() == 2
 
 
-def test_a_gap_that_is_no_size_is_refused_at_its_field(job: Job, installer: Person) -> None:
+def test_a_record_goes_with_its_front_whatever_that_is_called(
+    hung: Front, job: Job, installer: Person
+) -> None:
+    """Another label, and a stack that grows: the front that was fitted keeps its record."""
+    record(hung, installer, left=inches(1, 8))
+    opening_change(opening=hung.opening, label="z", closed_by="drawers", count=2, at=NOW)
+
+    assert list(fit_records_of(job)) == ["B1.z.1"]
+    assert FitRecord.objects.get().label == "B1.a"
+
+
+def test_a_record_outlives_its_front(hung: Front, job: Job, installer: Person) -> None:
+    """It no longer counts for any front of the job, but stays."""
+    record(hung, installer, left=inches(1, 8))
+    opening_delete(opening=Opening.objects.get(), confirmed=True, at=NOW)
+
+    assert fit_records_of(job) == {}
+    assert FitRecord.objects.get().front is None
+
+
+def test_a_gap_that_is_no_size_is_refused_at_its_field(hung: Front, installer: Person) -> None:
     """A gap is not negative."""
     with pytest.raises(ValidationError) as refused:
-        fit_record(
-            job=job, front="B1.a", cabinet="B1", fingerprint="x", by=installer, at=NOW,
-            gap_top=inches(-1),
-        )  # fmt: skip
+        record(hung, installer, top=inches(-1))
 
     assert set(refused.value.message_dict) == {"gap_top"}

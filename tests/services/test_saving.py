@@ -5,12 +5,12 @@ from django.core.exceptions import ValidationError
 from django.db import transaction
 from django.utils import timezone
 
-from fronts.models import Cabinet, Opening
+from fronts.models import Box, Cabinet, Opening
 from fronts.rules.practice import inches
-from fronts.services.cabinets import cabinet_change
-from fronts.services.openings import BoxesInTheWay, opening_change
+from fronts.services.openings import FrontsInTheWay
 from shopjobs.models import Job
 from tests.factories import BoxFactory, CabinetFactory, OpeningFactory
+from tests.saying import cabinet_change, opening_change
 
 NOW = timezone.now()
 
@@ -82,10 +82,10 @@ def test_boxes_are_asked_about_until_it_is_confirmed(job: Job) -> None:
     BoxFactory.create(opening=made)
     opening = Opening.objects.get(pk=made.pk)
     for _ in range(2):
-        with pytest.raises(BoxesInTheWay):
+        with pytest.raises(FrontsInTheWay):
             opening_change(opening=opening, at=NOW, closed_by="door")
 
     opening_change(opening=opening, at=NOW, closed_by="door", confirmed=True)
 
     assert Opening.objects.get(pk=made.pk).closed_by == "door"
-    assert not made.boxes.exists()
+    assert not Box.objects.exists()

@@ -7,11 +7,15 @@ from django.core.exceptions import ValidationError
 
 from fronts.models import JobStandard, ShopNumber, ShopStandard, Stock
 from fronts.rules.practice import inches
-from fronts.services.standards import Owner, standard_set, tables_set
-from fronts.services.stock import practice_set, stock_clear, stock_set
+from fronts.rules.standard_keys import Reveal, Sides, Standard
+from fronts.services import standards as service
+from fronts.services.standards import Owner, tables_set
+from fronts.services.stock import practice_set, stock_clear
 from fronts.snapshot import kitchen_of
+from fronts.snapshot.standards import standard_of
 from shopjobs.models import Job, Shop
 from tests.factories import NOW, CabinetFactory, JobFactory, OpeningFactory
+from tests.saying import standard_set, stock_set
 
 HALF = inches(1, 2)
 
@@ -26,7 +30,7 @@ def test_each_level_keeps_what_it_says(shop: Shop, job: Job) -> None:
     kitchen = kitchen_of(job)
     found = kitchen.cabinets[0]
 
-    assert ShopStandard.objects.get().front_thickness == 16
+    assert standard_of(ShopStandard.objects.get()).front_thickness == 16
     assert (
         kitchen.standard.front_thickness,
         found.standard.front_thickness,
@@ -38,9 +42,8 @@ def test_a_level_is_entered_bit_by_bit(job: Job) -> None:
     """Setting one key leaves the others; None takes one back."""
     standard_set(owner=job, skin=HALF, bite=HALF, at=NOW)
     standard_set(owner=job, skin=None, at=NOW)
-    level = JobStandard.objects.get()
 
-    assert (level.skin, level.bite) == (None, HALF)
+    assert standard_of(JobStandard.objects.get()) == Standard(bite=HALF)
 
 
 def test_an_overlay_takes_the_place_of_the_same_levels_reveal(job: Job) -> None:
@@ -53,23 +56,14 @@ def test_an_overlay_takes_the_place_of_the_same_levels_reveal(job: Job) -> None:
         owner=job, at=NOW, overlay_left=HALF, overlay_right=HALF, overlay_top=HALF,
         overlay_bottom=HALF,
     )  # fmt: skip
-    level = JobStandard.objects.get()
 
-    assert (level.overlay_left, level.reveal_left, level.reveal_between) == (HALF, None, None)
-    with pytest.raises(ValidationError):
-        standard_set(
-            owner=job, at=NOW, overlay_left=HALF, reveal_left=HALF, reveal_between=HALF,
-            reveal_right=HALF, reveal_top=HALF, reveal_bottom=HALF,
-        )  # fmt: skip
-
-
-def test_half_an_overlay_is_refused(shop: Shop) -> None:
-    """Each side that is missing is named, and nothing is kept."""
+    lapping = Sides(HALF, HALF, HALF, HALF)
+    assert standard_of(JobStandard.objects.get()) == Standard(overlay=lapping)
+    both = Standard(overlay=lapping, reveal=Reveal(HALF, lapping))
     with pytest.raises(ValidationError) as refused:
-        standard_set(owner=shop, overlay_left=HALF, at=NOW)
-
-    assert set(refused.value.message_dict) == {"overlay_right", "overlay_top", "overlay_bottom"}
-    assert not ShopStandard.objects.exists()
+        service.standard_set(owner=job, standard=both, at=NOW)
+    assert set(refused.value.message_dict) == {"reveal_between"}
+    assert standard_of(JobStandard.objects.get()) == Standard(overlay=lapping)
 
 
 def test_the_shops_change_counts_for_each_of_its_jobs(shop: Shop, job: Job) -> None:

@@ -11,10 +11,12 @@ from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import has_own_hole, knob_lines
 from fronts.figures.work_steps import work_for
 from fronts.rules.hanging_method import HangingMethod
-from fronts.rules.kitchen import Hinged, Mount, Opening, Standard
+from fronts.rules.kinds import Hinged, Mount
+from fronts.rules.kitchen import Opening
 from fronts.rules.lengths import show
 from fronts.rules.results import Front
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
 from fronts.sheets import fitting
 from fronts.sheets.pdf import PAPERS, Paper
 from fronts.sheets.sheet_page import SheetSource

@@ -10,7 +10,7 @@ from django.forms import BoundField
 
 from fronts.cutting.cut_units import misfits
 from fronts.cutting.model import Request, StockSize
-from fronts.pages.shared.length_fields import Size
+from fronts.facts.size_form_fields import Size
 from fronts.rules.cutting_groups import CuttingGroup
 from fronts.rules.lengths import INCH, Mm, show_with_unit
 from fronts.rules.usual_stock import Saw

@@ -15,15 +15,23 @@ from fronts.figures.findings import findings_of, places_at
 from fronts.figures.sizes import size
 from fronts.figures.work_steps import work_for
 from fronts.models import FitRecord
+from fronts.models import Front as FrontRow
 from fronts.pages.fit.forms import FitForm
 from fronts.pages.fit.rows.fronts import FrontToFit, elevation_of, front_to_fit, record_key
 from fronts.pages.fit.rows.walls import walls_of
 from fronts.pages.shared.blocking_findings import findings_with_links
 from fronts.rules.fingerprint import fingerprint
+from fronts.rules.fits import hung_as
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Front, Schedule
 from fronts.rules.schedule import schedule as schedule_for
-from fronts.selectors.kitchens import cabinet_of, cabinets_of, fit_records_of, openings_of
+from fronts.selectors.kitchens import (
+    cabinet_of,
+    cabinets_of,
+    fit_records_of,
+    front_keys_of,
+    openings_of,
+)
 from fronts.services.fits import fit_record
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, may, signed_in
@@ -118,12 +126,12 @@ def _recorded(request: SignedInRequest, at: _AtCabinet, front: Front, form: FitF
         return False
     try:
         fit_record(
-            job=at.job,
-            cabinet=at.cabinet.label,
+            front=FrontRow.objects.get(pk=front_keys_of(at.job)[front.label]),
+            facts=form.entered(front.label),
+            hung=hung_as(front),
             fingerprint=at.now,
             by=request.user,
             at=timezone.now(),
-            **form.cleaned_data,
         )
     except ValidationError as refused:
         form.add_error(None, refused)

@@ -6,6 +6,7 @@ from fronts.pages.measure.views import (
     boxes,
     cabinets,
     doors,
+    fronts,
     openings,
     page,
     preview,
@@ -15,6 +16,7 @@ from fronts.pages.measure.views import (
 _JOB = "jobs/<int:job_id>/"
 _CABINET = _JOB + "cabinets/<int:cabinet_id>/"
 _OPENING = _JOB + "openings/<int:opening_id>/"
+_FRONT = _OPENING + "fronts/<int:index>/"
 _BOX = _OPENING + "boxes/<int:index>/"
 _DOOR = _JOB + "doors/<int:door_id>/"
 
@@ -31,7 +33,8 @@ urlpatterns: list[URLPattern] = [
     path(_OPENING, openings.opening_edit, name="opening-edit"),
     path(_OPENING + "measured/", openings.opening_measured, name="opening-measured"),
     path(_OPENING + "delete/", openings.opening_delete_page, name="opening-delete"),
-    # boxes
+    # fronts and boxes
+    path(_FRONT, fronts.front_edit, name="front-edit"),
     path(_BOX, boxes.box_edit, name="box-edit"),
     path(_BOX + "remove/", boxes.box_remove_page, name="box-remove"),
     # doors on hand

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from django.urls import reverse
 
 from fronts.models import Cabinet, DoorOnHand
-from fronts.models.openings import BOXED
 from fronts.rules.labels import numbered, opening_label
 from fronts.rules.results import Finding, Level, Schedule
 from shopjobs.models import Job
@@ -69,8 +68,8 @@ class Ways:
             for opening in cabinet.openings.all():
                 label = opening_label(cabinet.label, opening.label)
                 self._openings[label] = _to(name, job, opening.pk)
-                if may_edit and opening.closed_by in BOXED:
-                    for index, front in enumerate(numbered(label, opening.count)):
+                if may_edit and opening.closing.on_box:
+                    for index, front in enumerate(numbered(label, len(opening.fronts.all()))):
                         self._boxes[front] = _to("box-edit", job, opening.pk, index)
 
     def of_fronts(self, schedule: Schedule) -> None:

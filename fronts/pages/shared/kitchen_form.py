@@ -2,14 +2,19 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, ClassVar, TypeVar
 
 from django import forms
 from django.core.exceptions import ValidationError
 from django.forms.boundfield import BoundField
 
-from fronts.pages.shared.length_fields import Size, Sizes
+from fronts.facts.form_fields import FactsFormMeta
+from fronts.facts.rows import from_values
+from fronts.facts.size_form_fields import Size, Sizes
+from fronts.rules.facts import incomplete
 from shopjobs.forms.house import HouseForm
+
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,14 +37,20 @@ class ShownGroup:
     is_open: bool
 
 
-class KitchenForm(HouseForm):
+class KitchenForm(HouseForm, metaclass=FactsFormMeta):
     """A form whose bare numbers are in the job's unit.
 
-    `version` carries what the row was when the form was made, so that nobody's newer
-    value is overwritten unseen.
+    It has a field for each fact of the kind of thing that `facts` says, but for those it is
+    `without`. `version` carries what the row was when the form was made, so that nobody's
+    newer value is overwritten unseen.
     """
 
+    facts: ClassVar[type | None] = None
+    without: ClassVar[tuple[str, ...]] = ()
+    also: ClassVar[tuple[tuple[type, str, tuple[str, ...]], ...]] = ()
     groups: tuple[Group, ...] = ()
+    differing: frozenset[str] = frozenset()
+    """Fields that stand for several values; they are left empty, but not folded away."""
 
     version = forms.CharField(required=False, max_length=40, widget=forms.HiddenInput)
 
@@ -51,17 +62,40 @@ class KitchenForm(HouseForm):
                 field.speak(unit)
 
     @property
+    def entered(self) -> Any:
+        """What was entered, as the thing that the form states."""
+        raise NotImplementedError
+
+    @property
     def values(self) -> dict[str, Any]:
         """What was entered, by the names of the table's columns."""
         return {name: value for name, value in self.cleaned_data.items() if name != "version"}
+
+    def clean(self) -> dict[str, Any]:
+        """What belongs together is given together."""
+        given = super().clean() or {}
+        if self.facts is not None:
+            for name, fault in incomplete(self.facts, given):
+                if name in self.fields and name not in self.errors:
+                    self.add_error(name, sentence(fault))
+        return given
+
+    def stated(self, kind: type[T], **beside: Any) -> T:
+        """What was entered, as the thing that it states; `beside` is what the form doesn't ask."""
+        return from_values(kind, self.cleaned_data, **beside)
 
     def shown_groups(self) -> Iterator[ShownGroup]:
         """The groups in their order; what is at fault or said is never folded away."""
         for group in self.groups:
             fields = tuple(self[name] for name in group.fields if name in self.fields)
-            said = any(field.errors or _is_said(field) for field in fields)
+            said = any(self._is_said(field) for field in fields)
             if fields:
                 yield ShownGroup(group, fields, said or not group.folded)
+
+    def _is_said(self, field: BoundField) -> bool:
+        if field.errors or field.name in self.differing:
+            return True
+        return field.value() not in (None, "", False, 0, (), "0")
 
     def offer(self, name: str, hint: str) -> None:
         """Show, greyed, what holds where the field is left empty."""
@@ -75,11 +109,6 @@ class KitchenForm(HouseForm):
         for name, messages in told.items():
             for message in messages:
                 self.add_error(name if name in self.fields else None, sentence(message))
-
-
-def _is_said(field: BoundField) -> bool:
-    value = field.value()
-    return value not in (None, "", False, 0, (), "0")
 
 
 def sentence(message: str) -> str:

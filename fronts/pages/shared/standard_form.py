@@ -5,22 +5,25 @@ from typing import Any
 
 from django import forms
 
-from fronts.models.standard import STANDARD_FIELDS
-from fronts.pages.shared.choice_words import MOUNTS
-from fronts.pages.shared.kitchen_form import Group, KitchenForm
-from fronts.pages.shared.length_fields import Size
+from fronts.facts.rows import column_names
+from fronts.pages.shared.kitchen_form import Group, KitchenForm, sentence
+from fronts.rules.facts import single_facts
+from fronts.rules.kinds import MOUNTS, SIDES
 from fronts.rules.lengths import Mm, show
+from fronts.rules.standard_keys import Standard
+from fronts.rules.validity import standard_faults
 from fronts.selectors.standards import InForce
 
-SIDES = ("left", "right", "top", "bottom")
-_MOUNT_WORDS = dict(MOUNTS)
+_MOUNT_WORDS: Mapping[str, str] = dict(MOUNTS.items())
+_SITTING = ("mount", "gap_between", "least_gap")
 
 
 class StandardForm(KitchenForm):
-    """Every key of the house standard at one level."""
+    """Every key of the house standard at one level; a new key comes last of all by itself."""
 
+    facts = Standard
     groups = (
-        Group("How fronts sit", ("mount", "gap_between", "least_gap"), kind="cells wide"),
+        Group("How fronts sit", _SITTING, kind="cells wide"),
         Group(
             "Overlay: how far a front laps past its opening",
             tuple(f"overlay_{side}" for side in SIDES),
@@ -37,39 +40,14 @@ class StandardForm(KitchenForm):
               kind="cells wide"),
         Group(
             "Making and hanging",
-            ("front_thickness", "trim_limit", "least_stile", "skin", "bite", "hinge_end"),
+            tuple(
+                name
+                for name, path, _ in single_facts(Standard)
+                if "." not in path and name not in _SITTING
+            ),
             kind="cells wide",
         ),
     )  # fmt: skip
-
-    mount = forms.ChoiceField(label="Fronts are", choices=(("", ""), *MOUNTS), required=False)
-    gap_between = Size(
-        label="Gap between two fronts in one opening", small=True, zero=True, required=False
-    )
-    least_gap = Size(label="Least gap anywhere", small=True, zero=True, required=False)
-    overlay_left = Size(label="Left", small=True, zero=True, required=False)
-    overlay_right = Size(label="Right", small=True, zero=True, required=False)
-    overlay_top = Size(label="Top", small=True, zero=True, required=False)
-    overlay_bottom = Size(label="Bottom", small=True, zero=True, required=False)
-    reveal_between = Size(label="Between openings", small=True, zero=True, required=False)
-    reveal_left = Size(label="Left", small=True, zero=True, required=False)
-    reveal_right = Size(label="Right", small=True, zero=True, required=False)
-    reveal_top = Size(label="Top", small=True, zero=True, required=False)
-    reveal_bottom = Size(label="Bottom", small=True, zero=True, required=False)
-    inset_left = Size(label="Left", small=True, zero=True, required=False)
-    inset_right = Size(label="Right", small=True, zero=True, required=False)
-    inset_top = Size(label="Top", small=True, zero=True, required=False)
-    inset_bottom = Size(label="Bottom", small=True, zero=True, required=False)
-    front_thickness = Size(label="Thickness of a front", small=True, required=False)
-    trim_limit = Size(
-        label="Most to trim off a door on hand", small=True, zero=True, required=False
-    )
-    least_stile = Size(
-        label="Least stile left after trimming", small=True, zero=True, required=False
-    )
-    skin = Size(label="Wood left before a screw's tip", small=True, zero=True, required=False)
-    bite = Size(label="Least bite of a mounting screw", small=True, zero=True, required=False)
-    hinge_end = Size(label="First hinge from a door's end", small=True, zero=True, required=False)
 
     def __init__(self, *args: Any, levels: Mapping[str, InForce], **kwargs: Any) -> None:
         own = {name: held.value for name, held in levels.items() if held.own}
@@ -78,15 +56,25 @@ class StandardForm(KitchenForm):
         for name, held in levels.items():
             self._show_beneath(name, held)
 
+    def clean(self) -> dict[str, Any]:
+        """A level says how far fronts lap in one way only."""
+        given = super().clean()
+        if not self.errors:
+            columns = column_names(Standard)
+            for path, fault in standard_faults(self.entered).items():
+                self.add_error(columns[path], sentence(fault))
+        return given
+
     @property
-    def values(self) -> dict[str, Any]:
-        return {name: self.cleaned_data[name] for name in STANDARD_FIELDS}
+    def entered(self) -> Standard:
+        """What the level says."""
+        return self.stated(Standard)
 
     def _show_beneath(self, name: str, held: InForce) -> None:
         words = inherited(held.beneath, held.beneath_level, self.unit)
         field = self.fields[name]
         if isinstance(field, forms.ChoiceField):
-            field.choices = [("", words), *MOUNTS]
+            field.choices = [("", words), *MOUNTS.items()]
         else:
             self.offer(name, words)
 

@@ -85,16 +85,16 @@ def _kept(request: SignedInRequest, name: str, form: KitchenForm) -> bool:
 
 
 def _keep(request: SignedInRequest, name: str, form: KitchenForm) -> None:
-    shop, values, now, by = request.shop, form.values, timezone.now(), request.user
+    shop, now, by = request.shop, timezone.now(), request.user
     match name:
         case "standard":
-            standard_set(owner=shop, at=now, by=by, **values)
+            standard_set(owner=shop, standard=form.entered, at=now, by=by)
         case "stock":
-            stock_set(owner=shop, at=now, by=by, **values)
+            stock_set(owner=shop, stock=form.entered, at=now, by=by)
         case "numbers":
-            practice_set(owner=shop, values=values, at=now, by=by)
+            practice_set(owner=shop, values=form.values, at=now, by=by)
         case "tables":
-            tables_set(owner=shop, at=now, by=by, **values)
+            tables_set(owner=shop, at=now, by=by, **form.values)
 
 
 def _standard(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001

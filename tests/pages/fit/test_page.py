@@ -9,7 +9,6 @@ from pytest_django.fixtures import DjangoAssertNumQueries
 
 from fronts.models import Cabinet, FitRecord, Opening
 from fronts.rules.practice import inches
-from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import (
@@ -18,6 +17,7 @@ from tests.factories import (
     JobFactory,
     door_and_drawer,
 )
+from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
@@ -208,7 +208,7 @@ def test_a_stop_stands_over_the_order_of_work_and_says_what_its_link_does(
 ) -> None:
     """Nothing is to be hung before it is settled; each role is led to what it may do."""
     door = Opening.objects.filter(cabinet=cabinet, label="a")
-    door.update(diagonal_1=inches(25), diagonal_2=inches(24))
+    door.update(measured_diagonal_1=inches(25), measured_diagonal_2=inches(24))
 
     page = dom(signed_in(owner).get(address(cabinet)))
     assert "Only after the stop is settled." in page.words

@@ -138,7 +138,7 @@ def test_an_upper_box_is_offered_its_likely_rise(job: Job, desk: Client) -> None
 def test_removing_a_box_asks_first(job: Job, desk: Client) -> None:
     """The question comes before the box goes."""
     box = BoxFactory.create(opening__cabinet__job=job)
-    address = f"/jobs/{job.pk}/openings/{box.opening_id}/boxes/0/remove/"
+    address = f"/jobs/{job.pk}/openings/{box.front.opening_id}/boxes/0/remove/"
 
     assert "Remove box of B1.a?" in dom(desk.get(address, headers=HTMX)).words
     assert Box.objects.exists()

@@ -191,7 +191,7 @@ def test_a_copy_goes_to_the_end_of_the_run(job: Job, desk: Client) -> None:
 
     copy = Cabinet.objects.get(label="B3")
     assert copy.x == inches(36)
-    assert Box.objects.filter(opening__cabinet=copy).count() == 1
+    assert Box.objects.filter(front__opening__cabinet=copy).count() == 1
 
 
 def test_a_cabinet_moves_among_those_of_its_wall(job: Job, desk: Client) -> None:
@@ -218,7 +218,7 @@ def test_deleting_asks_first_and_says_what_goes(job: Job, desk: Client) -> None:
     question = dom(desk.get(address, headers=HTMX))
     assert "Delete cabinet B2?" in question.words
     assert "opening B2.a" in question.words
-    assert "box 1 of B2.a" in question.words
+    assert "Box 1 of B2.a" in question.words
     assert labels(job) == ["B1", "B2"]
 
     answer = desk.post(address, headers=HTMX)

@@ -1,7 +1,7 @@
 """What the form of a new cabinet offers, and what it still asks for."""
 
 from fronts.pages.measure.forms.cabinets import CopyForm, NewCabinetForm
-from fronts.rules.kitchen import Kind
+from fronts.rules.kinds import CabinetKind
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 from fronts.snapshot import kitchen_of
@@ -9,7 +9,7 @@ from shopjobs.models import Job
 from tests.factories import CabinetFactory, OpeningFactory
 
 
-def new_form(job: Job, kind: Kind = "base") -> NewCabinetForm:
+def new_form(job: Job, kind: CabinetKind = "base") -> NewCabinetForm:
     """The form of the job's next cabinet of this kind."""
     return NewCabinetForm(unit="in", cabinets=kitchen_of(job).cabinets, kind=kind)
 

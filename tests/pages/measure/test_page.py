@@ -155,7 +155,7 @@ def test_another_shops_kitchen_does_not_exist(
         "", "file/", "cabinets/new/", f"cabinets/{cabinet.pk}/", f"cabinets/{cabinet.pk}/copy/",
         f"cabinets/{cabinet.pk}/delete/", f"cabinets/{cabinet.pk}/openings/new/",
         f"openings/{opening.pk}/", f"openings/{opening.pk}/measured/", "doors/new/", "standard/",
-        "stock/", f"openings/{opening.pk}/preview/",
+        "stock/", f"openings/{opening.pk}/preview/", f"openings/{opening.pk}/fronts/0/",
     ):  # fmt: skip
         assert client.get(f"/jobs/{job.pk}/{end}").status_code == 404, end
         assert client.post(f"/jobs/{job.pk}/{end}").status_code in (404, 405), end
@@ -172,7 +172,9 @@ def test_things_of_another_job_do_not_exist_here(
     assert opening is not None
     client = signed_in(owner)
 
-    for end in (f"cabinets/{cabinet.pk}/", f"openings/{opening.pk}/"):
+    for end in (
+        f"cabinets/{cabinet.pk}/", f"openings/{opening.pk}/", f"openings/{opening.pk}/fronts/0/",
+    ):  # fmt: skip
         assert client.get(f"/jobs/{other.pk}/{end}").status_code == 404
 
 

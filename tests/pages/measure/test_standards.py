@@ -9,12 +9,14 @@ from django.test import Client
 
 from fronts.models import Cabinet, JobStandard, ShopNumber, ShopStandard, Stock
 from fronts.rules.practice import PRACTICE, inches
-from fronts.services.standards import standard_set
+from fronts.rules.standard_keys import Sides
+from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Job, Person
 from tests.dom import Part, dom
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
 from tests.pages.kitchens import HALF, HTMX, version_in
+from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
 SIDES = ("left", "right", "top", "bottom")
@@ -99,7 +101,7 @@ def test_a_cabinets_own_standard_shows_in_the_list(job: Job, desk: Client) -> No
     )
 
     assert "own standard" in dom(answer).words
-    assert Cabinet.objects.get().mount == "inset"
+    assert standard_of(Cabinet.objects.get()).mount == "inset"
 
 
 def test_a_jobs_stock_is_its_own_until_it_is_let_go(job: Job, desk: Client) -> None:
@@ -142,7 +144,7 @@ def test_the_shops_standard_holds_for_its_jobs(job: Job, desk: Client) -> None:
     answer = post_own(desk, "standard", own)
 
     assert answer.status_code == 302
-    assert ShopStandard.objects.get().overlay_left == HALF
+    assert standard_of(ShopStandard.objects.get()).overlay == Sides(*[HALF] * 4)
     assert "16" in dom(desk.get(f"/jobs/{job.pk}/")).one("table.fronts").words
 
 
@@ -277,7 +279,7 @@ def test_two_owners_do_not_overwrite_each_other_unseen(desk: Client) -> None:
 
     assert answer.status_code == 422
     assert "Somebody saved this while you were typing" in dom(answer).words
-    assert ShopStandard.objects.get().least_gap == inches(1, 8)
+    assert standard_of(ShopStandard.objects.get()).least_gap == inches(1, 8)
 
 
 @pytest.mark.parametrize("form", ["standard", "stock", "numbers", "tables"])

@@ -12,7 +12,6 @@ from pytest_django.fixtures import DjangoAssertNumQueries
 from fronts.models import Opening, OrderCheck
 from fronts.rules.practice import inches
 from fronts.services.boxes import box_remove
-from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import (
@@ -22,6 +21,7 @@ from tests.factories import (
     door_and_drawer,
     overlaid,
 )
+from tests.saying import front_of, standard_set
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
@@ -124,7 +124,7 @@ def test_what_has_changed_since_is_named(
     mark(client, kitchen_job, item=slides, need=1)
     add_door(kitchen_job)
     drawer = Opening.objects.get(cabinet__job=kitchen_job, label="b")
-    box_remove(opening=drawer, index=0, by=office, at=NOW)
+    box_remove(front=front_of(drawer), by=office, at=NOW)
     BoxFactory.create(opening=drawer, height=inches(5), slide="under")
 
     page = dom(client.get(address(kitchen_job)))
@@ -194,7 +194,9 @@ def test_a_job_without_fronts_says_what_the_page_is_for(
 def test_stops_are_named_on_top(job: Job, office: Person, signed_in: SignIn) -> None:
     """A kitchen that can't be cut as it is should not be ordered for either."""
     standard_set(owner=job, at=NOW, mount="inset", least_gap=inches(1, 2))
-    OpeningFactory.create(cabinet__job=job, diagonal_1=inches(32), diagonal_2=inches(31))
+    OpeningFactory.create(
+        cabinet__job=job, measured_diagonal_1=inches(32), measured_diagonal_2=inches(31)
+    )
 
     page = dom(signed_in(office).get(address(job)))
 

@@ -5,10 +5,10 @@ from collections.abc import Callable
 from django.test import Client
 
 from fronts.rules.practice import inches
-from fronts.services.standards import standard_set
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import NOW, BoxFactory, OpeningFactory
+from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
 

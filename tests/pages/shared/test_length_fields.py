@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 from django.core.exceptions import ValidationError
 
-from fronts.pages.shared.length_fields import Size, Sizes
+from fronts.facts.size_form_fields import Size, Sizes
 from fronts.rules.practice import inches
 
 

@@ -12,11 +12,11 @@ from pypdf import PdfReader
 from fronts.models import Cabinet
 from fronts.pages.shared.file_answers import safe_name
 from fronts.rules.practice import inches
-from fronts.services.standards import standard_set
 from fronts.sheets import pdf
 from shopjobs.models import Job, Paper, Person
 from tests.dom import dom
 from tests.factories import NOW, CabinetFactory, OpeningFactory, door_and_drawer
+from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
 SHEETS = {
@@ -34,7 +34,9 @@ POINTS = {"letter": (612, 792), "a4": (595, 842)}
 def cabinet(job: Job) -> Cabinet:
     """An inset cabinet with a drawer and a leaning door: a stop."""
     standard_set(owner=job, at=NOW, mount="inset")
-    return door_and_drawer(job, diagonal_1=inches(25), diagonal_2=inches(49, 2))
+    return door_and_drawer(
+        job, measured_diagonal_1=inches(25), measured_diagonal_2=inches(49, 2)
+    )
 
 
 @pytest.mark.parametrize("sheet", SHEETS)

@@ -17,7 +17,9 @@ from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
 from fronts.models import FitRecord
 from fronts.pages.fit.forms import FitForm
-from fronts.rules.kitchen import SIDES, Kitchen, Side
+from fronts.rules.fits import hangs_still
+from fronts.rules.kinds import SIDES, Side
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Fitting, Front, Schedule
@@ -40,11 +42,15 @@ class Gap:
 
 @dataclass(frozen=True, slots=True)
 class Recorded:
-    """The last record of a front, beside what is planned today."""
+    """The last record of a front, beside what is planned today.
+
+    `another`: the front is made or hung otherwise since, so that it has to be fitted anew.
+    """
 
     record: FitRecord
     gaps: tuple[Gap, ...]
     outdated: bool
+    another: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +149,8 @@ def _recorded(front: Front, record: FitRecord, kitchen: Kitchen, now: str) -> Re
         _gap(side, planned_gap(front, side, kitchen), measured[side], kitchen.job.unit)
         for side in SIDES
     )
-    return Recorded(record, gaps, record.fingerprint != now)
+    another = not hangs_still(record.hung, front)
+    return Recorded(record, gaps, record.fingerprint != now, another)
 
 
 def _gap(side: Side, planned: PlannedGap | None, measured: Mm | None, unit: str) -> Gap:

@@ -7,6 +7,7 @@ from fronts.figures.findings import places_at
 from fronts.figures.fronts import what
 from fronts.figures.sizes import size
 from fronts.models import FitRecord
+from fronts.rules.fits import hangs_still
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Front, Schedule
 
@@ -76,11 +77,17 @@ def _row(
         about=f"{cabinet.kind} cabinet, {sizes}",
         holds="; ".join(_holds(fronts)),
         fronts=len(fronts),
-        fitted=sum(each.label in records for each in fronts),
+        fitted=sum(_is_fitted(each, records) for each in fronts),
         stops=sum(
             each.level == "stop" and not wanted.isdisjoint(each.where) for each in schedule.findings
         ),
     )
+
+
+def _is_fitted(front: Front, records: Mapping[str, FitRecord]) -> bool:
+    """Whether the front has been fitted, and is still the front that was."""
+    record = records.get(front.label)
+    return record is not None and hangs_still(record.hung, front)
 
 
 def _holds(fronts: Sequence[Front]) -> Iterator[str]:

@@ -7,17 +7,17 @@ from typing import Any, cast
 from django import forms
 
 from fronts import models
-from fronts.models.openings import MOST_FRONTS
-from fronts.pages.shared.choice_words import BUILDS, HINGED, KINDS
+from fronts.facts.rows import columns_of
+from fronts.facts.size_form_fields import Size
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
-from fronts.pages.shared.length_fields import Size
-from fronts.rules.kitchen import Cabinet, ClosedBy, Kind
+from fronts.rules.kinds import CABINET_BUILDS, HINGE_SIDES, MOST_FRONTS, CabinetKind, ClosedBy
+from fronts.rules.kitchen import Cabinet
 from fronts.rules.lengths import Mm, show
 from fronts.rules.member_width import member_width
 from fronts.rules.next_cabinet import NextCabinet, floor_of, next_cabinet, next_label, run_end
 from fronts.rules.plain_face import PLAIN_FACES, FaceError, PlainFace, face_openings
+from fronts.rules.standards import EMPTY
 
-CABINET_FIELDS = ("label", "kind", "build", "wall", "x", "y", "width", "height", "depth")
 _BODY = Group("", ("label", "width", "height", "depth"), kind="cells")
 _PLACE = Group("Its kind, and where it stands", ("kind", "build", "wall", "x", "y"), kind="cells")
 _FACES: dict[str, tuple[ClosedBy, ...]] = {"+".join(face): face for face in PLAIN_FACES}
@@ -26,28 +26,19 @@ _FACES: dict[str, tuple[ClosedBy, ...]] = {"+".join(face): face for face in PLAI
 class CabinetForm(KitchenForm):
     """A cabinet's outer sizes, and where on its wall it stands."""
 
+    facts = Cabinet
+    without = ("standard",)
     groups: tuple[Group, ...] = (_BODY, _PLACE)
 
-    label = forms.CharField(
-        label="Label", max_length=40, error_messages={"required": "Enter a label, like B1."}
-    )
-    width = Size(label="Width")
-    height = Size(label="Height")
-    depth = Size(label="Depth")
-    kind = forms.ChoiceField(label="Kind", choices=KINDS)
-    build = forms.ChoiceField(label="Build", choices=BUILDS)
-    wall = forms.CharField(
-        label="Wall", max_length=40, error_messages={"required": "Enter the wall's name, like A."}
-    )
-    x = Size(label="From the wall's left end", signed=True, zero=True)
-    y = Size(label="Above the floor", signed=True, zero=True)
-
-    def __init__(self, *args: Any, cabinet: models.Cabinet | None = None, **kwargs: Any) -> None:
+    def __init__(self, *args: Any, cabinet: Cabinet | None = None, **kwargs: Any) -> None:
         if cabinet is not None:
-            kwargs.setdefault("initial", {name: getattr(cabinet, name) for name in CABINET_FIELDS})
+            kwargs.setdefault("initial", columns_of(cabinet))
         super().__init__(*args, **kwargs)
-        self.fields["label"].widget.attrs["autocomplete"] = "off"
-        self.fields["wall"].widget.attrs["autocomplete"] = "off"
+
+    @property
+    def entered(self) -> Cabinet:
+        """The cabinet as it was entered, without what is in it and what it says of the standard."""
+        return self.stated(Cabinet, openings=(), standard=EMPTY)
 
 
 class NewCabinetForm(CabinetForm):
@@ -65,8 +56,6 @@ class NewCabinetForm(CabinetForm):
         _PLACE,
     )
 
-    x = Size(label="From the wall's left end", signed=True, zero=True, required=False)
-    y = Size(label="Above the floor", signed=True, zero=True, required=False)
     face = forms.ChoiceField(
         label="Closed by",
         choices=[
@@ -75,7 +64,7 @@ class NewCabinetForm(CabinetForm):
         ],
         required=False,
     )
-    hinged = forms.ChoiceField(label="Hinged", choices=HINGED, required=False)
+    hinged = forms.ChoiceField(label="Hinged", choices=[*HINGE_SIDES.items()], required=False)
     count = forms.IntegerField(
         label="How many drawers", min_value=1, max_value=MOST_FRONTS, required=False
     )
@@ -85,18 +74,22 @@ class NewCabinetForm(CabinetForm):
     below = Size(label="Below", small=True, zero=True, required=False)
     between = Size(label="Between openings", small=True, zero=True, required=False)
 
-    def __init__(self, *args: Any, cabinets: Sequence[Cabinet], kind: Kind, **kwargs: Any) -> None:
+    def __init__(
+        self, *args: Any, cabinets: Sequence[Cabinet], kind: CabinetKind, **kwargs: Any
+    ) -> None:
         self.cabinets = cabinets
         upcoming = next_cabinet(cabinets, kind)
         kwargs.setdefault("initial", _initial(upcoming))
         super().__init__(*args, **kwargs)
         self.fields["count"].widget = forms.TextInput(attrs={"inputmode": "numeric"})
+        self.fields["x"].required = self.fields["y"].required = False
         end = show(run_end(cabinets, upcoming.wall, kind), self.unit)
         self.offer("x", f"next: {end}")
         floor = floor_of(cabinets, kind)
         if floor is not None:
             self.offer("y", show(floor, self.unit))
-        framed, plain = (show(member_width(build, self.unit), self.unit) for build, _ in BUILDS)
+        members = (member_width(build, self.unit) for build in CABINET_BUILDS)
+        framed, plain = (show(member, self.unit) for member in members)
         usual = f"Left empty: {framed} in a face frame, {plain} frameless. "
         self.groups = tuple(
             replace(each, hint=usual + each.hint) if "sides" in each.fields else each
@@ -118,8 +111,11 @@ class NewCabinetForm(CabinetForm):
         return given
 
     @property
-    def values(self) -> dict[str, Any]:
-        return {name: self.cleaned_data[name] for name in CABINET_FIELDS}
+    def entered(self) -> Cabinet:
+        """The cabinet as it was entered, with the openings of its face."""
+        face, bare = self.face_values(), super().entered
+        openings = face_openings(face, bare.width, bare.height) if face else ()
+        return replace(bare, openings=openings)
 
     def face_values(self) -> PlainFace | None:
         """The face that was asked for, None where the openings come afterwards."""
@@ -169,7 +165,7 @@ class CopyForm(KitchenForm):
     def __init__(
         self, *args: Any, cabinet: models.Cabinet, cabinets: Sequence[Cabinet], **kwargs: Any
     ) -> None:
-        kind = cast(Kind, cabinet.kind)
+        kind = cast(CabinetKind, cabinet.kind)
         label = next_label(cabinets, kind, after=cabinet.label)
         place = run_end(cabinets, cabinet.wall, kind)
         kwargs.setdefault("initial", {"label": label, "x": place})

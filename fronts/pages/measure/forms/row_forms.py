@@ -1,19 +1,23 @@
 """Small tables inside a form: the rows that there are, and empty ones for more."""
 
 from collections.abc import Sequence
-from typing import Any
+from typing import Any, ClassVar
 
 from django import forms
 from django.forms.formsets import BaseFormSet, formset_factory
 
-from fronts.pages.shared.length_fields import Size
+from fronts.facts.form_fields import FactsFormMeta
+from fronts.facts.rows import from_values
+from fronts.facts.size_form_fields import Size
 from shopjobs.forms.house import HouseForm
 
 MOST_ROWS = 50
 
 
-class RowForm(HouseForm):
-    """One row; left empty it is no row at all."""
+class RowForm(HouseForm, metaclass=FactsFormMeta):
+    """One row of a table, which states one of its `facts`; left empty it is no row at all."""
+
+    facts: ClassVar[type]
 
     def __init__(self, *args: Any, unit: str, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
@@ -26,7 +30,7 @@ class RowForm(HouseForm):
     @property
     def row(self) -> Any:
         """What the row states."""
-        raise NotImplementedError
+        return from_values(self.facts, self.cleaned_data)
 
 
 def rows_form(

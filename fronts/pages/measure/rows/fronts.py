@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fronts.drawings.svg import safe_id
 from fronts.figures.fronts import FrontLine, front_line
 from fronts.pages.shared.choice_words import HAND
-from fronts.rules.kitchen import SIDES
+from fronts.rules.kinds import SIDES
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
 

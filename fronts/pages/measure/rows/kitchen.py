@@ -1,20 +1,36 @@
 """A kitchen's rows as a page shows them: every length already in the job's words."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
 from fronts.figures.sizes import size
-from fronts.models import Box, Cabinet, DoorOnHand, Opening
-from fronts.models.openings import BOXED
-from fronts.pages.measure.forms.openings import MEASURED_FIELDS
-from fronts.pages.shared.choice_words import BUILDS, CLOSED_BY, HAND, KINDS, SLIDES
+from fronts.models import Box, Cabinet, DoorOnHand, Front, Opening
+from fronts.pages.shared.choice_words import HAND
+from fronts.rules.facts import single_facts
+from fronts.rules.kinds import CABINET_BUILDS, CABINET_KINDS, SLIDES
+from fronts.rules.kitchen import Measured
 from fronts.rules.lengths import show
 from fronts.rules.standards import EMPTY
 from fronts.snapshot.standards import standard_of
 
-_KIND, _BUILD = dict(KINDS), dict(BUILDS)
-_CLOSED, _SLIDE = dict(CLOSED_BY), dict(SLIDES)
+_KIND: Mapping[str, str] = dict(CABINET_KINDS.items())
+_BUILD: Mapping[str, str] = dict(CABINET_BUILDS.items())
+_SLIDE: Mapping[str, str] = dict(SLIDES.items())
+_IN_FULL = {
+    "fixed": "Fixed front, with screws of the shop's choice from behind",
+    "open": "Open",
+}
+_MEASURED = tuple(name for name, _, _ in single_facts(Measured, "measured_"))
+
+
+@dataclass(frozen=True, slots=True)
+class FrontRow:
+    """One front of several, with what is decided about it alone."""
+
+    index: int
+    name: str
+    text: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +52,7 @@ class OpeningRow:
     size: str
     place: str
     notes: tuple[str, ...]
+    fronts: tuple[FrontRow, ...]
     boxes: tuple[BoxRow, ...]
 
     @property
@@ -139,6 +156,7 @@ def opening_row(opening: Opening, unit: str) -> OpeningRow:
         size=size(unit, opening.width, opening.height),
         place=f"{show(opening.x, unit)} from the left, {show(opening.y, unit)} up",
         notes=tuple(_opening_notes(opening, unit)),
+        fronts=tuple(_front_rows(opening, unit)),
         boxes=tuple(_box_rows(opening, unit)),
     )
 
@@ -155,39 +173,62 @@ def door_row(door: DoorOnHand, unit: str) -> DoorRow:
 
 
 def _what(opening: Opening) -> str:
-    if opening.closed_by == "open":
-        return "Open"
-    if opening.closed_by == "door":
-        return f"Door, hinged {HAND[opening.hinged]}"
-    if opening.closed_by == "fixed":
-        return "Fixed front, with screws of the shop's choice from behind"
-    if opening.closed_by == "drawers":
-        return f"{opening.count} drawers"
-    return _CLOSED[opening.closed_by]
+    fronts, closing = list(opening.fronts.all()), opening.closing
+    if closing.hinged:
+        return f"{closing.says}, hinged {HAND[fronts[0].hinged]}"
+    if closing.stack:
+        return f"{len(fronts)} drawers"
+    return _IN_FULL.get(opening.closed_by, closing.says)
 
 
 def _opening_notes(opening: Opening, unit: str) -> Iterator[str]:
-    if opening.front_choose:
+    fronts = list(opening.fronts.all())
+    if opening.closing.single:
+        yield from _decided(fronts[0], unit)
+    elif any(front.choose for front in fronts):
         yield "a door on hand that fits"
-    elif opening.front_door is not None:
-        yield f"door {opening.front_door.label}"
-    if opening.front_width is not None or opening.front_height is not None:
-        yield "front exists"
-    if any(getattr(opening, name) is not None for name in MEASURED_FIELDS):
+    if any(getattr(opening, name) is not None for name in _MEASURED):
         yield "measured on site"
-    if opening.shift_x or opening.shift_y:
-        yield "moved off its place"
     if standard_of(opening) != EMPTY:
         yield "own standard"
 
 
-def _box_rows(opening: Opening, unit: str) -> Iterator[BoxRow]:
-    if opening.closed_by not in BOXED:
+def _decided(front: Front, unit: str) -> Iterator[str]:
+    """What is decided about a front beside its size in the stack and its hinges."""
+    if front.choose:
+        yield "a door on hand that fits"
+    elif front.door is not None:
+        yield f"door {front.door.label}"
+    if front.width is not None or front.height is not None:
+        yield "front exists"
+    if front.shift_x or front.shift_y:
+        yield "moved off its place"
+
+
+def _front_rows(opening: Opening, unit: str) -> Iterator[FrontRow]:
+    """The fronts of an opening that has several, each to be decided about by itself."""
+    fronts = list(opening.fronts.all())
+    if len(fronts) < 2:
         return
-    boxes = {box.index: box for box in opening.boxes.all()}
-    for index in range(opening.count):
-        name = "Box" if opening.count == 1 else f"Box {index + 1} from the top"
-        yield BoxRow(index, name, _box(boxes[index], unit) if index in boxes else "")
+    for front in fronts:
+        words = [show(front.own_height, unit) + " high"] if front.own_height is not None else []
+        words += [*_decided(front, unit), *([front.build] if front.build else [])]
+        words += [front.material] if front.material else []
+        if front.thickness is not None:
+            words.append(f"{show(front.thickness, unit)} thick")
+        side = "from the left" if opening.closing.across else "from the top"
+        name = f"Front {front.position + 1} {side}"
+        yield FrontRow(front.position, name, ", ".join(words))
+
+
+def _box_rows(opening: Opening, unit: str) -> Iterator[BoxRow]:
+    if not opening.closing.on_box:
+        return
+    fronts = list(opening.fronts.all())
+    for front in fronts:
+        name = "Box" if len(fronts) == 1 else f"Box {front.position + 1} from the top"
+        text = _box(front.box, unit) if hasattr(front, "box") else ""
+        yield BoxRow(front.position, name, text)
 
 
 def _box(box: Box, unit: str) -> str:

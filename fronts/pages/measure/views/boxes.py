@@ -1,10 +1,11 @@
-"""Drawer boxes behind an opening, with their shelf-pin holes."""
+"""Drawer boxes behind the fronts of an opening, with their shelf-pin holes."""
+
+from dataclasses import replace
 
 from django.http import Http404, HttpResponse
 from django.urls import reverse
 
-from fronts.models import Box, Opening
-from fronts.models.openings import BOXED
+from fronts.models import Box, Front
 from fronts.pages.measure.forms.boxes import BoxForm, PinsForm, next_box, pin_rows, rise_offered
 from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
 from fronts.pages.measure.rows.kitchen import opening_row
@@ -12,11 +13,12 @@ from fronts.pages.measure.views.cabinets import ask
 from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import PAGE, done
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
-from fronts.pages.shared.version import version_of
+from fronts.rules.kitchen import Opening
 from fronts.rules.lengths import Mm, show
-from fronts.selectors.kitchens import boxes_of, opening_of
+from fronts.selectors.kitchens import front_of, opening_of
 from fronts.services.boxes import box_enter, box_remove
 from fronts.services.saving import AskFirst
+from fronts.snapshot.cabinets import box_facts, opening_at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -24,48 +26,21 @@ from shopjobs.models import Job
 @job_view("edit_kitchen")
 def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) -> HttpResponse:
     """Enter or change the box behind one front of an opening."""
-    opening = _boxed(job, opening_id, index)
-    box = boxes_of(opening).get(index)
-    editor = _editor(request, job, opening, box, index)
-    form = editor.form
-    if not form.is_bound:
+    front = _boxed(job, opening_id, index)
+    editor = _editor(request, job, front)
+    if not editor.form.is_bound:
         return show_editor(request, editor)
 
     def save() -> None:
-        entered, pins = box or Box(opening=opening, index=index), stated(editor.table)
-        box_enter(box=entered, pins=pins, **who(request), **form.values)
+        facts = replace(editor.form.entered, shelf_pins=tuple(stated(editor.table)))
+        box_enter(front=front, facts=facts, **who(request))
 
-    refusal = kept(request, editor, save, row=box)
+    refusal = kept(request, editor, save)
     if refusal is not None:
         return refusal
-    now = opening_of(job, opening_id) if box is None else opening
-    said, row = f"{editor.heading} is saved.", opening_row(now, job.unit)
+    said = f"{editor.heading} is saved."
+    row = opening_row(opening_of(job, opening_id), job.unit)
     return done(request, job, editor.target, said, template=f"{PAGE}#opening", opening=row)
-
-
-def _editor(
-    request: SignedInRequest, job: Job, opening: Opening, box: Box | None, index: int
-) -> Editor:
-    here = [job.pk, opening.pk, index]
-    data = posted(request)
-    table = rows_form(
-        PinsForm,
-        data=data,
-        unit=job.unit,
-        prefix=f"pins-{opening.pk}-{index}",
-        initial=pin_rows(box) if data is None else (),
-    )
-    return Editor(
-        job=job,
-        form=_form(request, job, opening, box, index),
-        target=f"opening-{opening.pk}",
-        heading=f"{_name(opening, index)} of {opening}",
-        action=reverse("fronts:box-edit", args=here),
-        table=table,
-        table_legend="Shelf-pin holes in the box front, from its lower left corner",
-        heads=tuple(heads(table)),
-        remove=reverse("fronts:box-remove", args=here) if box else "",
-    )
 
 
 @job_view("edit_kitchen")
@@ -73,40 +48,73 @@ def box_remove_page(
     request: SignedInRequest, job: Job, opening_id: int, index: int
 ) -> HttpResponse:
     """Ask, then take a box away."""
-    opening = _boxed(job, opening_id, index)
-    target, name = f"opening-{opening.pk}", f"{_name(opening, index)} of {opening}"
+    front = _boxed(job, opening_id, index)
+    target, name = f"opening-{opening_id}", f"{_name(front)} of {front.opening}"
     if request.method == "POST":
-        box_remove(opening=opening, index=index, **who(request))
+        box_remove(front=front, **who(request))
         return done(request, job, target, f"{name} is removed.")
     question = AskFirst(
         f"Remove {name[0].lower()}{name[1:]}?", ["its sizes", "its shelf-pin holes"]
     )
-    action = reverse("fronts:box-remove", args=[job.pk, opening.pk, index])
+    action = reverse("fronts:box-remove", args=[job.pk, opening_id, index])
     return ask(request, job, target, question, action, "Remove the box")
 
 
-def _boxed(job: Job, opening_id: int, index: int) -> Opening:
-    opening = found_or_404(opening_of, job, opening_id)
-    if opening.closed_by not in BOXED or index >= opening.count:
+def _boxed(job: Job, opening_id: int, index: int) -> Front:
+    front = found_or_404(front_of, job, opening_id, index)
+    if not front.opening.closing.on_box:
         raise Http404
-    return opening
+    return front
 
 
-def _form(
-    request: SignedInRequest, job: Job, opening: Opening, box: Box | None, index: int
-) -> BoxForm:
-    form = BoxForm(posted(request), unit=job.unit, box=box, auto_id=f"box-{opening.pk}-{index}-%s")
+def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
+    opening, data = opening_at_hand(front.opening), posted(request)
+    here = [job.pk, front.opening_id, front.position]
+    box = opening.fronts[front.position].box
+    table = rows_form(
+        PinsForm,
+        data=data,
+        unit=job.unit,
+        prefix=f"pins-{front.opening_id}-{front.position}",
+        initial=pin_rows(box) if data is None else (),
+    )
+    return Editor(
+        job=job,
+        form=_form(request, job, front, opening),
+        target=f"opening-{front.opening_id}",
+        heading=f"{_name(front)} of {front.opening}",
+        action=reverse("fronts:box-edit", args=here),
+        table=table,
+        table_legend="Shelf-pin holes in the box front, from its lower left corner",
+        heads=tuple(heads(table)),
+        remove=reverse("fronts:box-remove", args=here) if box else "",
+        rows=(front.box,) if box else (),
+        held=replace(box, shelf_pins=()) if box else None,
+    )
+
+
+def _form(request: SignedInRequest, job: Job, front: Front, opening: Opening) -> BoxForm:
+    box = opening.fronts[front.position].box
+    auto_id = f"box-{front.opening_id}-{front.position}-%s"
+    form = BoxForm(posted(request), unit=job.unit, box=box, auto_id=auto_id)
     form.fields["width"].widget.attrs["autofocus"] = True
-    if box is None:
-        latest = Box.objects.filter(opening__cabinet__job=job).select_related("opening")
-        form.initial.update(next_box(opening, index, latest.order_by("-pk").first()))
-        likely = rise_offered(opening, index, boxes_of(opening), Mm(job.step))
-        if likely is not None:
-            form.offer("rise", f"likely {show(likely, job.unit)}")
-    else:
-        form.initial["version"] = version_of(box)
+    if box is not None:
+        return form
+    form.initial.update(_like_the_last(job, opening, front.position))
+    likely = rise_offered(opening, front.position, Mm(job.step))
+    if likely is not None:
+        form.offer("rise", f"likely {show(likely, job.unit)}")
     return form
 
 
-def _name(opening: Opening, index: int) -> str:
-    return "Box" if opening.count == 1 else f"Box {index + 1}"
+def _like_the_last(job: Job, opening: Opening, index: int) -> dict[str, object]:
+    boxes = Box.objects.filter(front__opening__cabinet__job=job)
+    last = boxes.select_related("front__opening").order_by("-pk").first()
+    if last is None:
+        return {}
+    behind = opening_at_hand(last.front.opening)
+    return next_box(opening, index, box_facts(last, ()), behind, last.front.position)
+
+
+def _name(front: Front) -> str:
+    return "Box" if len(front.opening.fronts.all()) == 1 else f"Box {front.position + 1}"

@@ -1,6 +1,7 @@
 """Cabinets: entered, changed, copied, moved, deleted."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Any, cast
 
 from django.http import HttpResponse
@@ -12,26 +13,26 @@ from fronts.pages.measure.forms.cabinets import CabinetForm, CopyForm, NewCabine
 from fronts.pages.measure.rows.kitchen import cabinet_row, wall_id, wall_rows
 from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import GONE, PAGE, done
-from fronts.pages.shared.choice_words import KINDS
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.kitchen_form import KitchenForm
-from fronts.pages.shared.version import version_of
-from fronts.rules.kitchen import Kind
+from fronts.rules.kinds import CABINET_KINDS, CabinetKind
+from fronts.rules.standards import EMPTY
 from fronts.selectors.kitchens import cabinet_of, cabinets_of, with_openings
 from fronts.services.cabinets import (
     cabinet_change,
     cabinet_copy,
+    cabinet_create,
     cabinet_delete,
     cabinet_move,
+    what_goes_with,
 )
-from fronts.services.plain_face import cabinet_enter
 from fronts.services.saving import AskFirst
 from fronts.snapshot import kitchen_of
+from fronts.snapshot.cabinets import cabinet_facts
+from fronts.snapshot.standards import standard_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
-
-_KINDS = [name for name, _ in KINDS]
 
 
 @job_view("edit_kitchen")
@@ -43,8 +44,7 @@ def cabinet_new(request: SignedInRequest, job: Job) -> HttpResponse:
         return show_editor(request, editor)
 
     def save() -> None:
-        face = form.face_values()
-        cabinet_enter(job=job, values=form.values, face=face, **who(request))  # type: ignore[arg-type]
+        cabinet_create(job=job, facts=form.entered, **who(request))
 
     refusal = kept(request, editor, save)
     if refusal is not None:
@@ -81,7 +81,7 @@ def new_cabinet_form(request: SignedInRequest, job: Job) -> NewCabinetForm:
         posted(request),
         unit=job.unit,
         cabinets=kitchen_of(job).cabinets,
-        kind=cast(Kind, asked if asked in _KINDS else "base"),
+        kind=cast(CabinetKind, asked if asked in CABINET_KINDS else "base"),
         auto_id="cabinet-new-%s",
     )
 
@@ -106,8 +106,8 @@ def cabinet_edit(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpRes
     """Change a cabinet's sizes and place."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
     target = f"cabinet-{cabinet.pk}"
-    form = CabinetForm(posted(request), unit=job.unit, cabinet=cabinet, auto_id=f"{target}-%s")
-    form.initial["version"] = version_of(cabinet)
+    held = replace(cabinet_facts(cabinet), standard=EMPTY)
+    form = CabinetForm(posted(request), unit=job.unit, cabinet=held, auto_id=f"{target}-%s")
     wall = cabinet.wall
     editor = Editor(
         job=job,
@@ -117,14 +117,17 @@ def cabinet_edit(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpRes
         action=reverse("fronts:cabinet-edit", args=[job.pk, cabinet.pk]),
         preview=reverse("fronts:cabinet-preview", args=[job.pk, cabinet.pk]),
         drawn=cabinet.label,
+        rows=(cabinet,),
+        held=held,
     )
     if not form.is_bound:
         return show_editor(request, editor)
 
     def save() -> None:
-        cabinet_change(cabinet=cabinet, **who(request), **form.values)
+        facts = replace(form.entered, standard=standard_of(cabinet))
+        cabinet_change(cabinet=cabinet, facts=facts, **who(request))
 
-    refusal = kept(request, editor, save, row=cabinet)
+    refusal = kept(request, editor, save)
     if refusal is not None:
         return refusal
     said = f"Cabinet {cabinet.label} is saved."
@@ -194,11 +197,7 @@ def cabinet_delete_page(request: SignedInRequest, job: Job, cabinet_id: int) -> 
         cabinet_delete(cabinet=cabinet, at=timezone.now(), confirmed=True, by=request.user)
         part, said = f"cabinet-{cabinet_id}", f"Cabinet {label} is deleted."
         return done(request, job, part, said, template=GONE)
-    row = found_or_404(cabinets_of(job).get, pk=cabinet_id)
-    goes = [f"opening {each}" for each in row.openings.all()]
-    boxes = [box for each in row.openings.all() for box in each.boxes.all()]
-    goes += [f"box {box.index + 1} of {box.opening}" for box in boxes]
-    question = AskFirst(f"Delete cabinet {label}?", goes)
+    question = AskFirst(f"Delete cabinet {label}?", what_goes_with(cabinet))
     action = reverse("fronts:cabinet-delete", args=[job.pk, cabinet.pk])
     return ask(request, job, f"cabinet-{cabinet.pk}", question, action, f"Delete cabinet {label}")
 

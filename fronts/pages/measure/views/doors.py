@@ -1,20 +1,23 @@
 """Doors on hand: entered, changed, deleted."""
 
+from dataclasses import replace
+
 from django.http import HttpResponse
 from django.urls import reverse
 from django.utils import timezone
 
-from fronts.models import DoorOnHand, Opening
+from fronts.models import DoorOnHand, Front
 from fronts.pages.measure.forms.doors import BoreForm, DoorForm, bore_rows
 from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
 from fronts.pages.measure.views.cabinets import ask
 from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import GONE, done
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
-from fronts.pages.shared.version import version_of
+from fronts.rules.kitchen import DoorOnHand as DoorFacts
 from fronts.selectors.kitchens import door_of, doors_of
 from fronts.services.doors import door_change, door_create, door_delete
 from fronts.services.saving import AskFirst
+from fronts.snapshot.doors import door_facts
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -26,13 +29,13 @@ def door_new(request: SignedInRequest, job: Job) -> HttpResponse:
     """Enter a door on hand; it starts as the last one was built."""
     form = DoorForm(posted(request), unit=job.unit, auto_id="door-new-%s")
     form.initial.update(_like_the_last(job))
-    editor = _editor(request, job, form, "door-new", "New door on hand", None)
+    editor = _editor(request, job, form, "door-new", "New door on hand", None, None)
     if not form.is_bound:
         return show_editor(request, editor)
 
     def save() -> None:
-        bores = stated(editor.table)
-        door_create(job=job, hinge_bores=bores, **who(request), **form.values)
+        facts = replace(form.entered, hinge_bores=tuple(stated(editor.table)))
+        door_create(job=job, facts=facts, **who(request))
 
     refusal = kept(request, editor, save)
     said = f"Door {form['label'].value()} is entered."
@@ -44,17 +47,17 @@ def door_edit(request: SignedInRequest, job: Job, door_id: int) -> HttpResponse:
     """Change what is known of a door on hand."""
     door = found_or_404(door_of, job, door_id)
     target = f"door-{door.pk}"
-    form = DoorForm(posted(request), unit=job.unit, door=door, auto_id=f"{target}-%s")
-    form.initial["version"] = version_of(door)
-    editor = _editor(request, job, form, target, f"Door {door.label}", door)
+    held = door_facts(door, list(door.hinge_bores.order_by("position", "pk")))
+    form = DoorForm(posted(request), unit=job.unit, door=held, auto_id=f"{target}-%s")
+    editor = _editor(request, job, form, target, f"Door {door.label}", door, held)
     if not form.is_bound:
         return show_editor(request, editor)
 
     def save() -> None:
-        bores = stated(editor.table)
-        door_change(door=door, hinge_bores=bores, **who(request), **form.values)
+        facts = replace(form.entered, hinge_bores=tuple(stated(editor.table)))
+        door_change(door=door, facts=facts, **who(request))
 
-    refusal = kept(request, editor, save, row=door)
+    refusal = kept(request, editor, save)
     return refusal or done(request, job, target, f"Door {door.label} is saved.")
 
 
@@ -66,10 +69,9 @@ def door_delete_page(request: SignedInRequest, job: Job, door_id: int) -> HttpRe
     if request.method == "POST":
         door_delete(door=door, at=timezone.now(), confirmed=True, by=request.user)
         return done(request, job, f"door-{door_id}", f"Door {label} is deleted.", template=GONE)
-    used = Opening.objects.filter(front_door=door).select_related("cabinet")
-    question = AskFirst(
-        f"Delete door {label}?", [f"{opening}, which then gets a new front" for opening in used]
-    )
+    used = Front.objects.filter(door=door).select_related("opening__cabinet")
+    gets = [f"{front.opening}, which then gets a new front" for front in used]
+    question = AskFirst(f"Delete door {label}?", gets)
     action = reverse("fronts:door-delete", args=[job.pk, door.pk])
     return ask(request, job, f"door-{door.pk}", question, action, f"Delete door {label}")
 
@@ -81,6 +83,7 @@ def _editor(
     target: str,
     heading: str,
     door: DoorOnHand | None,
+    held: DoorFacts | None,
 ) -> Editor:
     form.fields["label"].widget.attrs["autofocus"] = True
     table = rows_form(
@@ -88,7 +91,7 @@ def _editor(
         data=posted(request),
         unit=job.unit,
         prefix=f"bores-{door.pk if door else 'new'}",
-        initial=bore_rows(door),
+        initial=bore_rows(held),
     )
     here = [job.pk, door.pk] if door else [job.pk]
     return Editor(
@@ -101,6 +104,8 @@ def _editor(
         table_legend=_BORES,
         heads=tuple(heads(table)),
         button="Save" if door else "Enter the door",
+        rows=(door,) if door else (),
+        held=replace(held, hinge_bores=()) if held else None,
     )
 
 

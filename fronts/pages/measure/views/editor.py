@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cache, partial
+from typing import Any
 
 from django.core.exceptions import ValidationError
 from django.db.models import Model
@@ -27,7 +28,8 @@ class Editor:
     """A form, and where it stands: `target` is the id of the element that it replaces.
 
     `drawn` is the label of the cabinet that is drawn beside it, `preview` the address that
-    draws it as the form has it.
+    draws it as the form has it. `rows` are what is changed as it stands in the tables, `held`
+    the same as the form states it.
     """
 
     job: Job
@@ -46,6 +48,12 @@ class Editor:
     hint: str = ""
     asks: AskFirst | None = None
     template: str = "fronts/measure/edit.html"
+    rows: tuple[Model, ...] = ()
+    held: Any = None
+
+    def __post_init__(self) -> None:
+        if self.rows:
+            self.form.initial["version"] = version_of(*self.rows)
 
     @property
     def is_valid(self) -> bool:
@@ -76,19 +84,21 @@ def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) 
 
 
 def kept(
-    request: SignedInRequest, editor: Editor, save: Callable[[], object], row: Model | None = None
+    request: SignedInRequest, editor: Editor, save: Callable[[], object]
 ) -> HttpResponse | None:
     """Save what was posted; the answer where that can't be, None where it is done.
 
-    `save` does all or nothing, like any one service.
-    `row` is what is changed as it stands now; a form that saw it otherwise is answered 409.
+    `save` does all or nothing, like any one service. A form that saw another state of what
+    it changes is answered 409.
     """
     form = editor.form
     if not editor.is_valid:
         return show_editor(request, editor, status=422)
-    if row is not None and form.data.get("version", "") != version_of(row):
-        form.add_error(None, conflict_message(editor.job, row, form.values, form.unit))
-        form.data = {**dict(form.data.items()), "version": version_of(row)}
+    version = version_of(*editor.rows)
+    if editor.rows and form.data.get("version", "") != version:
+        told = conflict_message(editor.job, editor.rows[0], editor.held, form.entered, form.unit)
+        form.add_error(None, told)
+        form.data = {**dict(form.data.items()), "version": version}
         return show_editor(request, editor, status=409)
     try:
         save()

@@ -7,19 +7,21 @@ from django.urls import reverse
 from django.utils import timezone
 
 from fronts.models import Cabinet, Opening
-from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, door_names, offered
+from fronts.pages.measure.forms.door_choice import door_labels
+from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, offered
 from fronts.pages.measure.rows.kitchen import opening_row
 from fronts.pages.measure.views.cabinets import ask
 from fronts.pages.measure.views.editor import Editor, kept, show_editor
 from fronts.pages.measure.views.parts import GONE, PAGE, done
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
-from fronts.pages.shared.version import version_of
 from fronts.rules.member_width import member_width
 from fronts.rules.next_opening import next_opening
-from fronts.selectors.kitchens import boxes_of, cabinet_of, opening_of
+from fronts.selectors.kitchens import cabinet_of, opening_of
+from fronts.services.fronts import carried
 from fronts.services.openings import opening_change, opening_create, opening_delete
 from fronts.services.saving import AskFirst
 from fronts.snapshot import kitchen_of
+from fronts.snapshot.cabinets import opening_at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -35,12 +37,12 @@ def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResp
     made: list[Opening] = []
 
     def save() -> None:
-        made.append(opening_create(cabinet=cabinet, **who(request), **form.values))
+        made.append(opening_create(cabinet=cabinet, facts=form.entered, **who(request)))
 
     refusal = kept(request, editor, save)
     if refusal is not None:
         return refusal
-    row = opening_row(made[0], job.unit)
+    row = opening_row(opening_of(job, made[0].pk), job.unit)
     said, also = f"Opening {made[0]} is entered.", ("opening-added",)
     return done(request, job, target, said, also=also, opening=row)
 
@@ -52,7 +54,7 @@ def _new_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
     form = OpeningForm(
         posted(request),
         unit=job.unit,
-        doors=door_names(job),
+        doors=door_labels(job),
         initial=offered(known),
         auto_id=f"{target}-%s",
     )
@@ -92,24 +94,24 @@ def _edited(
 
     def save() -> None:
         confirmed = request.POST.get("confirmed") == "1"
-        opening_change(opening=opening, confirmed=confirmed, **who(request), **form.values)
+        opening_change(opening=opening, facts=form.entered, confirmed=confirmed, **who(request))
 
-    refusal = kept(request, editor, save, row=opening)
+    refusal = kept(request, editor, save)
     if refusal is not None:
         return refusal
-    said, row = f"Opening {opening} is saved.", opening_row(opening, job.unit)
+    said, row = f"Opening {opening} is saved.", opening_row(opening_of(job, opening_id), job.unit)
     return done(request, job, target, said, template=f"{PAGE}#opening", opening=row)
 
 
 def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything: bool) -> Editor:
     target, here = f"opening-{opening.pk}", [job.pk, opening.pk]
-    known: dict[str, Any] = {"unit": job.unit, "opening": opening, "auto_id": f"{target}-%s"}
+    held = opening_at_hand(opening)
+    known: dict[str, Any] = {"unit": job.unit, "before": held, "auto_id": f"{target}-%s"}
     form: MeasuredForm = (
-        OpeningForm(posted(request), doors=door_names(job), **known)
+        OpeningForm(posted(request), doors=door_labels(job), **known)
         if everything
         else MeasuredForm(posted(request), **known)
     )
-    form.initial["version"] = version_of(opening)
     page = "opening-edit" if everything else "opening-measured"
     return Editor(
         job=job,
@@ -119,6 +121,8 @@ def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything:
         action=reverse(f"fronts:{page}", args=here),
         preview=reverse("fronts:opening-preview", args=here) if everything else "",
         drawn=opening.cabinet.label,
+        rows=(opening, *opening.fronts.all()),
+        held=held,
     )
 
 
@@ -130,7 +134,7 @@ def opening_delete_page(request: SignedInRequest, job: Job, opening_id: int) -> 
     if request.method == "POST":
         opening_delete(opening=opening, at=timezone.now(), confirmed=True, by=request.user)
         return done(request, job, target, f"Opening {name} is deleted.", template=GONE)
-    goes = [f"box {index + 1}" for index in boxes_of(opening)]
+    goes = carried(list(opening.fronts.all()))
     question = AskFirst(f"Delete opening {name}?", goes)
     action = reverse("fronts:opening-delete", args=[job.pk, opening.pk])
     return ask(request, job, target, question, action, f"Delete opening {name}")

@@ -10,12 +10,12 @@ from fronts.pages.measure.views.parts import done
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
-from fronts.pages.shared.version import version_of
 from fronts.selectors.kitchens import cabinet_of, opening_of
 from fronts.selectors.standards import standard_levels
 from fronts.services.saving import AskFirst
 from fronts.services.standards import level_of, standard_set
 from fronts.services.stock import stock_clear, stock_set
+from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import stock_in_force
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -61,13 +61,16 @@ def _standard(
     form = StandardForm(
         posted(request), unit=job.unit, levels=levels, auto_id=f"{target}-standard-%s"
     )
-    form.initial["version"] = version_of(row)
-    editor = Editor(job=job, form=form, target=target, heading=heading, action=action, hint=_EMPTY)
+    editor = Editor(
+        job=job, form=form, target=target, heading=heading, action=action, hint=_EMPTY,
+        rows=(row,) if row.pk else (), held=standard_of(row),
+    )  # fmt: skip
     if not form.is_bound:
         return show_editor(request, editor)
     refusal = kept(
-        request, editor, lambda: standard_set(owner=owner, **who(request), **form.values), row=row
-    )
+        request, editor,
+        lambda: standard_set(owner=owner, standard=form.entered, **who(request)),
+    )  # fmt: skip
     return refusal or done(request, job, target, f"{heading} is saved.")
 
 
@@ -77,8 +80,6 @@ def job_stock(request: SignedInRequest, job: Job) -> HttpResponse:
     own = Stock.objects.filter(job=job).first()
     held = stock_in_force(job)
     form = StockForm(posted(request), unit=job.unit, stock=held, auto_id="job-stock-%s")
-    row = own or Stock(shop=job.shop, job=job)
-    form.initial["version"] = version_of(row)
     editor = Editor(
         job=job,
         form=form,
@@ -87,11 +88,13 @@ def job_stock(request: SignedInRequest, job: Job) -> HttpResponse:
         action=reverse("fronts:job-stock", args=[job.pk]),
         hint="" if own else "As the shop's, until it is saved here.",
         remove=reverse("fronts:job-stock-clear", args=[job.pk]) if own else "",
+        rows=(own,) if own else (),
+        held=held,
     )
     if not form.is_bound:
         return show_editor(request, editor)
     refusal = kept(
-        request, editor, lambda: stock_set(owner=job, **who(request), **form.values), row=row
+        request, editor, lambda: stock_set(owner=job, stock=form.entered, **who(request))
     )
     return refusal or done(request, job, "job-stock", "This job's stock is saved.")
 

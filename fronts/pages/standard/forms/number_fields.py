@@ -7,10 +7,9 @@ from typing import Any
 from django import forms
 from django.core.exceptions import ValidationError
 
-from fronts.jobfile.shop_numbers import PLAIN
-from fronts.pages.shared.length_fields import Size
+from fronts.facts.size_form_fields import Size
 from fronts.rules.lengths import INCH, Mm, terminating
-from fronts.rules.practice import POUND
+from fronts.rules.practice import PLAIN, POUND
 
 PLACES = 10
 """Decimals of a number that are kept."""

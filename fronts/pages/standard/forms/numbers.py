@@ -5,11 +5,10 @@ from typing import Any
 
 from django import forms
 
-from fronts.jobfile.shop_numbers import PLAIN, POSITIVE
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.standard.forms.number_fields import Number, NumberSize, SolidField
 from fronts.pages.standard.forms.number_words import number_groups, number_label
-from fronts.rules.practice import NUMBERS, PRACTICE, Practice
+from fronts.rules.practice import NUMBERS, PLAIN, POSITIVE, PRACTICE, Practice
 
 NAMES = tuple(each.name for each in NUMBERS)
 

@@ -10,7 +10,7 @@ from django.core.exceptions import ValidationError
 
 from fronts.measures import MeasureError, pounds, read_weight
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
-from fronts.rules.kitchen import Unit
+from fronts.rules.kinds import Unit
 from fronts.rules.lengths import LengthError, read, terminating, write
 from fronts.rules.practice import PRACTICE, Practice
 

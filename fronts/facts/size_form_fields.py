@@ -9,8 +9,8 @@ from django import forms
 from django.core.exceptions import ValidationError
 
 from fronts.facts import LengthField
-from fronts.jobfile.stock import MOST_LENGTHS
 from fronts.rules.lengths import Mm, write
+from fronts.rules.limits import MOST_LENGTHS
 
 EXAMPLES = {"in": "23 5/8", "mm": "600"}
 SMALL_EXAMPLES = {"in": "1/2", "mm": "12"}

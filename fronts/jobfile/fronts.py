@@ -1,0 +1,95 @@
+"""The fronts of an opening, as a job file gives them: one entry a front, or as version 1 did.
+
+Version 1 decides about all fronts of an opening together (`front`, `hinged`), and about a
+stack's one by one in lists (`heights`, `boxes`). What an entry of `fronts` says comes first.
+"""
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any, TypeVar
+
+from fronts.jobfile import sizes, values
+from fronts.jobfile.boxes import box
+from fronts.jobfile.reader import Place, Record
+from fronts.jobfile.stated import given, keys_of
+from fronts.rules.kinds import HINGE_SIDES, Closing, Hinged
+from fronts.rules.kitchen import FrontFacts
+from fronts.rules.limits import MOST_FRONTS
+from fronts.rules.validity import belongs, closings_with
+
+OLDER_KEYS = ("hinged", "heights", "front", "box", "boxes")
+_ELSEWHERE = ("own_height", "hinged", "box")
+"""What version 1 says beside `front`."""
+T = TypeVar("T")
+
+
+def fronts(record: Record, closing: Closing, count: int) -> tuple[FrontFacts, ...]:
+    """Every front of the opening, as many as `count`."""
+    together = record.take("front", _together) or FrontFacts()
+    hinged: Hinged | None = record.take("hinged", _hinged)
+    heights = _one_each(record, "heights", count, sizes.length)
+    boxes = _one_each(record, "boxes", count, box)
+    single = record.take("box", box)
+    older = [
+        replace(together, hinged=hinged, own_height=height, box=single or own_box)
+        for height, own_box in zip(heights, boxes, strict=True)
+    ]
+    return tuple(_entries(record, older, closing))
+
+
+def _entries(record: Record, older: list[FrontFacts], closing: Closing) -> list[FrontFacts]:
+    """What each entry of `fronts` says, over what the older keys say."""
+    if not record.has("fronts"):
+        return older
+    places = record.entries("fronts", MOST_FRONTS)
+    if len(places) != len(older) and record.sound("closed_by", "count", "fronts"):
+        record.fault("fronts", f"one entry a front, {len(older)} in all")
+    read = [_entry(place, closing) for place in places[: len(older)]]
+    missing: list[dict[str, Any]] = [{}] * (len(older) - len(read))
+    return [replace(front, **said) for front, said in zip(older, [*read, *missing], strict=True)]
+
+
+def _entry(place: Place, closing: Closing) -> dict[str, Any]:
+    if place.value is None:
+        return {}
+    record = Record(place, keys_of(FrontFacts))
+    for key in ("own_height", "box"):
+        if record.has(key) and not belongs(key, closing):
+            kinds = " or ".join(closings_with(key))
+            record.fault(key, f"no {key} unless closed_by is {kinds}")
+    said = given(FrontFacts, record, but=("box",))
+    if record.has("box"):
+        said["box"] = record.take("box", box)
+    return _height_in_stack(said) if closing.stack else said
+
+
+def _height_in_stack(said: dict[str, Any]) -> dict[str, Any]:
+    """In a stack `height` alone is the front's own part of it; with a width, a front exists."""
+    if "width" in said or "own_height" in said or "height" not in said:
+        return said
+    return {**{key: value for key, value in said.items() if key != "height"},
+            "own_height": said["height"]}  # fmt: skip
+
+
+def _together(place: Place) -> FrontFacts | None:
+    keys = tuple(key for key in keys_of(FrontFacts) if key not in _ELSEWHERE)
+    record = Record(place, keys)
+    said = given(FrontFacts, record, but=_ELSEWHERE)
+    return FrontFacts(**said) if record.sound("door_on_hand", "width", "height") else None
+
+
+_hinged = values.one_of({side: side for side in HINGE_SIDES})
+
+
+def _one_each(
+    record: Record, key: str, count: int, read: Callable[[Place], T | None]
+) -> list[T | None]:
+    """A list with an entry for each front, null where it says nothing."""
+    if not record.has(key):
+        return [None] * count
+    places = record.entries(key, MOST_FRONTS)
+    if len(places) != count and record.sound("closed_by", "count", key):
+        wanted = f"one entry for each of the {count} drawers, null where it has none"
+        record.fault(key, wanted)
+    said = [None if place.value is None else read(place) for place in places[:count]]
+    return [*said, *[None] * (count - len(said))]

@@ -1,0 +1,149 @@
+"""Declared facts as a file states them: every key of a thing, read by what it is declared as."""
+
+from collections.abc import Callable, Mapping
+from functools import partial
+from typing import Any, TypeVar, get_args
+
+from fronts.jobfile import sizes, values
+from fronts.jobfile.reader import Place, Record
+from fronts.rules.facts import (
+    Count,
+    Day,
+    DoorName,
+    EachSide,
+    Fact,
+    Group,
+    Label,
+    Length,
+    Lengths,
+    Rows,
+    Text,
+    Thread,
+    Word,
+    facts_of,
+)
+from fronts.rules.kinds import SIDES
+from fronts.rules.lengths import Mm
+from fronts.rules.screws import thread_diameter
+from fronts.rules.standard_keys import Sides
+
+T = TypeVar("T")
+
+
+def keys_of(kind: type) -> tuple[str, ...]:
+    """The keys of a thing in a file: the names of its facts."""
+    return tuple(fact.name for fact in facts_of(kind))
+
+
+def stated(kind: type[T], record: Record, **beside: Any) -> T:
+    """The thing that a record states; `beside` is what is read in a way of its own."""
+    return kind(**{
+        fact.name: beside[fact.name] if fact.name in beside else _fact(fact, record)
+        for fact in facts_of(kind)
+    })  # fmt: skip
+
+
+def given(kind: type, record: Record, *, but: tuple[str, ...] = ()) -> dict[str, Any]:
+    """What a record states of a thing, by the names of its facts; nothing of what it leaves out."""
+    facts = (fact for fact in facts_of(kind) if fact.name not in but and record.has(fact.name))
+    said = {fact.name: record.take(fact.name, _reader(fact)) for fact in facts}
+    return {name: value for name, value in said.items() if value is not None}
+
+
+def thing(kind: type[T]) -> Callable[[Place], T | None]:
+    """A reader of an object with a thing's facts; None where one is wrong, with the fault told."""
+
+    def read(place: Place) -> T | None:
+        record = Record(place, keys_of(kind))
+        found = stated(kind, record)
+        return found if record.sound(*keys_of(kind)) else None
+
+    return read
+
+
+def _fact(fact: Fact, record: Record) -> Any:
+    """What stands at the fact's key, else what holds where it is left out."""
+    read = _reader(fact)
+    if fact.optional or fact.has_default:
+        value = record.take(fact.name, read)
+        return fact.default if value is None and fact.has_default else value
+    return record.need(fact.name, read, _stand_in(fact), _wanted(fact))
+
+
+def _reader(fact: Fact) -> Callable[[Place], Any]:
+    """How a value is read that is declared so."""
+    return _READERS[type(fact.declared)](fact.declared, fact)
+
+
+_READERS: Mapping[type, Callable[[Any, Fact], Callable[[Place], Any]]] = {
+    Length: lambda declared, _: partial(sizes.length, limits=sizes.limits_of(declared)),
+    Lengths: lambda declared, _: lambda place: sizes.every_length(place.items(declared.most)),
+    Count: lambda declared, _: values.whole(declared.least, declared.most),
+    Word: lambda declared, _: values.one_of({word: word for word in declared.words}),
+    Text: lambda declared, _: values.text(declared.most),
+    Label: lambda declared, _: values.label(declared.most),
+    DoorName: lambda *_: values.label(),
+    Thread: lambda *_: _thread,
+    Day: lambda *_: values.day,
+    EachSide: lambda declared, _: partial(_each_side, side=declared.side),
+    Group: lambda _, fact: thing(fact.type),
+    Rows: lambda declared, fact: partial(_rows, fact, most=declared.most),
+}
+
+
+def _rows(fact: Fact, place: Place, most: int) -> Any:
+    if most == 1:
+        return thing(fact.type)(place)
+    kind, places = get_args(fact.type)[0], place.items(most)
+    if not places and place.value != []:
+        return None
+    records = (Record(each, keys_of(kind)) for each in places)
+    return tuple(stated(kind, record) for record in records)
+
+
+def _each_side(place: Place, side: Length) -> Sides[Mm]:
+    record, limits = Record(place, SIDES), sizes.limits_of(side)
+    return Sides(*(sizes.needed(record, each, limits) for each in SIDES))
+
+
+def _thread(place: Place) -> str | None:
+    said = place.value
+    if isinstance(said, str) and said == said.strip() and thread_diameter(said):
+        return said
+    place.fault("a thread like 8-32, 1/4-20 or M4")
+    return None
+
+
+_NOWHERE = Sides(Mm(0), Mm(0), Mm(0), Mm(0))
+
+
+def _stand_in(fact: Fact) -> Any:
+    """Read on with this where a key is at fault; the file is refused in the end."""
+    match fact.declared:
+        case Length():
+            return sizes.STAND_IN
+        case Word(words=words):
+            return next(iter(words))
+        case Count(least=least):
+            return least
+        case EachSide():
+            return _NOWHERE
+        case _:
+            return ""
+
+
+def _wanted(fact: Fact) -> str:
+    match fact.declared:
+        case Length() as length:
+            return str(sizes.limits_of(length))
+        case Word(words=words):
+            return f"one of {', '.join(words)}"
+        case Count(least=least, most=most):
+            return f"a count, {least} to {most}"
+        case EachSide():
+            return "a length for left, right, top and bottom"
+        case Label(says=says):
+            return f"the {says}, as text"
+        case declared:
+            article = "an" if declared.says[0] in "aeiou" else "a"
+            return f"{article} {declared.says}"

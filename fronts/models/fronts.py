@@ -1,0 +1,44 @@
+"""Fronts: what closes an opening, one row each, with what is decided about it."""
+
+from django.db import models
+
+from fronts.facts import columns
+from fronts.models.doors import DoorOnHand
+from fronts.models.openings import Opening
+from fronts.rules.kitchen import FrontFacts as Facts
+
+
+class Front(models.Model):
+    """One front of its opening, from the left or from the top.
+
+    What later happens to a front points at this row, not at its label. A named `door`
+    or `choose` says which door on hand it is made from.
+    """
+
+    opening = models.ForeignKey(Opening, on_delete=models.CASCADE, related_name="fronts")
+    position = models.PositiveSmallIntegerField()
+    own_height = columns.maybe_size(Facts, "own_height")
+    door = models.ForeignKey(
+        DoorOnHand, null=True, blank=True, on_delete=models.RESTRICT, related_name="fronts"
+    )
+    choose = models.BooleanField(default=False)
+    width = columns.maybe_size(Facts, "width")
+    height = columns.maybe_size(Facts, "height")
+    thickness = columns.maybe_size(Facts, "thickness")
+    build = columns.word(Facts, "build")
+    material = columns.words(Facts, "material")
+    shift_x = columns.size(Facts, "shift_x")
+    shift_y = columns.size(Facts, "shift_y")
+    hinged = columns.word(Facts, "hinged")
+
+    class Meta:
+        constraints = [
+            models.UniqueConstraint(fields=["opening", "position"], name="front_in_opening"),
+            models.CheckConstraint(
+                condition=models.Q(choose=False) | models.Q(door=None),
+                name="door_named_or_chosen",
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return f"Front {self.position + 1} of {self.opening}"

@@ -1,0 +1,52 @@
+"""The form of one front: what is decided about it alone."""
+
+from collections.abc import Callable, Iterable
+from typing import Any
+
+from fronts.facts.rows import columns_of, from_values
+from fronts.pages.measure.forms.door_choice import DoorField, offer_doors
+from fronts.pages.shared.kitchen_form import Group, KitchenForm
+from fronts.rules.kinds import Closing
+from fronts.rules.kitchen import FrontFacts
+from fronts.rules.validity import belongs
+
+
+class FrontForm(KitchenForm):
+    """One front of an opening; a fact that its way of closing has no use for is not asked."""
+
+    facts = FrontFacts
+    without = ("box",)
+    groups = (
+        Group("", ("own_height", "hinged", "thickness", "build", "material"), kind="cells"),
+        Group(
+            "A front that exists: a door on hand, or one of this size",
+            ("door_on_hand", "width", "height"),
+            kind="cells",
+        ),
+        Group("Moved off its place", ("shift_x", "shift_y"), kind="cells"),
+    )
+
+    door_on_hand = DoorField(label="Door on hand", required=False)
+
+    def __init__(
+        self,
+        *args: Any,
+        before: FrontFacts,
+        closing: Closing,
+        doors: Callable[[], Iterable[str]],
+        **kwargs: Any,
+    ) -> None:
+        self.before = before
+        kwargs["initial"] = {**columns_of(before), "door_on_hand": before.door_on_hand}
+        super().__init__(*args, **kwargs)
+        for name in [name for name in self.fields if not belongs(name, closing)]:
+            del self.fields[name]
+        offered = doors if closing.single else list  # A named door serves a single front.
+        offer_doors(self.fields["door_on_hand"], offered, named=[before.door_on_hand])
+
+    @property
+    def entered(self) -> FrontFacts:
+        """What is decided about the front; its box stays as it is."""
+        given = {**columns_of(FrontFacts()), **self.cleaned_data}
+        door = given["door_on_hand"] or None
+        return from_values(FrontFacts, given, door_on_hand=door, box=self.before.box)

@@ -1,0 +1,137 @@
+"""The keys of the house standard, each declared once with what is usual and where that is from."""
+
+from dataclasses import dataclass
+from typing import Annotated, Any, Generic, TypeVar
+
+from fronts.rules.facts import EachSide, Group, Length, Word
+from fronts.rules.kinds import MOUNTS, Mount, Side
+from fronts.rules.lengths import Mm
+from fronts.rules.practice import inches
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True, slots=True)
+class Sides(Generic[T]):
+    """One thing for each side, as seen from the front."""
+
+    left: T
+    right: T
+    top: T
+    bottom: T
+
+    def __getitem__(self, side: Side) -> T:
+        return getattr(self, side)  # type: ignore[no-any-return]
+
+
+_A_SIDE = Length("", zero=True, small=True)
+
+
+@dataclass(frozen=True, slots=True)
+class Reveal:
+    """How much of a member stays visible: between two openings, and at the cabinet's ends."""
+
+    between: Annotated[Mm, Length("between openings", zero=True, small=True)]
+    end: Annotated[Sides[Mm], EachSide("reveal at the cabinet's edges", "", _A_SIDE)]
+
+
+Size = TypeVar("Size")
+How = TypeVar("How")
+AllRound = TypeVar("AllRound")
+UNSAID: Any = None
+
+
+@dataclass(frozen=True, slots=True)
+class StandardKeys(Generic[How, Size, AllRound]):
+    """The keys of the house standard, each with what holds where nobody says (`usual`).
+
+    Overlay and reveal have nothing usual: a shop must say how far its fronts lap.
+    """
+
+    mount: Annotated[How, Word("fronts are", MOUNTS, usual="overlay", source="practice")] = UNSAID
+    overlay: Annotated[Sides[Mm] | None, EachSide("overlay", "overlay_", _A_SIDE)] = None
+    reveal: Annotated[Reveal | None, Group("reveal", "reveal_")] = None
+    gap_between: Annotated[
+        Size,
+        Length(
+            "gap between two fronts in one opening",
+            zero=True,
+            small=True,
+            usual=inches(1, 8),
+            source="practice",
+        ),
+    ] = UNSAID
+    least_gap: Annotated[
+        Size,
+        Length("least gap anywhere", zero=True, small=True, usual=inches(1, 16), source="practice"),
+    ] = UNSAID
+    inset_gap: Annotated[
+        AllRound,
+        EachSide("inset gap", "inset_", _A_SIDE, usual=inches(3, 32), source="practice"),
+    ] = UNSAID
+    front_thickness: Annotated[
+        Size,
+        Length(
+            "thickness of a front",
+            small=True,
+            usual=inches(3, 4),
+            source="Architectural Woodwork Standards, 1st ed.: doors >= 3/4 in",
+        ),
+    ] = UNSAID
+    trim_limit: Annotated[
+        Size,
+        Length(
+            "most to trim off a door on hand",
+            zero=True,
+            small=True,
+            usual=inches(1),
+            source="practice",
+        ),
+    ] = UNSAID
+    least_stile: Annotated[
+        Size,
+        Length(
+            "least stile left after trimming",
+            zero=True,
+            small=True,
+            usual=inches(7, 4),
+            source="practice",
+        ),
+    ] = UNSAID
+    skin: Annotated[
+        Size,
+        Length(
+            "wood left before a screw's tip",
+            zero=True,
+            small=True,
+            usual=inches(1, 8),
+            source="practice",
+        ),
+    ] = UNSAID
+    bite: Annotated[
+        Size,
+        Length(
+            "least bite of a mounting screw",
+            zero=True,
+            small=True,
+            usual=inches(3, 8),
+            source="practice",
+        ),
+    ] = UNSAID
+    hinge_end: Annotated[
+        Size,
+        Length(
+            "first hinge from a door's end",
+            zero=True, small=True, usual=inches(7, 2), source="practice",
+        ),
+    ] = UNSAID  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Standard(StandardKeys[Mount | None, Mm | None, Sides[Mm] | None]):
+    """One level of the house standard: shop, job, cabinet or opening."""
+
+
+@dataclass(frozen=True, slots=True)
+class Settled(StandardKeys[Mount, Mm, Sides[Mm]]):
+    """A standard with every key settled; at most one of `overlay` and `reveal` is set."""

@@ -1,0 +1,113 @@
+"""Which facts belong together: forms, services and files ask here, and pages show by it.
+
+A fact that a way of closing has no use for is dropped (`tidied`) where somebody changes
+their mind, and refused where a file states it.
+"""
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import replace
+
+from fronts.rules.kinds import CLOSINGS, ClosedBy, Closing
+from fronts.rules.kitchen import CHOOSE, DoorOnHand, FrontFacts, Measured, Opening, Point, Stock
+from fronts.rules.screws import thread_diameter
+from fronts.rules.standard_keys import Standard
+
+_BELONGS: Mapping[str, Callable[[Closing], bool]] = {
+    "hinged": lambda closing: closing.hinged,
+    "own_height": lambda closing: closing.stack,
+    "count": lambda closing: closing.stack,
+    "box": lambda closing: closing.on_box,
+}
+"""Facts that only some ways of closing have a use for."""
+_FRAME = ("stile", "rail", "panel_thickness")
+
+
+def belongs(fact: str, closing: Closing) -> bool:
+    """Whether a way of closing has a use for this fact of an opening or its fronts."""
+    asked = _BELONGS.get(fact)
+    return asked is None or asked(closing)
+
+
+def closings_with(fact: str) -> tuple[ClosedBy, ...]:
+    """The ways of closing that have a use for this fact."""
+    return tuple(name for name, closing in CLOSINGS.items() if belongs(fact, closing))
+
+
+def builds_with(fact: str) -> tuple[str, ...]:
+    """The builds of a door that have a use for this fact: only a frame has stiles."""
+    return ("five-piece",) if fact in _FRAME else ("slab", "five-piece")
+
+
+def tidied(opening: Opening) -> Opening:
+    """The opening without what its way of closing has no use for; its boxes are left to ask."""
+    fronts = tuple(tidied_front(front, opening.closing) for front in opening.fronts)
+    return opening if fronts == opening.fronts else replace(opening, fronts=fronts)
+
+
+def tidied_front(front: FrontFacts, closing: Closing) -> FrontFacts:
+    """The front without what an opening that is closed so has no use for."""
+    hinged = (front.hinged or "left") if closing.hinged else None
+    if not closing.stack:
+        return replace(front, hinged=hinged, own_height=None)
+    if front.width is not None or front.height is None:
+        return replace(front, hinged=hinged)
+    # A height without a width is no front that exists: it is the front's part of the stack.
+    own_height = front.height if front.own_height is None else front.own_height
+    return replace(front, hinged=hinged, own_height=own_height, height=None)
+
+
+def measured_faults(measured: Measured) -> dict[str, str]:
+    """One diagonal says nothing without the other."""
+    if (measured.diagonal_1 is None) == (measured.diagonal_2 is None):
+        return {}
+    missing = "diagonal_2" if measured.diagonal_2 is None else "diagonal_1"
+    return {missing: "give both diagonals, or neither"}
+
+
+def front_faults(front: FrontFacts, closing: Closing) -> dict[str, str]:
+    """What a front of an opening that is closed so can't be; by the names of its facts."""
+    if front.door_on_hand in (None, CHOOSE) or closing.single:
+        return {}
+    several = "a named door serves a single front; have doors chosen instead"
+    return {"door_on_hand": several}
+
+
+def door_faults(door: DoorOnHand) -> dict[str, str]:
+    """What is in a door must lie on it, and its frame must leave a panel; by dotted paths."""
+    return dict(_door_faults(door))
+
+
+def _door_faults(door: DoorOnHand) -> Iterator[tuple[str, str]]:
+    if door.label == CHOOSE:
+        yield "label", f"“{CHOOSE}” has a meaning of its own; call this door otherwise"
+    outside = "this place is outside the door"
+    if door.knob_hole and door.knob_hole.x > door.width:
+        yield "knob_hole.x", outside
+    if door.knob_hole and door.knob_hole.y > door.height:
+        yield "knob_hole.y", outside
+    if any(not lies_on(door, bore) for bore in door.hinge_bores):
+        yield "hinge_bores", "a bore lies outside the door"
+    if door.stile and 2 * door.stile >= door.width:
+        yield "stile", "enter less than half the door's width"
+    if door.rail and 2 * door.rail >= door.height:
+        yield "rail", "enter less than half the door's height"
+
+
+def lies_on(door: DoorOnHand, place: Point) -> bool:
+    """Whether a place is on the door."""
+    return 0 <= place.x <= door.width and 0 <= place.y <= door.height
+
+
+def stock_faults(stock: Stock) -> dict[str, str]:
+    """A thread must be one that screws have."""
+    thread = stock.knob_thread
+    if thread == thread.strip() and thread_diameter(thread):
+        return {}
+    return {"knob_thread": "enter a thread like 8-32, 1/4-20 or M4"}
+
+
+def standard_faults(standard: Standard) -> dict[str, str]:
+    """A level says how far fronts lap in one way only."""
+    if standard.overlay is None or standard.reveal is None:
+        return {}
+    return {"reveal.between": "give the overlay or the reveal, not both"}

@@ -1,0 +1,98 @@
+"""The fronts of an opening: as many rows as close it, each with what is decided about it."""
+
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+
+from django.core.exceptions import ValidationError
+from django.db import transaction
+
+from fronts.models import Box, DoorOnHand, FitRecord, Front, Opening
+from fronts.rules.kinds import Closing
+from fronts.rules.kitchen import CHOOSE, FrontFacts
+from fronts.rules.kitchen import Opening as OpeningFacts
+from fronts.rules.validity import front_faults, tidied_front
+from fronts.services.boxes import box_save
+from fronts.services.rows import front_columns
+from fronts.services.saving import checked, enter, job_changed, saved
+from shopjobs.models import Job, Person
+
+
+@transaction.atomic
+def front_change(
+    *, front: Front, facts: FrontFacts, at: datetime, by: Person | None = None
+) -> Front:
+    """Change what is decided about one front; its box stays as it is."""
+    opening = front.opening
+    job = opening.cabinet.job
+    closing = opening.closing
+    enter(front, _columns(tidied_front(facts, closing), closing, job))
+    checked(front)
+    saved(front)
+    job_changed(job=job, text=f"Changed {_name(front)}", by=by, at=at)
+    return front
+
+
+def fronts_at_hand(opening: Opening) -> list[Front]:
+    """The opening's fronts in their order, each with its box at hand."""
+    if opening.pk is None:
+        return []
+    return list(Front.objects.filter(opening=opening).select_related("box").order_by("position"))
+
+
+def fronts_save(opening: Opening, rows: Sequence[Front], facts: OpeningFacts) -> bool:
+    """Save a row for each front of the facts, take the rest away; whether their number changed."""
+    job, closing = opening.cabinet.job, facts.closing
+    for position, front in enumerate(facts.fronts):
+        new = position >= len(rows)
+        row = Front(opening=opening, position=position) if new else rows[position]
+        enter(row, _columns(front, closing, job))
+        checked(row)
+        saved(row)
+        if new and front.box is not None and closing.on_box:
+            box_save(row, None, front.box)
+    surplus = rows[len(facts.fronts) :]
+    if surplus:
+        Front.objects.filter(pk__in=[row.pk for row in surplus]).delete()
+    if not closing.on_box and any(hasattr(row, "box") for row in rows):
+        Box.objects.filter(front__opening=opening).delete()
+    return len(rows) != len(facts.fronts)
+
+
+def fronts_without_a_place(rows: Sequence[Front], facts: OpeningFacts) -> list[str]:
+    """What would go, in words, if an opening with these fronts had those of the facts."""
+    surplus = rows[len(facts.fronts) :]
+    unboxed = [row for row in rows if not facts.closing.on_box and hasattr(row, "box")]
+    if not surplus and not unboxed:
+        return []
+    return carried([*surplus, *(row for row in unboxed if row not in surplus)], fits=surplus)
+
+
+def carried(fronts: Sequence[Front], fits: Sequence[Front] | None = None) -> list[str]:
+    """The boxes of some fronts and the records of fit of some, in words."""
+    boxes = Box.objects.filter(front__in=fronts).select_related("front__opening__cabinet")
+    records = FitRecord.objects.filter(front__in=fronts if fits is None else fits)
+    labels = dict.fromkeys(records.order_by("label").values_list("label", flat=True))
+    return [
+        *(str(box) for box in boxes.order_by("front__opening__position", "front__position")),
+        *(f"the record of how {label} fitted" for label in labels),
+    ]
+
+
+def _columns(front: FrontFacts, closing: Closing, job: Job) -> Mapping[str, object]:
+    """What the front's row holds; its door by name, refused where it can't serve."""
+    faults = front_faults(front, closing)
+    if faults:
+        raise ValidationError({"door": list(faults.values())})
+    named = front.door_on_hand
+    if named is None or named == CHOOSE:
+        return front_columns(front, {})
+    door = DoorOnHand.objects.filter(job=job, label=named).first()
+    if door is None:
+        raise ValidationError({"door": f"no door on hand is called {named}"})
+    return front_columns(front, {named: door})
+
+
+def _name(front: Front) -> str:
+    if front.opening.closing.single:
+        return f"the front of {front.opening}"
+    return f"front {front.position + 1} of {front.opening}"

@@ -1,0 +1,181 @@
+"""Each front of an opening: decided by itself, and what it carries is asked about."""
+
+from typing import Any
+
+import pytest
+from django.core.exceptions import ValidationError
+
+from fronts.models import Box, FitRecord, Front, Opening
+from fronts.rules.fits import FitFacts
+from fronts.rules.kitchen import CHOOSE, FrontFacts
+from fronts.rules.practice import inches
+from fronts.selectors.kitchens import fit_records_of, opening_of
+from fronts.services.fits import fit_record
+from fronts.services.fronts import front_change
+from fronts.services.openings import FrontsInTheWay, opening_change, opening_delete
+from fronts.snapshot import kitchen_of
+from fronts.snapshot.cabinets import opening_at_hand
+from shopjobs.models import DiaryEntry, Job, Person
+from tests import saying
+from tests.factories import NOW, BoxFactory, DoorOnHandFactory, JobFactory, OpeningFactory
+from tests.saying import front_of
+
+OTHERWISE = FrontFacts(
+    own_height=inches(6), thickness=inches(7, 8), build="slab", material="cherry",
+    shift_x=inches(-1, 16), shift_y=inches(1, 16), door_on_hand=CHOOSE,
+)  # fmt: skip
+
+
+@pytest.fixture
+def stack(job: Job) -> Opening:
+    """Three drawers."""
+    return OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=3)
+
+
+def facts_of(job: Job) -> tuple[FrontFacts, ...]:
+    """What is decided about the fronts of the job's only opening."""
+    return kitchen_of(job).cabinets[0].openings[0].fronts
+
+
+def fitted(front: Front, label: str, by: Person) -> FitRecord:
+    """A record that the front fitted."""
+    facts = FitFacts(label, note="snug")
+    return fit_record(front=front, facts=facts, hung="", fingerprint="x", by=by, at=NOW)
+
+
+def test_one_front_is_decided_by_itself(stack: Opening, job: Job, owner: Person) -> None:
+    """The others stay as they were, and the diary says which one it was."""
+    front_change(front=front_of(stack, 1), facts=OTHERWISE, by=owner, at=NOW)
+    line = DiaryEntry.objects.order_by("pk").last()
+
+    assert facts_of(job) == (FrontFacts(), OTHERWISE, FrontFacts())
+    assert line is not None
+    assert (line.text, line.person) == ("Changed front 2 of B1.a", owner)
+
+
+def test_a_single_front_is_told_by_its_opening(job: Job) -> None:
+    """What only a stack has is dropped; a door hangs somewhere."""
+    opening = OpeningFactory.create(cabinet__job=job)
+    front_change(front=front_of(opening), facts=OTHERWISE, at=NOW)
+    line = DiaryEntry.objects.order_by("pk").last()
+
+    (front,) = facts_of(job)
+    assert (front.own_height, front.hinged, front.build) == (None, "left", "slab")
+    assert line is not None
+    assert line.text == "Changed the front of B1.a"
+
+
+def test_a_fronts_box_stays_when_the_front_is_changed(stack: Opening, job: Job) -> None:
+    """It is entered and removed by itself."""
+    BoxFactory.create(opening=stack, index=1)
+    before = facts_of(job)[1].box
+    front_change(front=front_of(stack, 1), facts=OTHERWISE, at=NOW)
+
+    assert before is not None
+    assert facts_of(job)[1].box == before
+
+
+def test_a_wrong_front_changes_nothing(stack: Opening, job: Job) -> None:
+    """A fault stands at its field: a size, a door that is not there or can't serve several."""
+    DoorOnHandFactory.create(job=job, label="D1")
+    wrong = (
+        (FrontFacts(thickness=inches(0)), "thickness"),
+        (FrontFacts(material="m" * 81), "material"),
+        (FrontFacts(door_on_hand="D1"), "door"),
+    )
+    for facts, field in wrong:
+        with pytest.raises(ValidationError) as refused:
+            front_change(front=front_of(stack), facts=facts, at=NOW)
+        assert set(refused.value.message_dict) == {field}
+
+    assert facts_of(job) == (FrontFacts(),) * 3
+
+
+def test_a_front_is_made_of_a_door_of_its_own_job(job: Job) -> None:
+    """A door of the same name on hand for another job is another one."""
+    other = DoorOnHandFactory.create(job=JobFactory.create(shop=job.shop), label="D7")
+    front = front_of(OpeningFactory.create(cabinet__job=job))
+    with pytest.raises(ValidationError) as refused:
+        front_change(front=front, facts=FrontFacts(door_on_hand="D7"), at=NOW)
+    assert refused.value.message_dict == {"door": ["no door on hand is called D7"]}
+
+    own = DoorOnHandFactory.create(job=job, label="D7")
+    front_change(front=front, facts=FrontFacts(door_on_hand="D7"), at=NOW)
+    assert Front.objects.get().door == own
+    assert not other.fronts.exists()
+
+
+def test_fronts_that_stay_are_the_same_rows(stack: Opening, job: Job) -> None:
+    """A stack that grows or shrinks keeps what its first fronts carry."""
+    first = front_of(stack)
+    front_change(front=first, facts=OTHERWISE, at=NOW)
+    saying.opening_change(opening=stack, count=4, at=NOW)
+    assert facts_of(job) == (OTHERWISE, *[FrontFacts()] * 3)
+
+    saying.opening_change(opening=stack, count=1, at=NOW)
+    assert [*Front.objects.all()] == [first]
+
+
+def test_a_fitted_front_is_asked_about_before_it_goes(
+    stack: Opening, job: Job, installer: Person
+) -> None:
+    """With its box, by what it is called; the record stays but counts for no front."""
+    BoxFactory.create(opening=stack, index=2)
+    fitted(front_of(stack, 2), "B1.a.3", installer)
+    fitted(front_of(stack, 0), "B1.a.1", installer)
+    with pytest.raises(FrontsInTheWay) as asked:
+        saying.opening_change(opening=stack, count=2, at=NOW)
+    assert asked.value.dependents == ("Box 3 of B1.a", "the record of how B1.a.3 fitted")
+    assert Front.objects.count() == 3
+
+    saying.opening_change(opening=stack, count=2, confirmed=True, at=NOW)
+    assert list(fit_records_of(job)) == ["B1.a.1"]
+    assert FitRecord.objects.get(label="B1.a.3").front is None
+
+
+def test_a_front_that_loses_its_box_keeps_its_record(job: Job, installer: Person) -> None:
+    """A drawer that becomes a fixed front is asked about for its box alone."""
+    opening = OpeningFactory.create(cabinet__job=job, closed_by="drawer")
+    BoxFactory.create(opening=opening)
+    record = fitted(front_of(opening), "B1.a", installer)
+    with pytest.raises(FrontsInTheWay) as asked:
+        saying.opening_change(opening=opening, closed_by="fixed", at=NOW)
+    assert asked.value.dependents == ("Box 1 of B1.a",)
+
+    saying.opening_change(opening=opening, closed_by="fixed", confirmed=True, at=NOW)
+    assert not Box.objects.exists()
+    assert fit_records_of(job) == {"B1.a": record}
+
+
+def test_an_opening_goes_with_the_records_of_its_fronts(stack: Opening, installer: Person) -> None:
+    """Once that is confirmed."""
+    fitted(front_of(stack, 1), "B1.a.2", installer)
+    with pytest.raises(FrontsInTheWay) as asked:
+        opening_delete(opening=stack, at=NOW)
+    assert asked.value.dependents == ("the record of how B1.a.2 fitted",)
+
+    opening_delete(opening=stack, confirmed=True, at=NOW)
+    assert FitRecord.objects.get().front is None
+
+
+@pytest.mark.parametrize("given", [1, 2])
+def test_diagonals_come_in_twos(job: Job, given: int) -> None:
+    """The one that is missing is asked for."""
+    opening = OpeningFactory.create(cabinet__job=job)
+    row = opening_of(job, opening.pk)
+    said: dict[str, Any] = {f"measured_diagonal_{given}": inches(31)}
+    with pytest.raises(ValidationError) as refused:
+        saying.opening_change(opening=row, at=NOW, **said)
+
+    assert set(refused.value.message_dict) == {f"measured_diagonal_{3 - given}"}
+
+
+def test_saving_an_opening_as_it_is_changes_nothing(stack: Opening, job: Job) -> None:
+    """Boxes, fronts and all."""
+    BoxFactory.create(opening=stack, index=1)
+    front_change(front=front_of(stack, 2), facts=OTHERWISE, at=NOW)
+    before = kitchen_of(job)
+    row = opening_of(job, stack.pk)
+    opening_change(opening=row, facts=opening_at_hand(row), at=NOW)
+
+    assert kitchen_of(job) == before
