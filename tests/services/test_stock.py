@@ -1,18 +1,18 @@
 """What is in stock and the shop's own numbers, at their limits."""
 
 from fractions import Fraction
-from typing import cast
+from typing import Any
 
 import pytest
 from django.core.exceptions import ValidationError
 
 from fronts.models import ShopNumber
 from fronts.rules.practice import inches
-from fronts.services.stock import practice_set, stock_clear, stock_set
-from fronts.services.values import StockValues
+from fronts.services.stock import practice_set, stock_clear
 from fronts.snapshot import kitchen_of
 from shopjobs.models import DiaryEntry, Job, Shop
 from tests.factories import NOW
+from tests.saying import stock_set
 
 LISTS = ["screw_lengths", "knob_screw_lengths", "slide_lengths"]
 
@@ -21,11 +21,12 @@ LISTS = ["screw_lengths", "knob_screw_lengths", "slide_lengths"]
 def test_two_hundred_lengths_lie_in_stock_and_no_more(name: str, shop: Shop, job: Job) -> None:
     """Each list for itself."""
     lengths = [inches(number, 16) for number in range(1, 201)]
-    stock_set(owner=shop, at=NOW, **cast(StockValues, {name: lengths}))
+    said: dict[str, Any] = {name: lengths}
+    stock_set(owner=shop, at=NOW, **said)
 
     assert getattr(kitchen_of(job).stock, name) == tuple(lengths)
     with pytest.raises(ValidationError) as refused:
-        stock_set(owner=shop, at=NOW, **cast(StockValues, {name: [*lengths, inches(20)]}))
+        stock_set(owner=shop, at=NOW, **said | {name: [*lengths, inches(20)]})
     assert refused.value.message_dict == {name: ["enter at most 200 lengths"]}
 
 

@@ -34,9 +34,7 @@ POINTS = {"letter": (612, 792), "a4": (595, 842)}
 def cabinet(job: Job) -> Cabinet:
     """An inset cabinet with a drawer and a leaning door: a stop."""
     standard_set(owner=job, at=NOW, mount="inset")
-    return door_and_drawer(
-        job, measured_diagonal_1=inches(25), measured_diagonal_2=inches(49, 2)
-    )
+    return door_and_drawer(job, measured_diagonal_1=inches(25), measured_diagonal_2=inches(49, 2))
 
 
 @pytest.mark.parametrize("sheet", SHEETS)

@@ -1,0 +1,229 @@
+"""Every single fact followed all the way: form, database, snapshot, file, and the same schedule."""
+
+from collections.abc import Iterator
+from dataclasses import fields, is_dataclass, replace
+from typing import Any
+
+import pytest
+from django import forms
+
+from fronts.facts.rows import columns_of
+from fronts.jobfile import read, write
+from fronts.pages.fit.forms import FitForm
+from fronts.pages.measure.forms.boxes import BoxForm, PinsForm
+from fronts.pages.measure.forms.cabinets import CabinetForm
+from fronts.pages.measure.forms.doors import BoreForm, DoorForm
+from fronts.pages.measure.forms.fronts import FrontForm
+from fronts.pages.measure.forms.openings import OpeningForm
+from fronts.pages.shared.standard_form import StandardForm
+from fronts.pages.shared.stock_form import StockForm
+from fronts.rules.facts import Word, facts_of
+from fronts.rules.fingerprint import fingerprint
+from fronts.rules.fits import FitFacts
+from fronts.rules.kitchen import (
+    Box,
+    Cabinet,
+    DoorOnHand,
+    FrontFacts,
+    JobFacts,
+    Kitchen,
+    KnobHole,
+    Measured,
+    Opening,
+    Point,
+    ShelfPins,
+    Stock,
+)
+from fronts.rules.practice import Practice
+from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Reveal, Sides, Standard
+from fronts.services.imports import job_import
+from fronts.snapshot import kitchen_of
+from shopjobs.models import Job, Shop
+from tests.factories import NOW
+from tests.facts.distinct import DOOR, Distinct, at, changed, paths
+from tests.facts.whole_kitchen import whole_kitchen
+
+KITCHEN = whole_kitchen()
+CABINET, (DOOR_ON_HAND,) = KITCHEN.cabinets[0], KITCHEN.doors_on_hand
+STACK, HUNG = CABINET.openings
+
+
+def parts_of(kitchen: Kitchen) -> dict[str, Any]:
+    """What a kitchen consists of, by what a test calls it."""
+    return {
+        "job": kitchen.job,
+        "standard": kitchen.standard,
+        "cabinet": kitchen.cabinets[0],
+        "door": kitchen.doors_on_hand[0],
+        "stock": kitchen.stock,
+    }
+
+
+FACTS = [
+    (name, path)
+    for name, thing in parts_of(KITCHEN).items()
+    for path in paths(thing)
+    if at(thing, path) is not None
+]
+
+
+def left_out(thing: Any, path: str) -> Any:
+    """The thing as it would be if something on its way forgot the fact at the path."""
+    above, _, name = path.rpartition(".")
+    around = at(thing, above) if above else thing
+    facts = () if isinstance(around, Sides) else facts_of(type(around))
+    fact = next((fact for fact in facts if fact.name == name), None)
+    if fact is not None and isinstance(fact.declared, Word) and not fact.has_default:
+        held = at(thing, path)
+        return changed(thing, path, next(word for word in fact.declared.words if word != held))
+    return changed(thing, path, fact.default if fact and fact.has_default else None)
+
+
+@pytest.mark.parametrize(("name", "path"), FACTS, ids=[f"{n}.{p}" for n, p in FACTS])
+def test_a_forgotten_fact_would_be_noticed(name: str, path: str) -> None:
+    """No value here is what stands where it is left out: losing it makes a difference."""
+    thing = parts_of(KITCHEN)[name]
+
+    assert left_out(thing, path) != thing
+
+
+@pytest.mark.parametrize(
+    "kind", [Box, Cabinet, DoorOnHand, FrontFacts, JobFacts, KnobHole, Measured, Opening,
+             Point, Reveal, ShelfPins, Standard, Stock],
+)  # fmt: skip
+def test_every_fact_has_a_value_of_its_own_somewhere(kind: type) -> None:
+    """Nothing that is declared is missing in the kitchen that is followed."""
+    said = {name for thing in everything(KITCHEN, kind) for name in vars_of(thing)}
+
+    assert said == {fact.name for fact in facts_of(kind)}
+
+
+def everything(thing: Any, kind: type) -> Iterator[Any]:
+    """Every thing of a kind within a thing."""
+    if isinstance(thing, kind):
+        yield thing
+    if isinstance(thing, tuple):
+        for one in thing:
+            yield from everything(one, kind)
+    elif is_dataclass(thing) and not isinstance(thing, Practice):
+        for one in fields(thing):
+            yield from everything(getattr(thing, one.name), kind)
+
+
+def vars_of(thing: Any) -> set[str]:
+    """The facts of which the thing says something that is not said anyway."""
+    return {
+        fact.name
+        for fact in facts_of(type(thing))
+        if getattr(thing, fact.name) is not None
+        and not (fact.has_default and getattr(thing, fact.name) == fact.default)
+    }
+
+
+def test_every_fact_comes_back_from_a_file() -> None:
+    """Written and read again, it is the same kitchen."""
+    assert parts_of(read(write(KITCHEN))) == parts_of(KITCHEN)
+
+
+def test_every_fact_comes_back_from_the_database(shop: Shop) -> None:
+    """Into the tables and out again, it is the same kitchen, with the same schedule and name."""
+    job = job_import(kitchen=KITCHEN, shop=shop, at=NOW)
+    kitchen = kitchen_of(Job.objects.get(pk=job.pk))
+
+    assert parts_of(kitchen) == parts_of(KITCHEN)
+    assert schedule(kitchen) == schedule(KITCHEN)
+    again = read(write(kitchen))
+    assert fingerprint(schedule(again)) == fingerprint(schedule(KITCHEN))
+
+
+def typed(form: forms.BaseForm) -> dict[str, str]:
+    """What a browser would post of the form as it is shown."""
+    return {bound.html_name: "" if bound.value() is None else str(bound.value()) for bound in form}
+
+
+def test_every_fact_of_a_standard_comes_back_from_its_form() -> None:
+    """Shown and posted as it stands, the level says the same."""
+    new = Distinct()
+    for level in (new.standard("overlay"), new.standard("reveal")):
+        shown = StandardForm(unit="mm", levels={}, initial=columns_of(level))
+        form = StandardForm(typed(shown), unit="mm", levels={})
+
+        assert form.is_valid(), form.errors
+        assert form.entered == level
+
+
+def test_every_fact_of_a_cabinet_comes_back_from_its_form() -> None:
+    """What is in it, and what it says of the standard, has forms of its own."""
+    bare = replace(CABINET, openings=(), standard=Standard())
+    form = CabinetForm(typed(CabinetForm(unit="mm", cabinet=bare)), unit="mm")
+
+    assert form.is_valid(), form.errors
+    assert form.entered == bare
+
+
+@pytest.mark.parametrize("opening", [STACK, HUNG], ids=["stack", "door"])
+def test_every_fact_of_an_opening_comes_back_from_its_form(opening: Opening) -> None:
+    """Fronts that differ stay as they are; what they have in common is said once."""
+    asked: dict[str, Any] = {"unit": "mm", "before": opening, "doors": lambda: [DOOR]}
+    form = OpeningForm(typed(OpeningForm(**asked)), **asked)
+
+    assert form.is_valid(), form.errors
+    assert form.entered == opening
+
+
+@pytest.mark.parametrize("opening", [STACK, HUNG], ids=["stack", "door"])
+def test_every_fact_of_a_front_comes_back_from_its_form(opening: Opening) -> None:
+    """What its way of closing has no use for is not asked."""
+    for front in opening.fronts:
+        asked: dict[str, Any] = {
+            "unit": "mm", "before": front, "closing": opening.closing, "doors": lambda: [DOOR],
+        }  # fmt: skip
+        form = FrontForm(typed(FrontForm(**asked)), **asked)
+
+        assert form.is_valid(), form.errors
+        assert form.entered == front
+
+
+def test_every_fact_of_a_box_comes_back_from_its_forms() -> None:
+    """The box and each of its rows of holes."""
+    for front in STACK.fronts:
+        box = front.box
+        assert box is not None
+        form = BoxForm(typed(BoxForm(unit="mm", box=box)), unit="mm", box=None)
+        assert form.is_valid(), form.errors
+        assert form.entered == replace(box, shelf_pins=())
+        for pins in box.shelf_pins:
+            row = PinsForm(typed(PinsForm(unit="mm", initial=columns_of(pins))), unit="mm")
+            assert row.is_valid(), row.errors
+            assert row.row == pins
+
+
+def test_every_fact_of_a_door_comes_back_from_its_forms() -> None:
+    """The door and each of its bores."""
+    form = DoorForm(typed(DoorForm(unit="mm", door=DOOR_ON_HAND)), unit="mm")
+    assert form.is_valid(), form.errors
+    assert form.entered == replace(DOOR_ON_HAND, hinge_bores=())
+    for bore in DOOR_ON_HAND.hinge_bores:
+        row = BoreForm(typed(BoreForm(unit="mm", initial=columns_of(bore))), unit="mm")
+        assert row.is_valid(), row.errors
+        assert row.row == bore
+
+
+def test_every_fact_of_the_stock_comes_back_from_its_form() -> None:
+    """Lists and the thread."""
+    stock = KITCHEN.stock
+    form = StockForm(typed(StockForm(unit="mm", stock=stock)), unit="mm", stock=Stock())
+
+    assert form.is_valid(), form.errors
+    assert form.entered == stock
+
+
+def test_every_fact_of_a_record_comes_back_from_its_form() -> None:
+    """The gaps at all sides, and the note."""
+    record = Distinct().thing(FitFacts)
+    shown = FitForm(unit="mm", initial={"front": record.label, **columns_of(record)})
+    form = FitForm(typed(shown), unit="mm")
+
+    assert form.is_valid(), form.errors
+    assert form.entered(record.label) == record
