@@ -2,9 +2,11 @@
 
 import hashlib
 from collections import defaultdict
+from collections.abc import Mapping
 from typing import Any
 
 from django import forms
+from django.core.exceptions import ValidationError
 from django.forms.renderers import TemplatesSetting
 
 from shopjobs.services.refused import Refused
@@ -54,6 +56,21 @@ class HouseForm(forms.Form):
         """Show a service's refusal at the field that it is about."""
         field = refused.field if refused.field in self.fields else None
         self.add_error(field, refused.message)
+
+    def refuse_all(self, error: ValidationError) -> None:
+        """Show a service's refusal, each message at its field where there is one."""
+        told: Mapping[str, list[str]] = (
+            error.message_dict if hasattr(error, "error_dict") else {"": error.messages}
+        )
+        for name, messages in told.items():
+            for message in messages:
+                self.add_error(name if name in self.fields else None, sentence(message))
+
+
+def sentence(message: str) -> str:
+    """A message as a sentence: it begins with a capital and ends with a stop."""
+    ended = message if message.endswith((".", "!", "?")) else f"{message}."
+    return ended[:1].upper() + ended[1:]
 
 
 class SeenForm(HouseForm):

@@ -1,21 +1,26 @@
 """The cut page: what there is to cut, and the plan for cutting it."""
 
-from datetime import datetime
+from functools import partial
 
-from django.core.exceptions import PermissionDenied
-from django.http import HttpResponse
+from django.http import HttpResponse, QueryDict
 from django.utils import timezone
-from django.views.decorators.http import require_http_methods
 
-from fronts.cutting.model import Request
 from fronts.cutting.plan_json import stored_request
 from fronts.figures.parts import material_name
 from fronts.figures.sizes import bought_length
 from fronts.models import CutPlan, PlanState
 from fronts.pages.cut.forms import CutPlanForm
 from fronts.pages.cut.rows.cut_list import cut_list
-from fronts.pages.cut.rows.plan import fault_of, is_at_work, plan_shown, progress_of
+from fronts.pages.cut.rows.plan import (
+    Progress,
+    fault_of,
+    is_at_work,
+    plan_shown,
+    progress_of,
+)
 from fronts.pages.shared.blocking_findings import blocking_findings
+from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.edge_banding import banding_lengths
 from fronts.rules.fingerprint import parts_fingerprint
@@ -23,81 +28,88 @@ from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import finished_plan, latest_plan
 from fronts.services.cutting import plan_begin
-from shopjobs.access import SignedInRequest, may, signed_in
+from fronts.services.saving import AskFirst
+from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page, wants_part
-from shopjobs.services.refused import Refused
-from shopjobs.views.jobs import job_or_404
 
 PAGE = "fronts/cut/page.html"
 PART = "cut-plan"
 
 
-@signed_in
-@require_http_methods(["GET", "HEAD", "POST"])
-def job_cut(request: SignedInRequest, job_id: int) -> HttpResponse:
+@job_view("measure", to_post="edit_kitchen")
+def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show what is to be cut, and the plan; begin a new plan."""
-    job = job_or_404(request, job_id)
-    if request.method != "POST":
-        return _page(request, job)
-    if not may(request.user, "edit_kitchen"):
-        raise PermissionDenied
+    latest = latest_plan(job)
+    if wants_part(request) and request.method != "POST" and _progress(latest):
+        return _part_at_work(request, job, latest)
     schedule = schedule_of(job)
-    form = _form(job, schedule, latest_plan(job), request)
-    if not _begun(request, job, schedule, form):
-        return _page(request, job, schedule, form)
-    return _page(request, job) if wants_part(request) else go_to(request, "fronts:job-cut", job.pk)
+    form = _form(schedule, latest, posted(request))
+    return form_answer(
+        form,
+        show=partial(_page, request, job, schedule, form),
+        save=partial(_begin, request, job, schedule, form),
+        done=partial(_begun, request, job),
+    )
 
 
-def _begun(request: SignedInRequest, job: Job, schedule: Schedule, form: CutPlanForm) -> bool:
-    if not form.is_valid():
-        return False
-    try:
-        plan_begin(
-            job=job,
-            fingerprint=parts_fingerprint(schedule.parts),
-            asked=form.cleaned_data["asked"],
-            seconds=form.cleaned_data["seconds"],
-            by=request.user,
-            at=timezone.now(),
-        )
-    except Refused as refused:
-        form.refuse(refused)
-        return False
-    return True
+def _begin(request: SignedInRequest, job: Job, schedule: Schedule, form: CutPlanForm) -> CutPlan:
+    return plan_begin(
+        job=job,
+        fingerprint=parts_fingerprint(schedule.parts),
+        asked=form.cleaned_data["asked"],
+        seconds=form.cleaned_data["seconds"],
+        **who(request),
+    )
+
+
+def _begun(request: SignedInRequest, job: Job, plan: CutPlan) -> HttpResponse:
+    if wants_part(request):
+        return _part_at_work(request, job, plan)
+    return go_to(request, "fronts:job-cut", job.pk)
+
+
+def _progress(plan: CutPlan | None) -> Progress | None:
+    """How far the plan is that is being worked out, where one is."""
+    return progress_of(plan) if plan is not None and is_at_work(plan, timezone.now()) else None
+
+
+def _part_at_work(request: SignedInRequest, job: Job, plan: CutPlan | None) -> HttpResponse:
+    """How far it is, and no more: nothing else is worked out meanwhile."""
+    context = {"job": job, "step": "cut", "progress": _progress(plan)}
+    return render_page(request, PAGE, context, partial=PART)
 
 
 def _page(
     request: SignedInRequest,
     job: Job,
-    schedule: Schedule | None = None,
-    form: CutPlanForm | None = None,
+    schedule: Schedule,
+    form: CutPlanForm,
+    *,
+    status: int = 200,
+    asks: AskFirst | None = None,
 ) -> HttpResponse:
-    """The page, or its plan for htmx; while a plan is at work, only how far it is."""
-    latest, now = latest_plan(job), timezone.now()
-    context: dict[str, object] = {"job": job, "step": "cut"}
-    status = 200 if form is None else 422
-    if latest is not None and is_at_work(latest, now) and form is None:
-        context["progress"] = progress_of(latest)
-        if wants_part(request):
-            return render_page(request, PAGE, context, partial=PART)
-    schedule = schedule or schedule_of(job)
-    context |= _plan(job, schedule, latest, now)
-    context |= {
+    """The page, or its plan for htmx; what was typed and refused comes before any progress."""
+    latest = latest_plan(job)
+    context = {
+        "job": job,
+        "step": "cut",
+        "progress": None if form.is_bound else _progress(latest),
         "stops": blocking_findings(request, job, schedule),
         "list": cut_list(schedule),
-        "form": form or _form(job, schedule, latest),
+        "form": form,
+        **_plan(job, schedule, latest),
     }
     return render_page(request, PAGE, context, partial=PART, status=status)
 
 
-def _plan(job: Job, schedule: Schedule, latest: CutPlan | None, now: datetime) -> dict[str, object]:
-    unit = schedule.job.unit
+def _plan(job: Job, schedule: Schedule, latest: CutPlan | None) -> dict[str, object]:
+    unit, parts = schedule.job.unit, parts_fingerprint(schedule.parts)
     plan = latest if latest and latest.state == PlanState.DONE else finished_plan(job)
     banding = banding_lengths(schedule.parts)
     return {
-        "fault": fault_of(latest, now),
-        "plan": None if plan is None else plan_shown(plan, parts_fingerprint(schedule.parts), unit),
+        "fault": fault_of(latest, timezone.now()),
+        "plan": None if plan is None else plan_shown(plan, parts, unit),
         "banding": [
             (material_name(material, unit, thickness), bought_length(length, unit))
             for (material, thickness), length in banding.items()
@@ -105,21 +117,17 @@ def _plan(job: Job, schedule: Schedule, latest: CutPlan | None, now: datetime) -
     }
 
 
-def _form(
-    job: Job, schedule: Schedule, latest: CutPlan | None, request: SignedInRequest | None = None
-) -> CutPlanForm:
-    """The form, filled as the last plan was asked; bound where a request brings one."""
+def _form(schedule: Schedule, latest: CutPlan | None, data: QueryDict | None) -> CutPlanForm:
+    """The form, filled as the last plan was asked."""
     unit, groups = schedule.job.unit, cutting_groups(schedule.parts)
-    kept: dict[str, Request] = {}
-    if latest is not None:
-        kept = {row["key"]: stored_request(row) for row in latest.asked}
+    asked = [] if latest is None else latest.asked
     return CutPlanForm(
-        None if request is None else request.POST,
+        data,
         groups=groups,
         names={
             group.key: material_name(group.material, unit, group.thickness, group.width)
             for group in groups
         },
         unit=unit,
-        kept=kept,
+        kept={row["key"]: stored_request(row) for row in asked},
     )

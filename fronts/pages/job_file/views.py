@@ -1,7 +1,10 @@
 """A job as a file: taken in as a new job, and handed out."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
+from functools import partial
+from typing import NamedTuple
 
 from django.contrib import messages
 from django.core.exceptions import ValidationError
@@ -10,10 +13,11 @@ from django.views.decorators.http import require_http_methods
 
 from fronts import jobfile
 from fronts.pages.job_file.forms import JobFileForm
-from fronts.pages.shared.job_view import job_view, who
-from fronts.pages.shared.kitchen_form import sentence
+from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.kitchen import Kitchen
 from fronts.services.imports import job_import
+from fronts.services.saving import AskFirst
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, needs
 from shopjobs.models import Job
@@ -25,6 +29,13 @@ MOST_SHOWN = 200
 MOST_CABINETS = 300
 """What a page's answer has the time for; the command takes in any number."""
 _NOT_IN_A_NAME = re.compile(r"[^A-Za-z0-9._-]+")
+
+
+class TakenIn(NamedTuple):
+    """A job, and the kitchen that it was made from."""
+
+    job: Job
+    kitchen: Kitchen
 
 
 @job_view("measure", "GET", "HEAD")
@@ -40,43 +51,63 @@ def job_file(request: SignedInRequest, job: Job) -> HttpResponse:
 @require_http_methods(["GET", "POST"])
 def job_import_page(request: SignedInRequest) -> HttpResponse:
     """Take in a job file as a new job, or say everything that is wrong with it."""
-    if request.method != "POST":
-        return render_page(request, PAGE, {"form": JobFileForm()})
-    form = JobFileForm(request.POST, request.FILES)
-    faults: tuple[jobfile.Fault, ...] = ()
-    if form.is_valid():
-        try:
-            kitchen = _renumbered(jobfile.read_bytes(form.cleaned_data["file"]), form)
-            _refuse_too_many(kitchen)
-            job = job_import(kitchen=kitchen, shop=request.shop, **who(request))
-        except jobfile.Refused as refused:
-            faults = refused.faults
-            form.add_error("file", "Nothing was taken in. What is wrong stands below.")
-        except Refused:
-            words = "There is already a job of this number in the shop. Give another number here."
-            form.add_error("number", words)
-        except ValidationError as error:
-            for message in error.messages:
-                form.add_error("file", sentence(message))
-        else:
-            messages.success(request, _summary(kitchen))
-            return go_to(request, "fronts:job-measure", job.pk)
-    shown = {"form": form, "faults": faults[:MOST_SHOWN], "more": max(0, len(faults) - MOST_SHOWN)}
-    return render_page(request, PAGE, shown, status=422)
+    form = JobFileForm(posted(request), request.FILES or None)
+    faults: list[jobfile.Fault] = []
+    return form_answer(
+        form,
+        show=partial(_page, request, form, faults),
+        save=partial(_take_in, request, form, faults),
+        done=partial(_taken_in, request),
+    )
 
 
-def _renumbered(kitchen: Kitchen, form: JobFileForm) -> Kitchen:
-    number = form.cleaned_data["number"]
-    return replace(kitchen, job=replace(kitchen.job, number=number)) if number else kitchen
+def _take_in(request: SignedInRequest, form: JobFileForm, faults: list[jobfile.Fault]) -> TakenIn:
+    """The job that the file becomes; `faults` are filled with what is wrong in it."""
+    try:
+        kitchen = jobfile.read_bytes(form.cleaned_data["file"])
+    except jobfile.Refused as refused:
+        faults += refused.faults
+        nothing = "Nothing was taken in. What is wrong stands below."
+        raise ValidationError({"file": nothing}) from refused
+    _refuse_too_many(kitchen)
+    if form.cleaned_data["number"]:
+        kitchen = replace(kitchen, job=replace(kitchen.job, number=form.cleaned_data["number"]))
+    try:
+        job = job_import(kitchen=kitchen, shop=request.shop, **who(request))
+    except Refused as refused:
+        words = "There is already a job of this number in the shop. Give another number here."
+        raise Refused(words, field="number") from refused
+    except ValidationError as error:
+        raise ValidationError({"file": error.messages}) from error
+    return TakenIn(job, kitchen)
+
+
+def _taken_in(request: SignedInRequest, taken: TakenIn) -> HttpResponse:
+    messages.success(request, _summary(taken.kitchen))
+    return go_to(request, "fronts:job-measure", taken.job.pk)
+
+
+def _page(
+    request: SignedInRequest,
+    form: JobFileForm,
+    faults: Sequence[jobfile.Fault],
+    *,
+    status: int = 200,
+    asks: AskFirst | None = None,
+) -> HttpResponse:
+    more = max(0, len(faults) - MOST_SHOWN)
+    shown = {"form": form, "faults": faults[:MOST_SHOWN], "more": more}
+    return render_page(request, PAGE, shown, status=status)
 
 
 def _refuse_too_many(kitchen: Kitchen) -> None:
     count = len(kitchen.cabinets)
     if count > MOST_CABINETS:
-        raise ValidationError(
+        words = (
             f"This file has {count} cabinets, and a page takes in {MOST_CABINETS} at most. Make "
             "it several jobs, or take it in by the command import_job."
         )
+        raise ValidationError({"file": words})
 
 
 def _summary(kitchen: Kitchen) -> str:

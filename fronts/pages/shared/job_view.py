@@ -4,14 +4,14 @@ from collections.abc import Callable
 from functools import wraps
 from typing import Any, Concatenate, ParamSpec, TypeVar
 
-from django.core.exceptions import ObjectDoesNotExist
+from django.core.exceptions import ObjectDoesNotExist, PermissionDenied
 from django.db import transaction
 from django.db.models import QuerySet
 from django.http import Http404, HttpResponse
 from django.utils import timezone
 from django.views.decorators.http import require_http_methods
 
-from shopjobs.access import AnyView, Capability, SignedInRequest, needs
+from shopjobs.access import AnyView, Capability, SignedInRequest, may, needs
 from shopjobs.models import Job
 
 P = ParamSpec("P")
@@ -19,12 +19,13 @@ T = TypeVar("T")
 
 
 def job_view(
-    capability: Capability, *methods: str
+    capability: Capability, *methods: str, to_post: Capability | None = None
 ) -> Callable[[Callable[Concatenate[SignedInRequest, Job, P], HttpResponse]], AnyView[Any]]:
     """Hand the view its job; while one request changes a job, others that would wait.
 
     The view's page is drawn after that, when others may go on.
-    `methods` are those that the view answers, GET and POST where none is named.
+    `methods` are those that the view answers, GET and POST where none is named;
+    `to_post` is what one must be allowed beside `capability` in order to change anything.
     """
 
     def guard(
@@ -38,6 +39,8 @@ def job_view(
             jobs = Job.objects.filter(shop=request.shop)
             if request.method != "POST":
                 return view(request, _one_of(jobs, request, job_id), *args, **kwargs)
+            if to_post is not None and not may(request.user, to_post):
+                raise PermissionDenied
             with transaction.atomic():
                 job = _one_of(jobs.select_for_update(), request, job_id)
                 return view(request, job, *args, **kwargs)

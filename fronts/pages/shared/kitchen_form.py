@@ -1,18 +1,17 @@
 """What every form of a kitchen shares: its unit, its groups of fields, its refusals."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any, ClassVar, TypeVar
 
 from django import forms
-from django.core.exceptions import ValidationError
 from django.forms.boundfield import BoundField
 
 from fronts.facts.form_fields import FactsFormMeta
 from fronts.facts.rows import from_values
 from fronts.facts.size_form_fields import Size, Sizes
 from fronts.rules.facts import incomplete
-from shopjobs.forms.house import HouseForm
+from shopjobs.forms.house import HouseForm, sentence
 
 T = TypeVar("T")
 
@@ -100,18 +99,3 @@ class KitchenForm(HouseForm, metaclass=FactsFormMeta):
     def offer(self, name: str, hint: str) -> None:
         """Show, greyed, what holds where the field is left empty."""
         self.fields[name].widget.attrs["placeholder"] = hint
-
-    def refuse_all(self, error: ValidationError) -> None:
-        """Show a service's refusal, each message at its field where there is one."""
-        told: Mapping[str, list[str]] = (
-            error.message_dict if hasattr(error, "error_dict") else {"": error.messages}
-        )
-        for name, messages in told.items():
-            for message in messages:
-                self.add_error(name if name in self.fields else None, sentence(message))
-
-
-def sentence(message: str) -> str:
-    """A message as a sentence: it begins with a capital and ends with a stop."""
-    ended = message if message.endswith((".", "!", "?")) else f"{message}."
-    return ended[:1].upper() + ended[1:]

@@ -1,16 +1,16 @@
 """The shop's own page of habits: its standard, stock, numbers and tables."""
 
 import hashlib
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from functools import partial
 
 from django.contrib import messages
-from django.core.exceptions import ValidationError
-from django.db import transaction
 from django.http import HttpResponse
 from django.utils import timezone
 from django.views.decorators.http import require_http_methods
 
 from fronts.models import ShopNumber, Stock
+from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
@@ -18,6 +18,7 @@ from fronts.pages.shared.version import version_of
 from fronts.pages.standard.forms.numbers import NumbersForm
 from fronts.pages.standard.forms.tables import TablesForm
 from fronts.selectors.standards import standard_levels
+from fronts.services.saving import AskFirst
 from fronts.services.standards import shared_level_of, standard_set, tables_set
 from fronts.services.stock import practice_set, stock_set
 from fronts.snapshot.stock import practice_in_force, stock_in_force
@@ -26,7 +27,6 @@ from shopjobs.models import Shop
 from shopjobs.pages import go_to, render_page
 
 PAGE = "fronts/standard/page.html"
-FORMS = ("standard", "stock", "numbers", "tables")
 _STALE = "Somebody saved this while you were typing. Save again to put yours in its place."
 _HEADS = {
     "standard": "How fronts lie",
@@ -41,17 +41,44 @@ _HEADS = {
 def shop_standard(request: SignedInRequest) -> HttpResponse:
     """Show and change how this shop works; each of the forms is saved by itself."""
     name = request.POST.get("form", "")
-    forms = {each: _MAKERS[each](request, each == name) for each in FORMS}
-    versions = _versions(request.shop)
-    for each, form in forms.items():
-        form.initial["version"] = versions[each]
+    forms = _forms(request, name)
     changed = forms.get(name)
-    if changed is not None and _kept(request, name, changed):
-        messages.success(request, f"{_HEADS[name]}: saved.")
-        return go_to(request, "fronts:shop-standard")
-    shown = [{"name": each, "head": _HEADS[each], "form": forms[each]} for each in FORMS]
+    show = partial(_page, request, forms, changed)
+    if changed is None:
+        return show()
+    return form_answer(
+        changed,
+        show=show,
+        save=partial(_save, request, name, changed),
+        done=lambda _: _saved(request, name),
+        conflict=lambda: _STALE,
+    )
+
+
+def _forms(request: SignedInRequest, name: str) -> dict[str, KitchenForm]:
+    """All forms of the page, the one of this name with what was sent."""
+    forms = {each: make(request, each == name) for each, make in _MAKERS.items()}
+    for each, version in _versions(request.shop).items():
+        forms[each].initial["version"] = version
+    return forms
+
+
+def _page(
+    request: SignedInRequest,
+    forms: Mapping[str, KitchenForm],
+    changed: KitchenForm | None,
+    *,
+    status: int = 200,
+    asks: AskFirst | None = None,
+) -> HttpResponse:
+    shown = [{"name": name, "head": _HEADS[name], "form": form} for name, form in forms.items()]
     context = {"forms": shown, "form": changed, "shop": request.shop}
-    return render_page(request, PAGE, context, status=422 if changed is not None else 200)
+    return render_page(request, PAGE, context, status=status)
+
+
+def _saved(request: SignedInRequest, name: str) -> HttpResponse:
+    messages.success(request, f"{_HEADS[name]}: saved.")
+    return go_to(request, "fronts:shop-standard")
 
 
 def _versions(shop: Shop) -> dict[str, str]:
@@ -68,23 +95,7 @@ def _versions(shop: Shop) -> dict[str, str]:
     }
 
 
-def _kept(request: SignedInRequest, name: str, form: KitchenForm) -> bool:
-    if not form.is_valid():
-        return False
-    if form.data.get("version") != form.initial["version"]:
-        form.add_error(None, _STALE)
-        form.data = {**dict(form.data.items()), "version": form.initial["version"]}
-        return False
-    try:
-        with transaction.atomic():
-            _keep(request, name, form)
-    except ValidationError as error:
-        form.refuse_all(error)
-        return False
-    return True
-
-
-def _keep(request: SignedInRequest, name: str, form: KitchenForm) -> None:
+def _save(request: SignedInRequest, name: str, form: KitchenForm) -> None:
     shop, now, by = request.shop, timezone.now(), request.user
     match name:
         case "standard":

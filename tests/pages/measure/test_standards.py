@@ -277,7 +277,7 @@ def test_two_owners_do_not_overwrite_each_other_unseen(desk: Client) -> None:
         "/shop/standard/", {"form": "standard", "least_gap": "1/4", "version": version}
     )
 
-    assert answer.status_code == 422
+    assert answer.status_code == 409
     assert "Somebody saved this while you were typing" in dom(answer).words
     assert standard_of(ShopStandard.objects.get()).least_gap == inches(1, 8)
 
@@ -288,7 +288,7 @@ def test_a_form_that_says_not_what_it_saw_changes_nothing(form: str, desk: Clien
     typed = {"least_gap": "1/8", "spares": "7.5", "material": "birch plywood", **STOCK}
     answer = desk.post("/shop/standard/", {"form": form, **typed})
 
-    assert answer.status_code == 422
+    assert answer.status_code == 409
     assert "Save again to put yours in its place." in dom(answer).words
     assert not ShopStandard.objects.exists()
     assert not ShopNumber.objects.exists()

@@ -1,0 +1,64 @@
+"""The way of a request that brings a form, the same for all pages: form, one service, answer."""
+
+from collections.abc import Callable, Sequence
+from typing import Protocol, TypeVar
+
+from django.core.exceptions import ValidationError
+from django.forms import BaseFormSet
+from django.http import HttpResponse
+
+from fronts.services.saving import AskFirst
+from shopjobs.forms.house import HouseForm
+from shopjobs.services.refused import Refused
+
+T = TypeVar("T")
+
+
+class Show(Protocol):
+    """Draws the page with its form, as it stands."""
+
+    def __call__(self, *, status: int = 200, asks: AskFirst | None = None) -> HttpResponse: ...
+
+
+def form_answer(
+    form: HouseForm,
+    *,
+    show: Show,
+    save: Callable[[], T],
+    done: Callable[[T], HttpResponse],
+    conflict: Callable[[], str] | None = None,
+    tables: "Sequence[BaseFormSet[HouseForm]]" = (),
+) -> HttpResponse:
+    """Show the form; once it was sent, save what it says and answer what was `done`.
+
+    What can't be saved is shown again with what is wrong: 422, or 409 where somebody else
+    saved since the form was made, which `conflict` puts into words. `save` does all or
+    nothing, like any one service. `tables` are the form's own small tables.
+    """
+    if not form.is_bound:
+        return show()
+    sound = [form.is_valid(), *(table.is_valid() for table in tables)]
+    if not all(sound):
+        return show(status=422)
+    if conflict is not None and _is_stale(form):
+        form.add_error(None, conflict())
+        form.data = {**dict(form.data.items()), "version": form.initial["version"]}
+        return show(status=409)
+    try:
+        result = save()
+    except AskFirst as question:
+        return show(status=422, asks=question)
+    except ValidationError as error:
+        form.refuse_all(error)
+    except Refused as refused:
+        form.refuse(refused)
+    else:
+        return done(result)
+    return show(status=422)
+
+
+def _is_stale(form: HouseForm) -> bool:
+    """Whether what the form was made from is no longer what there is."""
+    now: str = form.initial.get("version", "")
+    seen: str | None = form.data.get("version")
+    return seen != now
