@@ -1,7 +1,7 @@
 """The way of a request that brings a form, the same for all pages: form, one service, answer."""
 
 from collections.abc import Callable, Sequence
-from typing import Protocol, TypeVar
+from typing import Any, Protocol, TypeVar
 
 from django.core.exceptions import ValidationError
 from django.forms import BaseFormSet
@@ -27,7 +27,7 @@ def form_answer(
     save: Callable[[], T],
     done: Callable[[T], HttpResponse],
     conflict: Callable[[], str] | None = None,
-    tables: "Sequence[BaseFormSet[HouseForm]]" = (),
+    tables: "Sequence[BaseFormSet[Any]]" = (),
 ) -> HttpResponse:
     """Show the form; once it was sent, save what it says and answer what was `done`.
 

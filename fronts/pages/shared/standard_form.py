@@ -6,13 +6,14 @@ from typing import Any
 from django import forms
 
 from fronts.facts.rows import column_names
-from fronts.pages.shared.kitchen_form import Group, KitchenForm, sentence
+from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.facts import single_facts
 from fronts.rules.kinds import MOUNTS, SIDES
 from fronts.rules.lengths import Mm, show
 from fronts.rules.standard_keys import Standard
 from fronts.rules.validity import standard_faults
 from fronts.selectors.standards import InForce
+from shopjobs.forms.house import sentence
 
 _MOUNT_WORDS: Mapping[str, str] = dict(MOUNTS.items())
 _SITTING = ("mount", "gap_between", "least_gap")

@@ -9,7 +9,7 @@ from django import forms
 from fronts.facts.rows import columns_of, from_values
 from fronts.facts.size_form_fields import Sizes
 from fronts.pages.measure.forms.door_choice import DoorField, offer_doors
-from fronts.pages.shared.kitchen_form import Group, KitchenForm, sentence
+from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.facts import facts_of, single_facts
 from fronts.rules.kinds import CLOSINGS
 from fronts.rules.kitchen import FrontFacts, Measured, Opening
@@ -18,6 +18,7 @@ from fronts.rules.limits import MOST_FRONTS
 from fronts.rules.next_opening import NextOpening
 from fronts.rules.standards import EMPTY
 from fronts.rules.validity import front_faults
+from shopjobs.forms.house import sentence
 
 EACH = "front_"
 """Begins the name of a field that speaks of each front of the opening."""

@@ -1,6 +1,7 @@
 """Drawer boxes behind the fronts of an opening, with their shelf-pin holes."""
 
 from dataclasses import replace
+from functools import partial
 
 from django.http import Http404, HttpResponse
 from django.urls import reverse
@@ -8,16 +9,15 @@ from django.urls import reverse
 from fronts.models import Box, Front
 from fronts.pages.measure.forms.boxes import BoxForm, PinsForm, next_box, pin_rows, rise_offered
 from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
-from fronts.pages.measure.rows.kitchen import opening_row
-from fronts.pages.measure.views.cabinets import ask
-from fronts.pages.measure.views.editor import Editor, kept, show_editor
-from fronts.pages.measure.views.parts import PAGE, done
+from fronts.pages.measure.views.editor import Editor, edited
+from fronts.pages.measure.views.parts import opening_saved
+from fronts.pages.measure.views.removal import Removal, removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.rules.kitchen import Box as BoxFacts
 from fronts.rules.kitchen import Opening
 from fronts.rules.lengths import Mm, show
-from fronts.selectors.kitchens import front_of, opening_of
+from fronts.selectors.kitchens import front_of
 from fronts.services.boxes import box_enter, box_remove
-from fronts.services.saving import AskFirst
 from fronts.snapshot.cabinets import box_facts, opening_at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -28,19 +28,18 @@ def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) ->
     """Enter or change the box behind one front of an opening."""
     front = _boxed(job, opening_id, index)
     editor = _editor(request, job, front)
-    if not editor.form.is_bound:
-        return show_editor(request, editor)
+    return edited(
+        request,
+        editor,
+        save=lambda: box_enter(front=front, facts=_entered(editor), **who(request)),
+        done=lambda _: opening_saved(request, job, opening_id, f"{editor.heading} is saved."),
+    )
 
-    def save() -> None:
-        facts = replace(editor.form.entered, shelf_pins=tuple(stated(editor.table)))
-        box_enter(front=front, facts=facts, **who(request))
 
-    refusal = kept(request, editor, save)
-    if refusal is not None:
-        return refusal
-    said = f"{editor.heading} is saved."
-    row = opening_row(opening_of(job, opening_id), job.unit)
-    return done(request, job, editor.target, said, template=f"{PAGE}#opening", opening=row)
+def _entered(editor: Editor) -> BoxFacts:
+    """The box with its shelf-pin holes."""
+    facts: BoxFacts = editor.form.entered
+    return replace(facts, shelf_pins=tuple(stated(editor.table)))
 
 
 @job_view("edit_kitchen")
@@ -49,15 +48,18 @@ def box_remove_page(
 ) -> HttpResponse:
     """Ask, then take a box away."""
     front = _boxed(job, opening_id, index)
-    target, name = f"opening-{opening_id}", f"{_name(front)} of {front.opening}"
-    if request.method == "POST":
-        box_remove(front=front, **who(request))
-        return done(request, job, target, f"{name} is removed.")
-    question = AskFirst(
-        f"Remove {name[0].lower()}{name[1:]}?", ["its sizes", "its shelf-pin holes"]
+    name = f"{_name(front)} of {front.opening}"
+    removal = Removal(
+        job=job,
+        target=f"opening-{opening_id}",
+        question=f"Remove {name[0].lower()}{name[1:]}?",
+        goes=lambda: ["its sizes", "its shelf-pin holes"],
+        action=reverse("fronts:box-remove", args=[job.pk, opening_id, index]),
+        button="Remove the box",
+        said=f"{name} is removed.",
+        gone=False,
     )
-    action = reverse("fronts:box-remove", args=[job.pk, opening_id, index])
-    return ask(request, job, target, question, action, "Remove the box")
+    return removed(request, removal, remove=partial(box_remove, front=front, **who(request)))
 
 
 def _boxed(job: Job, opening_id: int, index: int) -> Front:

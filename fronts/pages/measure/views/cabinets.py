@@ -2,17 +2,18 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from functools import partial
 from typing import Any, cast
 
 from django.http import HttpResponse
 from django.urls import reverse
-from django.utils import timezone
 
 from fronts.models import Cabinet
 from fronts.pages.measure.forms.cabinets import CabinetForm, CopyForm, NewCabinetForm
 from fronts.pages.measure.rows.kitchen import cabinet_row, wall_id, wall_rows
-from fronts.pages.measure.views.editor import Editor, kept, show_editor
-from fronts.pages.measure.views.parts import GONE, PAGE, done
+from fronts.pages.measure.views.editor import Editor, edited
+from fronts.pages.measure.views.parts import PAGE, done
+from fronts.pages.measure.views.removal import Removal, removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.rules.kinds import CABINET_KINDS, CabinetKind
@@ -26,42 +27,41 @@ from fronts.services.cabinets import (
     cabinet_move,
     what_goes_with,
 )
-from fronts.services.saving import AskFirst
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.cabinets import cabinet_facts
 from fronts.snapshot.standards import standard_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
-from shopjobs.pages import render_page, wants_part
 
 
 @job_view("edit_kitchen")
 def cabinet_new(request: SignedInRequest, job: Job) -> HttpResponse:
     """Enter a cabinet; the form of the next one follows."""
     form = new_cabinet_form(request, job)
-    editor = new_cabinet_editor(job, form)
-    if not form.is_bound:
-        return show_editor(request, editor)
+    return edited(
+        request,
+        new_cabinet_editor(job, form),
+        save=lambda: cabinet_create(job=job, facts=form.entered, **who(request)),
+        done=partial(_entered, request, job),
+    )
 
-    def save() -> None:
-        cabinet_create(job=job, facts=form.entered, **who(request))
 
-    refusal = kept(request, editor, save)
-    if refusal is not None:
-        return refusal
-    label, cabinets = form.cleaned_data["label"], list(cabinets_of(job))
-    kind = form.cleaned_data["kind"]
+def _entered(request: SignedInRequest, job: Job, cabinet: Cabinet) -> HttpResponse:
+    """The new cabinet, and the form of the next one."""
     upcoming = NewCabinetForm(
-        unit=job.unit, cabinets=kitchen_of(job).cabinets, kind=kind, auto_id="cabinet-new-%s"
+        unit=job.unit,
+        cabinets=kitchen_of(job).cabinets,
+        kind=cast(CabinetKind, cabinet.kind),
+        auto_id="cabinet-new-%s",
     )
     more = {
         "template": "fronts/measure/edit.html#editor",
         "editor": new_cabinet_editor(job, upcoming),
         "form": upcoming,
         "in_place": True,
-        **added(cabinets, label, job.unit),
+        **added(list(cabinets_of(job)), cabinet.label, job.unit),
     }
-    return done(request, job, "cabinet-new", f"Cabinet {label} is entered.", **more)
+    return done(request, job, "cabinet-new", f"Cabinet {cabinet.label} is entered.", **more)
 
 
 def added(cabinets: Sequence[Cabinet], label: str, unit: str) -> dict[str, Any]:
@@ -105,36 +105,41 @@ def new_cabinet_editor(job: Job, form: KitchenForm) -> Editor:
 def cabinet_edit(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
     """Change a cabinet's sizes and place."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
-    target = f"cabinet-{cabinet.pk}"
-    held = replace(cabinet_facts(cabinet), standard=EMPTY)
-    form = CabinetForm(posted(request), unit=job.unit, cabinet=held, auto_id=f"{target}-%s")
-    wall = cabinet.wall
-    editor = Editor(
-        job=job,
-        form=form,
-        target=target,
-        heading=f"Cabinet {cabinet.label}",
-        action=reverse("fronts:cabinet-edit", args=[job.pk, cabinet.pk]),
-        preview=reverse("fronts:cabinet-preview", args=[job.pk, cabinet.pk]),
-        drawn=cabinet.label,
-        rows=(cabinet,),
-        held=held,
+    editor, wall = _editor(request, job, cabinet), cabinet.wall
+    standard = standard_of(cabinet)
+    return edited(
+        request,
+        editor,
+        save=lambda: cabinet_change(
+            cabinet=cabinet, facts=replace(editor.form.entered, standard=standard), **who(request)
+        ),
+        done=lambda _: _changed(request, job, cabinet, wall),
     )
-    if not form.is_bound:
-        return show_editor(request, editor)
 
-    def save() -> None:
-        facts = replace(form.entered, standard=standard_of(cabinet))
-        cabinet_change(cabinet=cabinet, facts=facts, **who(request))
 
-    refusal = kept(request, editor, save)
-    if refusal is not None:
-        return refusal
-    said = f"Cabinet {cabinet.label} is saved."
+def _changed(request: SignedInRequest, job: Job, cabinet: Cabinet, wall: str) -> HttpResponse:
+    """The cabinet's own part of the page; all of them where it went to another wall."""
+    said, target = f"Cabinet {cabinet.label} is saved.", f"cabinet-{cabinet.pk}"
     if cabinet.wall != wall:
         return done(request, job, "cabinets", said, anchor=target)
     row = cabinet_row(with_openings(cabinet), job.unit)
     return done(request, job, target, said, template=f"{PAGE}#cabinet", cabinet=row)
+
+
+def _editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
+    target, here = f"cabinet-{cabinet.pk}", [job.pk, cabinet.pk]
+    held = replace(cabinet_facts(cabinet), standard=EMPTY)
+    return Editor(
+        job=job,
+        form=CabinetForm(posted(request), unit=job.unit, cabinet=held, auto_id=f"{target}-%s"),
+        target=target,
+        heading=f"Cabinet {cabinet.label}",
+        action=reverse("fronts:cabinet-edit", args=here),
+        preview=reverse("fronts:cabinet-preview", args=here),
+        drawn=cabinet.label,
+        rows=(cabinet,),
+        held=held,
+    )
 
 
 @job_view("edit_kitchen")
@@ -142,20 +147,18 @@ def cabinet_copy_page(request: SignedInRequest, job: Job, cabinet_id: int) -> Ht
     """Copy a cabinet with its openings and boxes to the end of its run."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
     editor = _copy_editor(request, job, cabinet)
-    form = editor.form
-    if not form.is_bound:
-        return show_editor(request, editor)
-    made: list[Cabinet] = []
-
-    def save() -> None:
-        copy = cabinet_copy(cabinet=cabinet, **who(request), **form.values)
-        made.append(copy)
-
-    refusal = kept(request, editor, save)
-    if refusal is not None:
-        return refusal
-    said = f"Cabinet {cabinet.label} is copied as {made[0].label}."
-    return done(request, job, "cabinets", said, anchor=f"cabinet-{made[0].pk}")
+    return edited(
+        request,
+        editor,
+        save=lambda: cabinet_copy(cabinet=cabinet, **who(request), **editor.form.values),
+        done=lambda copy: done(
+            request,
+            job,
+            "cabinets",
+            f"Cabinet {cabinet.label} is copied as {copy.label}.",
+            anchor=f"cabinet-{copy.pk}",
+        ),
+    )
 
 
 def _copy_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
@@ -192,27 +195,14 @@ def cabinet_move_by(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
 def cabinet_delete_page(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
     """Say what goes with a cabinet, then delete it."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
-    label = cabinet.label
-    if request.method == "POST":
-        cabinet_delete(cabinet=cabinet, at=timezone.now(), confirmed=True, by=request.user)
-        part, said = f"cabinet-{cabinet_id}", f"Cabinet {label} is deleted."
-        return done(request, job, part, said, template=GONE)
-    question = AskFirst(f"Delete cabinet {label}?", what_goes_with(cabinet))
-    action = reverse("fronts:cabinet-delete", args=[job.pk, cabinet.pk])
-    return ask(request, job, f"cabinet-{cabinet.pk}", question, action, f"Delete cabinet {label}")
-
-
-def ask(
-    request: SignedInRequest, job: Job, target: str, question: AskFirst, action: str, button: str
-) -> HttpResponse:
-    """Ask before what can't be undone, naming what goes with it."""
-    context = {
-        "job": job,
-        "step": "measure",
-        "target": target,
-        "question": question,
-        "action": action,
-        "button": button,
-        "in_place": wants_part(request),
-    }
-    return render_page(request, "fronts/measure/ask.html", context, partial="ask")
+    removal = Removal(
+        job=job,
+        target=f"cabinet-{cabinet.pk}",
+        question=f"Delete cabinet {cabinet.label}?",
+        goes=partial(what_goes_with, cabinet),
+        action=reverse("fronts:cabinet-delete", args=[job.pk, cabinet.pk]),
+        button=f"Delete cabinet {cabinet.label}",
+        said=f"Cabinet {cabinet.label} is deleted.",
+    )
+    delete = partial(cabinet_delete, cabinet=cabinet, confirmed=True, **who(request))
+    return removed(request, removal, remove=delete)

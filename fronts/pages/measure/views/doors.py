@@ -1,22 +1,21 @@
 """Doors on hand: entered, changed, deleted."""
 
 from dataclasses import replace
+from functools import partial
 
 from django.http import HttpResponse
 from django.urls import reverse
-from django.utils import timezone
 
 from fronts.models import DoorOnHand, Front
 from fronts.pages.measure.forms.doors import BoreForm, DoorForm, bore_rows
 from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
-from fronts.pages.measure.views.cabinets import ask
-from fronts.pages.measure.views.editor import Editor, kept, show_editor
-from fronts.pages.measure.views.parts import GONE, done
+from fronts.pages.measure.views.editor import Editor, edited
+from fronts.pages.measure.views.parts import done
+from fronts.pages.measure.views.removal import Removal, removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.kitchen import DoorOnHand as DoorFacts
 from fronts.selectors.kitchens import door_of, doors_of
 from fronts.services.doors import door_change, door_create, door_delete
-from fronts.services.saving import AskFirst
 from fronts.snapshot.doors import door_facts
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -30,16 +29,14 @@ def door_new(request: SignedInRequest, job: Job) -> HttpResponse:
     form = DoorForm(posted(request), unit=job.unit, auto_id="door-new-%s")
     form.initial.update(_like_the_last(job))
     editor = _editor(request, job, form, "door-new", "New door on hand", None, None)
-    if not form.is_bound:
-        return show_editor(request, editor)
-
-    def save() -> None:
-        facts = replace(form.entered, hinge_bores=tuple(stated(editor.table)))
-        door_create(job=job, facts=facts, **who(request))
-
-    refusal = kept(request, editor, save)
-    said = f"Door {form['label'].value()} is entered."
-    return refusal or done(request, job, "doors", said, anchor="door-new")
+    return edited(
+        request,
+        editor,
+        save=lambda: door_create(job=job, facts=_entered(editor), **who(request)),
+        done=lambda door: done(
+            request, job, "doors", f"Door {door.label} is entered.", anchor="door-new"
+        ),
+    )
 
 
 @job_view("edit_kitchen")
@@ -50,30 +47,41 @@ def door_edit(request: SignedInRequest, job: Job, door_id: int) -> HttpResponse:
     held = door_facts(door, list(door.hinge_bores.order_by("position", "pk")))
     form = DoorForm(posted(request), unit=job.unit, door=held, auto_id=f"{target}-%s")
     editor = _editor(request, job, form, target, f"Door {door.label}", door, held)
-    if not form.is_bound:
-        return show_editor(request, editor)
+    return edited(
+        request,
+        editor,
+        save=lambda: door_change(door=door, facts=_entered(editor), **who(request)),
+        done=lambda _: done(request, job, target, f"Door {door.label} is saved."),
+    )
 
-    def save() -> None:
-        facts = replace(form.entered, hinge_bores=tuple(stated(editor.table)))
-        door_change(door=door, facts=facts, **who(request))
 
-    refusal = kept(request, editor, save)
-    return refusal or done(request, job, target, f"Door {door.label} is saved.")
+def _entered(editor: Editor) -> DoorFacts:
+    """The door with its old bores."""
+    facts: DoorFacts = editor.form.entered
+    return replace(facts, hinge_bores=tuple(stated(editor.table)))
 
 
 @job_view("edit_kitchen")
 def door_delete_page(request: SignedInRequest, job: Job, door_id: int) -> HttpResponse:
     """Name the openings that use a door, then delete it."""
     door = found_or_404(door_of, job, door_id)
-    label = door.label
-    if request.method == "POST":
-        door_delete(door=door, at=timezone.now(), confirmed=True, by=request.user)
-        return done(request, job, f"door-{door_id}", f"Door {label} is deleted.", template=GONE)
-    used = Front.objects.filter(door=door).select_related("opening__cabinet")
-    gets = [f"{front.opening}, which then gets a new front" for front in used]
-    question = AskFirst(f"Delete door {label}?", gets)
-    action = reverse("fronts:door-delete", args=[job.pk, door.pk])
-    return ask(request, job, f"door-{door.pk}", question, action, f"Delete door {label}")
+    removal = Removal(
+        job=job,
+        target=f"door-{door_id}",
+        question=f"Delete door {door.label}?",
+        goes=partial(_fronts_of, door),
+        action=reverse("fronts:door-delete", args=[job.pk, door_id]),
+        button=f"Delete door {door.label}",
+        said=f"Door {door.label} is deleted.",
+    )
+    delete = partial(door_delete, door=door, confirmed=True, **who(request))
+    return removed(request, removal, remove=delete)
+
+
+def _fronts_of(door: DoorOnHand) -> list[str]:
+    """What is made from the door."""
+    fronts = Front.objects.filter(door=door).select_related("opening__cabinet")
+    return [f"{front.opening}, which then gets a new front" for front in fronts]
 
 
 def _editor(

@@ -3,9 +3,8 @@
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cache, partial
-from typing import Any
+from typing import Any, TypeVar
 
-from django.core.exceptions import ValidationError
 from django.db.models import Model
 from django.forms.formsets import BaseFormSet
 from django.http import HttpResponse
@@ -13,6 +12,7 @@ from django.http import HttpResponse
 from fronts.pages.measure.forms.row_forms import RowForm
 from fronts.pages.measure.rows.drawing import drawn_cabinet
 from fronts.pages.shared.edit_conflict import conflict_message
+from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.return_link import return_link, return_word
 from fronts.pages.shared.version import version_of
@@ -20,7 +20,8 @@ from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
-from shopjobs.services.refused import Refused
+
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,7 +47,6 @@ class Editor:
     heads: tuple[str, ...] = ()
     remove: str = ""
     hint: str = ""
-    asks: AskFirst | None = None
     template: str = "fronts/measure/edit.html"
     rows: tuple[Model, ...] = ()
     held: Any = None
@@ -55,14 +55,35 @@ class Editor:
         if self.rows:
             self.form.initial["version"] = version_of(*self.rows)
 
-    @property
-    def is_valid(self) -> bool:
-        sound = self.form.is_valid()
-        return (self.table is None or self.table.is_valid()) and sound
+
+def edited(
+    request: SignedInRequest,
+    editor: Editor,
+    *,
+    save: Callable[[], T],
+    done: Callable[[T], HttpResponse],
+) -> HttpResponse:
+    """The editor, or what was `done` once its form is saved."""
+    return form_answer(
+        editor.form,
+        show=partial(show_editor, request, editor),
+        save=save,
+        done=done,
+        conflict=partial(_conflict, editor) if editor.rows else None,
+        tables=() if editor.table is None else (editor.table,),
+    )
 
 
-def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) -> HttpResponse:
-    """The page with the form; for htmx the form alone."""
+def _conflict(editor: Editor) -> str:
+    """Who saved meanwhile, and each value that differs."""
+    form = editor.form
+    return conflict_message(editor.job, editor.rows[0], editor.held, form.entered, form.unit)
+
+
+def show_editor(
+    request: SignedInRequest, editor: Editor, *, status: int = 200, asks: AskFirst | None = None
+) -> HttpResponse:
+    """The page with the form; for htmx the form alone. `asks` is what goes if it is saved."""
     word = return_word(request)
     if word:
         editor = replace(editor, action=f"{editor.action}?back={word}")
@@ -71,6 +92,7 @@ def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) 
         editor.template,
         {
             "editor": editor,
+            "asks": asks,
             "form": editor.form,
             "drawing": cache(partial(drawn_cabinet, editor.job, editor.drawn)),
             "job": editor.job,
@@ -81,31 +103,3 @@ def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) 
         partial="editor",
         status=status,
     )
-
-
-def kept(
-    request: SignedInRequest, editor: Editor, save: Callable[[], object]
-) -> HttpResponse | None:
-    """Save what was posted; the answer where that can't be, None where it is done.
-
-    `save` does all or nothing, like any one service. A form that saw another state of what
-    it changes is answered 409.
-    """
-    form = editor.form
-    if not editor.is_valid:
-        return show_editor(request, editor, status=422)
-    version = version_of(*editor.rows)
-    if editor.rows and form.data.get("version", "") != version:
-        told = conflict_message(editor.job, editor.rows[0], editor.held, form.entered, form.unit)
-        form.add_error(None, told)
-        form.data = {**dict(form.data.items()), "version": version}
-        return show_editor(request, editor, status=409)
-    try:
-        save()
-    except AskFirst as question:
-        return show_editor(request, replace(editor, asks=question), status=422)
-    except ValidationError as error:
-        form.refuse_all(error)
-    except Refused as refused:
-        form.refuse(refused)
-    return show_editor(request, editor, status=422) if form.errors else None

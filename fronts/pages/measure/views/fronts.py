@@ -6,12 +6,11 @@ from django.urls import reverse
 from fronts.models import Front
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.fronts import FrontForm
-from fronts.pages.measure.rows.kitchen import opening_row
-from fronts.pages.measure.views.editor import Editor, kept, show_editor
-from fronts.pages.measure.views.parts import PAGE, done
+from fronts.pages.measure.views.editor import Editor, edited
+from fronts.pages.measure.views.parts import opening_saved
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.labels import numbered
-from fronts.selectors.kitchens import front_of, opening_of
+from fronts.selectors.kitchens import front_of
 from fronts.services.fronts import front_change
 from fronts.snapshot.cabinets import opening_at_hand
 from shopjobs.access import SignedInRequest
@@ -23,18 +22,12 @@ def front_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) 
     """Change what is decided about one front."""
     front = found_or_404(front_of, job, opening_id, index)
     editor = _editor(request, job, front)
-    if not editor.form.is_bound:
-        return show_editor(request, editor)
-
-    def save() -> None:
-        front_change(front=front, facts=editor.form.entered, **who(request))
-
-    refusal = kept(request, editor, save)
-    if refusal is not None:
-        return refusal
-    row = opening_row(opening_of(job, opening_id), job.unit)
-    said = f"{editor.heading} is saved."
-    return done(request, job, editor.target, said, template=f"{PAGE}#opening", opening=row)
+    return edited(
+        request,
+        editor,
+        save=lambda: front_change(front=front, facts=editor.form.entered, **who(request)),
+        done=lambda _: opening_saved(request, job, opening_id, f"{editor.heading} is saved."),
+    )
 
 
 def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:

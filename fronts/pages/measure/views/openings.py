@@ -1,25 +1,24 @@
 """Openings: entered, changed, measured on site, deleted."""
 
+from functools import partial
 from typing import Any
 
 from django.http import HttpResponse
 from django.urls import reverse
-from django.utils import timezone
 
 from fronts.models import Cabinet, Opening
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, offered
 from fronts.pages.measure.rows.kitchen import opening_row
-from fronts.pages.measure.views.cabinets import ask
-from fronts.pages.measure.views.editor import Editor, kept, show_editor
-from fronts.pages.measure.views.parts import GONE, PAGE, done
+from fronts.pages.measure.views.editor import Editor, edited
+from fronts.pages.measure.views.parts import done, opening_saved
+from fronts.pages.measure.views.removal import Removal, removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.member_width import member_width
 from fronts.rules.next_opening import next_opening
 from fronts.selectors.kitchens import cabinet_of, opening_of
 from fronts.services.fronts import carried
 from fronts.services.openings import opening_change, opening_create, opening_delete
-from fronts.services.saving import AskFirst
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.cabinets import opening_at_hand
 from shopjobs.access import SignedInRequest
@@ -31,20 +30,19 @@ def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResp
     """Enter an opening; the form starts with the space that is still free."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
     editor = _new_editor(request, job, cabinet)
-    form, target = editor.form, editor.target
-    if not form.is_bound:
-        return show_editor(request, editor)
-    made: list[Opening] = []
-
-    def save() -> None:
-        made.append(opening_create(cabinet=cabinet, facts=form.entered, **who(request)))
-
-    refusal = kept(request, editor, save)
-    if refusal is not None:
-        return refusal
-    row = opening_row(opening_of(job, made[0].pk), job.unit)
-    said, also = f"Opening {made[0]} is entered.", ("opening-added",)
-    return done(request, job, target, said, also=also, opening=row)
+    return edited(
+        request,
+        editor,
+        save=lambda: opening_create(cabinet=cabinet, facts=editor.form.entered, **who(request)),
+        done=lambda opening: done(
+            request,
+            job,
+            editor.target,
+            f"Opening {opening} is entered.",
+            also=("opening-added",),
+            opening=opening_row(opening_of(job, opening.pk), job.unit),
+        ),
+    )
 
 
 def _new_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
@@ -88,19 +86,15 @@ def _edited(
 ) -> HttpResponse:
     opening = found_or_404(opening_of, job, opening_id)
     editor = _editor(request, job, opening, everything=everything)
-    form, target = editor.form, editor.target
-    if not form.is_bound:
-        return show_editor(request, editor)
-
-    def save() -> None:
-        confirmed = request.POST.get("confirmed") == "1"
-        opening_change(opening=opening, facts=form.entered, confirmed=confirmed, **who(request))
-
-    refusal = kept(request, editor, save)
-    if refusal is not None:
-        return refusal
-    said, row = f"Opening {opening} is saved.", opening_row(opening_of(job, opening_id), job.unit)
-    return done(request, job, target, said, template=f"{PAGE}#opening", opening=row)
+    confirmed = request.POST.get("confirmed") == "1"
+    return edited(
+        request,
+        editor,
+        save=lambda: opening_change(
+            opening=opening, facts=editor.form.entered, confirmed=confirmed, **who(request)
+        ),
+        done=lambda _: opening_saved(request, job, opening_id, f"Opening {opening} is saved."),
+    )
 
 
 def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything: bool) -> Editor:
@@ -130,11 +124,14 @@ def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything:
 def opening_delete_page(request: SignedInRequest, job: Job, opening_id: int) -> HttpResponse:
     """Say what goes with an opening, then delete it."""
     opening = found_or_404(opening_of, job, opening_id)
-    name, target = str(opening), f"opening-{opening_id}"
-    if request.method == "POST":
-        opening_delete(opening=opening, at=timezone.now(), confirmed=True, by=request.user)
-        return done(request, job, target, f"Opening {name} is deleted.", template=GONE)
-    goes = carried(list(opening.fronts.all()))
-    question = AskFirst(f"Delete opening {name}?", goes)
-    action = reverse("fronts:opening-delete", args=[job.pk, opening.pk])
-    return ask(request, job, target, question, action, f"Delete opening {name}")
+    removal = Removal(
+        job=job,
+        target=f"opening-{opening_id}",
+        question=f"Delete opening {opening}?",
+        goes=lambda: carried(list(opening.fronts.all())),
+        action=reverse("fronts:opening-delete", args=[job.pk, opening_id]),
+        button=f"Delete opening {opening}",
+        said=f"Opening {opening} is deleted.",
+    )
+    delete = partial(opening_delete, opening=opening, confirmed=True, **who(request))
+    return removed(request, removal, remove=delete)

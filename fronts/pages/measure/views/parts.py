@@ -50,6 +50,12 @@ def done(
     return trigger_client_event(response, "kitchen-changed", after="settle")
 
 
+def opening_saved(request: SignedInRequest, job: Job, opening_id: int, said: str) -> HttpResponse:
+    """The opening as it is now, with its fronts and boxes."""
+    row, template = opening_row(opening_of(job, opening_id), job.unit), f"{PAGE}#opening"
+    return done(request, job, f"opening-{opening_id}", said, template=template, opening=row)
+
+
 def part_answer(request: SignedInRequest, job: Job, part: str, **more: Any) -> HttpResponse:
     """One part of the job's page, by the id of its element."""
     name, context = ("", {}) if "template" in more else part_of(job, part)

@@ -1,18 +1,19 @@
 """The house standard at a job, a cabinet or an opening, and a job's own stock."""
 
+from functools import partial
+
 from django.http import HttpResponse
 from django.urls import reverse
 
 from fronts.models import Cabinet, Opening, Stock
-from fronts.pages.measure.views.cabinets import ask
-from fronts.pages.measure.views.editor import Editor, kept, show_editor
+from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
+from fronts.pages.measure.views.removal import Removal, removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
 from fronts.selectors.kitchens import cabinet_of, opening_of
 from fronts.selectors.standards import standard_levels
-from fronts.services.saving import AskFirst
 from fronts.services.standards import level_of, standard_set
 from fronts.services.stock import stock_clear, stock_set
 from fronts.snapshot.standards import standard_of
@@ -65,22 +66,31 @@ def _standard(
         job=job, form=form, target=target, heading=heading, action=action, hint=_EMPTY,
         rows=(row,) if row.pk else (), held=standard_of(row),
     )  # fmt: skip
-    if not form.is_bound:
-        return show_editor(request, editor)
-    refusal = kept(
-        request, editor,
-        lambda: standard_set(owner=owner, standard=form.entered, **who(request)),
-    )  # fmt: skip
-    return refusal or done(request, job, target, f"{heading} is saved.")
+    return edited(
+        request,
+        editor,
+        save=lambda: standard_set(owner=owner, standard=form.entered, **who(request)),
+        done=lambda _: done(request, job, target, f"{heading} is saved."),
+    )
 
 
 @job_view("edit_kitchen")
 def job_stock(request: SignedInRequest, job: Job) -> HttpResponse:
     """What this job takes from the shelf, where that is not what the shop keeps."""
+    editor = _stock_editor(request, job)
+    return edited(
+        request,
+        editor,
+        save=lambda: stock_set(owner=job, stock=editor.form.entered, **who(request)),
+        done=lambda _: done(request, job, "job-stock", "This job's stock is saved."),
+    )
+
+
+def _stock_editor(request: SignedInRequest, job: Job) -> Editor:
     own = Stock.objects.filter(job=job).first()
     held = stock_in_force(job)
     form = StockForm(posted(request), unit=job.unit, stock=held, auto_id="job-stock-%s")
-    editor = Editor(
+    return Editor(
         job=job,
         form=form,
         target="job-stock",
@@ -91,20 +101,19 @@ def job_stock(request: SignedInRequest, job: Job) -> HttpResponse:
         rows=(own,) if own else (),
         held=held,
     )
-    if not form.is_bound:
-        return show_editor(request, editor)
-    refusal = kept(
-        request, editor, lambda: stock_set(owner=job, stock=form.entered, **who(request))
-    )
-    return refusal or done(request, job, "job-stock", "This job's stock is saved.")
 
 
 @job_view("edit_kitchen")
 def job_stock_clear(request: SignedInRequest, job: Job) -> HttpResponse:
     """Ask, then let the shop's stock hold again."""
-    if request.method == "POST":
-        stock_clear(job=job, **who(request))
-        return done(request, job, "job-stock", "The shop's stock holds for this job again.")
-    question = AskFirst("Let the shop's stock hold for this job again?", ["this job's own lengths"])
-    action = reverse("fronts:job-stock-clear", args=[job.pk])
-    return ask(request, job, "job-stock", question, action, "Take the shop's")
+    removal = Removal(
+        job=job,
+        target="job-stock",
+        question="Let the shop's stock hold for this job again?",
+        goes=lambda: ["this job's own lengths"],
+        action=reverse("fronts:job-stock-clear", args=[job.pk]),
+        button="Take the shop's",
+        said="The shop's stock holds for this job again.",
+        gone=False,
+    )
+    return removed(request, removal, remove=partial(stock_clear, job=job, **who(request)))
