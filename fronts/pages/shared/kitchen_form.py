@@ -1,7 +1,8 @@
 """What every form of a kitchen shares: its unit, its groups of fields, its refusals."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 from typing import Any, ClassVar, TypeVar
 
 from django import forms
@@ -14,6 +15,9 @@ from fronts.rules.facts import incomplete
 from shopjobs.forms.house import HouseForm, sentence
 
 T = TypeVar("T")
+_WIDE_CHOICE = 20
+_WIDE_TEXT = 40
+"""Letters of a choice, and of a text, that want two columns."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,11 +32,32 @@ class Group:
 
 
 @dataclass(frozen=True, slots=True)
+class When:
+    """What another field must say for this one to have any use."""
+
+    field: str
+    says: tuple[str, ...]
+
+    def __str__(self) -> str:
+        """As the page's script reads it: `closed_by: door pair`."""
+        return f"{self.field}: {' '.join(self.says)}"
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """A field in its group; the page puts it away while what `when` names says otherwise."""
+
+    field: BoundField
+    is_wide: bool
+    when: When | None
+
+
+@dataclass(frozen=True, slots=True)
 class ShownGroup:
     """A group as a template shows it."""
 
     group: Group
-    fields: tuple[BoundField, ...]
+    cells: tuple[Cell, ...]
     is_open: bool
 
 
@@ -48,6 +73,8 @@ class KitchenForm(HouseForm, metaclass=FactsFormMeta):
     without: ClassVar[tuple[str, ...]] = ()
     also: ClassVar[tuple[tuple[type, str, tuple[str, ...]], ...]] = ()
     groups: tuple[Group, ...] = ()
+    used_when: Mapping[str, When] = MappingProxyType({})
+    """Fields that only some choices have a use for, by the rules that drop them too."""
     differing: frozenset[str] = frozenset()
     """Fields that stand for several values; they are left empty, but not folded away."""
 
@@ -89,7 +116,11 @@ class KitchenForm(HouseForm, metaclass=FactsFormMeta):
             fields = tuple(self[name] for name in group.fields if name in self.fields)
             said = any(self._is_said(field) for field in fields)
             if fields:
-                yield ShownGroup(group, fields, said or not group.folded)
+                cells = tuple(self._cell(field) for field in fields)
+                yield ShownGroup(group, cells, said or not group.folded)
+
+    def _cell(self, field: BoundField) -> Cell:
+        return Cell(field, _is_wide(field.field), self.used_when.get(field.name))
 
     def _is_said(self, field: BoundField) -> bool:
         if field.errors or field.name in self.differing:
@@ -99,3 +130,11 @@ class KitchenForm(HouseForm, metaclass=FactsFormMeta):
     def offer(self, name: str, hint: str) -> None:
         """Show, greyed, what holds where the field is left empty."""
         self.fields[name].widget.attrs["placeholder"] = hint
+
+
+def _is_wide(field: forms.Field) -> bool:
+    """Whether what the field holds is longer than a size."""
+    if isinstance(field, forms.ChoiceField):
+        return any(len(str(words)) > _WIDE_CHOICE for _, words in field.widget.choices)
+    longest = getattr(field, "max_length", None) or 0
+    return isinstance(field, Sizes) or longest > _WIDE_TEXT

@@ -228,7 +228,7 @@ def test_where_fronts_differ_silence_changes_none(stack: Opening, desk: Client) 
         assert page.field(name).value == ""
     for name in ("front_material", "front_shift_x"):
         assert page.field(name).attribute("placeholder") == "they differ"
-    assert page.one("details:has(.cell-front_build)").carries("open")
+    assert page.one("details:has([name=front_build])").carries("open")
 
     status, _ = change(desk, address, front_thickness="1")
     assert status == 200

@@ -6,8 +6,10 @@ import pytest
 from django.test import Client
 
 from fronts.models import Box, DoorOnHand, Opening
+from fronts.rules.kinds import CLOSINGS
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
+from fronts.rules.validity import belongs
 from shopjobs.models import Job, Person
 from tests.dom import Answer, dom
 from tests.factories import (
@@ -267,3 +269,20 @@ def test_a_door_that_is_used_names_its_openings(job: Job, desk: Client) -> None:
 
     assert not DoorOnHand.objects.exists()
     assert front_of(opening).door is None
+
+
+@pytest.mark.parametrize(
+    ("field", "fact"),
+    [("front_hinged", "hinged"), ("count", "count"), ("heights", "own_height")],
+)
+def test_a_field_says_which_ways_of_closing_have_a_use_for_it(
+    field: str, fact: str, job: Job, desk: Client
+) -> None:
+    """The page puts a field away by the rule by which a file with its fact is refused."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+
+    page = dom(desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/"))
+
+    cell = page.one(f".cell:has([name='{field}'])")
+    uses = [name for name, closing in CLOSINGS.items() if belongs(fact, closing)]
+    assert cell.attribute("data-when") == f"closed_by: {' '.join(uses)}"

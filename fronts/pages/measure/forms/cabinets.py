@@ -1,6 +1,6 @@
 """The forms of a cabinet."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import asdict, replace
 from typing import Any, cast
 
@@ -9,8 +9,15 @@ from django import forms
 from fronts import models
 from fronts.facts.rows import columns_of
 from fronts.facts.size_form_fields import Size
-from fronts.pages.shared.kitchen_form import Group, KitchenForm
-from fronts.rules.kinds import CABINET_BUILDS, HINGE_SIDES, MOST_FRONTS, CabinetKind, ClosedBy
+from fronts.pages.shared.kitchen_form import Group, KitchenForm, When
+from fronts.rules.kinds import (
+    CABINET_BUILDS,
+    CLOSINGS,
+    HINGE_SIDES,
+    MOST_FRONTS,
+    CabinetKind,
+    ClosedBy,
+)
 from fronts.rules.kitchen import Cabinet
 from fronts.rules.lengths import Mm, show
 from fronts.rules.member_width import member_width
@@ -21,6 +28,11 @@ from fronts.rules.standards import EMPTY
 _BODY = Group("", ("label", "width", "height", "depth"), kind="cells")
 _PLACE = Group("Its kind, and where it stands", ("kind", "build", "wall", "x", "y"), kind="cells")
 _FACES: dict[str, tuple[ClosedBy, ...]] = {"+".join(face): face for face in PLAIN_FACES}
+
+
+def _faces(use: Callable[[tuple[ClosedBy, ...]], bool]) -> When:
+    """Where the face is one of those that have a use for a field."""
+    return When("face", tuple(name for name, face in _FACES.items() if use(face)))
 
 
 class CabinetForm(KitchenForm):
@@ -55,6 +67,13 @@ class NewCabinetForm(CabinetForm):
         ),
         _PLACE,
     )
+
+    used_when = {
+        "hinged": _faces(lambda face: any(CLOSINGS[closed].hinged for closed in face)),
+        "count": _faces(lambda face: any(CLOSINGS[closed].stack for closed in face)),
+        **dict.fromkeys(("drawer_height", "between"), _faces(lambda face: len(face) > 1)),
+        **dict.fromkeys(("sides", "above", "below"), _faces(bool)),
+    }
 
     face = forms.ChoiceField(
         label="Closed by",

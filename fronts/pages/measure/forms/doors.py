@@ -4,10 +4,11 @@ from typing import Any
 
 from fronts.facts.rows import columns_of
 from fronts.pages.measure.forms.row_forms import RowForm
-from fronts.pages.shared.kitchen_form import Group, KitchenForm
+from fronts.pages.shared.kitchen_form import Group, KitchenForm, When
 from fronts.rules.kitchen import DoorOnHand, Point
 from fronts.rules.lengths import show
 from fronts.rules.practice import PRACTICE
+from fronts.rules.validity import builds_with
 
 _PLACES = "Places are from the door's lower left corner, seen from the front."
 
@@ -18,10 +19,14 @@ class DoorForm(KitchenForm):
     facts = DoorOnHand
     groups = (
         Group("", ("label", "width", "height", "thickness", "build", "material"), kind="cells"),
-        Group("Its frame", ("stile", "rail", "panel_thickness"), kind="cells only-five-piece"),
+        Group("Its frame", ("stile", "rail", "panel_thickness"), kind="cells"),
         Group("Old knob hole", ("knob_x", "knob_y", "knob_diameter"), hint=_PLACES, kind="cells"),
         Group("Old hinge bores", ("bore_diameter",), kind="cells"),
     )
+
+    used_when = {
+        name: When("build", builds_with(name)) for name in ("stile", "rail", "panel_thickness")
+    }
 
     def __init__(self, *args: Any, door: DoorOnHand | None = None, **kwargs: Any) -> None:
         if door is not None:

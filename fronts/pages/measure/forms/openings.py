@@ -9,7 +9,7 @@ from django import forms
 from fronts.facts.rows import columns_of, from_values
 from fronts.facts.size_form_fields import Sizes
 from fronts.pages.measure.forms.door_choice import DoorField, offer_doors
-from fronts.pages.shared.kitchen_form import Group, KitchenForm
+from fronts.pages.shared.kitchen_form import Group, KitchenForm, When
 from fronts.rules.facts import facts_of, single_facts
 from fronts.rules.kinds import CLOSINGS
 from fronts.rules.kitchen import FrontFacts, Measured, Opening
@@ -17,7 +17,7 @@ from fronts.rules.lengths import Mm, show
 from fronts.rules.limits import MOST_FRONTS
 from fronts.rules.next_opening import NextOpening
 from fronts.rules.standards import EMPTY
-from fronts.rules.validity import front_faults
+from fronts.rules.validity import closings_with, front_faults
 from shopjobs.forms.house import sentence
 
 EACH = "front_"
@@ -85,6 +85,12 @@ class OpeningForm(MeasuredForm):
             kind="cells",
         ),
     )
+
+    used_when = {
+        "front_hinged": When("closed_by", closings_with("hinged")),
+        "count": When("closed_by", closings_with("count")),
+        "heights": When("closed_by", closings_with("own_height")),
+    }
 
     count = forms.IntegerField(
         label="How many drawers",
