@@ -3,6 +3,7 @@
 from fractions import Fraction
 from typing import Any
 
+from fronts.facts.rows import columns_of
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import NUMBERS, PRACTICE
 from fronts.rules.standards import COMMON_STOCK, DEFAULTS
@@ -12,19 +13,10 @@ from shopjobs.models import Shop
 from tests.factories import NOW
 from tests.saying import standard_set, stock_set
 
-SIDES = ("left", "right", "top", "bottom")
-
 
 def own_ways(shop: Shop, part: Fraction) -> None:
     """Let the shop say everything: `part` of what is usual, so that two parts never agree."""
-    standard_set(
-        owner=shop, at=NOW, mount="inset", **_sides("overlay", part), **_sides("inset", part),
-        gap_between=_of(DEFAULTS.gap_between, part), least_gap=_of(DEFAULTS.least_gap, part),
-        front_thickness=_of(DEFAULTS.front_thickness, part),
-        trim_limit=_of(DEFAULTS.trim_limit, part), least_stile=_of(DEFAULTS.least_stile, part),
-        skin=_of(DEFAULTS.skin, part), bite=_of(DEFAULTS.bite, part),
-        hinge_end=_of(DEFAULTS.hinge_end, part),
-    )  # fmt: skip
+    standard_set(owner=shop, at=NOW, **own_standard(part))
     stock_set(
         owner=shop,
         at=NOW,
@@ -53,9 +45,13 @@ def own_numbers(part: Fraction) -> dict[str, Fraction | None]:
     return {name: round(value * part, 9) or part for name, value in usual.items()}
 
 
+def own_standard(part: Fraction) -> dict[str, Any]:
+    """Every column of the standard but the reveal's, since a level gives that or the overlay."""
+    usual = columns_of(DEFAULTS)
+    sizes = {name: _of(value, part) for name, value in usual.items() if name != "mount"}
+    said = {name: size for name, size in sizes.items() if not name.startswith("reveal_")}
+    return {**said, "mount": "inset"}
+
+
 def _of(usual: Mm | None, part: Fraction) -> Mm:
     return (INCH if usual is None else usual) * part
-
-
-def _sides(name: str, part: Fraction) -> dict[str, Any]:
-    return {f"{name}_{side}": INCH * part for side in SIDES}

@@ -38,8 +38,8 @@ def _of_fact(fact: Fact, was: Any, now: Any) -> Iterator[Change]:
                     yield Change(f"{says} {side}", was[side], now[side])
         case Group() | Rows(most=1):
             yield from (_within(says, change) for change in changes(was, now))
-        case Rows():
-            yield from _of_rows(says, was, now)
+        case Rows(one=one):
+            yield from _of_rows(one, was, now)
         case _:
             yield Change(says, was, now)
 

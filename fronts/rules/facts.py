@@ -128,10 +128,14 @@ class EachSide:
 
 @dataclass(frozen=True, slots=True)
 class Rows:
-    """Things with a table of their own: at most so many, or one where `most` is 1."""
+    """Things with a table of their own: at most so many, or one where `most` is 1.
+
+    `one` is what one of them is called.
+    """
 
     says: str
     most: int
+    one: str = ""
 
 
 Declared = (

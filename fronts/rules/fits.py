@@ -48,6 +48,6 @@ def hung_as(front: Front) -> str:
     """
     what = (
         front.kind, front.plane, front.hinged, front.width, front.height, front.thickness,
-        front.build, front.door_on_hand,
+        front.build, front.door_on_hand is not None,
     )  # fmt: skip
     return hashlib.sha256(repr(what).encode()).hexdigest()[:LETTERS]

@@ -97,7 +97,7 @@ class DoorOnHand:
     rail: Annotated[Mm | None, Length("width of the rails")] = None
     panel_thickness: Annotated[Mm | None, Length("thickness of the panel", small=True)] = None
     knob_hole: Annotated[KnobHole | None, Group("knob hole", "knob_")] = None
-    hinge_bores: Annotated[tuple[Point, ...], Rows("hinge bores", MOST_BORES)] = ()
+    hinge_bores: Annotated[tuple[Point, ...], Rows("hinge bores", MOST_BORES, "bore")] = ()
     bore_diameter: Annotated[Mm, Length("diameter of the bores", small=True)] = CUP
     material: Annotated[str | None, Text("material", LONGEST_MATERIAL)] = None
 
@@ -149,7 +149,9 @@ class Box:
     slide: Annotated[SlideKind | None, Word("slide", SLIDES, empty="Not known yet")] = None
     slide_width: Annotated[Mm | None, Length("width of the slide", small=True)] = None
     slide_height: Annotated[Mm | None, Length("height of the slide", small=True)] = None
-    shelf_pins: Annotated[tuple[ShelfPins, ...], Rows("shelf-pin holes", MOST_PIN_ROWS)] = ()
+    shelf_pins: Annotated[
+        tuple[ShelfPins, ...], Rows("shelf-pin holes", MOST_PIN_ROWS, "row of holes")
+    ] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -208,7 +210,7 @@ class Opening:
     closed_by: Annotated[
         ClosedBy, Word("closed by", {name: closing.says for name, closing in CLOSINGS.items()})
     ]
-    fronts: Annotated[tuple[FrontFacts, ...], Rows("fronts", MOST_FRONTS)] = ()
+    fronts: Annotated[tuple[FrontFacts, ...], Rows("fronts", MOST_FRONTS, "front")] = ()
     measured: Annotated[Measured, Group("measured on site", "measured_")] = Measured()
     standard: Annotated[Standard, Group("standard", "")] = Standard()
 
@@ -236,7 +238,7 @@ class Cabinet:
     width: Annotated[Mm, Length("width")]
     height: Annotated[Mm, Length("height")]
     depth: Annotated[Mm, Length("depth")]
-    openings: Annotated[tuple[Opening, ...], Rows("openings", MOST_OPENINGS)] = ()
+    openings: Annotated[tuple[Opening, ...], Rows("openings", MOST_OPENINGS, "opening")] = ()
     standard: Annotated[Standard, Group("standard", "")] = Standard()
 
 
