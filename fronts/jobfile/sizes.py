@@ -45,7 +45,6 @@ def limits_of(declared: Length) -> Limits:
 
 SIZE = Limits()
 OR_ZERO = Limits(zero=True)
-PLACE = Limits(signed=True)
 
 
 def length(place: Place, limits: Limits = SIZE) -> Mm | None:
@@ -74,12 +73,6 @@ def needed(record: Record, key: str, limits: Limits = SIZE) -> Mm:
 def given(record: Record, key: str, limits: Limits = SIZE) -> Mm | None:
     """A length that may be left out."""
     return record.take(key, _within(limits))
-
-
-def given_or(record: Record, key: str, default: Mm, limits: Limits = SIZE) -> Mm:
-    """A length that has a default."""
-    found = given(record, key, limits)
-    return default if found is None else found
 
 
 def every_length(places: Iterable[Place]) -> tuple[Mm, ...]:

@@ -88,12 +88,6 @@ def front_of(job: Job, opening_id: int, index: int) -> Front:
     return front
 
 
-def opening_labelled(job: Job, cabinet: str, opening: str) -> Opening | None:
-    """The opening that a finding names by its labels, or None where it is gone."""
-    openings = Opening.objects.select_related("cabinet")
-    return openings.filter(cabinet__job=job, cabinet__label=cabinet, label=opening).first()
-
-
 def doors_of(job: Job) -> QuerySet[DoorOnHand]:
     """The job's doors on hand in their order, with their bores at hand."""
     doors = DoorOnHand.objects.filter(job=job).order_by(*IN_ORDER)

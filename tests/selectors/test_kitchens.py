@@ -12,7 +12,6 @@ from fronts.selectors.kitchens import (
     doors_of,
     front_keys_of,
     front_of,
-    opening_labelled,
     opening_of,
     openings_of,
     schedule_of,
@@ -48,15 +47,6 @@ def test_another_jobs_things_do_not_exist(job: Job, others_job: Job) -> None:
         opening_of(others_job, opening.pk)
     with pytest.raises(ObjectDoesNotExist):
         door_of(others_job, door.pk)
-    assert opening_labelled(others_job, "B1", "a") is None
-
-
-def test_a_finding_leads_to_its_opening(job: Job) -> None:
-    """By the labels of cabinet and opening; None once it is gone."""
-    opening = OpeningFactory.create(cabinet__job=job)
-
-    assert opening_labelled(job, "B1", "a") == opening
-    assert opening_labelled(job, "B1", "z") is None
 
 
 def test_a_list_takes_as_many_queries_for_many_as_for_one(
