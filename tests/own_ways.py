@@ -41,7 +41,6 @@ def own_ways(shop: Shop, part: Fraction) -> None:
 def own_numbers(part: Fraction) -> dict[str, Fraction | None]:
     """Every number of the shop's, `part` of the usual one; `part` itself where that is none."""
     usual = {each.name: getattr(PRACTICE, each.name) for each in NUMBERS}
-    del usual["drawer_load"]  # 15 lb/ft² is no finite decimal of kg/mm²: no job can say it.
     return {name: round(value * part, 9) or part for name, value in usual.items()}
 
 

@@ -36,14 +36,17 @@ class Stock(models.Model):
 
 
 class ShopNumber(models.Model):
-    """One of the shop's own numbers, in mm or as it reads; with `job`, for that job alone."""
+    """One of the shop's own numbers, in mm or as it reads; with `job`, for that job alone.
+
+    Without a value it is the usual one, which may have no end as a decimal.
+    """
 
     shop = models.ForeignKey("shopjobs.Shop", on_delete=models.CASCADE, related_name="+")
     job = models.ForeignKey(
         "shopjobs.Job", null=True, blank=True, on_delete=models.CASCADE, related_name="+"
     )
     name = models.CharField(max_length=40)
-    value = models.DecimalField(max_digits=15, decimal_places=10)
+    value = models.DecimalField(max_digits=15, decimal_places=10, null=True, blank=True)
 
     class Meta:
         constraints = [
@@ -54,7 +57,7 @@ class ShopNumber(models.Model):
         ]
 
     def __str__(self) -> str:
-        return f"{self.name} {self.value}"
+        return f"{self.name} {'as usual' if self.value is None else self.value}"
 
     def clean(self) -> None:
         super().clean()

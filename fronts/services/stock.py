@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from datetime import datetime
+from decimal import Decimal
 from fractions import Fraction
 
 from django.core.exceptions import ValidationError
@@ -13,7 +14,7 @@ from fronts.models.stock import NUMBER_NAMES
 from fronts.rules.facts import Lengths, facts_of
 from fronts.rules.kitchen import Stock as StockFacts
 from fronts.rules.lengths import LengthError, as_decimal, exact
-from fronts.rules.practice import PLAIN, POSITIVE
+from fronts.rules.practice import PLAIN, POSITIVE, PRACTICE
 from fronts.rules.validity import stock_faults
 from fronts.services.saving import checked, enter, job_changed, shop_changed
 from fronts.snapshot.stock import practice_in_force
@@ -60,7 +61,7 @@ def practice_set(
     shop, job = _of(owner)
     ShopNumber.objects.filter(shop=shop, job=job, name__in=list(values)).delete()
     ShopNumber.objects.bulk_create(
-        ShopNumber(shop=shop, job=job, name=name, value=as_decimal(value, VALUE_PLACES))
+        ShopNumber(shop=shop, job=job, name=name, value=_value(name, value))
         for name, value in values.items()
         if value is not None
     )
@@ -68,6 +69,11 @@ def practice_set(
     if in_force.humidity_low > in_force.humidity_high:
         raise ValidationError({"humidity_high": "enter at least the driest month's"})
     _tell(owner, "own numbers", by, at)
+
+
+def _value(name: str, value: Fraction) -> Decimal | None:
+    """What is stored of a number: nothing of the usual one, so that any of them can be said."""
+    return None if value == getattr(PRACTICE, name) else as_decimal(value, VALUE_PLACES)
 
 
 def _of(owner: Shop | Job) -> tuple[Shop, Job | None]:
@@ -94,7 +100,7 @@ def _fault(name: str, value: Fraction | None) -> str | None:
     if value == 0 and name in POSITIVE:
         return "enter a size above zero"
     try:
-        as_decimal(value, VALUE_PLACES)
+        _value(name, value)
     except LengthError:
         return "this number can't be kept exactly; enter it as a decimal"
     return None

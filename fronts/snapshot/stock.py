@@ -35,7 +35,8 @@ def practice_in_force(owner: Shop | Job, *levels: SharedStandard | None) -> Prac
     """The shop's numbers and tables, with the job's own over them."""
     numbers = models.ShopNumber.objects.filter(_rows_of(owner))
     changed: dict[str, Any] = {
-        row.name: Fraction(row.value) for row in numbers.order_by(F("job").asc(nulls_first=True))
+        row.name: getattr(PRACTICE, row.name) if row.value is None else Fraction(row.value)
+        for row in numbers.order_by(F("job").asc(nulls_first=True))
     }
     for level in levels:
         changed |= tables_of(level)

@@ -7,11 +7,12 @@ import pytest
 from django.core.exceptions import ValidationError
 
 from fronts.models import ShopNumber
-from fronts.rules.practice import inches
+from fronts.rules.practice import NUMBERS, PRACTICE, inches
 from fronts.services.stock import practice_set, stock_clear
 from fronts.snapshot import kitchen_of
 from shopjobs.models import DiaryEntry, Job, Shop
 from tests.factories import NOW
+from tests.own_ways import own_numbers
 from tests.saying import stock_set
 
 LISTS = ["screw_lengths", "knob_screw_lengths", "slide_lengths"]
@@ -92,3 +93,15 @@ def test_what_changed_is_told_of_whom_it_concerns(shop: Shop, job: Job) -> None:
         ("Changed the job's own numbers", job),
         ("Changed the job's stock", job),
     ]
+
+
+@pytest.mark.parametrize("name", [number.name for number in NUMBERS])
+def test_a_job_can_say_the_usual_number_against_its_shop(name: str, shop: Shop, job: Job) -> None:
+    """Each of them, exactly: 15 lb/ft² has no end as a decimal of kg/mm²."""
+    usual = getattr(PRACTICE, name)
+    practice_set(owner=shop, at=NOW, values={name: own_numbers(Fraction(9, 10))[name]})
+    assert getattr(kitchen_of(job).practice, name) != usual
+
+    practice_set(owner=job, at=NOW, values={name: usual})
+
+    assert getattr(kitchen_of(job).practice, name) == usual
