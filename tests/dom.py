@@ -56,6 +56,11 @@ class Part:
         return self.attribute("value")
 
     @property
+    def placeholder(self) -> str:
+        """The greyed words of a field."""
+        return self.attribute("placeholder")
+
+    @property
     def values(self) -> list[str]:
         """What the fields inside hold."""
         return [field.value for field in self.all("input, select, textarea")]

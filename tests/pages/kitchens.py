@@ -25,6 +25,10 @@ NEW_OPENING = {
     "label": "a", "x": "1 1/2", "y": "1 1/2", "width": "15", "height": "27 1/2",
     "closed_by": "door", "front_hinged": "left", "count": "", "heights": "",
 }  # fmt: skip
+STOCK = {
+    "screw_lengths": "1, 1 1/4", "slide_lengths": "18, 20", "knob_screw_lengths": "1",
+    "knob_thread": "8-32", "knob_thread_depth": "1/2",
+}  # fmt: skip
 
 
 def furnish(job: Job) -> None:
