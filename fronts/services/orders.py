@@ -2,7 +2,6 @@
 
 from datetime import datetime
 
-from django.core.exceptions import ValidationError
 from django.db import transaction
 
 from fronts.models import OrderCheck
@@ -23,8 +22,6 @@ def order_check(
     note: str = "",
 ) -> OrderCheck:
     """Mark a line as checked, with the need as it is now; checking again replaces the mark."""
-    if need < 0:
-        raise ValidationError({"need": "enter a count from 0"})
     line = OrderCheck.objects.filter(job=job, item=item).first() or OrderCheck(job=job, item=item)
     line.need, line.fingerprint, line.note = need, fingerprint, note
     line.checked_by, line.checked_at = by, at

@@ -84,11 +84,12 @@ def test_a_new_cabinet_comes_last_and_can_be_moved(job: Job) -> None:
     """The order is the one that people give."""
     for label in ("B1", "B2", "B3"):
         CabinetFactory.create(job=job, label=label)
-    cabinet_move(cabinet=Cabinet.objects.get(label="B3"), to=0, at=NOW)
-    assert labels_of(job) == ["B3", "B1", "B2"]
+    assert [each.position for each in Cabinet.objects.order_by("pk")] == [0, 1, 2]
 
-    cabinet_move(cabinet=Cabinet.objects.get(label="B3"), to=9, at=NOW)
-    assert labels_of(job) == ["B1", "B2", "B3"]
+    for to, order in ((0, "B3 B1 B2"), (1, "B1 B3 B2"), (-1, "B3 B1 B2"), (9, "B1 B2 B3")):
+        cabinet_move(cabinet=Cabinet.objects.get(label="B3"), to=to, at=NOW)
+        assert labels_of(job) == order.split()
+        assert sorted(each.position for each in Cabinet.objects.all()) == [0, 1, 2]
 
 
 def test_a_copy_has_all_but_the_one_door(job: Job) -> None:

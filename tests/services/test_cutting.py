@@ -161,6 +161,21 @@ def test_a_run_that_fails_does_not_stay_at_work(job: Job, office: Person) -> Non
     assert "could not be worked out" in begun.fault
 
 
+@pytest.mark.django_db
+def test_a_run_that_takes_too_long_is_given_up(
+    job: Job, office: Person, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """By the name of its material; what was found before it stays."""
+    monkeypatch.setattr("fronts.services.cutting.MARGIN", timedelta(0))
+    begun = begin(job, office, seconds=0)
+
+    plan_work(plan_id=begun.pk)
+
+    begun.refresh_from_db()
+    assert (begun.state, begun.found) == (PlanState.FAILED, [])
+    assert begun.fault == "No plan for plywood 3/4 came within its time."
+
+
 def _wait_for_end(begun: CutPlan) -> None:
     """Wait for the run to end; a run that doesn't fails by the state that is left."""
     end = time.monotonic() + 60

@@ -1,11 +1,13 @@
 """The house standard, the stock and the shop's own numbers, level by level."""
 
 from fractions import Fraction
+from typing import Any
 
 import pytest
 from django.core.exceptions import ValidationError
 
 from fronts.models import JobStandard, ShopNumber, ShopStandard, Stock
+from fronts.rules.limits import LEAST_KG, MOST_HINGES, MOST_KG, MOST_TABLE_ROWS
 from fronts.rules.practice import inches
 from fronts.rules.standard_keys import Reveal, Sides, Standard
 from fronts.services import standards as service
@@ -95,6 +97,46 @@ def test_a_table_of_hinges_only_ever_rises(shop: Shop, rows: list[tuple[Fraction
         )  # fmt: skip
 
     assert set(refused.value.message_dict) == {"hinges_by_height"}
+
+
+MOST = [Fraction(number) for number in range(1, MOST_TABLE_ROWS + 1)]
+
+
+def test_tables_reach_their_limits(shop: Shop, job: Job) -> None:
+    """As many rows as there may be, two that take as many hinges, up to the heaviest."""
+    tables_set(
+        owner=shop, hinges_by_height=[(size, 2) for size in MOST], slide_classes=MOST,
+        hinges_by_weight=[(LEAST_KG, 1), (MOST_KG, MOST_HINGES)],
+        material="", frame_material="", at=NOW,
+    )  # fmt: skip
+    practice = kitchen_of(job).practice
+
+    assert practice.hinges_by_height == tuple((size, 2) for size in MOST)
+    assert practice.hinges_by_weight == ((LEAST_KG, 1), (MOST_KG, MOST_HINGES))
+    assert practice.slide_classes == tuple(MOST)
+
+
+@pytest.mark.parametrize(
+    ("name", "rows"),
+    [
+        ("hinges_by_height", [(size, 2) for size in [*MOST, Fraction(999)]]),
+        ("hinges_by_weight", [(LEAST_KG / 2, 2)]),
+        ("hinges_by_weight", [(MOST_KG + 1, 2)]),
+        ("hinges_by_weight", [(Fraction(9), MOST_HINGES + 1)]),
+        ("slide_classes", [*MOST, Fraction(999)]),
+        ("slide_classes", [LEAST_KG / 2]),
+        ("slide_classes", [MOST_KG + 1]),
+        ("slide_classes", [Fraction(9), Fraction(9)]),
+    ],
+)
+def test_tables_past_their_limits_are_refused(shop: Shop, name: str, rows: Any) -> None:
+    """Under the table's name, and nothing is kept."""
+    none: dict[str, Any] = dict.fromkeys(("hinges_by_height", "hinges_by_weight", "slide_classes"))
+    with pytest.raises(ValidationError) as refused:
+        tables_set(owner=shop, material="", frame_material="", at=NOW, **{**none, name: rows})
+
+    assert set(refused.value.message_dict) == {name}
+    assert not ShopStandard.objects.exists()
 
 
 @pytest.mark.parametrize("classes", [[], [Fraction(0)], [Fraction(45), Fraction(34)]])
