@@ -15,7 +15,7 @@ from fronts.models import FitRecord
 from fronts.models import Front as FrontRow
 from fronts.pages.fit.forms import FitForm
 from fronts.pages.fit.rows.at_cabinet import AtCabinet, at_cabinet, cabinet_numbers
-from fronts.pages.fit.rows.fronts import elevation_of, record_key
+from fronts.pages.fit.rows.fronts import FrontToFit, as_recorded, elevation_of, record_key
 from fronts.pages.fit.rows.walls import walls_of
 from fronts.pages.shared.blocking_findings import findings_with_links
 from fronts.pages.shared.form_answer import form_answer
@@ -113,7 +113,7 @@ def _shown(
     context = {
         "job": at.job,
         "cabinet_id": at.number,
-        "front": at.shown(front, form),
+        "front": _front(at, front, form),
         "answered": True,
     }
     return render_page(request, CABINET, context, partial="fit-record", status=status)
@@ -136,9 +136,18 @@ def _page(
         "findings": findings_with_links(request, at.job, at.schedule, findings, back=back),
         "stopped": bool(about.stops),
         "elevation": elevation_of(at.schedule, at.kitchen, cabinet.label),
-        "fronts": [at.shown(front, form) for front in at.fronts],
+        "fronts": [_front(at, front, form) for front in at.fronts],
         "works": work_for(at.fronts, at.fittings, at.kitchen),
         "cautions": cautions_at(cabinet, at.fronts, list(at.fittings.values())),
         "form": form,
     }
     return render_page(request, CABINET, context, status=status)
+
+
+def _front(at: AtCabinet, front: Front, sent: FitForm) -> FrontToFit:
+    """The front; a form that was sent belongs to the front that it names."""
+    if sent.data.get("front") == front.label:
+        return at.shown(front, sent)
+    initial = {"front": front.label, **as_recorded(at.records.get(front.label))}
+    auto_id = f"{record_key(front.label)}-%s"
+    return at.shown(front, FitForm(unit=at.job.unit, initial=initial, auto_id=auto_id))

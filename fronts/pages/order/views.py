@@ -6,7 +6,7 @@ from django.http import HttpResponse
 
 from fronts.pages.order.forms import OrderLineForm
 from fronts.pages.order.rows.csv_file import order_csv
-from fronts.pages.order.rows.lines import hardware_list
+from fronts.pages.order.rows.lines import Row, hardware_list
 from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
@@ -63,13 +63,24 @@ def _page(
     status: int = 200,
     asks: AskFirst | None = None,
 ) -> HttpResponse:
+    hardware = hardware_list(job, schedule)
     context = {
         "job": job,
         "step": "order",
-        "hardware": hardware_list(job, schedule, form if form.is_bound else None),
+        "hardware": hardware,
+        "lines": [(row, _line_form(row, form)) for row in hardware.rows],
         "stops": blocking_findings(request, job, schedule),
         "form": form,
     }
     return render_page(
         request, "fronts/order/page.html", context, partial="order-list", status=status
     )
+
+
+def _line_form(row: Row, sent: OrderLineForm) -> OrderLineForm:
+    """The line's form; the one that was refused keeps what was typed."""
+    if sent.is_bound and sent.data.get("item") == row.line.item:
+        sent.auto_id = f"{row.key}-%s"
+        return sent
+    initial = {"item": row.line.item, "need": row.line.need, "note": row.line.note}
+    return OrderLineForm(initial=initial, auto_id=f"{row.key}-%s")

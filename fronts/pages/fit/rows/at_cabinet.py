@@ -3,10 +3,10 @@
 from dataclasses import dataclass
 
 from django.core.exceptions import ObjectDoesNotExist
+from django.forms import Form
 from django.urls import reverse
 
 from fronts.models import FitRecord
-from fronts.pages.fit.forms import FitForm
 from fronts.pages.fit.rows.fronts import FrontToFit, front_to_fit
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Cabinet, Kitchen
@@ -52,16 +52,15 @@ class AtCabinet:
         """Its front of this label, None where the kitchen has changed it away."""
         return next((front for front in self.fronts if front.label == label), None)
 
-    def shown(self, front: Front, form: FitForm) -> FrontToFit:
-        """The front; a form that was sent belongs to the front that it names."""
-        own = form if form.data.get("front") == front.label else None
+    def shown(self, front: Front, form: Form) -> FrontToFit:
+        """The front with the form in which its fit is recorded."""
         opening = self.openings.get(front.opening)
         measure = ""
         if opening is not None:
             measure = reverse("fronts:opening-measured", args=[self.job.pk, opening])
             measure += f"?back=fit-{self.number}"
         record = self.records.get(front.label)
-        return front_to_fit(self.schedule, self.kitchen, front, record, self.now, own, measure)
+        return front_to_fit(self.schedule, self.kitchen, front, record, self.now, form, measure)
 
     def _neighbour(self, step: int) -> tuple[str, int] | None:
         labels = [cabinet.label for cabinet in self.kitchen.cabinets]

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from django.forms import BoundField
+from django.forms import BoundField, Form
 from django.utils.safestring import SafeString
 
 from fronts.drawings.cabinet import cabinet_elevation
@@ -16,7 +16,6 @@ from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
 from fronts.models import FitRecord
-from fronts.pages.fit.forms import FitForm
 from fronts.rules.fits import hangs_still
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Kitchen
@@ -71,7 +70,7 @@ class FrontToFit:
     jig: SafeString
     gaps: tuple[tuple[BoundField, str], ...]
     recorded: Recorded | None
-    form: FitForm
+    form: Form
 
 
 def elevation_of(schedule: Schedule, kitchen: Kitchen, label: str) -> SafeString:
@@ -87,16 +86,13 @@ def front_to_fit(
     front: Front,
     record: FitRecord | None,
     now: str,
-    form: FitForm | None = None,
-    measure: str = "",
+    form: Form,
+    measure: str,
 ) -> FrontToFit:
     """Everything about one front; `now` is the fingerprint of the schedule."""
     fitting, unit = schedule.fitting(front.label), schedule.job.unit
-    key = record_key(front.label)
-    initial = {"front": front.label, **_as_recorded(record)}
-    form = form or FitForm(unit=unit, initial=initial, auto_id=f"{key}-%s")
     return FrontToFit(
-        key=key,
+        key=record_key(front.label),
         line=front_line(front, unit),
         opening=front.opening,
         measure=measure,
@@ -126,7 +122,7 @@ def record_key(label: str) -> str:
     return safe_id("record", label)
 
 
-def _as_recorded(record: FitRecord | None) -> dict[str, Mm | str | None]:
+def as_recorded(record: FitRecord | None) -> dict[str, Mm | str | None]:
     """What a form to measure again starts from."""
     if record is None:
         return {}

@@ -4,7 +4,6 @@ from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from fronts.pages.order.forms import OrderLineForm
 from fronts.rules.results import Schedule
 from fronts.selectors.order_lists import items_known
 from fronts.selectors.orders import OrderLine, order_lines
@@ -21,7 +20,6 @@ class Row:
     change: str
     stands: bool
     key: str
-    form: OrderLineForm
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,13 +42,11 @@ class HardwareList:
         return self.wanted > 0 and self.checked == self.wanted and not self.changes
 
 
-def hardware_list(
-    job: Job, schedule: Schedule, refused: OrderLineForm | None = None
-) -> HardwareList:
+def hardware_list(job: Job, schedule: Schedule) -> HardwareList:
     """The job's hardware against what the office has checked."""
     known = items_known(job)
     lines = order_lines(job, schedule)
-    rows = tuple(_row(line, known, index, refused) for index, line in enumerate(lines))
+    rows = tuple(_row(line, known, index) for index, line in enumerate(lines))
     return HardwareList(
         rows=rows,
         checked=sum(row.stands and row.line.need > 0 for row in rows),
@@ -70,9 +66,7 @@ def where_needed(line: OrderLine) -> str:
     )
 
 
-def _row(
-    line: OrderLine, known: frozenset[str] | None, index: int, refused: OrderLineForm | None
-) -> Row:
+def _row(line: OrderLine, known: frozenset[str] | None, index: int) -> Row:
     change, key = _change(line, known), f"line-{index}"
     return Row(
         line=line,
@@ -81,17 +75,6 @@ def _row(
         change=change,
         stands=line.is_checked and not line.is_changed,
         key=key,
-        form=_form(line, key, refused),
-    )
-
-
-def _form(line: OrderLine, key: str, refused: OrderLineForm | None) -> OrderLineForm:
-    """The line's form; the one that was refused keeps what was typed."""
-    if refused is not None and refused.data.get("item") == line.item:
-        refused.auto_id = f"{key}-%s"
-        return refused
-    return OrderLineForm(
-        initial={"item": line.item, "need": line.need, "note": line.note}, auto_id=f"{key}-%s"
     )
 
 
