@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from fronts.cutting.bounds.conservative_scales import scale_pairs
+from fronts.cutting.bounds.conservative_scales import ScalePair, scale_pair
 from fronts.cutting.bounds.dual_feasible import area_bound, dual_feasible_bound
 from fronts.cutting.bounds.guillotine_knapsack import GuillotineKnapsack
 from fronts.cutting.bounds.lower_bound import LowerBound, strongest
@@ -43,16 +43,19 @@ def priced(whole: IntegerProblem, pricer: Any) -> LowerBound:
     return LowerBound(0) if relaxed is None else relaxed.bound
 
 
+def scales(whole: IntegerProblem, across_first: bool = False) -> ScalePair:
+    """Two scales made for the parts."""
+    return scale_pair(whole, whole.boards, begin(2, lambda: 0.0), across_first=across_first)
+
+
 def scaled(whole: IntegerProblem) -> LowerBound:
     """Two scales made for the parts."""
-    return strongest(
-        [pair.bound(whole.boards) for pair in scale_pairs(whole, whole.boards, begin(2))]
-    )
+    return strongest([scales(whole, first).bound(whole.boards) for first in (False, True)])
 
 
 def by_heavy_patterns(whole: IntegerProblem) -> LowerBound:
     """Exactly priced column generation, one board after the other as far as it goes."""
-    pair = next(scale_pairs(whole, whole.boards, begin(2)))
+    pair = scales(whole)
     if not CappedDuals.serves(whole, pair):
         return LowerBound(0)
     duals = CappedDuals(whole, pair, single_parts(whole), begin(2))
@@ -139,7 +142,7 @@ def test_no_heavy_pattern_is_missed(request: dict[str, Any], more: list[int]) ->
         for i, (a, b, turns) in enumerate(lying)
     ]
     whole = integer_problem(read_request(json.dumps(request).encode()))
-    pair = next(scale_pairs(whole, whole.boards, begin(2)))
+    pair = scales(whole)
     full = pair.along.carried(pair.lengths)[0] * pair.across.carried(pair.widths)[0]
     weights = [
         least * worth_of(pair) * (100 + percent) // (100 * full)

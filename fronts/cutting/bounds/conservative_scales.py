@@ -7,7 +7,7 @@ is then a weight of which no board holds more than its lines do, however it is p
 scale along depends on that across, and the other way round: so each is improved in turn.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -46,10 +46,10 @@ class ScalePair:
         return farley_bound(total, most, boards)
 
 
-def scale_pairs(
-    problem: IntegerProblem, boards: Sequence[BoardKind], budget: Budget
-) -> Iterator[ScalePair]:
-    """Pairs of scales, improved from the plain sizes along the boards, then from those across."""
+def scale_pair(
+    problem: IntegerProblem, boards: Sequence[BoardKind], budget: Budget, *, across_first: bool
+) -> ScalePair:
+    """A pair of scales, improved from the plain sizes along the boards, or from those across."""
     ways = [
         (index, *size)
         for index, item in enumerate(problem.items)
@@ -59,11 +59,11 @@ def scale_pairs(
     items = [item for item, _, _ in ways]
     along = ScaledSide(items, [length for _, length, _ in ways], demand, [b.length for b in boards])
     across = ScaledSide(items, [width for _, _, width in ways], demand, [b.width for b in boards])
-    one, other = _improved(along, across, budget)
-    yield ScalePair(along, across, _whole(one), _whole(other))
-    if not budget.over:
-        one, other = _improved(across, along, budget)
-        yield ScalePair(along, across, _whole(other), _whole(one))
+    if across_first:
+        widths, lengths = _improved(across, along, budget)
+    else:
+        lengths, widths = _improved(along, across, budget)
+    return ScalePair(along, across, _whole(lengths), _whole(widths))
 
 
 def _improved(first: ScaledSide, second: ScaledSide, budget: Budget) -> tuple[Floats, Floats]:

@@ -11,7 +11,7 @@ from itertools import count, cycle, product
 from random import Random
 
 from fronts.cutting import patterns
-from fronts.cutting.bounds.conservative_scales import ScalePair, scale_pairs
+from fronts.cutting.bounds.conservative_scales import ScalePair, scale_pair
 from fronts.cutting.bounds.dual_feasible import quick_bound
 from fronts.cutting.bounds.guillotine_knapsack import GuillotineKnapsack
 from fronts.cutting.bounds.lower_bound import LowerBound, strongest
@@ -38,7 +38,7 @@ from fronts.solver import IntegerLimits
 
 EASE, SURE = 1.1, 0.7
 """How a descent goes (see `DivingHeuristic`); measured on made kitchens within 2 s."""
-DIVES, DIVE_ROUNDS = 4, 6
+DIVES, DIVE_ROUNDS = 3, 6
 """Descents before anything else is tried again, and rounds of pricing at each step of one."""
 WIDENED = 4
 """How often the whole choice may try more sheets in a row."""
@@ -63,9 +63,10 @@ def plan_sheets(problem: IntegerProblem, budget: Budget) -> SearchResult:
     search.generate(budget.share(0.2))
     search.bound_by_heavy_patterns(budget.share(0.3))
     for _ in range(ROUNDS):
-        search.dive(budget.share(0.9))
-        search.choose(budget.share(0.4))
+        search.dive(budget.share(0.7))
+        search.choose(budget.share(0.5))
         search.bound_by_heavy_patterns(budget.share(0.3))
+        search.bound_by_scales(budget.share(0.3))
         search.passes(budget.share(0.05))
         search.strips(budget.share(0.05))
         search.generate(budget.share(0.2))
@@ -86,6 +87,7 @@ class SheetSearch:
         self.generation: ColumnGeneration | None = None
         self.weights: list[int] = []
         self.scales: ScalePair | None = None
+        self._sides = iter((False, True))
         items = problem.items
         self._repeats = len(items) <= FEW or sum(i.demand for i in items) > REPEATS * len(items)
         self._skips = cycle(SKIPS)
@@ -143,15 +145,18 @@ class SheetSearch:
             self.weights = relaxed.weights
 
     def bound_by_scales(self, budget: Budget) -> None:
-        """Two scales made for these parts."""
-        boards = self.problem.boards
-        for pair in () if self.proved else scale_pairs(self.problem, boards, budget):
+        """Two scales made for these parts; each call begins from another side."""
+        for across_first in self._sides:
+            if self.proved or budget.over:
+                return
+            boards = self.problem.boards
+            pair = scale_pair(self.problem, boards, budget, across_first=across_first)
             bound = pair.bound(boards)
             if self.scales is None or bound.cost > self.bound.cost:
                 self.scales = pair
             self.bound = strongest([self.bound, bound])
-            if self.proved or CappedDuals.serves(self.problem, pair):
-                return  # where they serve, exact pricing takes it from here
+            if CappedDuals.serves(self.problem, pair):
+                return  # exact pricing goes on from here first
 
     def bound_by_heavy_patterns(self, budget: Budget) -> None:
         """The linear program over all patterns, where that may prove the best plan the least."""
