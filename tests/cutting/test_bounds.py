@@ -62,7 +62,7 @@ def test_sticks_against_trying_everything(
 
 
 def _check(request: dict[str, Any], true_least: int | None) -> None:
-    found = plan_to_print(plan(read_request(json.dumps(request).encode()), 0.2))
+    found = plan_to_print(plan(read_request(json.dumps(request).encode()), 0.2, lambda: 0.0))
     replay(request, found)
     if true_least is None:
         assert found["unplaced"]

@@ -63,7 +63,7 @@ def test_what_is_stored_is_read_back_the_same() -> None:
     for width in (Fraction(1220), None):
         stock = (StockSize("S", Fraction(2440), width, 1), StockSize("T", Fraction(1000), width))
         parts = (Part("A", Fraction(2273, 3), width and Fraction(300), 4),)
-        made = plan(Request(Fraction(1, 3), Fraction(10), stock, parts), 1)
+        made = plan(Request(Fraction(1, 3), Fraction(10), stock, parts), 1, lambda: 0.0)
         stored = json.loads(json.dumps([plan_to_store(made), request_to_store(made.request)]))
 
         assert made == stored_plan(stored[0], stored_request(stored[1]))
