@@ -25,21 +25,26 @@ _MEASURED = tuple(name for name, _, _ in single_facts(Measured, "measured_"))
 
 
 @dataclass(frozen=True, slots=True)
-class FrontRow:
-    """One front of several, with what is decided about it alone."""
+class BoxRow:
+    """The place of a box behind a front; `text` is empty where none was measured."""
 
-    index: int
     name: str
     text: str
 
 
 @dataclass(frozen=True, slots=True)
-class BoxRow:
-    """The place of a box behind a front; `text` is empty where none was measured."""
+class FrontRow:
+    """One front of an opening: what is decided about it alone, and its box.
+
+    `name` is empty for a single front, which the opening's own line speaks of; `side` is where
+    one counts from. `box` is None where it stands on none.
+    """
 
     index: int
     name: str
+    side: str
     text: str
+    box: BoxRow | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +58,6 @@ class OpeningRow:
     place: str
     notes: tuple[str, ...]
     fronts: tuple[FrontRow, ...]
-    boxes: tuple[BoxRow, ...]
 
     @property
     def key(self) -> str:
@@ -61,8 +65,9 @@ class OpeningRow:
 
     @property
     def next_box(self) -> int | None:
-        """The first box that nobody measured."""
-        return next((each.index for each in self.boxes if not each.text), None)
+        """The first front whose box nobody measured."""
+        boxes = ((front.index, front.box) for front in self.fronts)
+        return next((index for index, box in boxes if box and not box.text), None)
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,7 +162,6 @@ def opening_row(opening: Opening, unit: str) -> OpeningRow:
         place=f"{show(opening.x, unit)} from the left, {show(opening.y, unit)} up",
         notes=tuple(_opening_notes(opening, unit)),
         fronts=tuple(_front_rows(opening, unit)),
-        boxes=tuple(_box_rows(opening, unit)),
     )
 
 
@@ -206,29 +210,38 @@ def _decided(front: Front, unit: str) -> Iterator[str]:
 
 
 def _front_rows(opening: Opening, unit: str) -> Iterator[FrontRow]:
-    """The fronts of an opening that has several, each to be decided about by itself."""
-    fronts = list(opening.fronts.all())
-    if len(fronts) < 2:
+    """The fronts that have something to be said of by themselves: one of several, or a box."""
+    fronts, on_box = list(opening.fronts.all()), opening.closing.on_box
+    if len(fronts) < 2 and not on_box:
         return
+    side = "from the left" if opening.closing.across else "from the top"
     for front in fronts:
-        words = [show(front.own_height, unit) + " high"] if front.own_height is not None else []
-        words += [*_decided(front, unit), *([front.build] if front.build else [])]
-        words += [front.material] if front.material else []
-        if front.thickness is not None:
-            words.append(f"{show(front.thickness, unit)} thick")
-        side = "from the left" if opening.closing.across else "from the top"
-        name = f"Front {front.position + 1} {side}"
-        yield FrontRow(front.position, name, ", ".join(words))
+        place = f"{front.position + 1} {side}" if len(fronts) > 1 else ""
+        yield FrontRow(
+            index=front.position,
+            name=f"Front {front.position + 1}" if place else "",
+            side=side,
+            text=", ".join(_alone(front, unit)),
+            box=_box_row(front, place, unit) if on_box else None,
+        )
 
 
-def _box_rows(opening: Opening, unit: str) -> Iterator[BoxRow]:
-    if not opening.closing.on_box:
-        return
-    fronts = list(opening.fronts.all())
-    for front in fronts:
-        name = "Box" if len(fronts) == 1 else f"Box {front.position + 1} from the top"
-        text = _box(front.box, unit) if hasattr(front, "box") else ""
-        yield BoxRow(front.position, name, text)
+def _alone(front: Front, unit: str) -> Iterator[str]:
+    """What is decided about one front of several."""
+    if front.own_height is not None:
+        yield f"{show(front.own_height, unit)} high"
+    yield from _decided(front, unit)
+    if front.build:
+        yield front.build
+    if front.material:
+        yield front.material
+    if front.thickness is not None:
+        yield f"{show(front.thickness, unit)} thick"
+
+
+def _box_row(front: Front, place: str, unit: str) -> BoxRow:
+    name = f"Box {place}" if place else "Box"
+    return BoxRow(name, _box(front.box, unit) if hasattr(front, "box") else "")
 
 
 def _box(box: Box, unit: str) -> str:
