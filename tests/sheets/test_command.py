@@ -91,7 +91,7 @@ def test_the_plan_that_it_prints_is_made_from_the_files_own_parts(tmp_path: Path
     plan, labels = (_text(out / name) for name in ("cutting-plan.pdf", "labels.pdf"))
     assert worked_out.parts
     assert parts_fingerprint(worked_out.parts) in plan
-    assert "Made while these sheets were printed, from stock of the usual sizes" in plan
+    assert "Made here from stock of the usual sizes, with a kerf of 1/8 in" in plan
     for part in worked_out.parts:
         assert f"({part.label})" in plan or f"{part.label} " in plan
         assert part.front in labels

@@ -12,6 +12,7 @@ from fronts.figures.parts import material_name
 from fronts.management import job_files
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
+from fronts.rules.lengths import show_with_unit
 from fronts.rules.results import Schedule
 from fronts.services.cutting_requests import usual_request
 from fronts.sheets.pdf import PAPERS, Paper, PrintingError, render
@@ -59,11 +60,12 @@ def _usual_plan(schedule: Schedule) -> CutPlanSource | None:
         )
         for group in groups
     ]
-    made = (
-        "Made while these sheets were printed, from stock of the usual sizes, from parts "
-        f"{parts_fingerprint(schedule.parts)}."
-    )
-    return CutPlanSource(tuple(plans), made) if plans else None
+    if not plans:
+        return None
+    kerf = show_with_unit(plans[0][1].request.kerf, unit)
+    parts = parts_fingerprint(schedule.parts)
+    made = f"Made here from stock of the usual sizes, with a kerf of {kerf}, from parts {parts}."
+    return CutPlanSource(tuple(plans), made)
 
 
 def _paper(text: str) -> str:
