@@ -7,6 +7,7 @@ from fronts.pages.measure.views import (
     cabinets,
     doors,
     fronts,
+    new_cabinet,
     openings,
     page,
     preview,
@@ -23,7 +24,7 @@ _DOOR = _JOB + "doors/<int:door_id>/"
 urlpatterns: list[URLPattern] = [
     path(_JOB, page.job_measure, name="job-measure"),
     # cabinets
-    path(_JOB + "cabinets/new/", cabinets.cabinet_new, name="cabinet-new"),
+    path(_JOB + "cabinets/new/", new_cabinet.cabinet_new, name="cabinet-new"),
     path(_CABINET, cabinets.cabinet_edit, name="cabinet-edit"),
     path(_CABINET + "copy/", cabinets.cabinet_copy_page, name="cabinet-copy"),
     path(_CABINET + "move/", cabinets.cabinet_move_by, name="cabinet-move"),

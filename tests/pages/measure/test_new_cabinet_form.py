@@ -1,6 +1,7 @@
 """What the form of a new cabinet offers, and what it still asks for."""
 
-from fronts.pages.measure.forms.cabinets import CopyForm, NewCabinetForm
+from fronts.pages.measure.forms.cabinets import CopyForm
+from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.rules.kinds import CabinetKind
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches

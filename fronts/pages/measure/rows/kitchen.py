@@ -1,73 +1,19 @@
 """A kitchen's rows as a page shows them: every length already in the job's words."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
 from fronts.figures.sizes import size
-from fronts.models import Box, Cabinet, DoorOnHand, Front, Opening
-from fronts.pages.shared.choice_words import HAND
-from fronts.rules.facts import single_facts
-from fronts.rules.kinds import CABINET_BUILDS, CABINET_KINDS, SLIDES
-from fronts.rules.kitchen import Measured
+from fronts.models import Cabinet, DoorOnHand
+from fronts.pages.measure.rows.openings import OpeningRow, opening_row
+from fronts.rules.kinds import CABINET_BUILDS, CABINET_KINDS
 from fronts.rules.lengths import show
 from fronts.rules.standards import EMPTY
 from fronts.snapshot.standards import standard_of
 
 _KIND: Mapping[str, str] = dict(CABINET_KINDS.items())
 _BUILD: Mapping[str, str] = dict(CABINET_BUILDS.items())
-_SLIDE: Mapping[str, str] = dict(SLIDES.items())
-_IN_FULL = {
-    "fixed": "Fixed front, with screws of the shop's choice from behind",
-    "open": "Open",
-}
-_MEASURED = tuple(name for name, _, _ in single_facts(Measured, "measured_"))
-
-
-@dataclass(frozen=True, slots=True)
-class BoxRow:
-    """The place of a box behind a front; `text` is empty where none was measured."""
-
-    name: str
-    text: str
-
-
-@dataclass(frozen=True, slots=True)
-class FrontRow:
-    """One front of an opening: what is decided about it alone, and its box.
-
-    `name` is empty for a single front, which the opening's own line speaks of; `side` is where
-    one counts from. `box` is None where it stands on none.
-    """
-
-    index: int
-    name: str
-    side: str
-    text: str
-    box: BoxRow | None
-
-
-@dataclass(frozen=True, slots=True)
-class OpeningRow:
-    """An opening in its cabinet."""
-
-    id: int
-    label: str
-    what: str
-    size: str
-    place: str
-    notes: tuple[str, ...]
-    fronts: tuple[FrontRow, ...]
-
-    @property
-    def key(self) -> str:
-        return f"opening-{self.id}"
-
-    @property
-    def next_box(self) -> int | None:
-        """The first front whose box nobody measured."""
-        boxes = ((front.index, front.box) for front in self.fronts)
-        return next((index for index, box in boxes if box and not box.text), None)
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,19 +98,6 @@ def cabinet_row(cabinet: Cabinet, unit: str) -> CabinetRow:
     )
 
 
-def opening_row(opening: Opening, unit: str) -> OpeningRow:
-    """An opening whose boxes and named door are at hand."""
-    return OpeningRow(
-        id=opening.pk,
-        label=opening.label,
-        what=_what(opening),
-        size=size(unit, opening.width, opening.height),
-        place=f"{show(opening.x, unit)} from the left, {show(opening.y, unit)} up",
-        notes=tuple(_opening_notes(opening, unit)),
-        fronts=tuple(_front_rows(opening, unit)),
-    )
-
-
 def door_row(door: DoorOnHand, unit: str) -> DoorRow:
     """A door whose bores are at hand."""
     notes = ["knob hole"] if door.knob_x is not None else []
@@ -174,79 +107,3 @@ def door_row(door: DoorOnHand, unit: str) -> DoorRow:
     what = f"{door.build.capitalize()}{f', {door.material}' if door.material else ''}"
     sizes = size(unit, door.width, door.height, door.thickness)
     return DoorRow(door.pk, door.label, sizes, what, tuple(notes))
-
-
-def _what(opening: Opening) -> str:
-    fronts, closing = list(opening.fronts.all()), opening.closing
-    if closing.hinged:
-        return f"{closing.says}, hinged {HAND[fronts[0].hinged]}"
-    if closing.stack:
-        return f"{len(fronts)} drawers"
-    return _IN_FULL.get(opening.closed_by, closing.says)
-
-
-def _opening_notes(opening: Opening, unit: str) -> Iterator[str]:
-    fronts = list(opening.fronts.all())
-    if opening.closing.single:
-        yield from _decided(fronts[0], unit)
-    elif any(front.choose for front in fronts):
-        yield "a door on hand that fits"
-    if any(getattr(opening, name) is not None for name in _MEASURED):
-        yield "measured on site"
-    if standard_of(opening) != EMPTY:
-        yield "own standard"
-
-
-def _decided(front: Front, unit: str) -> Iterator[str]:
-    """What is decided about a front beside its size in the stack and its hinges."""
-    if front.choose:
-        yield "a door on hand that fits"
-    elif front.door is not None:
-        yield f"door {front.door.label}"
-    if front.width is not None or front.height is not None:
-        yield "front exists"
-    if front.shift_x or front.shift_y:
-        yield "moved off its place"
-
-
-def _front_rows(opening: Opening, unit: str) -> Iterator[FrontRow]:
-    """The fronts that have something to be said of by themselves: one of several, or a box."""
-    fronts, on_box = list(opening.fronts.all()), opening.closing.on_box
-    if len(fronts) < 2 and not on_box:
-        return
-    side = "from the left" if opening.closing.across else "from the top"
-    for front in fronts:
-        place = f"{front.position + 1} {side}" if len(fronts) > 1 else ""
-        yield FrontRow(
-            index=front.position,
-            name=f"Front {front.position + 1}" if place else "",
-            side=side,
-            text=", ".join(_alone(front, unit)),
-            box=_box_row(front, place, unit) if on_box else None,
-        )
-
-
-def _alone(front: Front, unit: str) -> Iterator[str]:
-    """What is decided about one front of several."""
-    if front.own_height is not None:
-        yield f"{show(front.own_height, unit)} high"
-    yield from _decided(front, unit)
-    if front.build:
-        yield front.build
-    if front.material:
-        yield front.material
-    if front.thickness is not None:
-        yield f"{show(front.thickness, unit)} thick"
-
-
-def _box_row(front: Front, place: str, unit: str) -> BoxRow:
-    name = f"Box {place}" if place else "Box"
-    return BoxRow(name, _box(front.box, unit) if hasattr(front, "box") else "")
-
-
-def _box(box: Box, unit: str) -> str:
-    lengths = [box.width, box.height, *([box.depth] if box.depth is not None else [])]
-    words = [size(unit, *lengths), f"{show(box.rise, unit)} up"]
-    if box.slide:
-        words.append(f"slide {_SLIDE[box.slide].lower()}")
-    return ", ".join(words)

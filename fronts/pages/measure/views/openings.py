@@ -9,7 +9,7 @@ from django.urls import reverse
 from fronts.models import Cabinet, Opening
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, offered
-from fronts.pages.measure.rows.kitchen import opening_row
+from fronts.pages.measure.rows.openings import opening_row
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done, opening_saved
 from fronts.pages.measure.views.removal import Removal, removed

@@ -8,10 +8,10 @@ from django.utils.safestring import mark_safe
 
 from fronts.drawings.elevation import wall_elevation
 from fronts.models import Cabinet, DoorOnHand
-from fronts.pages.measure.forms.cabinets import NewCabinetForm
+from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.pages.measure.rows.fronts import front_rows
 from fronts.pages.measure.rows.kitchen import door_row, wall_rows
-from fronts.pages.measure.views.cabinets import new_cabinet_editor
+from fronts.pages.measure.views.new_cabinet import new_cabinet_editor
 from fronts.pages.measure.views.parts import KIND_LINKS, PAGE, part_answer
 from fronts.pages.shared.finding_links import FindingRow, Ways
 from fronts.pages.shared.job_view import job_view

@@ -11,7 +11,8 @@ from django.urls import reverse
 from django.utils.cache import patch_vary_headers
 from django_htmx.http import reswap, retarget, trigger_client_event
 
-from fronts.pages.measure.rows.kitchen import cabinet_row, door_row, opening_row, wall_rows
+from fronts.pages.measure.rows.kitchen import cabinet_row, door_row, wall_rows
+from fronts.pages.measure.rows.openings import opening_row
 from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.return_link import return_link
 from fronts.selectors.kitchens import cabinets_of, doors_of, opening_of

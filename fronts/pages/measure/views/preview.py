@@ -6,8 +6,9 @@ from django.http import HttpResponse
 from django.shortcuts import render
 from django_htmx.http import reswap, retarget
 
-from fronts.pages.measure.forms.cabinets import CabinetForm, NewCabinetForm
+from fronts.pages.measure.forms.cabinets import CabinetForm
 from fronts.pages.measure.forms.door_choice import door_labels
+from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.pages.measure.forms.openings import OpeningForm
 from fronts.pages.measure.rows.drawing import drawing_of, findings_about, with_cabinet
 from fronts.pages.shared.finding_links import finding_row
