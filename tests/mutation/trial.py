@@ -15,7 +15,7 @@ SECONDS = 900
 WIDER = {
     "fronts/rules": (("tests/rules",), ("tests/jobfile",)),
     "fronts/services": (
-        ("tests/services", "tests/models"),
+        ("tests/services",),
         ("tests/pages", "tests/commands", "tests/test_two_shops.py"),
     ),
 }
