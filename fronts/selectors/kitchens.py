@@ -78,6 +78,12 @@ def opening_of(job: Job, opening_id: int) -> Opening:
     return opening
 
 
+def with_fronts(opening: Opening) -> Opening:
+    """The opening with its fronts at hand, fetched where they are not."""
+    prefetch_related_objects([opening], Prefetch("fronts", _fronts()))
+    return opening
+
+
 def front_of(job: Job, opening_id: int, index: int) -> Front:
     """Front `index` of an opening, from the left or the top, with the opening's others at hand."""
     opening = opening_of(job, opening_id)

@@ -19,7 +19,7 @@ def box_enter(*, front: Front, facts: BoxFacts, at: datetime, by: Person | None 
     """Enter or change the box that a front stands on, with its rows of shelf-pin holes."""
     if not front.opening.closing.on_box:
         raise ValidationError("a box stands behind a drawer or a pull-out front only")
-    box = box_save(front, Box.objects.filter(front=front).first(), facts)
+    box = box_save(front, front.box if hasattr(front, "box") else None, facts)
     job_changed(job=front.opening.cabinet.job, text=f"Entered {_name(box)}", by=by, at=at)
     return box
 
@@ -56,7 +56,7 @@ def _save_pins(box: Box, facts: BoxFacts) -> None:
     rows = list(pin_rows(box, facts))
     for number, row in enumerate(rows, start=1):
         _check(row, number)
-    before = ShelfPins.objects.filter(box=box).order_by("position", "pk")
+    before = sorted(box.shelf_pins.all(), key=lambda pin: pin.position)
     if [_said(row) for row in before] != [_said(row) for row in rows]:
         ShelfPins.objects.filter(box=box).delete()
         ShelfPins.objects.bulk_create(rows)

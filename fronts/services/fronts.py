@@ -33,10 +33,10 @@ def front_change(
 
 
 def fronts_at_hand(opening: Opening) -> list[Front]:
-    """The opening's fronts in their order, each with its box at hand."""
+    """The opening's fronts in their order, as they were fetched with it where they were."""
     if opening.pk is None:
         return []
-    return list(Front.objects.filter(opening=opening).select_related("box").order_by("position"))
+    return sorted(opening.fronts.all(), key=lambda front: front.position)
 
 
 def fronts_save(opening: Opening, rows: Sequence[Front], facts: OpeningFacts) -> bool:
@@ -53,9 +53,13 @@ def fronts_save(opening: Opening, rows: Sequence[Front], facts: OpeningFacts) ->
     surplus = rows[len(facts.fronts) :]
     if surplus:
         Front.objects.filter(pk__in=[row.pk for row in surplus]).delete()
-    if not closing.on_box and any(hasattr(row, "box") for row in rows):
+    unboxed = not closing.on_box and any(hasattr(row, "box") for row in rows)
+    if unboxed:
         Box.objects.filter(front__opening=opening).delete()
-    return len(rows) != len(facts.fronts)
+    others = len(rows) != len(facts.fronts)
+    if others or unboxed:
+        opening.refresh_from_db(fields=["fronts"])  # What was fetched with it holds no longer.
+    return others
 
 
 def fronts_without_a_place(rows: Sequence[Front], facts: OpeningFacts) -> list[str]:

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from django.db.models import Model, QuerySet
+from django.db.models import Model, Prefetch, QuerySet, prefetch_related_objects
 
 from fronts import models
 from fronts.facts.rows import from_row
@@ -58,9 +58,9 @@ def opening_at_hand(opening: models.Opening) -> Opening:
     """One opening whose fronts, with their doors and boxes, have been fetched with it."""
     rows = list(opening.fronts.all())
     boxes = [front.box for front in rows if hasattr(front, "box")]
-    pins = models.ShelfPins.objects.filter(box__in=boxes) if boxes else []
-    pins_of = grouped(sorted(pins, key=lambda pin: (pin.position, pin.pk)), "box_id")
-    box_of = {box.front_id: box_facts(box, pins_of[box.pk]) for box in boxes}
+    pins = models.ShelfPins.objects.order_by(*IN_ORDER)
+    prefetch_related_objects(boxes, Prefetch("shelf_pins", pins))
+    box_of = {box.front_id: box_facts(box, list(box.shelf_pins.all())) for box in boxes}
     return opening_facts(
         opening,
         tuple(

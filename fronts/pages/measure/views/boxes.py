@@ -32,7 +32,7 @@ def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) ->
         request,
         editor,
         save=lambda: box_enter(front=front, facts=_entered(editor), **who(request)),
-        done=lambda _: opening_saved(request, job, opening_id, f"{editor.heading} is saved."),
+        done=lambda _: opening_saved(request, job, front.opening, f"{editor.heading} is saved."),
     )
 
 

@@ -26,7 +26,7 @@ def front_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) 
         request,
         editor,
         save=lambda: front_change(front=front, facts=editor.form.entered, **who(request)),
-        done=lambda _: opening_saved(request, job, opening_id, f"{editor.heading} is saved."),
+        done=lambda _: opening_saved(request, job, front.opening, f"{editor.heading} is saved."),
     )
 
 

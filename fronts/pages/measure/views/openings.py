@@ -93,7 +93,7 @@ def _edited(
         save=lambda: opening_change(
             opening=opening, facts=editor.form.entered, confirmed=confirmed, **who(request)
         ),
-        done=lambda _: opening_saved(request, job, opening_id, f"Opening {opening} is saved."),
+        done=lambda _: opening_saved(request, job, opening, f"Opening {opening} is saved."),
     )
 
 

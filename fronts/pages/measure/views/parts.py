@@ -11,11 +11,12 @@ from django.urls import reverse
 from django.utils.cache import patch_vary_headers
 from django_htmx.http import reswap, retarget, trigger_client_event
 
+from fronts.models import Opening
 from fronts.pages.measure.rows.kitchen import cabinet_row, door_row, wall_rows
 from fronts.pages.measure.rows.openings import opening_row
 from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.return_link import return_link
-from fronts.selectors.kitchens import cabinets_of, doors_of, opening_of
+from fronts.selectors.kitchens import cabinets_of, doors_of, opening_of, with_fronts
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import PartsResponse, wants_part
@@ -51,10 +52,10 @@ def done(
     return trigger_client_event(response, "kitchen-changed", after="settle")
 
 
-def opening_saved(request: SignedInRequest, job: Job, opening_id: int, said: str) -> HttpResponse:
+def opening_saved(request: SignedInRequest, job: Job, opening: Opening, said: str) -> HttpResponse:
     """The opening as it is now, with its fronts and boxes."""
-    row, template = opening_row(opening_of(job, opening_id), job.unit), f"{PAGE}#opening"
-    return done(request, job, f"opening-{opening_id}", said, template=template, opening=row)
+    row, template = opening_row(with_fronts(opening), job.unit), f"{PAGE}#opening"
+    return done(request, job, f"opening-{opening.pk}", said, template=template, opening=row)
 
 
 def part_answer(request: SignedInRequest, job: Job, part: str, **more: Any) -> HttpResponse:
