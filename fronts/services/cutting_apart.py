@@ -35,7 +35,6 @@ def planned_apart(request: Request, seconds: int, *, patience: float) -> dict[st
             encoding="utf-8",
             cwd=ROOT,
             timeout=patience,
-            check=False,
         )
     except subprocess.TimeoutExpired:
         return None

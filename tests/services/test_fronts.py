@@ -147,6 +147,26 @@ def test_a_front_that_loses_its_box_keeps_its_record(job: Job, installer: Person
     assert fit_records_of(job) == {"B1.a": record}
 
 
+def test_the_only_box_of_a_stack_goes_with_what_it_stood_behind(stack: Opening) -> None:
+    """Two of three drawers have none yet: the third's is asked about, and goes."""
+    BoxFactory.create(opening=stack, index=2, height=inches(4))
+
+    saying.opening_change(opening=stack, closed_by="fixed", confirmed=True, at=NOW, count=None)
+
+    assert not Box.objects.exists()
+
+
+def test_one_box_among_fronts_that_all_stay_goes_too(job: Job) -> None:
+    """A pair of doors in the place of two drawers, one of which stood on a box."""
+    opening = OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=2)
+    BoxFactory.create(opening=opening, index=1, height=inches(4))
+
+    saying.opening_change(opening=opening, closed_by="pair", confirmed=True, at=NOW, count=None)
+
+    assert Front.objects.count() == 2
+    assert not Box.objects.exists()
+
+
 def test_an_opening_goes_with_the_records_of_its_fronts(stack: Opening, installer: Person) -> None:
     """Once that is confirmed."""
     fitted(front_of(stack, 1), "B1.a.2", installer)
