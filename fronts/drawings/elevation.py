@@ -18,6 +18,7 @@ from fronts.drawings.gaps import draw_gaps, gaps_between
 from fronts.drawings.lettering import shortened
 from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px, safe_id
+from fronts.rules.kinds import CABINET_KINDS
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
@@ -134,8 +135,8 @@ def _said(front: Front, unit: str, *, stop: bool) -> str:
 def _dimensions(
     drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], unit: str, size: Px
 ) -> None:
-    standing = [each for each in cabinets if each.kind != "wall"]
-    hung = [each for each in cabinets if each.kind == "wall"]
+    standing = [each for each in cabinets if not CABINET_KINDS[each.kind].hangs]
+    hung = [each for each in cabinets if CABINET_KINDS[each.kind].hangs]
     _names(drawing, scale, cabinets, size)
     bounds = drawing.bounds()
     below = bounds.bottom + _ROW
@@ -158,7 +159,7 @@ def _names(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], size: Px
     """Each cabinet's label: under the floor where it stands, over it where it hangs."""
     for each in cabinets:
         area = scale.area(each.x, each.y, each.width, each.height)
-        y = area.top - size if each.kind == "wall" else scale.y(Mm(0)) + size
+        y = area.top - size if CABINET_KINDS[each.kind].hangs else scale.y(Mm(0)) + size
         name = shortened(each.label, size, area.width - 4_00, bold=True)
         drawing.text(area.middle[0], y, name, size, bold=True, kind="cabinet")
 

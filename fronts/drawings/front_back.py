@@ -17,6 +17,7 @@ from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
 from fronts.figures.boxes import mirrored
 from fronts.rules.hinge_drilling import cup_centre, hinges_upright
+from fronts.rules.kinds import FRONT_BUILDS
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Fitting, Front
@@ -141,7 +142,7 @@ def _outline(view: _View) -> None:
     front, scale, drawing = view.front, view.scale, view.drawing
     drawing.rect("front", scale.area(Mm(0), Mm(0), front.width, front.height))
     drawing.framed(scale.area(Mm(0), Mm(0), front.width, front.height))
-    if front.build != "five-piece":
+    if not FRONT_BUILDS[front.build].framed:
         return
     for x in (front.stile, front.width - front.stile):
         drawing.line("cabinet", scale.x(x), scale.y(Mm(0)), scale.x(x), scale.y(front.height))

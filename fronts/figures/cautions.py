@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from fronts.rules.kinds import CABINET_KINDS, FRONT_KINDS, CabinetTraits
 from fronts.rules.kitchen import Cabinet
 from fronts.rules.results import Fitting, Front, Jig, Shim
 
@@ -25,13 +26,13 @@ LAST = "The sheet advises; local codes and the makers' instructions come first."
 
 @dataclass(frozen=True, slots=True)
 class Situation:
-    """What decides which cautions apply."""
+    """What decides which cautions apply; `cabinet` None at the bench."""
 
-    kinds: frozenset[str]
+    cabinet: CabinetTraits | None
     drills: bool
     small_pieces: bool
     refit: bool
-    pull_out: bool
+    tips: bool
     glass: bool
 
 
@@ -39,11 +40,11 @@ def at_cabinet(cabinet: Cabinet, fronts: Sequence[Front], fittings: Sequence[Fit
     """The cautions for fitting one cabinet's fronts."""
     return _apply(
         Situation(
-            kinds=frozenset({cabinet.kind}),
+            cabinet=CABINET_KINDS[cabinet.kind],
             drills=bool(fronts),
             small_pieces=bool(fittings),
             refit=any(not each.is_new or each.door_on_hand for each in fronts),
-            pull_out=any(each.kind == "pull-out" for each in fronts),
+            tips=any(FRONT_KINDS[each.kind].tips for each in fronts),
             glass=any("glass" in each.material.lower() for each in fronts),
         )
     )
@@ -53,11 +54,11 @@ def at_bench(jigs: Sequence[Jig], shims: Sequence[Shim], fronts: Sequence[Front]
     """The cautions for making fronts, jigs and shims in the shop."""
     return _apply(
         Situation(
-            kinds=frozenset(),
+            cabinet=None,
             drills=bool(fronts),
             small_pieces=bool(jigs or shims),
             refit=any(not each.is_new or each.door_on_hand for each in fronts),
-            pull_out=False,
+            tips=False,
             glass=any("glass" in each.material.lower() for each in fronts),
         )
     )
@@ -68,11 +69,11 @@ def _apply(at: Situation) -> list[str]:
         (at.small_pieces, SMALL_PIECES),
         (at.drills, DRILLING),
         (at.refit, OLD_PAINT),
-        (at.pull_out, TIPPING),
-        ("tall" in at.kinds and not at.pull_out, TALL),
-        ("wall" in at.kinds, WALL),
+        (at.tips, TIPPING),
+        (at.cabinet is not None and at.cabinet.tips and not at.tips, TALL),
+        (at.cabinet is not None and at.cabinet.hangs, WALL),
         (at.glass, GLASS),
-        (bool(at.kinds), TRADES),
+        (at.cabinet is not None, TRADES),
         (True, LAST),
     ]
     return [words for applies, words in said if applies]

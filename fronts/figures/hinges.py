@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from fronts.figures.knobs import Line, knob_lines
 from fronts.rules.hinge_drilling import PLATE_PITCH, PLATE_ROW, hinges_upright, plate_centres
-from fronts.rules.kinds import Hinged
+from fronts.rules.kinds import CABINET_BUILDS, Hinged, is_inset
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
@@ -46,9 +46,9 @@ def _measured_from(front: Front, of: str) -> str:
 def _plate_row(front: Front, kitchen: Kitchen) -> str:
     """Where the plates' screws go on a cabinet's side; on a frame their maker's sheet says."""
     row, pitch = show(PLATE_ROW, "mm"), show(PLATE_PITCH, "mm")
-    behind = "behind the door" if front.plane == "inset" else "back"
+    behind = "behind the door" if is_inset(front.plane) else "back"
     cabinet = next(each for each in kitchen.cabinets if each.label == front.cabinet)
-    framed = "frame plates by their maker; " if cabinet.build == "face-frame" else ""
+    framed = "frame plates by their maker; " if CABINET_BUILDS[cabinet.build].framed else ""
     return f"{framed}on a side {row} mm {behind}, {pitch} mm apart (practice)"
 
 

@@ -10,7 +10,7 @@ from math import hypot, sqrt
 from fronts.rules.box_checks import stack_findings
 from fronts.rules.edges import NOTHING, Rect, heights_of, lean, widths_of
 from fronts.rules.findings import Speaks
-from fronts.rules.kinds import SIDES
+from fronts.rules.kinds import SIDES, is_inset
 from fronts.rules.kitchen import Opening
 from fronts.rules.laying import Laid, LaidOpening
 from fronts.rules.lengths import Mm, floor_to
@@ -47,11 +47,11 @@ def front_findings(laid: Laid, speaks: Speaks, step: Mm) -> Iterator[Finding]:
     outer = {side: overlay for side in SIDES if (overlay := laid.overlays[side]) is not None}
     laps = [side for side, overlay in outer.items() if overlay >= 0]
     inside = [side for side, overlay in outer.items() if overlay < 0]
-    by_inset_rule = not laid.exists and laid.standard.mount == "inset"
+    by_inset_rule = not laid.exists and is_inset(laid.standard.mount)
     if laps and inside and not by_inset_rule:
         yield speaks.mixed(laid.label, laps, inside, _trim_to(laid, speaks, step))
         return
-    if laid.plane == "overlay":
+    if not is_inset(laid.plane):
         return
     gap = min(-overlay for overlay in outer.values())
     if gap < laid.standard.least_gap:
@@ -67,11 +67,11 @@ def cabinet_findings(openings: list[LaidOpening], speaks: Speaks) -> Iterator[Fi
             if _overlap(one.rect, other.rect):
                 yield speaks.openings_overlap(one.label, other.label)
     inset = [
-        opening for opening in openings if any(front.plane == "inset" for front in opening.fronts)
+        opening for opening in openings if any(is_inset(front.plane) for front in opening.fronts)
     ]
     for front in (front for opening in openings for front in opening.fronts):
         for other in inset:
-            if front.plane == "overlay" and not _overlap(front.rect, other.rect):
+            if not is_inset(front.plane) and not _overlap(front.rect, other.rect):
                 by = _overlap(Rect(front.x, front.y, front.width, front.height), other.rect)
                 if by:
                     yield speaks.laps_next_opening(front.label, other.label, by)
@@ -96,7 +96,7 @@ def _measuring(laid: LaidOpening, speaks: Speaks, practice: Practice) -> Iterato
 
 def _leaning(laid: LaidOpening, leaning: Mm, speaks: Speaks) -> Iterator[Finding]:
     sides = [overlay for front in laid.fronts for overlay in _at_sides(front.overlays)]
-    laps = all(front.plane == "overlay" for front in laid.fronts)
+    laps = not any(is_inset(front.plane) for front in laid.fronts)
     left = min(abs(overlay) for overlay in sides) - abs(leaning) / 2
     least = laid.standard.least_gap
     if laps:

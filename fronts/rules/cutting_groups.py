@@ -11,9 +11,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from fronts.rules.lengths import Mm, exact
+from fronts.rules.parts import RAIL, STILE
 from fronts.rules.results import Part
 
-FRAME_PARTS = ("stile", "rail")
+FRAME_PARTS = (STILE, RAIL)
 KEY_LETTERS = 8
 
 

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from math import lcm
 
 from fronts.rules.assignment import assign
-from fronts.rules.kinds import Hinged
+from fronts.rules.kinds import FRONT_BUILDS, Hinged
 from fronts.rules.kitchen import DoorOnHand, KnobHole, Point
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
@@ -28,7 +28,7 @@ def surplus(
     over, up = door.width - width, door.height - height
     if not (0 <= over <= trim_limit and 0 <= up <= trim_limit):
         return None
-    if door.build == "five-piece":
+    if FRONT_BUILDS[door.build].framed:
         stile, rail = door.stile or practice.stile, door.rail or practice.rail
         if (over and stile - over / 2 < least_stile) or (up and rail - up / 2 < least_stile):
             return None

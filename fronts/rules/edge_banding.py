@@ -10,13 +10,14 @@ from collections.abc import Iterable
 
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import Board, material_of
+from fronts.rules.parts import SLAB
 from fronts.rules.results import Part
 
 
 def is_banded(part: Part) -> bool:
     """Whether the part's edges are banded, all four of them."""
     material = material_of(part.material)
-    return part.part == "slab" and isinstance(material, Board) and material.banded
+    return part.part == SLAB and isinstance(material, Board) and material.banded
 
 
 def banding_lengths(parts: Iterable[Part]) -> dict[tuple[str, Mm], Mm]:

@@ -15,7 +15,7 @@ than its rule.
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from fronts.rules.kinds import Side
+from fronts.rules.kinds import Side, is_inset
 from fronts.rules.kitchen import Cabinet, Opening
 from fronts.rules.lengths import Mm, floor_to
 from fronts.rules.standard_keys import Settled, Sides
@@ -75,7 +75,7 @@ def rule_overlays(
 
     `others` are the cabinet's other openings, `outer` its outline. None: nobody said how far.
     """
-    if standard.mount == "inset":
+    if is_inset(standard.mount):
         gap = standard.inset_gap
         return Sides(-gap.left, -gap.right, -gap.top, -gap.bottom)
     if standard.reveal is None:

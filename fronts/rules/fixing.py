@@ -12,7 +12,8 @@ from fronts.rules.edges import Rect
 from fronts.rules.findings import Speaks
 from fronts.rules.foam_tape import foam_tape
 from fronts.rules.hole_grid import Round, Site
-from fronts.rules.jigs import ledges_for, slot_for
+from fronts.rules.jigs import ledges_for, needs_slot, slot_for
+from fronts.rules.kinds import is_inset
 from fronts.rules.kitchen import Box, Kitchen
 from fronts.rules.knob_fixing import fix_knob, knob_hole, knobs_on_box
 from fronts.rules.laying import Laid
@@ -62,7 +63,7 @@ def fit(
     findings += [*knob_findings, *slot_findings]
     if length is None:
         findings.append(speaks.no_slide(front.label, room))
-    has_jig, inset = outline.y > 0, front.plane == "inset"
+    has_jig, inset = outline.y > 0, is_inset(front.plane)
     fitting = Fitting(
         front=front.label,
         method="jig" if has_jig else "shims",
@@ -126,7 +127,7 @@ def _screw(fixing: _Fixing) -> tuple[Screw | None, list[Finding]]:
 def _slot(fixing: _Fixing) -> tuple[Slot | None, list[Finding]]:
     slot, label, jig = slot_for(fixing.box, fixing.practice), fixing.front.label, fixing.outline.y
     if slot is None:
-        not_measured = fixing.box.slide == "bottom"
-        return None, [fixing.speaks.slide_not_measured(label)] if not_measured else []
+        missing = [fixing.speaks.slide_not_measured(label)] if needs_slot(fixing.box) else []
+        return None, missing
     cuts_through = 0 < jig <= slot.depth
     return slot, [fixing.speaks.slot_cuts_jig(label, slot.depth, jig)] if cuts_through else []

@@ -6,7 +6,7 @@ The order of work at the cabinet follows from it.
 from collections.abc import Mapping
 from typing import Literal, TypeAlias
 
-from fronts.rules.kinds import Hinged
+from fronts.rules.kinds import FRONT_KINDS, Hinged, is_inset
 from fronts.rules.results import Fitting, Front
 
 HangingMethod: TypeAlias = Literal[
@@ -29,8 +29,8 @@ def hanging_method(front: Front, fitting: Fitting | None) -> HangingMethod | Non
     """
     if fitting is not None:
         if fitting.method == "jig":
-            return "inset-jig" if front.plane == "inset" else "jig"
+            return "inset-jig" if is_inset(front.plane) else "jig"
         return "shims" if fitting.shims is not None else "no-jig"
     if front.hinged is not None:
         return _BY_HINGE_SIDE[front.hinged]
-    return "fixed" if front.kind == "fixed" else None
+    return None if FRONT_KINDS[front.kind].opens else "fixed"

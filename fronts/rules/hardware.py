@@ -9,6 +9,7 @@ from fractions import Fraction
 from math import ceil
 
 from fronts.rules.findings import Speaks
+from fronts.rules.kinds import FRONT_KINDS, SLIDES
 from fronts.rules.kitchen import Box, Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import PERCENT
@@ -125,8 +126,8 @@ def _slides(
     if fitting.slide_length is None:
         return [], []
     length, rated = speaks.say(fitting.slide_length), speaks.say_weight(carries, places=0)
-    kind = {"bottom": "bottom slide", "under": "under slides, pair", "side": "side slides, pair"}
-    item = f"{kind.get(fitting.slide or '', 'slides, pair')}, {length}, {rated}"
+    kind = SLIDES[box[0].slide].item if box[0].slide else "slides, pair"
+    item = f"{kind}, {length}, {rated}"
     screws = int(practice.slide_screws)
     why = "the longest stocked length that fits, for the box's expected load"
     return [
@@ -168,7 +169,7 @@ def _knobs(
 
 def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:
     count = int(kitchen.practice.bumpers)
-    if front.kind != "fixed" and count:
+    if FRONT_KINDS[front.kind].opens and count:
         yield _Line(
             "bumper", "bumper", front.label, count, f"{count} a door, {count} a drawer front"
         )

@@ -10,7 +10,7 @@ A plate stands level with its cup, so measured from the opening's edge it is nea
 the door laps past that edge, or farther by the gap of an inset door.
 """
 
-from fronts.rules.kinds import Side
+from fronts.rules.kinds import Side, is_upright
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Front
@@ -23,7 +23,7 @@ PLATE_PITCH = Mm(32)
 
 def hinges_upright(front: Front) -> bool:
     """Whether the hinges stand one over another, at the door's left or right."""
-    return front.hinged in ("left", "right")
+    return is_upright(front.hinged)
 
 
 def cup_centre(front: Front, along: Mm, from_edge: Mm) -> Point:

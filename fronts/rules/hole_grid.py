@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from heapq import heapify, heappop, heapreplace
 from math import lcm
 
+from fronts.rules.kinds import FRONT_BUILDS
 from fronts.rules.kitchen import Box
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
@@ -60,7 +61,8 @@ class HoleGrid:
         self.box = (whole(box.width), whole(box.height))
         self.front = (whole(front.width), whole(front.height))
         self.offset = (whole(site.side_offset), whole(site.jig_thickness))
-        self.frame = None if front.build == "slab" else (whole(front.stile), whole(front.rail))
+        framed = FRONT_BUILDS[front.build].framed
+        self.frame = (whole(front.stile), whole(front.rail)) if framed else None
         self.edge = whole(practice.hole_to_edge)
         self.need = whole(practice.hole_diameter / 2) + whole(practice.hole_clear)
         apart = whole(practice.hole_diameter / 2) + whole(practice.hole_clear / 2)

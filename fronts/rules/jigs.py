@@ -13,6 +13,7 @@ shares a blank.
 from collections import defaultdict
 from collections.abc import Sequence
 
+from fronts.rules.kinds import SLIDES
 from fronts.rules.kitchen import Box
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
@@ -30,9 +31,14 @@ def ledges_for(front_thickness: Mm, practice: Practice) -> Ledges:
     )
 
 
+def needs_slot(box: Box) -> bool:
+    """Whether a slide hangs under the box's middle, where the jig stands."""
+    return box.slide is not None and SLIDES[box.slide].single
+
+
 def slot_for(box: Box, practice: Practice) -> Slot | None:
     """The slot for a bottom slide; None where there is none, or its sizes are not known."""
-    if box.slide != "bottom" or box.slide_width is None or box.slide_height is None:
+    if not needs_slot(box) or box.slide_width is None or box.slide_height is None:
         return None
     return Slot(box.slide_width + practice.slot_wider, box.slide_height + practice.slot_deeper)
 

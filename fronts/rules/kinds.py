@@ -6,7 +6,7 @@ kind is a new row. The words are what files, tables and pages share.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Literal, TypeAlias
+from typing import Any, Literal, Protocol, TypeAlias
 
 Unit: TypeAlias = Literal["in", "mm"]
 Mount: TypeAlias = Literal["overlay", "inset"]
@@ -61,22 +61,137 @@ CLOSINGS: Mapping[ClosedBy, Closing] = {
     "fixed": Closing("Fixed front", "fixed"),
     "open": Closing("Nothing, it stays open", "fixed", (0, 0)),
 }
-CABINET_KINDS: Mapping[CabinetKind, str] = {"base": "Base", "wall": "Wall", "tall": "Tall"}
-CABINET_BUILDS: Mapping[CabinetBuild, str] = {
-    "face-frame": "Face-frame",
-    "frameless": "Frameless",
+
+
+@dataclass(frozen=True, slots=True)
+class FrontTraits:
+    """What every front of a kind is like.
+
+    `opens`: it takes a knob and bumpers; `swings`: it hangs on hinges; `pulled_high`: its
+    knob is near its top. `two_knobs_when_wide` says for itself. `upright`: its grain runs up
+    (common practice, no source). `named`: its outline alone does not tell what it is, so a
+    drawing says it. `tips`: pulled out, it can tip its cabinet over.
+    """
+
+    opens: bool = True
+    swings: bool = False
+    upright: bool = False
+    pulled_high: bool = False
+    two_knobs_when_wide: bool = False
+    named: bool = False
+    tips: bool = False
+
+
+FRONT_KINDS: Mapping[FrontKind, FrontTraits] = {
+    "door": FrontTraits(swings=True, upright=True),
+    "drawer": FrontTraits(two_knobs_when_wide=True),
+    "pull-out": FrontTraits(upright=True, pulled_high=True, named=True, tips=True),
+    "fixed": FrontTraits(opens=False, named=True),
 }
-FRONT_BUILDS: Mapping[FrontBuild, str] = {"slab": "Slab", "five-piece": "Five-piece"}
+
+
+@dataclass(frozen=True, slots=True)
+class CabinetTraits:
+    """What every cabinet of a kind is like.
+
+    `hangs`: it hangs on its wall. `run` is the row of cabinets that it goes on; `ends` are
+    the rows in which it stands in the way: a tall one stands in both. `tips`: it can fall
+    over before it is fixed.
+    """
+
+    says: str
+    first_label: str
+    run: Literal["standing", "hung"] = "standing"
+    ends: frozenset[str] = frozenset({"standing"})
+    tips: bool = False
+
+    @property
+    def hangs(self) -> bool:
+        """Whether it hangs on its wall."""
+        return self.run == "hung"
+
+
+CABINET_KINDS: Mapping[CabinetKind, CabinetTraits] = {
+    "base": CabinetTraits("Base", "B1"),
+    "wall": CabinetTraits("Wall", "W1", run="hung", ends=frozenset({"hung"})),
+    "tall": CabinetTraits("Tall", "T1", ends=frozenset({"standing", "hung"}), tips=True),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class BuildTraits:
+    """How a cabinet or a front is built: `framed` with stiles and rails."""
+
+    says: str
+    framed: bool
+
+
+CABINET_BUILDS: Mapping[CabinetBuild, BuildTraits] = {
+    "face-frame": BuildTraits("Face-frame", framed=True),
+    "frameless": BuildTraits("Frameless", framed=False),
+}
+FRONT_BUILDS: Mapping[FrontBuild, BuildTraits] = {
+    "slab": BuildTraits("Slab", framed=False),
+    "five-piece": BuildTraits("Five-piece", framed=True),
+}
 HINGE_SIDES: Mapping[Hinged, str] = {
     "left": "Left",
     "right": "Right",
     "top": "At the top",
     "bottom": "At the bottom",
 }
-SLIDES: Mapping[SlideKind, str] = {
-    "bottom": "Bottom, in the middle",
-    "side": "At the sides",
-    "under": "Under, hidden",
+
+
+@dataclass(frozen=True, slots=True)
+class SlideTraits:
+    """Where a kind of slide lies: `single` in the middle, or one at each end of the box.
+
+    `below` the box, or at its sides. `item` is what is ordered.
+    """
+
+    says: str
+    item: str
+    single: bool = False
+    below: bool = False
+
+
+SLIDES: Mapping[SlideKind, SlideTraits] = {
+    "bottom": SlideTraits("Bottom, in the middle", "bottom slide", single=True, below=True),
+    "side": SlideTraits("At the sides", "side slides, pair"),
+    "under": SlideTraits("Under, hidden", "under slides, pair", below=True),
 }
-MOUNTS: Mapping[Mount, str] = {"overlay": "Overlay", "inset": "Inset"}
+
+
+@dataclass(frozen=True, slots=True)
+class MountTraits:
+    """How a front lies to its opening: `laps` over its edges, or inside them."""
+
+    says: str
+    laps: bool
+
+
+MOUNTS: Mapping[Mount, MountTraits] = {
+    "overlay": MountTraits("Overlay", laps=True),
+    "inset": MountTraits("Inset", laps=False),
+}
 UNITS: Mapping[Unit, str] = {"in": "Inches", "mm": "Millimetres"}
+
+
+class _Said(Protocol):
+    @property
+    def says(self) -> str: ...
+
+
+def words_of(table: Mapping[Any, _Said]) -> dict[str, str]:
+    """What people call each kind of a table."""
+    return {kind: traits.says for kind, traits in table.items()}
+
+
+def is_inset(mount: Mount) -> bool:
+    """Whether a front that is mounted so lies inside its opening."""
+    return not MOUNTS[mount].laps
+
+
+def is_upright(hinged: Hinged | None) -> bool:
+    """Whether hinges at this side stand one over another."""
+    return hinged in ("left", "right")

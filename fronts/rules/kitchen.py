@@ -38,6 +38,7 @@ from fronts.rules.kinds import (
     Hinged,
     SlideKind,
     Unit,
+    words_of,
 )
 from fronts.rules.lengths import Mm
 from fronts.rules.limits import (
@@ -92,7 +93,7 @@ class DoorOnHand:
     width: Annotated[Mm, Length("width")]
     height: Annotated[Mm, Length("height")]
     thickness: Annotated[Mm, Length("thickness", small=True)] = THREE_QUARTERS
-    build: Annotated[FrontBuild, Word("built as", FRONT_BUILDS)] = "slab"
+    build: Annotated[FrontBuild, Word("built as", words_of(FRONT_BUILDS))] = "slab"
     stile: Annotated[Mm | None, Length("width of the stiles")] = None
     rail: Annotated[Mm | None, Length("width of the rails")] = None
     panel_thickness: Annotated[Mm | None, Length("thickness of the panel", small=True)] = None
@@ -146,7 +147,9 @@ class Box:
     side_clearance: Annotated[
         Mm | None, Length("from the opening's left", zero=True, small=True, empty="centred")
     ] = None
-    slide: Annotated[SlideKind | None, Word("slide", SLIDES, empty="Not known yet")] = None
+    slide: Annotated[SlideKind | None, Word("slide", words_of(SLIDES), empty="Not known yet")] = (
+        None
+    )
     slide_width: Annotated[Mm | None, Length("width of the slide", small=True)] = None
     slide_height: Annotated[Mm | None, Length("height of the slide", small=True)] = None
     shelf_pins: Annotated[
@@ -167,7 +170,9 @@ class FrontFacts:
     width: Annotated[Mm | None, Length("width of the front")] = None
     height: Annotated[Mm | None, Length("height of the front")] = None
     thickness: Annotated[Mm | None, Length("thickness", small=True)] = None
-    build: Annotated[FrontBuild | None, Word("built as", FRONT_BUILDS, empty="As usual")] = None
+    build: Annotated[
+        FrontBuild | None, Word("built as", words_of(FRONT_BUILDS), empty="As usual")
+    ] = None
     material: Annotated[str | None, Text("material", LONGEST_MATERIAL)] = None
     shift_x: Annotated[Mm, Length("moved to the right", signed=True, zero=True, small=True)] = (
         NOTHING
@@ -207,9 +212,7 @@ class Opening:
     ]
     width: Annotated[Mm, Length("width")]
     height: Annotated[Mm, Length("height")]
-    closed_by: Annotated[
-        ClosedBy, Word("closed by", {name: closing.says for name, closing in CLOSINGS.items()})
-    ]
+    closed_by: Annotated[ClosedBy, Word("closed by", words_of(CLOSINGS))]
     fronts: Annotated[tuple[FrontFacts, ...], Rows("fronts", MOST_FRONTS, "front")] = ()
     measured: Annotated[Measured, Group("measured on site", "measured_")] = Measured()
     standard: Annotated[Standard, Group("standard", "")] = Standard()
@@ -230,8 +233,8 @@ class Cabinet:
     """A cabinet on a wall; x, y of its outer lower left corner, y from the floor."""
 
     label: Annotated[str, Label("label", example="B1")]
-    kind: Annotated[CabinetKind, Word("kind", CABINET_KINDS)]
-    build: Annotated[CabinetBuild, Word("build", CABINET_BUILDS)]
+    kind: Annotated[CabinetKind, Word("kind", words_of(CABINET_KINDS))]
+    build: Annotated[CabinetBuild, Word("build", words_of(CABINET_BUILDS))]
     wall: Annotated[str, Label("wall", example="A")]
     x: Annotated[Mm, Length("from the wall's left end", signed=True, zero=True)]
     y: Annotated[Mm, Length("above the floor", signed=True, zero=True)]

@@ -8,7 +8,7 @@ it ends below it, else halfway up (common practice, no source).
 from fractions import Fraction
 
 from fronts.rules.edges import Rect
-from fronts.rules.kinds import FrontKind, Hinged
+from fronts.rules.kinds import FRONT_KINDS, FrontKind, Hinged
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
@@ -18,9 +18,10 @@ QUARTER = Fraction(1, 2) / 2
 
 def knob_count(kind: FrontKind, width: Mm, practice: Practice) -> int:
     """Knobs on a front: none where it does not open, two on a wide drawer front."""
-    if kind == "fixed":
+    traits = FRONT_KINDS[kind]
+    if not traits.opens:
         return 0
-    return 2 if kind == "drawer" and width >= practice.wide_drawer else 1
+    return 2 if traits.two_knobs_when_wide and width >= practice.wide_drawer else 1
 
 
 def knob_places(
@@ -33,9 +34,9 @@ def knob_places(
 ) -> tuple[Point, ...]:
     """Places of a new front's knobs, from its lower left corner; `bottom` is from the floor."""
     count = knob_count(kind, width, practice)
-    if kind == "door":
+    if FRONT_KINDS[kind].swings:
         return (_on_door(hinged, bottom, width, height, practice),)
-    if kind == "pull-out":
+    if FRONT_KINDS[kind].pulled_high:
         return (Point(width / 2, _near(height, practice.knob_from_end)),)
     if count == 2:
         return (Point(width * QUARTER, height / 2), Point(width * (1 - QUARTER), height / 2))

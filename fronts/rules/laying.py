@@ -16,7 +16,7 @@ from fronts.rules.edges import (
     rule_overlays,
     widths_of,
 )
-from fronts.rules.kinds import Hinged, Mount, Side
+from fronts.rules.kinds import Hinged, Mount, Side, is_inset
 from fronts.rules.kitchen import CHOOSE, Box, Cabinet, DoorOnHand, FrontFacts, Kitchen, Opening
 from fronts.rules.labels import front_labels
 from fronts.rules.lengths import Mm
@@ -109,7 +109,7 @@ def _laps(opening: Opening, standard: Settled, doors: Mapping[str, DoorOnHand]) 
     widths = [width for width, _ in _existing_sizes(opening, doors)]
     known = [width for width in widths if width is not None]
     if not known or (opening.closing.across and len(known) < len(widths)):
-        return standard.mount == "overlay"
+        return not is_inset(standard.mount)
     if opening.closing.across:
         return with_gaps(known, standard.gap_between) > max(widths_of(opening))
     return max(known) > max(widths_of(opening))
@@ -245,7 +245,7 @@ def _overlays(
 
 
 def _plane(overlays: Sides[Mm | None], standard: Settled, *, exists: bool) -> Mount:
-    if not exists and standard.mount == "inset":
+    if not exists and is_inset(standard.mount):
         return "inset"
     known = (overlays.left, overlays.right, overlays.top, overlays.bottom)
     return "overlay" if all(each is None or each >= 0 for each in known) else "inset"

@@ -7,7 +7,7 @@ from fronts.rules.box_place import box_on_front
 from fronts.rules.doors_on_hand import after_trim
 from fronts.rules.findings import Speaks
 from fronts.rules.hinges import hinge_centres, hinge_count, makes_overlay, too_heavy
-from fronts.rules.kinds import FrontBuild, FrontKind
+from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, FrontBuild, FrontKind, is_upright
 from fronts.rules.kitchen import DoorOnHand, Kitchen, Point
 from fronts.rules.knobs import knob_places, over_box
 from fronts.rules.laying import Laid
@@ -51,10 +51,10 @@ def make_of(laid: Laid, door: DoorOnHand | None, practice: Practice) -> Make:
     build = wish.build or (door.build if door else "slab")
     trim_width = door.width - laid.width if door else Mm(0)
     trim_height = door.height - laid.height if door else Mm(0)
-    default = practice.material if build == "slab" else practice.frame_material
+    default = practice.frame_material if FRONT_BUILDS[build].framed else practice.material
     kind = laid.opening.closing.front
     hole = door.knob_hole if door else None
-    if hole and kind != "fixed":
+    if hole and FRONT_KINDS[kind].opens:
         knobs: tuple[Point, ...] = (after_trim(Point(hole.x, hole.y), trim_width, trim_height),)
     else:
         knobs = knob_places(kind, laid.hinged, laid.y, laid.width, laid.height, practice)
@@ -79,7 +79,7 @@ def make_of(laid: Laid, door: DoorOnHand | None, practice: Practice) -> Make:
 
 def weigh(laid: Laid, make: Make, practice: Practice) -> Fraction:
     """Kilograms of the front, part by part where it is five-piece."""
-    if make.build == "slab":
+    if not FRONT_BUILDS[make.build].framed:
         return slab_weight(laid.width, laid.height, make.thickness, make.material, practice)
     frame = frame_of(
         laid.width, laid.height, make.stile, make.rail, practice, practice.panel_clearance
@@ -96,12 +96,12 @@ def weigh(laid: Laid, make: Make, practice: Practice) -> Fraction:
 
 def make_findings(laid: Laid, make: Make, practice: Practice, speaks: Speaks) -> list[Finding]:
     """Whether the material's weight is known, and whether a frame has room and a middle rail."""
-    found = []
+    found, framed = [], FRONT_BUILDS[make.build].framed
     if material_of(make.material) is None:
-        taken = practice.material if make.build == "slab" else practice.frame_material
+        taken = practice.frame_material if framed else practice.material
         taken = taken if material_of(taken) else LAST_RESORT
         found.append(speaks.material_unknown(laid.label, make.material, taken))
-    if make.build == "slab":
+    if not framed:
         return found
     if laid.height > practice.middle_rail_over:
         found.append(speaks.middle_rail(laid.label))
@@ -112,10 +112,10 @@ def make_findings(laid: Laid, make: Make, practice: Practice, speaks: Speaks) ->
 
 def hang(laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, speaks: Speaks) -> Hanging:
     """Hinges of a door: how many, their centres, and what is wrong."""
-    if make.kind != "door" or laid.hinged is None:
+    if laid.hinged is None:
         return Hanging(0, (), ())
     practice = kitchen.practice
-    upright = laid.hinged in ("left", "right")
+    upright = is_upright(laid.hinged)
     length = laid.height if upright else laid.width
     found: list[Finding] = []
     count = hinge_count(length, weight, practice)

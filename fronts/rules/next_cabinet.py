@@ -6,15 +6,14 @@ where it has a plain face. Its label counts on, and it stands where the run on i
 """
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from fronts.rules.kinds import CabinetBuild, CabinetKind, ClosedBy, Hinged
+from fronts.rules.kinds import CABINET_KINDS, CabinetBuild, CabinetKind, ClosedBy, Hinged
 from fronts.rules.kitchen import Cabinet, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.plain_face import PLAIN_FACES
 
-FIRST_LABELS: Mapping[CabinetKind, str] = {"base": "B1", "wall": "W1", "tall": "T1"}
 _NUMBERED = re.compile(r"(.*?)([0-9]+)(\D*)")
 
 
@@ -69,7 +68,7 @@ def run_end(cabinets: Sequence[Cabinet], wall: str, kind: CabinetKind) -> Mm:
 
     Hung cabinets run by themselves, standing ones by themselves; tall ones end both.
     """
-    run = [each for each in cabinets if each.wall == wall and each.kind in _same_run(kind)]
+    run = [each for each in cabinets if each.wall == wall and _ends(each, kind)]
     return max((each.x + each.width for each in run), default=Mm(0))
 
 
@@ -81,14 +80,14 @@ def floor_of(cabinets: Sequence[Cabinet], kind: CabinetKind) -> Mm | None:
     last = _last(cabinets, kind)
     if last is not None:
         return last.y
-    return None if kind == "wall" else Mm(0)
+    return None if CABINET_KINDS[kind].hangs else Mm(0)
 
 
 def next_label(cabinets: Sequence[Cabinet], kind: CabinetKind, after: str | None = None) -> str:
     """The free label that comes after that one, or after the last of this kind."""
     last = _last(cabinets, kind)
     label = after or (last.label if last else None)
-    label = _counted_on(label) if label else FIRST_LABELS[kind]
+    label = _counted_on(label) if label else CABINET_KINDS[kind].first_label
     taken = {each.label for each in cabinets}
     while label in taken:
         label = _counted_on(label)
@@ -132,8 +131,9 @@ def _last(cabinets: Sequence[Cabinet], kind: CabinetKind) -> Cabinet | None:
     return next((each for each in reversed(cabinets) if each.kind == kind), None)
 
 
-def _same_run(kind: CabinetKind) -> frozenset[CabinetKind]:
-    return frozenset({"wall", "tall"} if kind == "wall" else {"base", "tall"})
+def _ends(cabinet: Cabinet, kind: CabinetKind) -> bool:
+    """Whether the next of this kind can't stand where the cabinet does."""
+    return CABINET_KINDS[kind].run in CABINET_KINDS[cabinet.kind].ends
 
 
 def _top(opening: Opening) -> Mm:

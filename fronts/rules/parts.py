@@ -7,12 +7,16 @@ wants a middle rail (Architectural Woodwork Standards, 1st ed. 2009, stile-and-r
 
 from dataclasses import dataclass
 
+from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import Wood, material_of
 from fronts.rules.movement import change, resting_moisture
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front, Part
 from fronts.rules.weight import panel_material
+
+SLAB, STILE, RAIL, PANEL = "slab", "stile", "rail", "panel"
+"""The pieces by their names, which the cut list shares."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,10 +70,10 @@ def parts_of(front: Front, practice: Practice, step: Mm, *, stack: str | None) -
     Doors and pull-outs have upright grain, drawer and fixed fronts level grain (common
     practice, no source).
     """
-    if front.build == "slab":
-        upright = front.kind in ("door", "pull-out")
+    if not FRONT_BUILDS[front.build].framed:
+        upright = FRONT_KINDS[front.kind].upright
         length, width = (front.height, front.width) if upright else (front.width, front.height)
-        return (_part(front, "slab", length, width, front.thickness, front.material, 1, stack),)
+        return (_part(front, SLAB, length, width, front.thickness, front.material, 1, stack),)
     if not has_panel(front.width, front.height, front.stile, front.rail, practice):
         return ()
     panel = panel_material(front.material, practice)
@@ -77,12 +81,12 @@ def parts_of(front: Front, practice: Practice, step: Mm, *, stack: str | None) -
     frame = frame_of(front.width, front.height, front.stile, front.rail, practice, clearance)
     thick = front.thickness
     return (
-        _part(front, "stile", frame.stile_length, front.stile, thick, front.material, 2, None),
+        _part(front, STILE, frame.stile_length, front.stile, thick, front.material, 2, None),
         _part(
-            front, "rail", frame.rail_length, front.rail, thick, front.material, frame.rails, None
+            front, RAIL, frame.rail_length, front.rail, thick, front.material, frame.rails, None
         ),
         _part(
-            front, "panel", frame.panel_height, frame.panel_width, front.panel_thickness, panel,
+            front, PANEL, frame.panel_height, frame.panel_width, front.panel_thickness, panel,
             frame.panels, None,
         ),
     )  # fmt: skip
@@ -99,7 +103,7 @@ def _part(
     stack: str | None,
 ) -> Part:
     return Part(
-        label=front.label if part == "slab" else f"{front.label} {part}",
+        label=front.label if part == SLAB else f"{front.label} {part}",
         front=front.label,
         part=part,
         length=length,

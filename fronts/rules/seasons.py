@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from typing import Literal
 
-from fronts.rules.kinds import Side
+from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, Side, is_inset
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.making import Make
@@ -53,9 +53,9 @@ _Growth = tuple[Literal["width", "height"], Mm, Mm] | None
 
 def _growth(laid: Laid, make: Make, practice: Practice) -> _Growth:
     wood = material_of(make.material)
-    if make.build != "slab" or not isinstance(wood, Wood):
+    if FRONT_BUILDS[make.build].framed or not isinstance(wood, Wood):
         return None
-    across: Literal["width", "height"] = "width" if make.kind in ("door", "pull-out") else "height"
+    across: Literal["width", "height"] = "width" if FRONT_KINDS[make.kind].upright else "height"
     size = laid.width if across == "width" else laid.height
     dry = resting_moisture(practice.site_celsius, practice.humidity_low)
     damp = resting_moisture(practice.site_celsius, practice.humidity_high)
@@ -86,7 +86,7 @@ def _gap(
     """The tight gap at a side, with what the neighbour there grows into it; none: not tight."""
     front = fronts[index]
     overlay = front.overlays[side]
-    if front.plane == "inset" and overlay is not None:
+    if is_inset(front.plane) and overlay is not None:
         return [(-overlay, Mm(0))]
     facing = faced[index].get(side)
     if facing is None or facing.gap >= practice.lines_seen:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from fronts.rules.kinds import SLIDES, is_inset
 from fronts.rules.kitchen import Box
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
@@ -26,7 +27,7 @@ def slide_room(box: Box, cabinet_depth: Mm, front: Front, practice: Practice) ->
     An inset front takes its own thickness of the cabinet's depth.
     """
     inside = cabinet_depth - practice.rear_clearance
-    if front.plane == "inset":
+    if is_inset(front.plane):
         inside -= front.thickness
     return inside if box.depth is None else min(inside, box.depth)
 
@@ -55,10 +56,11 @@ def slide_outlines(box: Box) -> tuple[SlideOutline, ...]:
     if box.slide_width is None or box.slide_height is None or box.slide is None:
         return ()
     wide, tall = box.slide_width, box.slide_height
-    if box.slide == "bottom":
+    slide = SLIDES[box.slide]
+    if slide.single:
         left = (box.width - wide) / 2
         return (SlideOutline(left, -tall, left + wide, Mm(0)),)
-    if box.slide == "under":
+    if slide.below:
         return (
             SlideOutline(Mm(0), -tall, wide, Mm(0)),
             SlideOutline(box.width - wide, -tall, box.width, Mm(0)),

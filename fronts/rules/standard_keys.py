@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Annotated, Any, Generic, TypeVar
 
 from fronts.rules.facts import EachSide, Group, Length, Word
-from fronts.rules.kinds import MOUNTS, Mount, Side
+from fronts.rules.kinds import MOUNTS, Mount, Side, words_of
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 
@@ -48,7 +48,9 @@ class StandardKeys(Generic[How, Size, AllRound]):
     Overlay and reveal have nothing usual: a shop must say how far its fronts lap.
     """
 
-    mount: Annotated[How, Word("fronts are", MOUNTS, usual="overlay", source="practice")] = UNSAID
+    mount: Annotated[
+        How, Word("fronts are", words_of(MOUNTS), usual="overlay", source="practice")
+    ] = UNSAID
     overlay: Annotated[Sides[Mm] | None, EachSide("overlay", "overlay_", _A_SIDE)] = None
     reveal: Annotated[Reveal | None, Group("reveal", "reveal_")] = None
     gap_between: Annotated[

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from fronts.figures.boxes import HolePlace, box_figures, hole_places
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
+from fronts.rules.kinds import FRONT_KINDS
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Fitting, Front
 
@@ -70,7 +71,7 @@ def boxes_of(
 
 def doors_of(fronts: Sequence[Front], kitchen: Kitchen) -> ComparisonTable | None:
     """The figures of the hinged doors, and of other doors that have a knob."""
-    doors = [each for each in fronts if each.hinge_centres or each.kind == "door"]
+    doors = [each for each in fronts if each.hinge_centres or FRONT_KINDS[each.kind].swings]
     figures = [hinge_figures(each, kitchen) for each in doors]
     return _beside([each.label for each in doors], figures) if any(figures) else None
 

@@ -8,14 +8,14 @@ from django import forms
 from fronts.facts.rows import column_names
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.facts import single_facts
-from fronts.rules.kinds import MOUNTS, SIDES
+from fronts.rules.kinds import MOUNTS, SIDES, words_of
 from fronts.rules.lengths import Mm, show
 from fronts.rules.standard_keys import Standard
 from fronts.rules.validity import standard_faults
 from fronts.selectors.standards import InForce
 from shopjobs.forms.house import sentence
 
-_MOUNT_WORDS: Mapping[str, str] = dict(MOUNTS.items())
+_MOUNT_WORDS: Mapping[str, str] = words_of(MOUNTS)
 _SITTING = ("mount", "gap_between", "least_gap")
 
 
@@ -75,7 +75,7 @@ class StandardForm(KitchenForm):
         words = inherited(held.beneath, held.beneath_level, self.unit)
         field = self.fields[name]
         if isinstance(field, forms.ChoiceField):
-            field.choices = [("", words), *MOUNTS.items()]
+            field.choices = [("", words), *_MOUNT_WORDS.items()]
         else:
             self.offer(name, words)
 

@@ -17,7 +17,7 @@ from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
 from fronts.models import FitRecord
 from fronts.rules.fits import hangs_still
-from fronts.rules.kinds import SIDES, Side
+from fronts.rules.kinds import FRONT_KINDS, SIDES, Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.planned_gap import PlannedGap, planned_gap
@@ -114,7 +114,7 @@ def figures_of(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> list[
     """What the front needs on its box, or on its hinges."""
     if fitting is not None:
         return box_figures(front, fitting, kitchen)
-    return hinge_figures(front, kitchen) if front.kind == "door" else []
+    return hinge_figures(front, kitchen) if FRONT_KINDS[front.kind].swings else []
 
 
 def record_key(label: str) -> str:

@@ -137,7 +137,7 @@ class NewCabinetForm(CabinetForm):
             return
         if face.drawer_over and face.drawer_height is None:
             self.add_error("drawer_height", "Enter how high the drawer's opening is.")
-        elif face.closed_by == ("drawers",) and given["count"] is None:
+        elif CLOSINGS[face.closed_by[-1]].stack and given["count"] is None:
             self.add_error("count", "Enter how many drawers, like 3.")
         else:
             try:

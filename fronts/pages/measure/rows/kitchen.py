@@ -7,13 +7,13 @@ from itertools import groupby
 from fronts.figures.sizes import size
 from fronts.models import Cabinet, DoorOnHand
 from fronts.pages.measure.rows.openings import OpeningRow, opening_row
-from fronts.rules.kinds import CABINET_BUILDS, CABINET_KINDS
+from fronts.rules.kinds import CABINET_BUILDS, CABINET_KINDS, words_of
 from fronts.rules.lengths import show
 from fronts.rules.standards import EMPTY
 from fronts.snapshot.standards import standard_of
 
-_KIND: Mapping[str, str] = dict(CABINET_KINDS.items())
-_BUILD: Mapping[str, str] = dict(CABINET_BUILDS.items())
+_KIND: Mapping[str, str] = words_of(CABINET_KINDS)
+_BUILD: Mapping[str, str] = words_of(CABINET_BUILDS)
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,13 +7,13 @@ from fronts.figures.sizes import size
 from fronts.models import Box, Front, Opening
 from fronts.pages.shared.choice_words import HAND
 from fronts.rules.facts import single_facts
-from fronts.rules.kinds import SLIDES
+from fronts.rules.kinds import SLIDES, words_of
 from fronts.rules.kitchen import Measured
 from fronts.rules.lengths import show
 from fronts.rules.standards import EMPTY
 from fronts.snapshot.standards import standard_of
 
-_SLIDE: Mapping[str, str] = dict(SLIDES.items())
+_SLIDE: Mapping[str, str] = words_of(SLIDES)
 _IN_FULL = {
     "fixed": "Fixed front, with screws of the shop's choice from behind",
     "open": "Open",
