@@ -10,7 +10,7 @@ from itertools import islice
 
 from fronts.rules.cabinet_edges import to_cabinet_edges
 from fronts.rules.edges import Rect
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Cabinet
 from fronts.rules.laying import Laid
@@ -31,7 +31,7 @@ def placed(laid: Laid) -> Placed:
 def meeting_findings(
     fronts: Sequence[Laid],
     faced: Sequence[Mapping[Side, Facing]],
-    speaks: Speaks,
+    writer: FindingWriter,
     practice: Practice,
 ) -> Iterator[Finding]:
     """Findings about fronts that face each other: each pair once, the earlier first."""
@@ -44,13 +44,13 @@ def meeting_findings(
                     continue
                 told.add(pair)
                 one, two = fronts[pair[0]], fronts[pair[1]]
-                yield from _too_close(one, two, facing.gap, speaks, practice)
+                yield from _too_close(one, two, facing.gap, writer, practice)
                 if side in ("left", "right"):
-                    yield from _lines(one, two, speaks, practice)
+                    yield from _lines(one, two, writer, practice)
 
 
 def run_end_findings(
-    fronts: Sequence[Laid], cabinets: Sequence[Cabinet], speaks: Speaks, practice: Practice
+    fronts: Sequence[Laid], cabinets: Sequence[Cabinet], writer: FindingWriter, practice: Practice
 ) -> Iterator[Finding]:
     """Findings about fronts that go past their cabinet's edge where nothing of the run follows."""
     for front in fronts:
@@ -59,12 +59,12 @@ def run_end_findings(
         for side in SIDES:
             past = -within[side]
             if past > 0 and not _run_goes_on(cabinet, side, cabinets, practice):
-                yield speaks.past_cabinet_edge(front.label, cabinet.label, side, past)
+                yield writer.past_cabinet_edge(front.label, cabinet.label, side, past)
         if front.y < 0:
-            yield speaks.below_floor(front.label, -front.y)
+            yield writer.below_floor(front.label, -front.y)
 
 
-def overlapping_cabinets(cabinets: Sequence[Cabinet], speaks: Speaks) -> Iterator[Finding]:
+def overlapping_cabinets(cabinets: Sequence[Cabinet], writer: FindingWriter) -> Iterator[Finding]:
     """Cabinets that can't both stand where they were measured."""
     order = sorted(range(len(cabinets)), key=lambda i: (cabinets[i].wall, cabinets[i].x))
     for place, index in enumerate(order):
@@ -77,16 +77,16 @@ def overlapping_cabinets(cabinets: Sequence[Cabinet], speaks: Speaks) -> Iterato
             if tall > 0:
                 met += 1
                 wide = min(one.x + one.width, other.x + other.width) - other.x
-                yield speaks.cabinets_overlap(one.label, other.label, min(wide, tall))
+                yield writer.cabinets_overlap(one.label, other.label, min(wide, tall))
 
 
 def _too_close(
-    one: Laid, other: Laid, gap: Mm, speaks: Speaks, practice: Practice
+    one: Laid, other: Laid, gap: Mm, writer: FindingWriter, practice: Practice
 ) -> Iterator[Finding]:
     least = max(one.standard.least_gap, other.standard.least_gap)
     in_plane = abs(one.cabinet.depth - other.cabinet.depth) <= practice.near_plane
     if gap < least and in_plane and not _openings_overlap(one, other):
-        yield speaks.fronts_too_close(one.label, other.label, gap, least)
+        yield writer.fronts_too_close(one.label, other.label, gap, least)
 
 
 def _openings_overlap(one: Laid, other: Laid) -> bool:
@@ -97,11 +97,11 @@ def _openings_overlap(one: Laid, other: Laid) -> bool:
     return a.x < b.right and b.x < a.right and a.y < b.top and b.y < a.top
 
 
-def _lines(one: Laid, other: Laid, speaks: Speaks, practice: Practice) -> Iterator[Finding]:
+def _lines(one: Laid, other: Laid, writer: FindingWriter, practice: Practice) -> Iterator[Finding]:
     misses = [("tops", abs(one.top - other.top)), ("bottoms", abs(one.y - other.y))]
     seen = [(line, by) for line, by in misses if 0 < by < practice.lines_seen]
     if seen:
-        yield speaks.lines_miss(one.label, other.label, seen)
+        yield writer.lines_miss(one.label, other.label, seen)
 
 
 def _run_goes_on(

@@ -10,5 +10,5 @@ from fronts.rules.findings_of_fronts import FrontFindings
 from fronts.rules.findings_of_openings import OpeningFindings
 
 
-class Speaks(OpeningFindings, WallFindings, FrontFindings, FixingFindings):
-    """Words findings in the job's unit."""
+class FindingWriter(OpeningFindings, WallFindings, FrontFindings, FixingFindings):
+    """Writes every finding in the unit of the job."""

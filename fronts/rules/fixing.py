@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from fronts.rules.box_checks import box_findings
 from fronts.rules.box_place import box_on_front, side_clearance
 from fronts.rules.edges import Rect
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.foam_tape import foam_tape
 from fronts.rules.hole_grid import Round, Site
 from fronts.rules.jigs import ledges_for, needs_slot, slot_for
@@ -38,7 +38,7 @@ class _Fixing:
     laid: Laid
     box: Box
     kitchen: Kitchen
-    speaks: Speaks
+    writer: FindingWriter
     outline: Rect
 
     @property
@@ -47,22 +47,22 @@ class _Fixing:
 
 
 def fit(
-    front: Front, laid: Laid, box: Box, kitchen: Kitchen, speaks: Speaks
+    front: Front, laid: Laid, box: Box, kitchen: Kitchen, writer: FindingWriter
 ) -> tuple[Fitting, list[Finding]]:
     """How the front is fixed to its box, and what stands in the way."""
     practice, outline = kitchen.practice, box_on_front(laid, box)
-    fixing = _Fixing(front, laid, box, kitchen, speaks, outline)
+    fixing = _Fixing(front, laid, box, kitchen, writer, outline)
     hole, clearance = knob_hole(laid.door, practice), side_clearance(laid.rect.width, box)
-    knob, knob_findings = fix_knob(front, box, outline, hole, kitchen, speaks)
+    knob, knob_findings = fix_knob(front, box, outline, hole, kitchen, writer)
     holes, hole_findings = _holes(fixing, knob, hole)
     screw, screw_findings = _screw(fixing)
     slot, slot_findings = _slot(fixing)
     room = slide_room(box, laid.cabinet.depth, front, practice)
     length = slide_length(kitchen.stock.slide_lengths, room)
-    findings = [*box_findings(laid, box, clearance, speaks), *hole_findings, *screw_findings]
+    findings = [*box_findings(laid, box, clearance, writer), *hole_findings, *screw_findings]
     findings += [*knob_findings, *slot_findings]
     if length is None:
-        findings.append(speaks.no_slide(front.label, room))
+        findings.append(writer.no_slide(front.label, room))
     has_jig, inset = outline.y > 0, is_inset(front.plane)
     fitting = Fitting(
         front=front.label,
@@ -76,7 +76,7 @@ def fit(
         ledges=ledges_for(front.thickness, practice) if has_jig else None,
         slot=slot if has_jig else None,
         shims=shims_for(laid.overlays, laid.standard.gap_between) if inset else None,
-        tape=foam_tape(laid.opening, front.lean, laid.standard.least_gap, speaks),
+        tape=foam_tape(laid.opening, front.lean, laid.standard.least_gap, writer),
         holes=holes,
         screw=screw,
         knob_screw=knob,
@@ -102,7 +102,7 @@ def _holes(
     step = _whole_steps(fixing.practice.hole_move, fixing.box, fixing.kitchen.job.step)
     holes = mounting_holes(site, step)
     missing = CORNERS - len(holes)
-    return holes, [fixing.speaks.no_place(front.label, missing)] if missing else []
+    return holes, [fixing.writer.no_place(front.label, missing)] if missing else []
 
 
 def _whole_steps(length: Mm, box: Box, step: Mm) -> Mm:
@@ -121,13 +121,13 @@ def _screw(fixing: _Fixing) -> tuple[Screw | None, list[Finding]]:
         return Screw(length, CORNERS), []
     least = box.front_thickness + standard.bite
     most = box.front_thickness + front.thickness - standard.skin
-    return None, [fixing.speaks.no_screw(front.label, least, most)]
+    return None, [fixing.writer.no_screw(front.label, least, most)]
 
 
 def _slot(fixing: _Fixing) -> tuple[Slot | None, list[Finding]]:
     slot, label, jig = slot_for(fixing.box, fixing.practice), fixing.front.label, fixing.outline.y
     if slot is None:
-        missing = [fixing.speaks.slide_not_measured(label)] if needs_slot(fixing.box) else []
+        missing = [fixing.writer.slide_not_measured(label)] if needs_slot(fixing.box) else []
         return None, missing
     cuts_through = 0 < jig <= slot.depth
-    return slot, [fixing.speaks.slot_cuts_jig(label, slot.depth, jig)] if cuts_through else []
+    return slot, [fixing.writer.slot_cuts_jig(label, slot.depth, jig)] if cuts_through else []

@@ -6,19 +6,19 @@ source).
 """
 
 from fronts.rules.edges import heights_of, widths_of
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Tape
 
 
-def foam_tape(opening: Opening, lean: Mm | None, least_gap: Mm, speaks: Speaks) -> Tape:
+def foam_tape(opening: Opening, lean: Mm | None, least_gap: Mm, writer: FindingWriter) -> Tape:
     """Whether tape may be used, and why (not)."""
     widths, heights = widths_of(opening), heights_of(opening)
     uneven = max(max(widths) - min(widths), max(heights) - min(heights))
     error = (uneven + abs(lean or Mm(0))) / 2
     if error > least_gap:
-        thrown, least = speaks.say(error), speaks.say(least_gap)
+        thrown, least = writer.say(error), writer.say(least_gap)
         why = f"the opening may throw a gap out by {thrown}, more than {least}"
         return Tape(suggested=False, why=why)
     return Tape(suggested=True, why="quick, but once the tape touches, the front stays")

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.kinds import FRONT_KINDS, SLIDES
 from fronts.rules.kitchen import Box, Kitchen
 from fronts.rules.lengths import Mm
@@ -36,21 +36,21 @@ def hardware_needs(
     fittings: Mapping[str, Fitting],
     boxes: Mapping[str, tuple[Box, Mm]],
     kitchen: Kitchen,
-    speaks: Speaks,
+    writer: FindingWriter,
 ) -> tuple[tuple[Need, ...], list[Finding]]:
     """Needs, like things together; `boxes` with their cabinet's depth."""
     findings: list[Finding] = []
     lines: list[_Line] = []
-    hinges = _hinge_whys(fronts, speaks)
+    hinges = _hinge_whys(fronts, writer)
     for front in fronts:
         lines += _for_door(front, kitchen, hinges)
         fitting = fittings.get(front.label)
         if fitting:
-            lines += _for_fitting(front, fitting, kitchen, speaks)
-            more, finding = _slides(front, fitting, boxes[front.label], kitchen, speaks)
+            lines += _for_fitting(front, fitting, kitchen, writer)
+            more, finding = _slides(front, fitting, boxes[front.label], kitchen, writer)
             lines += more
             findings += finding
-        more, finding = _knobs(front, fitting, kitchen, speaks)
+        more, finding = _knobs(front, fitting, kitchen, writer)
         lines += more
         findings += finding
         lines += _bumpers(front, kitchen)
@@ -79,13 +79,13 @@ def _summed(lines: Sequence[_Line], share: Fraction) -> tuple[Need, ...]:
     )
 
 
-def _hinge_whys(fronts: Sequence[Front], speaks: Speaks) -> str:
+def _hinge_whys(fronts: Sequence[Front], writer: FindingWriter) -> str:
     """How many hinges for which overlay: what tells one hinge from another."""
     counts: dict[str, int] = {}
     for front in fronts:
         overlay = front.edges[front.hinged].overlay if front.hinged else None
         if front.hinges and overlay is not None:
-            lap = f"{speaks.say(overlay)} overlay" if overlay >= 0 else "inset"
+            lap = f"{writer.say(overlay)} overlay" if overlay >= 0 else "inset"
             counts[lap] = counts.get(lap, 0) + front.hinges
     told = ", ".join(f"{count} for {lap}" for lap, count in counts.items())
     return f"by each door's height and weight: {told}"
@@ -106,26 +106,26 @@ def _for_door(front: Front, kitchen: Kitchen, hinges: str) -> Iterator[_Line]:
 
 
 def _for_fitting(
-    front: Front, fitting: Fitting, kitchen: Kitchen, speaks: Speaks
+    front: Front, fitting: Fitting, kitchen: Kitchen, writer: FindingWriter
 ) -> Iterator[_Line]:
     if fitting.screw:
-        item = f"#8 washer-head screw, {speaks.say(fitting.screw.length)}"
+        item = f"#8 washer-head screw, {writer.say(fitting.screw.length)}"
         yield _Line(
             "mounting screw", item, front.label, fitting.screw.count, "one in each corner of a box"
         )
 
 
 def _slides(
-    front: Front, fitting: Fitting, box: tuple[Box, Mm], kitchen: Kitchen, speaks: Speaks
+    front: Front, fitting: Fitting, box: tuple[Box, Mm], kitchen: Kitchen, writer: FindingWriter
 ) -> tuple[list[_Line], list[Finding]]:
     practice = kitchen.practice
     load = expected_load(box[0], box[1], front.weight_kg, practice)
     carries = slide_class(load, practice)
     if carries is None:
-        return [], [speaks.load_too_heavy(front.label, speaks.say_weight(load))]
+        return [], [writer.load_too_heavy(front.label, writer.say_weight(load))]
     if fitting.slide_length is None:
         return [], []
-    length, rated = speaks.say(fitting.slide_length), speaks.say_weight(carries, places=0)
+    length, rated = writer.say(fitting.slide_length), writer.say_weight(carries, places=0)
     kind = SLIDES[box[0].slide].item if box[0].slide else "slides, pair"
     item = f"{kind}, {length}, {rated}"
     screws = int(practice.slide_screws)
@@ -137,7 +137,7 @@ def _slides(
 
 
 def _knobs(
-    front: Front, fitting: Fitting | None, kitchen: Kitchen, speaks: Speaks
+    front: Front, fitting: Fitting | None, kitchen: Kitchen, writer: FindingWriter
 ) -> tuple[list[_Line], list[Finding]]:
     count = len(front.knobs)
     if not count:
@@ -157,14 +157,14 @@ def _knobs(
     else:
         length = front.knob_screw
     if length is not None:
-        item = f"knob screw {kitchen.stock.knob_thread}, {speaks.say(length)}"
+        item = f"knob screw {kitchen.stock.knob_thread}, {writer.say(length)}"
         lines.append(
             _Line("knob", item, front.label, count, "through what the knob sits on, and engaged")
         )
         return lines, []
     if fitting or thread_diameter(kitchen.stock.knob_thread) is None:
         return lines, []
-    return lines, [speaks.knob_screw_to_buy(front.label, front.thickness)]
+    return lines, [writer.knob_screw_to_buy(front.label, front.thickness)]
 
 
 def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:

@@ -6,7 +6,7 @@ the screw's head, so that it goes through the front alone.
 """
 
 from fronts.rules.edges import Rect
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Box, DoorOnHand, Kitchen, Point
 from fronts.rules.lengths import Mm
 from fronts.rules.mounting_holes import is_near_pin
@@ -16,7 +16,7 @@ from fronts.rules.screws import knob_screw, thread_diameter
 
 
 def fix_knob(
-    front: Front, box: Box, outline: Rect, hole: Mm, kitchen: Kitchen, speaks: Speaks
+    front: Front, box: Box, outline: Rect, hole: Mm, kitchen: Kitchen, writer: FindingWriter
 ) -> tuple[KnobScrew | None, list[Finding]]:
     """The knob's screw, None where there is no knob or none fits; and what is wrong with it.
 
@@ -35,11 +35,11 @@ def fix_knob(
     recess_possible = box.front_thickness >= practice.recess_depth + practice.recess_wall
     if choice is None:
         stack = front.thickness + (box_front or Mm(0))
-        return None, [speaks.no_knob_screw(front.label, stack, recess=recess_possible)]
+        return None, [writer.no_knob_screw(front.label, stack, recess=recess_possible)]
     reach = hole / 2 + practice.hole_clear
     hits = [place for place in over_box if choice.through_box and _hits_pin(place, box, reach)]
     findings = [
-        speaks.hole_hits_pin(front.label, place.x, place.y, recess=recess_possible)
+        writer.hole_hits_pin(front.label, place.x, place.y, recess=recess_possible)
         for place in hits[:1]
     ]
     recess = Recess(practice.recess_width, practice.recess_depth) if choice.recess else None

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from fronts.rules.box_place import box_on_front
 from fronts.rules.doors_on_hand import after_trim
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.hinges import hinge_centres, hinge_count, makes_overlay, too_heavy
 from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, FrontBuild, FrontKind, is_upright
 from fronts.rules.kitchen import DoorOnHand, Kitchen, Point
@@ -94,23 +94,27 @@ def weigh(laid: Laid, make: Make, practice: Practice) -> Fraction:
     )
 
 
-def make_findings(laid: Laid, make: Make, practice: Practice, speaks: Speaks) -> list[Finding]:
+def make_findings(
+    laid: Laid, make: Make, practice: Practice, writer: FindingWriter
+) -> list[Finding]:
     """Whether the material's weight is known, and whether a frame has room and a middle rail."""
     found, framed = [], FRONT_BUILDS[make.build].framed
     if material_of(make.material) is None:
         taken = practice.frame_material if framed else practice.material
         taken = taken if material_of(taken) else LAST_RESORT
-        found.append(speaks.material_unknown(laid.label, make.material, taken))
+        found.append(writer.material_unknown(laid.label, make.material, taken))
     if not framed:
         return found
     if laid.height > practice.middle_rail_over:
-        found.append(speaks.middle_rail(laid.label))
+        found.append(writer.middle_rail(laid.label))
     if not has_panel(laid.width, laid.height, make.stile, make.rail, practice):
-        found.append(speaks.no_room_for_panel(laid.label, laid.width, laid.height))
+        found.append(writer.no_room_for_panel(laid.label, laid.width, laid.height))
     return found
 
 
-def hang(laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, speaks: Speaks) -> Hanging:
+def hang(
+    laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, writer: FindingWriter
+) -> Hanging:
     """Hinges of a door: how many, their centres, and what is wrong."""
     if laid.hinged is None:
         return Hanging(0, (), ())
@@ -122,12 +126,12 @@ def hang(laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, speaks: Spe
     if count is None:
         count = practice.hinges_by_height[-1][1]
         if too_heavy(weight, practice):
-            found.append(speaks.too_heavy(laid.label, speaks.say_weight(weight)))
+            found.append(writer.too_heavy(laid.label, writer.say_weight(weight)))
         else:
-            found.append(speaks.too_tall(laid.label, length))
+            found.append(writer.too_tall(laid.label, length))
     overlay = laid.overlays[laid.hinged]
     if overlay is not None and not makes_overlay(overlay, practice):
-        found.append(speaks.no_hinge(laid.label, overlay))
+        found.append(writer.no_hinge(laid.label, overlay))
     low, start = (laid.rect.y, laid.y) if upright else (laid.rect.x, laid.x)
     high = laid.rect.top if upright else laid.rect.right
     rails = ((Mm(0), low - start), (high - start, length))
@@ -135,5 +139,5 @@ def hang(laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, speaks: Spe
         length, count, laid.standard.hinge_end, kitchen.job.step, rails, practice.hinge_half
     )
     if centres is None:
-        found.append(speaks.no_hinge_place(laid.label))
+        found.append(writer.no_hinge_place(laid.label))
     return Hanging(count, centres or (), tuple(found))

@@ -17,7 +17,7 @@ from fronts.rules.along_wall import (
 )
 from fronts.rules.checks import cabinet_findings, front_findings, lean_of, opening_findings
 from fronts.rules.doors_on_hand import choose, knob_off_centre, shows
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.fixing import fit
 from fronts.rules.hardware import hardware_needs
 from fronts.rules.jigs import shared_jigs
@@ -49,24 +49,24 @@ LEVELS = ("stop", "check", "note")
 
 def schedule(kitchen: Kitchen) -> Schedule:
     """Everything that follows from a kitchen's measurements and decisions."""
-    speaks = Speaks(kitchen.job.unit)
+    writer = FindingWriter(kitchen.job.unit)
     doors = {each.label: each for each in kitchen.doors_on_hand}
     openings = [lay_cabinet(cabinet, kitchen, doors) for cabinet in kitchen.cabinets]
     laid, unserved = _pick_doors(openings, kitchen)
-    findings = _laying_findings(openings, laid, kitchen, speaks)
-    findings += _door_findings(laid, unserved, speaks, kitchen.practice)
+    findings = _laying_findings(openings, laid, kitchen, writer)
+    findings += _door_findings(laid, unserved, writer, kitchen.practice)
 
     faced = facing([placed(each) for each in laid])
-    findings += meeting_findings(laid, faced, speaks, kitchen.practice)
-    findings += run_end_findings(laid, kitchen.cabinets, speaks, kitchen.practice)
-    findings += overlapping_cabinets(kitchen.cabinets, speaks)
+    findings += meeting_findings(laid, faced, writer, kitchen.practice)
+    findings += run_end_findings(laid, kitchen.cabinets, writer, kitchen.practice)
+    findings += overlapping_cabinets(kitchen.cabinets, writer)
 
     makes = [make_of(each, each.door, kitchen.practice) for each in laid]
     moves = movements(laid, makes, faced, kitchen.practice)
-    fronts, making = _make_fronts(laid, makes, moves, faced, kitchen, speaks)
-    fittings, boxes, fixing = _fix_fronts(fronts, laid, kitchen, speaks)
+    fronts, making = _make_fronts(laid, makes, moves, faced, kitchen, writer)
+    fittings, boxes, fixing = _fix_fronts(fronts, laid, kitchen, writer)
     hardware, lacking = hardware_needs(
-        fronts, {each.front: each for each in fittings}, boxes, kitchen, speaks
+        fronts, {each.front: each for each in fittings}, boxes, kitchen, writer
     )
     return Schedule(
         job=kitchen.job,
@@ -109,22 +109,22 @@ def _laying_findings(
     openings: Sequence[Sequence[LaidOpening]],
     laid: Sequence[Laid],
     kitchen: Kitchen,
-    speaks: Speaks,
+    writer: FindingWriter,
 ) -> list[Finding]:
     found: list[Finding] = []
     for cabinet in openings:
         for each in cabinet:
-            found += opening_findings(each, speaks, kitchen.practice)
-        found += cabinet_findings(list(cabinet), speaks)
+            found += opening_findings(each, writer, kitchen.practice)
+        found += cabinet_findings(list(cabinet), writer)
     for front in laid:
-        found += front_findings(front, speaks, kitchen.job.step)
+        found += front_findings(front, writer, kitchen.job.step)
     if laid and thread_diameter(kitchen.stock.knob_thread) is None:
-        found.append(speaks.thread_unknown(kitchen.stock.knob_thread))
+        found.append(writer.thread_unknown(kitchen.stock.knob_thread))
     return found
 
 
 def _door_findings(
-    laid: Sequence[Laid], unserved: set[str], speaks: Speaks, practice: Practice
+    laid: Sequence[Laid], unserved: set[str], writer: FindingWriter, practice: Practice
 ) -> list[Finding]:
     found = []
     used: dict[str, list[str]] = defaultdict(list)
@@ -133,13 +133,13 @@ def _door_findings(
             used[each.door.label].append(each.label)
             seen = shows(each.door, each.hinged)
             if seen:
-                found.append(speaks.bore_shows(each.label, each.door.label, seen))
+                found.append(writer.bore_shows(each.label, each.door.label, seen))
             off = knob_off_centre(each.door)
             if off > practice.lines_seen and each.opening.closing.on_box:
-                found.append(speaks.knob_off_centre(each.label, each.door.label, off))
+                found.append(writer.knob_off_centre(each.label, each.door.label, off))
         elif each.label in unserved:
-            found.append(speaks.no_door(each.label, each.width, each.height))
-    found += [speaks.door_used_twice(door, many) for door, many in used.items() if len(many) > 1]
+            found.append(writer.no_door(each.label, each.width, each.height))
+    found += [writer.door_used_twice(door, many) for door, many in used.items() if len(many) > 1]
     return found
 
 
@@ -149,16 +149,16 @@ def _make_fronts(
     moves: Sequence[Movement | None],
     faced: Sequence[Mapping[Side, Facing]],
     kitchen: Kitchen,
-    speaks: Speaks,
+    writer: FindingWriter,
 ) -> tuple[list[Front], list[Finding]]:
     fronts, found = [], []
     for index, (each, make) in enumerate(zip(laid, makes, strict=True)):
         weight = weigh(each, make, kitchen.practice)
-        hanging = hang(each, make, weight, kitchen, speaks)
-        found += [*hanging.findings, *make_findings(each, make, kitchen.practice, speaks)]
+        hanging = hang(each, make, weight, kitchen, writer)
+        found += [*hanging.findings, *make_findings(each, make, kitchen.practice, writer)]
         move = moves[index]
         if move and move.least_gap <= 0:
-            found.append(speaks.gap_closes(each.label, move.grows))
+            found.append(writer.gap_closes(each.label, move.grows))
         fronts.append(
             Front(
                 label=each.label, cabinet=each.cabinet.label, opening=each.opening.label,
@@ -193,7 +193,7 @@ def _edges(laid: Laid, faced: Mapping[Side, Facing], fronts: Sequence[Laid]) -> 
 
 
 def _fix_fronts(
-    fronts: Sequence[Front], laid: Sequence[Laid], kitchen: Kitchen, speaks: Speaks
+    fronts: Sequence[Front], laid: Sequence[Laid], kitchen: Kitchen, writer: FindingWriter
 ) -> tuple[list[Fitting], dict[str, tuple[Box, Mm]], list[Finding]]:
     fittings, boxes = [], {}
     found: list[Finding] = []
@@ -202,9 +202,9 @@ def _fix_fronts(
             continue
         box = each.box
         if box is None:
-            found.append(speaks.box_missing(front.label))
+            found.append(writer.box_missing(front.label))
             continue
-        fitting, wrong = fit(front, each, box, kitchen, speaks)
+        fitting, wrong = fit(front, each, box, kitchen, writer)
         fittings.append(fitting)
         boxes[front.label] = (box, each.cabinet.depth)
         found += wrong

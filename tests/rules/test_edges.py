@@ -170,7 +170,7 @@ def test_opening_by_its_greatest_or_least_measured_sizes() -> None:
 
 
 def test_one_measured_width_replaces_the_nominal_one() -> None:
-    """What was measured speaks, the drawing's size does not."""
+    """What was measured writer, the drawing's size does not."""
     of = opening(measured=Measured(width_top=inch("14 7/8")))
 
     assert opening_rect(cabinet(of), of, greatest=True).width == inch("14 7/8")

@@ -10,7 +10,7 @@ import inspect
 import pytest
 from hypothesis import given
 
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.schedule import LEVELS, schedule
 from fronts.rules.standard_keys import Standard
@@ -47,7 +47,7 @@ def test_spared(case: Case) -> None:
 
 def test_every_finding_has_a_case() -> None:
     """Each code that the schedule can raise is in the tables above."""
-    sources = [inspect.getsource(topic) for topic in Speaks.__mro__[1:-1]]
+    sources = [inspect.getsource(topic) for topic in FindingWriter.__mro__[1:-1]]
     calls = [
         node
         for source in sources

@@ -2,7 +2,7 @@
 
 import pytest
 
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.foam_tape import foam_tape
 from fronts.rules.kitchen import Measured
 from tests.rules.small_kitchens import inch, opening
@@ -32,7 +32,7 @@ def test_only_where_the_opening_is_true(
     """Half of what it is out by may come to the least gap, 1/16 in, and no more."""
     leaning = None if lean is None else inch(lean)
 
-    tape = foam_tape(opening(measured=measured), leaning, inch("1/16"), Speaks("in"))
+    tape = foam_tape(opening(measured=measured), leaning, inch("1/16"), FindingWriter("in"))
 
     assert tape.suggested is suggested
     assert ("1/16 in" in tape.why) is not suggested

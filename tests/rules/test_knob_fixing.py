@@ -6,7 +6,7 @@ from typing import TypeAlias
 import pytest
 
 from fronts.rules.edges import Rect
-from fronts.rules.findings import Speaks
+from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Box, KnobHole, Point, ShelfPins
 from fronts.rules.knob_fixing import fix_knob, knob_hole, knobs_on_box
 from fronts.rules.practice import PRACTICE
@@ -32,7 +32,7 @@ Fixed: TypeAlias = tuple[str | None, bool | None, list[str]]
 
 def _fixed(box: Box = BOX, front: Front = FRONT, outline: Rect = OUTLINE) -> Fixed:
     """The screw's length, whether it goes through the box, and the codes of what is told."""
-    screw, findings = fix_knob(front, box, outline, SHOPS_HOLE, OF, Speaks("in"))
+    screw, findings = fix_knob(front, box, outline, SHOPS_HOLE, OF, FindingWriter("in"))
     told = [finding.code for finding in findings]
     return (None, None, told) if screw is None else (str(screw.length), screw.through_box, told)
 
@@ -57,7 +57,7 @@ def test_a_recess_is_as_wide_as_the_shop_makes_it() -> None:
     """1/2 in wide and 1/4 in deep; 1/8 in of the box front stays behind it."""
     thick = replace(BOX, front_thickness=inch("1"))
 
-    screw, _ = fix_knob(FRONT, thick, OUTLINE, SHOPS_HOLE, OF, Speaks("in"))
+    screw, _ = fix_knob(FRONT, thick, OUTLINE, SHOPS_HOLE, OF, FindingWriter("in"))
 
     assert screw is not None
     assert screw.recess == Recess(inch("1/2"), inch("1/4"))
