@@ -6,11 +6,11 @@ A front whose overlay nobody gave is no fault of the file: the schedule says so.
 from collections.abc import Iterator
 
 from fronts.jobfile.reader import Place, Record
-from fronts.rules.edges import Rect
 from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, Opening
 from fronts.rules.labels import labels_taken
 from fronts.rules.limits import MOST_FRONTS, MOST_FRONTS_IN_ALL
 from fronts.rules.past_cabinet import ends_past
+from fronts.rules.rect import Rect
 
 
 class Consistency:

@@ -9,7 +9,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import islice
 
 from fronts.rules.cabinet_edges import to_cabinet_edges
-from fronts.rules.edges import Rect
 from fronts.rules.findings import FindingWriter
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Cabinet
@@ -17,6 +16,7 @@ from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.neighbours import Facing, Placed
 from fronts.rules.practice import Practice
+from fronts.rules.rect import Rect
 from fronts.rules.results import Finding
 
 MOST_TOLD = 5

@@ -7,7 +7,8 @@ between fronts exactly; what doesn't has all of it to itself.
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
-from fronts.rules.edges import NOTHING, divide
+from fronts.rules.front_sizes import divide
+from fronts.rules.kitchen import NOTHING
 from fronts.rules.lengths import Mm
 
 

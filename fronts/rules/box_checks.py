@@ -2,11 +2,11 @@
 
 from collections.abc import Iterator
 
-from fronts.rules.edges import widths_of
 from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Box
 from fronts.rules.laying import Laid, LaidOpening
 from fronts.rules.lengths import Mm
+from fronts.rules.opening_sizes import widths_of
 from fronts.rules.results import Finding
 
 

@@ -8,10 +8,10 @@
 +----------------+  v
 """
 
-from fronts.rules.edges import Rect
 from fronts.rules.kitchen import Box
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
+from fronts.rules.rect import Rect
 
 
 def side_clearance(opening_width: Mm, box: Box) -> Mm:

@@ -3,9 +3,9 @@
 What of the cabinet shows beside the front; below zero: how far the front goes past it.
 """
 
-from fronts.rules.edges import Rect
 from fronts.rules.kitchen import Cabinet
 from fronts.rules.lengths import Mm
+from fronts.rules.rect import Rect
 from fronts.rules.standard_keys import Sides
 
 

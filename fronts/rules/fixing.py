@@ -8,7 +8,6 @@ from dataclasses import dataclass
 
 from fronts.rules.box_checks import box_findings
 from fronts.rules.box_place import box_on_front, side_clearance
-from fronts.rules.edges import Rect
 from fronts.rules.findings import FindingWriter
 from fronts.rules.foam_tape import foam_tape
 from fronts.rules.hole_grid import Round, Site
@@ -20,6 +19,7 @@ from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.mounting_holes import mounting_holes
 from fronts.rules.practice import Practice
+from fronts.rules.rect import Rect
 from fronts.rules.results import Finding, Fitting, Front, Hole, KnobScrew, Screw, Slot
 from fronts.rules.screws import mounting_screw, play
 from fronts.rules.shims import shims_for

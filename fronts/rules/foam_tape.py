@@ -5,10 +5,10 @@ good: half of what its widths or heights differ by, and half of its lean (common
 source).
 """
 
-from fronts.rules.edges import heights_of, widths_of
 from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Opening
 from fronts.rules.lengths import Mm
+from fronts.rules.opening_sizes import heights_of, widths_of
 from fronts.rules.results import Tape
 
 

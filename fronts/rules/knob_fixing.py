@@ -5,12 +5,12 @@ a shelf-pin hole, or a stack that no stocked screw fits, is told with its way ou
 the screw's head, so that it goes through the front alone.
 """
 
-from fronts.rules.edges import Rect
 from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Box, DoorOnHand, Kitchen, Point
 from fronts.rules.lengths import Mm
 from fronts.rules.mounting_holes import is_near_pin
 from fronts.rules.practice import Practice
+from fronts.rules.rect import Rect
 from fronts.rules.results import Finding, Front, KnobScrew, Recess
 from fronts.rules.screws import knob_screw, thread_diameter
 

@@ -7,11 +7,11 @@ it ends below it, else halfway up (common practice, no source).
 
 from fractions import Fraction
 
-from fronts.rules.edges import Rect
 from fronts.rules.kinds import FRONT_KINDS, FrontKind, Hinged
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
+from fronts.rules.rect import Rect
 
 QUARTER = Fraction(1, 2) / 2
 

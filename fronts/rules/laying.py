@@ -9,17 +9,22 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from fronts.rules.axis import Axis, axis_of, one_by_one, shifted, with_gaps
-from fronts.rules.edges import (
-    NOTHING,
-    Rect,
-    opening_rect,
-    rule_overlays,
-    widths_of,
-)
 from fronts.rules.kinds import Hinged, Mount, Side, is_inset
-from fronts.rules.kitchen import CHOOSE, Box, Cabinet, DoorOnHand, FrontFacts, Kitchen, Opening
+from fronts.rules.kitchen import (
+    CHOOSE,
+    NOTHING,
+    Box,
+    Cabinet,
+    DoorOnHand,
+    FrontFacts,
+    Kitchen,
+    Opening,
+)
 from fronts.rules.labels import front_labels
 from fronts.rules.lengths import Mm
+from fronts.rules.opening_sizes import opening_rect, widths_of
+from fronts.rules.overlay import rule_overlays
+from fronts.rules.rect import Rect
 from fronts.rules.standard_keys import Settled, Sides
 from fronts.rules.standards import EMPTY, settled
 

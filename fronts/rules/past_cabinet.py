@@ -6,8 +6,8 @@ Nothing of the trade: a slip of the tape or of the finger, so pages and files re
 from collections.abc import Mapping
 from typing import Literal
 
-from fronts.rules.edges import Rect
 from fronts.rules.lengths import Mm
+from fronts.rules.rect import Rect
 
 
 def ends_past(opening: Rect, width: Mm, height: Mm) -> Mapping[Literal["width", "height"], Mm]:

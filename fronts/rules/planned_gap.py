@@ -9,10 +9,10 @@ from dataclasses import dataclass
 from typing import Literal
 
 from fronts.rules.cabinet_edges import to_cabinet_edges
-from fronts.rules.edges import Rect
 from fronts.rules.kinds import Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm
+from fronts.rules.rect import Rect
 from fronts.rules.results import Front
 
 

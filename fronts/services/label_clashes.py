@@ -5,10 +5,10 @@ from collections import Counter
 from django.db.models import Count
 
 from fronts.models import Cabinet, Opening
-from fronts.rules.edges import Rect
 from fronts.rules.labels import labels_taken
 from fronts.rules.lengths import show_with_unit
 from fronts.rules.past_cabinet import ends_past
+from fronts.rules.rect import Rect
 from shopjobs.models import Job
 
 

@@ -3,7 +3,7 @@
 import pytest
 
 from fronts.rules.cabinet_edges import to_cabinet_edges
-from fronts.rules.edges import Rect
+from fronts.rules.rect import Rect
 from fronts.rules.standard_keys import Sides
 from tests.rules.small_kitchens import cabinet, inch, inches
 

@@ -5,11 +5,11 @@ from typing import TypeAlias
 
 import pytest
 
-from fronts.rules.edges import Rect
 from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Box, KnobHole, Point, ShelfPins
 from fronts.rules.knob_fixing import fix_knob, knob_hole, knobs_on_box
 from fronts.rules.practice import PRACTICE
+from fronts.rules.rect import Rect
 from fronts.rules.results import Front, Recess
 from tests.rules.small_kitchens import (
     BOX,

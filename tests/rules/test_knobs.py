@@ -2,11 +2,11 @@
 
 import pytest
 
-from fronts.rules.edges import Rect
 from fronts.rules.kinds import FrontKind, Hinged
 from fronts.rules.kitchen import Point
 from fronts.rules.knobs import knob_count, knob_places, over_box
 from fronts.rules.practice import PRACTICE
+from fronts.rules.rect import Rect
 from tests.rules.small_kitchens import inch
 
 W, H = inch("16"), inch("28")

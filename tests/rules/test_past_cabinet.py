@@ -2,8 +2,8 @@
 
 import pytest
 
-from fronts.rules.edges import Rect
 from fronts.rules.past_cabinet import ends_past
+from fronts.rules.rect import Rect
 from tests.rules.small_kitchens import inch
 
 CASES = [

@@ -7,10 +7,10 @@ from itertools import pairwise
 
 from hypothesis import given
 
-from fronts.rules.edges import widths_of
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening
 from fronts.rules.lengths import Mm
+from fronts.rules.opening_sizes import widths_of
 from fronts.rules.results import Front, Schedule
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Settled, Sides

@@ -13,9 +13,9 @@ from fronts.pages.measure.forms.openings import OpeningForm
 from fronts.pages.measure.rows.drawing import drawing_of, findings_about, with_cabinet
 from fronts.pages.shared.finding_links import finding_row
 from fronts.pages.shared.job_view import found_or_404, job_view
-from fronts.rules.edges import Rect
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening
 from fronts.rules.past_cabinet import ends_past
+from fronts.rules.rect import Rect
 from fronts.rules.schedule import schedule
 from fronts.rules.validity import tidied
 from fronts.selectors.kitchens import cabinet_of, opening_of

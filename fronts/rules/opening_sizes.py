@@ -1,0 +1,33 @@
+"""What an opening measures: its sizes on site where they were taken, and how far it leans.
+
+A front that laps is sized against the greatest sizes, so that it covers; one that lies inside
+against the least, so that it goes in.
+"""
+
+from fronts.rules.kitchen import Cabinet, Opening
+from fronts.rules.lengths import Mm
+from fronts.rules.rect import Rect
+
+
+def widths_of(opening: Opening) -> tuple[Mm, ...]:
+    """The opening's widths: those measured on site, else the nominal one."""
+    taken = (opening.measured.width_top, opening.measured.width_bottom)
+    return tuple(width for width in taken if width is not None) or (opening.width,)
+
+
+def heights_of(opening: Opening) -> tuple[Mm, ...]:
+    """The opening's heights: those measured on site, else the nominal one."""
+    taken = (opening.measured.height_left, opening.measured.height_right)
+    return tuple(height for height in taken if height is not None) or (opening.height,)
+
+
+def opening_rect(cabinet: Cabinet, opening: Opening, *, greatest: bool) -> Rect:
+    """The opening on its wall, by its greatest sizes (overlay) or its least (inset)."""
+    pick = max if greatest else min
+    width, height = pick(widths_of(opening)), pick(heights_of(opening))
+    return Rect(cabinet.x + opening.x, cabinet.y + opening.y, width, height)
+
+
+def lean(width: Mm, diagonal_1: Mm, diagonal_2: Mm) -> Mm:
+    """How far the opening leans over its height: (d1² - d2²) / (4·w)."""
+    return (diagonal_1 * diagonal_1 - diagonal_2 * diagonal_2) / (width * 2 * 2)
