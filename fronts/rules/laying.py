@@ -20,7 +20,7 @@ from fronts.rules.kitchen import (
     Kitchen,
     Opening,
 )
-from fronts.rules.labels import front_labels
+from fronts.rules.labels import front_labels, opening_label
 from fronts.rules.lengths import Mm
 from fronts.rules.opening_sizes import opening_rect, widths_of
 from fronts.rules.overlay import rule_overlays
@@ -62,7 +62,7 @@ class Laid:
 
     @property
     def opening_label(self) -> str:
-        return f"{self.cabinet.label}.{self.opening.label}"
+        return opening_label(self.cabinet.label, self.opening.label)
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,9 +90,9 @@ def lay_cabinet(
     own = settled(cabinet.standard, kitchen.standard)
     standards = [
         own
-        if each.standard == EMPTY
-        else settled(each.standard, cabinet.standard, kitchen.standard)
-        for each in cabinet.openings
+        if opening.standard == EMPTY
+        else settled(opening.standard, cabinet.standard, kitchen.standard)
+        for opening in cabinet.openings
     ]
     rects = [
         opening_rect(cabinet, opening, greatest=_laps(opening, standard, doors))
@@ -148,7 +148,7 @@ def _lay(
     kitchen: Kitchen,
     doors: Mapping[str, DoorOnHand],
 ) -> LaidOpening:
-    label = f"{cabinet.label}.{opening.label}"
+    label = opening_label(cabinet.label, opening.label)
     bare = LaidOpening(label, cabinet, opening, standard, rect, ())
     if not opening.fronts:
         return bare
@@ -253,7 +253,7 @@ def _plane(overlays: Sides[Mm | None], standard: Settled, *, exists: bool) -> Mo
     if not exists and is_inset(standard.mount):
         return "inset"
     known = (overlays.left, overlays.right, overlays.top, overlays.bottom)
-    return "overlay" if all(each is None or each >= 0 for each in known) else "inset"
+    return "overlay" if all(overlay is None or overlay >= 0 for overlay in known) else "inset"
 
 
 def _hinged(opening: Opening, index: int) -> Hinged | None:

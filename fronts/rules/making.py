@@ -60,7 +60,7 @@ def make_of(laid: Laid, door: DoorOnHand | None, practice: Practice) -> Make:
         knobs = knob_places(kind, laid.hinged, laid.y, laid.width, laid.height, practice)
         if laid.box:
             outline = box_on_front(laid, laid.box)
-            knobs = tuple(over_box(each, outline, practice) for each in knobs)
+            knobs = tuple(over_box(knob, outline, practice) for knob in knobs)
     bores = door.hinge_bores if door else ()
     return Make(
         kind=kind,
@@ -73,7 +73,7 @@ def make_of(laid: Laid, door: DoorOnHand | None, practice: Practice) -> Make:
         trim_width=trim_width,
         trim_height=trim_height,
         knobs=knobs,
-        bores=tuple(after_trim(each, trim_width, trim_height) for each in bores),
+        bores=tuple(after_trim(bore, trim_width, trim_height) for bore in bores),
     )
 
 
@@ -98,18 +98,18 @@ def make_findings(
     laid: Laid, make: Make, practice: Practice, writer: FindingWriter
 ) -> list[Finding]:
     """Whether the material's weight is known, and whether a frame has room and a middle rail."""
-    found, framed = [], FRONT_BUILDS[make.build].framed
+    findings, framed = [], FRONT_BUILDS[make.build].framed
     if material_of(make.material) is None:
         taken = practice.frame_material if framed else practice.material
         taken = taken if material_of(taken) else LAST_RESORT
-        found.append(writer.material_unknown(laid.label, make.material, taken))
+        findings.append(writer.material_unknown(laid.label, make.material, taken))
     if not framed:
-        return found
+        return findings
     if laid.height > practice.middle_rail_over:
-        found.append(writer.middle_rail(laid.label))
+        findings.append(writer.middle_rail(laid.label))
     if not has_panel(laid.width, laid.height, make.stile, make.rail, practice):
-        found.append(writer.no_room_for_panel(laid.label, laid.width, laid.height))
-    return found
+        findings.append(writer.no_room_for_panel(laid.label, laid.width, laid.height))
+    return findings
 
 
 def hang(
@@ -121,17 +121,17 @@ def hang(
     practice = kitchen.practice
     upright = is_upright(laid.hinged)
     length = laid.height if upright else laid.width
-    found: list[Finding] = []
+    findings: list[Finding] = []
     count = hinge_count(length, weight, practice)
     if count is None:
         count = practice.hinges_by_height[-1][1]
         if too_heavy(weight, practice):
-            found.append(writer.too_heavy(laid.label, writer.say_weight(weight)))
+            findings.append(writer.too_heavy(laid.label, writer.say_weight(weight)))
         else:
-            found.append(writer.too_tall(laid.label, length))
+            findings.append(writer.too_tall(laid.label, length))
     overlay = laid.overlays[laid.hinged]
     if overlay is not None and not makes_overlay(overlay, practice):
-        found.append(writer.no_hinge(laid.label, overlay))
+        findings.append(writer.no_hinge(laid.label, overlay))
     low, start = (laid.rect.y, laid.y) if upright else (laid.rect.x, laid.x)
     high = laid.rect.top if upright else laid.rect.right
     rails = ((Mm(0), low - start), (high - start, length))
@@ -139,5 +139,5 @@ def hang(
         length, count, laid.standard.hinge_end, kitchen.job.step, rails, practice.hinge_half
     )
     if centres is None:
-        found.append(writer.no_hinge_place(laid.label))
-    return Hanging(count, centres or (), tuple(found))
+        findings.append(writer.no_hinge_place(laid.label))
+    return Hanging(count, centres or (), tuple(findings))

@@ -99,12 +99,12 @@ def members_of(cabinet: Cabinet) -> FaceMembers | None:
     openings = cabinet.openings
     if not openings:
         return None
-    highest = max(openings, key=lambda each: each.y)
-    tops_under = [_top(each) for each in openings if _top(each) <= highest.y]
+    highest = max(openings, key=lambda opening: opening.y)
+    tops_under = [_top(opening) for opening in openings if _top(opening) <= highest.y]
     return FaceMembers(
-        sides=min(each.x for each in openings),
-        above=cabinet.height - max(_top(each) for each in openings),
-        below=min(each.y for each in openings),
+        sides=min(opening.x for opening in openings),
+        above=cabinet.height - max(_top(opening) for opening in openings),
+        below=min(opening.y for opening in openings),
         between=highest.y - max(tops_under) if tops_under else None,
         drawer_height=highest.height if tops_under else None,
     )
@@ -116,8 +116,8 @@ def _built_like(last: Cabinet, known: NextCabinet) -> NextCabinet:
     )
     if not last.openings:
         return built
-    down = sorted(last.openings, key=lambda each: -each.y)
-    face = tuple(each.closed_by for each in down)
+    down = sorted(last.openings, key=lambda opening: -opening.y)
+    face = tuple(opening.closed_by for opening in down)
     if face not in PLAIN_FACES:
         return replace(built, closed_by=())
     return replace(built, closed_by=face, hinged=_hand(down[-1]), count=len(down[-1].fronts))

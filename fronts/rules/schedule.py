@@ -50,23 +50,23 @@ LEVELS = ("stop", "check", "note")
 def schedule(kitchen: Kitchen) -> Schedule:
     """Everything that follows from a kitchen's measurements and decisions."""
     writer = FindingWriter(kitchen.job.unit)
-    doors = {each.label: each for each in kitchen.doors_on_hand}
+    doors = {door.label: door for door in kitchen.doors_on_hand}
     openings = [lay_cabinet(cabinet, kitchen, doors) for cabinet in kitchen.cabinets]
     laid, unserved = _pick_doors(openings, kitchen)
     findings = _laying_findings(openings, laid, kitchen, writer)
     findings += _door_findings(laid, unserved, writer, kitchen.practice)
 
-    faced = facing([placed(each) for each in laid])
+    faced = facing([placed(front) for front in laid])
     findings += meeting_findings(laid, faced, writer, kitchen.practice)
     findings += run_end_findings(laid, kitchen.cabinets, writer, kitchen.practice)
     findings += overlapping_cabinets(kitchen.cabinets, writer)
 
-    makes = [make_of(each, each.door, kitchen.practice) for each in laid]
+    makes = [make_of(front, front.door, kitchen.practice) for front in laid]
     moves = movements(laid, makes, faced, kitchen.practice)
     fronts, making = _make_fronts(laid, makes, moves, faced, kitchen, writer)
     fittings, boxes, fixing = _fix_fronts(fronts, laid, kitchen, writer)
     hardware, lacking = hardware_needs(
-        fronts, {each.front: each for each in fittings}, boxes, kitchen, writer
+        fronts, {fitting.front: fitting for fitting in fittings}, boxes, kitchen, writer
     )
     return Schedule(
         job=kitchen.job,
@@ -85,18 +85,18 @@ def _pick_doors(
     openings: Sequence[Sequence[LaidOpening]], kitchen: Kitchen
 ) -> tuple[list[Laid], set[str]]:
     """All fronts in order, those to be chosen with their doors; and those left without."""
-    laid = [front for cabinet in openings for each in cabinet for front in each.fronts]
+    laid = [front for cabinet in openings for opening in cabinet for front in opening.fronts]
     named = {
         front.door_on_hand
         for cabinet in kitchen.cabinets
         for opening in cabinet.openings
         for front in opening.fronts
     }
-    free = [each for each in kitchen.doors_on_hand if each.label not in named]
-    wanting = [i for i, each in enumerate(laid) if each.decided.door_on_hand == CHOOSE]
+    free = [door for door in kitchen.doors_on_hand if door.label not in named]
+    wanting = [index for index, front in enumerate(laid) if front.decided.door_on_hand == CHOOSE]
     wanted = [
-        (each.width, each.height, each.standard.trim_limit, each.standard.least_stile)
-        for each in (laid[index] for index in wanting)
+        (front.width, front.height, front.standard.trim_limit, front.standard.least_stile)
+        for front in (laid[index] for index in wanting)
     ]
     chosen = choose(wanted, free, kitchen.practice)
     for place, door in chosen.items():
@@ -111,36 +111,36 @@ def _laying_findings(
     kitchen: Kitchen,
     writer: FindingWriter,
 ) -> list[Finding]:
-    found: list[Finding] = []
+    findings: list[Finding] = []
     for cabinet in openings:
-        for each in cabinet:
-            found += opening_findings(each, writer, kitchen.practice)
-        found += cabinet_findings(list(cabinet), writer)
+        for opening in cabinet:
+            findings += opening_findings(opening, writer, kitchen.practice)
+        findings += cabinet_findings(list(cabinet), writer)
     for front in laid:
-        found += front_findings(front, writer, kitchen.job.step)
+        findings += front_findings(front, writer, kitchen.job.step)
     if laid and thread_diameter(kitchen.stock.knob_thread) is None:
-        found.append(writer.thread_unknown(kitchen.stock.knob_thread))
-    return found
+        findings.append(writer.thread_unknown(kitchen.stock.knob_thread))
+    return findings
 
 
 def _door_findings(
     laid: Sequence[Laid], unserved: set[str], writer: FindingWriter, practice: Practice
 ) -> list[Finding]:
-    found = []
+    findings = []
     used: dict[str, list[str]] = defaultdict(list)
-    for each in laid:
-        if each.door:
-            used[each.door.label].append(each.label)
-            seen = shows(each.door, each.hinged)
+    for front in laid:
+        if front.door:
+            used[front.door.label].append(front.label)
+            seen = shows(front.door, front.hinged)
             if seen:
-                found.append(writer.bore_shows(each.label, each.door.label, seen))
-            off = knob_off_centre(each.door)
-            if off > practice.lines_seen and each.opening.closing.on_box:
-                found.append(writer.knob_off_centre(each.label, each.door.label, off))
-        elif each.label in unserved:
-            found.append(writer.no_door(each.label, each.width, each.height))
-    found += [writer.door_used_twice(door, many) for door, many in used.items() if len(many) > 1]
-    return found
+                findings.append(writer.bore_shows(front.label, front.door.label, seen))
+            off = knob_off_centre(front.door)
+            if off > practice.lines_seen and front.opening.closing.on_box:
+                findings.append(writer.knob_off_centre(front.label, front.door.label, off))
+        elif front.label in unserved:
+            findings.append(writer.no_door(front.label, front.width, front.height))
+    findings += [writer.door_used_twice(door, many) for door, many in used.items() if len(many) > 1]
+    return findings
 
 
 def _make_fronts(
@@ -151,31 +151,31 @@ def _make_fronts(
     kitchen: Kitchen,
     writer: FindingWriter,
 ) -> tuple[list[Front], list[Finding]]:
-    fronts, found = [], []
-    for index, (each, make) in enumerate(zip(laid, makes, strict=True)):
-        weight = weigh(each, make, kitchen.practice)
-        hanging = hang(each, make, weight, kitchen, writer)
-        found += [*hanging.findings, *make_findings(each, make, kitchen.practice, writer)]
+    fronts, findings = [], []
+    for index, (front, make) in enumerate(zip(laid, makes, strict=True)):
+        weight = weigh(front, make, kitchen.practice)
+        hanging = hang(front, make, weight, kitchen, writer)
+        findings += [*hanging.findings, *make_findings(front, make, kitchen.practice, writer)]
         move = moves[index]
         if move and move.least_gap <= 0:
-            found.append(writer.gap_closes(each.label, move.grows))
+            findings.append(writer.gap_closes(front.label, move.grows))
         fronts.append(
             Front(
-                label=each.label, cabinet=each.cabinet.label, opening=each.opening.label,
-                wall=each.cabinet.wall, kind=make.kind, closed_by=each.opening.closed_by,
-                plane=each.plane, hinged=each.hinged, width=each.width, height=each.height,
-                thickness=make.thickness, x=each.x, y=each.y,
-                edges=_edges(each, faced[index], laid), build=make.build, material=make.material,
+                label=front.label, cabinet=front.cabinet.label, opening=front.opening.label,
+                wall=front.cabinet.wall, kind=make.kind, closed_by=front.opening.closed_by,
+                plane=front.plane, hinged=front.hinged, width=front.width, height=front.height,
+                thickness=make.thickness, x=front.x, y=front.y,
+                edges=_edges(front, faced[index], laid), build=make.build, material=make.material,
                 stile=make.stile, rail=make.rail, panel_thickness=make.panel_thickness,
-                door_on_hand=each.door.label if each.door else None,
+                door_on_hand=front.door.label if front.door else None,
                 trim_width=make.trim_width, trim_height=make.trim_height,
-                is_new=each.door is None and not each.exists, knobs=make.knobs,
-                knob_screw=_knob_screw(each, make, kitchen),
+                is_new=front.door is None and not front.exists, knobs=make.knobs,
+                knob_screw=_knob_screw(front, make, kitchen),
                 bores=make.bores, hinges=hanging.count, hinge_centres=hanging.centres,
-                weight_kg=weight, lean=lean_of(each.opening, each.rect.width), movement=move,
+                weight_kg=weight, lean=lean_of(front.opening, front.rect.width), movement=move,
             )
         )  # fmt: skip
-    return fronts, found
+    return fronts, findings
 
 
 def _knob_screw(laid: Laid, make: Make, kitchen: Kitchen) -> Mm | None:
@@ -186,8 +186,10 @@ def _knob_screw(laid: Laid, make: Make, kitchen: Kitchen) -> Mm | None:
 def _edges(laid: Laid, faced: Mapping[Side, Facing], fronts: Sequence[Laid]) -> Sides[Edge]:
     edges = {}
     for side in SIDES:
-        found = faced.get(side)
-        gap, faces = (found.gap, fronts[found.fronts[0]].label) if found else (None, None)
+        neighbour = faced.get(side)
+        gap, faces = (
+            (neighbour.gap, fronts[neighbour.fronts[0]].label) if neighbour else (None, None)
+        )
         edges[side] = Edge(laid.overlays[side], gap, faces)
     return Sides(**edges)
 
@@ -196,38 +198,38 @@ def _fix_fronts(
     fronts: Sequence[Front], laid: Sequence[Laid], kitchen: Kitchen, writer: FindingWriter
 ) -> tuple[list[Fitting], dict[str, tuple[Box, Mm]], list[Finding]]:
     fittings, boxes = [], {}
-    found: list[Finding] = []
-    for front, each in zip(fronts, laid, strict=True):
-        if not each.opening.closing.on_box:
+    findings: list[Finding] = []
+    for front, laid_front in zip(fronts, laid, strict=True):
+        if not laid_front.opening.closing.on_box:
             continue
-        box = each.box
+        box = laid_front.box
         if box is None:
-            found.append(writer.box_missing(front.label))
+            findings.append(writer.box_missing(front.label))
             continue
-        fitting, wrong = fit(front, each, box, kitchen, writer)
+        fitting, wrong = fit(front, laid_front, box, kitchen, writer)
         fittings.append(fitting)
-        boxes[front.label] = (box, each.cabinet.depth)
-        found += wrong
-    return fittings, boxes, found
+        boxes[front.label] = (box, laid_front.cabinet.depth)
+        findings += wrong
+    return fittings, boxes, findings
 
 
 def _door_uses(fronts: Sequence[Front]) -> tuple[DoorUse, ...]:
     return tuple(
-        DoorUse(each.door_on_hand, each.label, each.trim_width, each.trim_height)
-        for each in fronts
-        if each.door_on_hand
+        DoorUse(front.door_on_hand, front.label, front.trim_width, front.trim_height)
+        for front in fronts
+        if front.door_on_hand
     )
 
 
 def _parts(fronts: Sequence[Front], laid: Sequence[Laid], kitchen: Kitchen) -> tuple[Part, ...]:
-    in_opening = Counter(each.opening_label for each in laid if each.opening.closing.stack)
-    found: list[Part] = []
-    for front, each in zip(fronts, laid, strict=True):
+    in_opening = Counter(front.opening_label for front in laid if front.opening.closing.stack)
+    parts: list[Part] = []
+    for front, laid_front in zip(fronts, laid, strict=True):
         if front.is_new:
-            stack = each.opening_label if in_opening[each.opening_label] > 1 else None
-            found += parts_of(front, kitchen.practice, kitchen.job.step, stack=stack)
-    return tuple(found)
+            stack = laid_front.opening_label if in_opening[laid_front.opening_label] > 1 else None
+            parts += parts_of(front, kitchen.practice, kitchen.job.step, stack=stack)
+    return tuple(parts)
 
 
 def _in_order(findings: Sequence[Finding]) -> tuple[Finding, ...]:
-    return tuple(sorted(findings, key=lambda each: LEVELS.index(each.level)))
+    return tuple(sorted(findings, key=lambda finding: LEVELS.index(finding.level)))

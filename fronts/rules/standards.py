@@ -34,7 +34,7 @@ COMMON_STOCK = Stock(
     knob_screw_lengths=(inches(1), inches(7, 4)),
     knob_thread="8-32",
     knob_thread_depth=inches(1, 2),
-    slide_lengths=tuple(inches(each) for each in (12, 14, 16, 18, 20, 22, 24)),
+    slide_lengths=tuple(inches(length) for length in (12, 14, 16, 18, 20, 22, 24)),
 )
 """What is taken to lie on the shelf where nobody says (common practice, no source)."""
 
@@ -42,7 +42,7 @@ COMMON_STOCK = Stock(
 def settled(*levels: Standard) -> Settled:
     """The standard in force, from `levels` nearest first."""
     merged = merge(*levels)
-    said = {each.name: getattr(merged, each.name) for each in fields(Standard)}
+    said = {key.name: getattr(merged, key.name) for key in fields(Standard)}
     return replace(DEFAULTS, **{key: value for key, value in said.items() if value is not None})
 
 
@@ -58,9 +58,9 @@ def merge(*levels: Standard) -> Standard:
 def _under(near: Standard, far: Standard) -> Standard:
     laps_said = near.overlay is not None or near.reveal is not None
     taken = {}
-    for each in fields(Standard):
-        if laps_said and each.name in ("overlay", "reveal"):
+    for key in fields(Standard):
+        if laps_said and key.name in ("overlay", "reveal"):
             continue
-        if getattr(near, each.name) is None:
-            taken[each.name] = getattr(far, each.name)
+        if getattr(near, key.name) is None:
+            taken[key.name] = getattr(far, key.name)
     return replace(near, **taken)
