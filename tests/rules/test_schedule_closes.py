@@ -4,11 +4,12 @@ larger than its rule.
 
 from collections import defaultdict
 from itertools import pairwise
+from typing import Literal
 
 from hypothesis import given
 
 from fronts.rules.kinds import SIDES, Side
-from fronts.rules.kitchen import Cabinet, Kitchen, Opening
+from fronts.rules.kitchen import CHOOSE, Cabinet, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.opening_sizes import widths_of
 from fronts.rules.results import Front, Schedule
@@ -31,36 +32,50 @@ def _openings(of: Kitchen) -> list[tuple[Cabinet, Opening, Settled]]:
 def _fronts_in(found: Schedule, cabinet: Cabinet, opening: Opening) -> list[Front]:
     """The fronts of an opening, from the left and from the bottom."""
     own = [e for e in found.fronts if (e.cabinet, e.opening) == (cabinet.label, opening.label)]
-    return sorted(own, key=lambda each: (each.x, each.y))
+    return own if opening.closing.across else own[::-1]
 
 
 @KITCHEN_LAW
 @given(kitchens())
 def test_every_opening_closes(of: Kitchen) -> None:
-    """Overlay + opening + overlay = fronts + the gaps between them, across and upwards."""
+    """Overlay + opening + overlay = fronts + the gaps between them, across and upwards.
+
+    But for what a front was moved by.
+    """
     of = as_drawn(of)
     found = schedule(of)
     for cabinet, opening, standard in _openings(of):
         fronts = _fronts_in(found, cabinet, opening)
         if not fronts:
             continue
-        first, last = fronts[0], fronts[-1]
-        pair = opening.closed_by == "pair"
-        across = fronts if pair else [first]
-        up = [first] if pair else fronts
-        between = standard.gap_between
-
-        wide = sum((e.width for e in across), between * (len(across) - 1))
-        tall = sum((e.height for e in up), between * (len(up) - 1))
-        assert _lap(first, "left") + opening.width + _lap(last, "right") == wide
-        assert _lap(first, "bottom") + opening.height + _lap(last, "top") == tall
+        singles, between = [[front] for front in fronts], standard.gap_between
+        shared, across = [fronts], opening.closing.across
+        for row in shared if across else singles:
+            wide = sum((e.width for e in row), between * (len(row) - 1))
+            moved = _moved(row[-1], opening, "x") - _moved(row[0], opening, "x")
+            assert _lap(row[0], "left") + opening.width + _lap(row[-1], "right") == wide + moved
+        for column in singles if across else shared:
+            tall = sum((e.height for e in column), between * (len(column) - 1))
+            moved = _moved(column[-1], opening, "y") - _moved(column[0], opening, "y")
+            laps = _lap(column[0], "bottom") + _lap(column[-1], "top")
+            assert laps + opening.height == tall + moved
         # … and on the wall: cabinet's edge + member - overlay is where the front begins and ends.
+        first, last = fronts[0], fronts[-1]
         end = cabinet.width - opening.x - opening.width
         assert cabinet.x + opening.x - _lap(first, "left") == first.x
         assert cabinet.x + cabinet.width - end + _lap(last, "right") == last.right
         assert cabinet.y + opening.y - _lap(first, "bottom") == first.y
         for one, other in pairwise(fronts):
-            assert (other.x - one.right if pair else other.y - one.top) == between
+            gap = other.x - one.right if across else other.y - one.top
+            axis: Literal["x", "y"] = "x" if across else "y"
+            assert gap == between + _moved(other, opening, axis) - _moved(one, opening, axis)
+
+
+def _moved(front: Front, opening: Opening, axis: Literal["x", "y"]) -> Mm:
+    """How far somebody moved the front off its place."""
+    number = front.label.removeprefix(f"{front.cabinet}.{opening.label}").lstrip(".")
+    decided = opening.fronts[int(number or 1) - 1]
+    return decided.shift_x if axis == "x" else decided.shift_y
 
 
 def _lap(front: Front, side: Side) -> Mm:
@@ -213,12 +228,16 @@ def test_measured_openings_are_closed_by_their_rule(of: Kitchen) -> None:
     """A new overlay front covers the greatest width, a new inset one goes into the least."""
     found = schedule(of)
     for cabinet, opening, standard in _openings(of):
-        fronts = [e for e in _fronts_in(found, cabinet, opening) if e.is_new]
-        if not fronts or any(front.width for front in opening.fronts):
+        fronts = _fronts_in(found, cabinet, opening)
+        if not fronts or any(_exists(front) for front in opening.fronts):
             continue
-        wide = fronts[-1].right - fronts[0].x if opening.closed_by == "pair" else fronts[0].width
         widths = widths_of(opening)
-        rule = standard.mount
-        span = max(widths) if rule == "overlay" else min(widths)
-        laps = _lap(fronts[0], "left") + _lap(fronts[-1], "right")
-        assert wide == span + laps
+        span = max(widths) if standard.mount == "overlay" else min(widths)
+        for row in [fronts] if opening.closing.across else [[front] for front in fronts]:
+            laps = _lap(row[0], "left") + _lap(row[-1], "right")
+            assert row[-1].right - row[0].x == span + laps
+
+
+def _exists(front: FrontFacts) -> bool:
+    """Whether the front is there already, so that the rules don't size it."""
+    return front.width is not None or front.door_on_hand not in (None, CHOOSE)
