@@ -9,7 +9,7 @@ from shopjobs.bootstrap import ROOT
 from tests.mutation.mutants import mutants_of
 from tests.mutation.trial import concerned, passes
 
-RULE = "fronts/rules/edges.py"
+RULE = "fronts/rules/opening_sizes.py"
 SOURCE = '''
 @frozen(slots=True)
 def rule(width: Mm | None = 2, *, over: bool = False) -> Mm | None:
@@ -47,6 +47,6 @@ def test_a_change_of_a_rule_is_noticed(wrong: bool) -> None:
 
     own, wider, _ = concerned(RULE)
 
-    assert own == ["tests/rules/test_edges.py"]
+    assert own == ["tests/rules/test_opening_sizes.py"]
     assert wider == ["tests/rules"]
     assert passes(own, mutant) is not wrong
