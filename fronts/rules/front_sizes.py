@@ -28,7 +28,7 @@ def divide(
     step: Mm,
     sizes: Sequence[Mm | None],
     *,
-    lowest_takes_rest: bool = False,
+    lowest_takes_rest: bool,
 ) -> Division:
     """Share a raw span among fronts; None in `sizes` marks one without a size of its own.
 

@@ -84,7 +84,7 @@ def _hinge_whys(fronts: Sequence[Front], writer: FindingWriter) -> str:
     counts: dict[str, int] = {}
     for front in fronts:
         overlay = front.edges[front.hinged].overlay if front.hinged else None
-        if front.hinges and overlay is not None:
+        if overlay is not None:
             lap = f"{writer.say(overlay)} overlay" if overlay >= 0 else "inset"
             counts[lap] = counts.get(lap, 0) + front.hinges
     told = ", ".join(f"{count} for {lap}" for lap, count in counts.items())

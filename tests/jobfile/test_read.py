@@ -225,3 +225,13 @@ def test_a_door_may_be_named_twice() -> None:
     first["height"], first["front"] = "10", {"door_on_hand": "D1"}
     tree["cabinets"][0]["openings"].append(first | {"label": "b", "y": "13"})
     assert len(read(json.dumps(tree)).cabinets[0].openings) == 2
+
+
+def test_a_row_of_pins_is_a_quarter_inch_wide_where_nobody_says() -> None:
+    """As a shop drills them (common practice, no source)."""
+    row = {"x": "2", "y": "3", "pitch": "1", "count": 5}
+    box = {"width": "14", "height": "6", "front_thickness": "1/2", "rise": "0", "shelf_pins": [row]}
+    (front,) = opening_with(closed_by="drawer", hinged=None, box=box).fronts
+
+    assert front.box is not None
+    assert front.box.shelf_pins[0].diameter == INCH / 4

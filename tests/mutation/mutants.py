@@ -34,7 +34,8 @@ class Mutant:
 def mutants_of(path: str, source: str) -> list[Mutant]:
     """Return every change of one operator, number, truth or extreme, in the file's order.
 
-    Left alone: annotations and decorators, which do not run with the rule, and words.
+    Left alone: annotations and decorators, which do not run with the rule, words, and the
+    `strict` of a `zip`, which guards against what its sides, made of each other, never are.
     """
     tree = ast.parse(source)
     return [
@@ -76,6 +77,8 @@ def _without_effect(node: ast.AST) -> list[ast.AST]:
             return [*node.decorator_list]
         case ast.arg(annotation=ast.expr() as annotation) | ast.AnnAssign(annotation=annotation):
             return [annotation]
+        case ast.keyword(arg="strict", value=value):
+            return [value]
         case _:
             return []
 

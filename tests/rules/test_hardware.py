@@ -122,3 +122,11 @@ def test_need_is_the_sum_over_the_fronts(of: Kitchen) -> None:
     assert sum(screws) == sum(n.need for n in found.hardware if n.item.startswith("#8"))
     knobs = sum(len(each.knobs) for each in found.fronts)
     assert knobs == (needs["knob or pull"].need if knobs else 0)
+
+
+def test_knobs_are_ordered_one_for_one() -> None:
+    """What shows is chosen piece by piece; spares are of screws and what else gets lost."""
+    needs = {need.item: need for need in schedule(kitchen(cabinet(opening()))).hardware}
+
+    assert needs["knob or pull"].spares == 0
+    assert any(need.spares for need in needs.values())

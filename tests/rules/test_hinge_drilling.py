@@ -1,8 +1,16 @@
 """Where hinge cups and plates go, worked by hand from the rule."""
 
+from fractions import Fraction
+
 import pytest
 
-from fronts.rules.hinge_drilling import cup_centre, hinges_upright, plate_centres
+from fronts.rules.hinge_drilling import (
+    PLATE_PITCH,
+    PLATE_ROW,
+    cup_centre,
+    hinges_upright,
+    plate_centres,
+)
 from fronts.rules.kinds import Hinged, Mount
 from fronts.rules.kitchen import Point
 from fronts.rules.practice import PRACTICE
@@ -49,3 +57,8 @@ def test_a_plate_stands_level_with_its_cup(
 def test_without_hinges_there_are_no_plates() -> None:
     """A fixed front has nothing to swing on."""
     assert plate_centres(only_front(kitchen(cabinet(opening("fixed"))))) == ()
+
+
+def test_plates_stand_in_the_usual_rows() -> None:
+    """37 mm from the cabinet's front edge, 32 mm apart (common practice, no source)."""
+    assert (Fraction(37), Fraction(32)) == (PLATE_ROW, PLATE_PITCH)

@@ -199,3 +199,21 @@ def test_leaves_of_a_pair_may_differ_where_one_exists() -> None:
 
     assert (left.width, right.width) == (inch("9"), inch("6 7/8"))  # 15 + 2 × 1/2 - 1/8 - 9
     assert right.x - (left.x + left.width) == inch("1/8")
+
+
+PAIRS = [("7 3/8", "14 7/8"), ("7 1/2", "15 1/8")]
+"""Leaves that exist, and what two of them come to with 1/8 between: inside 15, or over it."""
+
+
+@pytest.mark.parametrize(("leaf", "total"), PAIRS, ids=["inside", "over"])
+def test_a_pair_that_exists_goes_by_the_widths_that_it_laps(leaf: str, total: str) -> None:
+    """An opening 15 wide at the top and 14 1/2 at the bottom: by the greatest where it laps."""
+    leaves = (FrontFacts(width=inch(leaf), height=inch("28")),) * 2
+    taken = Measured(width_top=inch("15"), width_bottom=inch("14 1/2"))
+    pair = replace(opening("pair"), fronts=leaves, measured=taken)
+
+    left, right = schedule(kitchen(cabinet(pair))).fronts
+
+    laps = inch(total) > inch("15")
+    over = (inch(total) - inch("15" if laps else "14 1/2")) / 2
+    assert left.edges.left.overlay == right.edges.right.overlay == over
