@@ -34,6 +34,31 @@ VALUES = [
     ("knob_hole", "3/16"),
     ("middle_rail_over", "60"),
     ("cup_diameter", "35 mm"),
+    ("cup_from_edge", "22.5 mm"),
+    ("screw_diameter", "4.1656 mm"),  # 0.060 + 0.013 × 8 in, ASME B18.6.1.
+    ("hole_move", "1/16"),
+    ("knob_from_end", "3"),
+    ("knob_from_side", "1 1/8"),
+    ("easy_reach", "48"),  # 2010 ADA Standards, 308.
+    ("near_plane", "3"),
+    ("filler", "3"),
+    ("panel_thickness", "1/4"),
+    ("hinge_half", "1"),
+    ("hinge_overlay_most", "1 1/2"),
+    ("hinge_inset_most", "1/4"),
+]
+
+# Common practice, no source, but the wood made at 6–8 %: Wood Handbook.
+PLAIN_VALUES = [
+    ("solid_panels", 0),
+    ("humidity_low", 30),
+    ("humidity_high", 55),
+    ("site_celsius", 21),
+    ("made_at", 7),
+    ("bumpers", 2),
+    ("hinge_screws", 4),
+    ("slide_screws", 8),
+    ("spares", 5),
 ]
 
 
@@ -43,6 +68,12 @@ def test_common_practice(name: str, value: str) -> None:
     1st ed. 2009.
     """
     assert getattr(PRACTICE, name) == inch(value)
+
+
+@pytest.mark.parametrize(("name", "value"), PLAIN_VALUES, ids=[name for name, _ in PLAIN_VALUES])
+def test_counts_and_percentages(name: str, value: int) -> None:
+    """A plain number is no length: it stands as it is written."""
+    assert getattr(PRACTICE, name) == value
 
 
 @pytest.mark.parametrize("number", NUMBERS, ids=lambda each: each.name)
