@@ -10,7 +10,6 @@ from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, Opening
 from fronts.rules.labels import labels_taken
 from fronts.rules.limits import MOST_FRONTS, MOST_FRONTS_IN_ALL
 from fronts.rules.past_cabinet import ends_past
-from fronts.rules.rect import Rect
 
 
 class Consistency:
@@ -68,8 +67,7 @@ def _doors_named(record: Record) -> Iterator[Place]:
 
 
 def _check_within(record: Record, opening: Opening, around: Record, cabinet: Cabinet) -> None:
-    place = Rect(opening.x, opening.y, opening.width, opening.height)
-    past = ends_past(place, cabinet.width, cabinet.height)
+    past = ends_past(opening, cabinet)
     for start, size in (("x", "width"), ("y", "height")):
         if size in past and record.sound(start, size, "measured") and around.sound(size):
             record.fault(size, f"an opening that ends within its cabinet's {size}")

@@ -4,19 +4,31 @@ Nothing of the trade: a slip of the tape or of the finger, so pages and files re
 """
 
 from collections.abc import Mapping
-from typing import Literal
+from typing import Literal, Protocol
 
 from fronts.rules.lengths import Mm
-from fronts.rules.rect import Rect
 
 
-def ends_past(opening: Rect, width: Mm, height: Mm) -> Mapping[Literal["width", "height"], Mm]:
-    """How far it ends past a cabinet of this size, by the size that is too large; empty: within.
+class Placed(Protocol):
+    """What has a place and a size: an opening or a cabinet, as a thing or as a row."""
+
+    @property
+    def x(self) -> Mm: ...
+    @property
+    def y(self) -> Mm: ...
+    @property
+    def width(self) -> Mm: ...
+    @property
+    def height(self) -> Mm: ...
+
+
+def ends_past(opening: Placed, cabinet: Placed) -> Mapping[Literal["width", "height"], Mm]:
+    """How far it ends past its cabinet, by the size that is too large; empty: within.
 
     Its place is from the cabinet's lower left corner.
     """
     past: dict[Literal["width", "height"], Mm] = {
-        "width": opening.right - width,
-        "height": opening.top - height,
+        "width": opening.x + opening.width - cabinet.width,
+        "height": opening.y + opening.height - cabinet.height,
     }
     return {size: by for size, by in past.items() if by > 0}

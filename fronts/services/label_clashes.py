@@ -8,7 +8,6 @@ from fronts.models import Cabinet, Opening
 from fronts.rules.labels import labels_taken
 from fronts.rules.lengths import show_with_unit
 from fronts.rules.past_cabinet import ends_past
-from fronts.rules.rect import Rect
 from shopjobs.models import Job
 
 
@@ -25,8 +24,7 @@ def label_taken_twice(job: Job) -> str | None:
 
 def past_cabinet(opening: Opening, cabinet: Cabinet, unit: str) -> dict[str, str]:
     """Where the opening goes past its cabinet's outline, at `width` and `height`."""
-    place = Rect(opening.x, opening.y, opening.width, opening.height)
     return {
         size: f"the opening ends {show_with_unit(by, unit)} past cabinet {cabinet.label}"
-        for size, by in ends_past(place, cabinet.width, cabinet.height).items()
+        for size, by in ends_past(opening, cabinet).items()
     }

@@ -22,6 +22,6 @@ def test_how_far_it_ends_past(place: tuple[str, ...], past: dict[str, str]) -> N
     """In a cabinet 18 in wide and 30 1/2 in high."""
     opening = Rect(*(inch(each) for each in place))
 
-    found = ends_past(opening, inch("18"), inch("30 1/2"))
+    found = ends_past(opening, Rect(inch("0"), inch("0"), inch("18"), inch("30 1/2")))
 
     assert found == {size: inch(by) for size, by in past.items()}

@@ -13,9 +13,8 @@ from fronts.pages.measure.forms.openings import OpeningForm
 from fronts.pages.measure.rows.drawing import drawing_of, findings_about, with_cabinet
 from fronts.pages.shared.finding_links import finding_row
 from fronts.pages.shared.job_view import found_or_404, job_view
-from fronts.rules.kitchen import Cabinet, Kitchen, Opening
+from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.past_cabinet import ends_past
-from fronts.rules.rect import Rect
 from fronts.rules.schedule import schedule
 from fronts.rules.validity import tidied
 from fronts.selectors.kitchens import cabinet_of, opening_of
@@ -48,7 +47,7 @@ def cabinet_preview(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     if not form.is_valid() or _taken(kitchen, form.entered.label, but=before):
         return _not_yet(request, target)
     cabinet = replace(form.entered, openings=before.openings, standard=before.standard)
-    if any(_ends_past(opening, cabinet) for opening in cabinet.openings):
+    if any(ends_past(opening, cabinet) for opening in cabinet.openings):
         return _not_yet(request, target)
     return _drawn(request, target, with_cabinet(kitchen, cabinet, before.label), cabinet)
 
@@ -79,7 +78,7 @@ def _opening(
         return _not_yet(request, target)
     opening = tidied(form.entered)
     taken = {each.label for each in around.openings} - {label}
-    if opening.label in taken or _ends_past(opening, around):
+    if opening.label in taken or ends_past(opening, around):
         return _not_yet(request, target)
     openings = [opening if each is before else each for each in around.openings]
     if before is None:
@@ -94,11 +93,6 @@ def _cabinet(kitchen: Kitchen, label: str) -> Cabinet:
 
 def _taken(kitchen: Kitchen, label: str, *, but: Cabinet | None = None) -> bool:
     return any(cabinet.label == label for cabinet in kitchen.cabinets if cabinet is not but)
-
-
-def _ends_past(opening: Opening, cabinet: Cabinet) -> bool:
-    place = Rect(opening.x, opening.y, opening.width, opening.height)
-    return bool(ends_past(place, cabinet.width, cabinet.height))
 
 
 def _drawn(
