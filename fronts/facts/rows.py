@@ -49,6 +49,15 @@ def column_names(kind: type) -> Mapping[str, str]:
     return {path: name for name, path, _ in single_facts(kind)}
 
 
+def by_column(kind: type, faults: Mapping[str, str], within: str = "") -> dict[str, str]:
+    """Faults at dotted paths, by the columns of these facts; what has none keeps its path.
+
+    `within` begins the paths, where the faults are those of a group: `measured.`.
+    """
+    columns = column_names(kind)
+    return {columns.get(f"{within}{path}", path): fault for path, fault in faults.items()}
+
+
 def _read(
     kind: type, value_of: Callable[[str], Any], prefix: str, beside: Mapping[str, Any]
 ) -> dict[str, Any]:

@@ -4,7 +4,7 @@ from datetime import datetime
 
 from django.db import transaction
 
-from fronts.facts.rows import column_names, columns_of
+from fronts.facts.rows import by_column, columns_of
 from fronts.models import DoorOnHand, Front, HingeBore
 from fronts.rules.kitchen import DoorOnHand as DoorFacts
 from fronts.rules.limits import MOST_BORES
@@ -57,8 +57,7 @@ def door_delete(
 
 
 def _save(door: DoorOnHand, facts: DoorFacts) -> None:
-    rows, columns = list(bore_rows(door, facts)), column_names(DoorFacts)
-    faults = {columns.get(path, path): fault for path, fault in door_faults(facts).items()}
+    rows, faults = list(bore_rows(door, facts)), by_column(DoorFacts, door_faults(facts))
     if len(rows) > MOST_BORES:
         faults["hinge_bores"] = f"enter at most {MOST_BORES} bores"
     checked(door, faults)

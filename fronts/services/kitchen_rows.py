@@ -6,7 +6,7 @@ from django.core.exceptions import ValidationError
 from django.db.models import Model
 
 from fronts import models
-from fronts.facts.rows import column_names
+from fronts.facts.rows import by_column
 from fronts.rules.kitchen import Cabinet, DoorOnHand, Opening
 from fronts.rules.validity import door_faults, front_faults, measured_faults, tidied
 from fronts.services.rows import (
@@ -28,10 +28,8 @@ def doors_save(doors: Sequence[DoorOnHand], job: Job) -> dict[str, models.DoorOn
     """Save the doors on hand with their bores; the rows come back by label."""
     _refuse_same_labels((door.label for door in doors), "two doors on hand")
     rows = [door_row(job, door, position) for position, door in enumerate(doors)]
-    columns = column_names(DoorOnHand)
     for door, row in zip(doors, rows, strict=True):
-        faults = {columns.get(path, path): fault for path, fault in door_faults(door).items()}
-        _check(row, f"door {row.label}", faults)
+        _check(row, f"door {row.label}", by_column(DoorOnHand, door_faults(door)))
     models.DoorOnHand.objects.bulk_create(rows)
     bores = [bore for door, row in zip(doors, rows, strict=True) for bore in bore_rows(row, door)]
     for bore in bores:
@@ -62,13 +60,14 @@ def openings_save(openings: Sequence[tuple[models.Cabinet, Opening, int]], doors
     rows = []
     for cabinet, opening, position in openings:
         row = opening_row(cabinet, opening, position)
-        faults = measured_faults(opening.measured)
-        _check(row, f"opening {row}", {f"measured_{name}": fault for name, fault in faults.items()})
+        faults = by_column(Opening, measured_faults(opening.measured), "measured.")
+        _check(row, f"opening {row}", faults)
         rows.append(row)
     models.Opening.objects.bulk_create(rows)
+    tidy = [tidied(opening) for _, opening, _ in openings]
     fronts_of = [
-        (tidied(opening), row, _front_rows(tidied(opening), row, doors))
-        for (_, opening, _), row in zip(openings, rows, strict=True)
+        (opening, row, _front_rows(opening, row, doors))
+        for opening, row in zip(tidy, rows, strict=True)
     ]
     models.Front.objects.bulk_create(front for _, _, fronts in fronts_of for front in fronts)
     _save_boxes(fronts_of)

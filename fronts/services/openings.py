@@ -6,7 +6,7 @@ from datetime import datetime
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
-from fronts.facts.rows import columns_of
+from fronts.facts.rows import by_column, columns_of
 from fronts.models import Cabinet, Front, Opening
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.limits import MOST_OPENINGS
@@ -86,8 +86,7 @@ def opening_delete(
 
 
 def _save(opening: Opening, rows: Sequence[Front], facts: OpeningFacts) -> None:
-    faults = {f"measured_{name}": fault for name, fault in measured_faults(facts.measured).items()}
-    checked(opening, faults)
+    checked(opening, by_column(OpeningFacts, measured_faults(facts.measured), "measured."))
     past = past_cabinet(opening, opening.cabinet, opening.cabinet.job.unit)
     if past:
         raise ValidationError(past)

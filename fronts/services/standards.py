@@ -8,7 +8,7 @@ from itertools import pairwise
 from django.core.exceptions import ValidationError
 from django.db import transaction
 
-from fronts.facts.rows import column_names, columns_of
+from fronts.facts.rows import by_column, columns_of
 from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
 from fronts.rules.lengths import LONGEST, Mm, exact
 from fronts.rules.limits import LEAST_KG, MOST_HINGES, MOST_KG, MOST_TABLE_ROWS
@@ -30,8 +30,7 @@ def standard_set(
     """Set all that one level says."""
     level = level_of(owner)
     enter(level, columns_of(standard))
-    columns = column_names(Standard)
-    checked(level, {columns[path]: fault for path, fault in standard_faults(standard).items()})
+    checked(level, by_column(Standard, standard_faults(standard)))
     level.save()
     _tell(owner, "house standard", by, at)
     return level

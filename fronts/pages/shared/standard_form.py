@@ -5,7 +5,7 @@ from typing import Any
 
 from django import forms
 
-from fronts.facts.rows import column_names
+from fronts.facts.rows import by_column
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.facts import single_facts
 from fronts.rules.kinds import MOUNTS, SIDES, words_of
@@ -61,9 +61,8 @@ class StandardForm(KitchenForm):
         """A level says how far fronts lap in one way only."""
         given = super().clean()
         if not self.errors:
-            columns = column_names(Standard)
-            for path, fault in standard_faults(self.entered).items():
-                self.add_error(columns[path], sentence(fault))
+            for name, fault in by_column(Standard, standard_faults(self.entered)).items():
+                self.add_error(name, sentence(fault))
         return given
 
     @property
