@@ -47,8 +47,7 @@ def cabinet_elevation(
     room: tuple[Px, Px] = (360_00, 380_00),
 ) -> str:
     """The cabinet as an `<svg>` no larger than `room`, chains of dimensions and all."""
-    cabinet = next(each for each in kitchen.cabinets if each.label == cabinet_label)
-    fronts = [each for each in schedule.fronts if each.cabinet == cabinet_label]
+    cabinet, fronts = kitchen.cabinet(cabinet_label), schedule.fronts_of(cabinet_label)
     stopped = stopped_fronts(schedule)
 
     def drawn(size: int, *, widths: bool = True) -> Drawing:

@@ -47,8 +47,8 @@ def _plate_row(front: Front, kitchen: Kitchen) -> str:
     """Where the plates' screws go on a cabinet's side; on a frame their maker's sheet says."""
     row, pitch = show(PLATE_ROW, "mm"), show(PLATE_PITCH, "mm")
     behind = "behind the door" if is_inset(front.plane) else "back"
-    cabinet = next(each for each in kitchen.cabinets if each.label == front.cabinet)
-    framed = "frame plates by their maker; " if CABINET_BUILDS[cabinet.build].framed else ""
+    build = CABINET_BUILDS[kitchen.cabinet(front.cabinet).build]
+    framed = "frame plates by their maker; " if build.framed else ""
     return f"{framed}on a side {row} mm {behind}, {pitch} mm apart (practice)"
 
 

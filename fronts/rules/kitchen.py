@@ -280,3 +280,12 @@ class Kitchen:
     doors_on_hand: tuple[DoorOnHand, ...] = ()
     stock: Stock = Stock()
     practice: Practice = field(default=PRACTICE)
+
+    @property
+    def walls(self) -> tuple[str, ...]:
+        """The walls in the order in which its cabinets name them."""
+        return tuple(dict.fromkeys(cabinet.wall for cabinet in self.cabinets))
+
+    def cabinet(self, label: str) -> Cabinet:
+        """Its cabinet of this label."""
+        return next(cabinet for cabinet in self.cabinets if cabinet.label == label)

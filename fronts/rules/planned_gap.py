@@ -40,7 +40,6 @@ def planned_gap(front: Front, side: Side, kitchen: Kitchen) -> PlannedGap | None
         return PlannedGap(-edge.overlay, "gap")
     if edge.gap is not None and is_gap(edge.gap, farthest):
         return PlannedGap(edge.gap, "gap")
-    cabinet = next(each for each in kitchen.cabinets if each.label == front.cabinet)
     outline = Rect(front.x, front.y, front.width, front.height)
-    shows = to_cabinet_edges(outline, cabinet)[side]
+    shows = to_cabinet_edges(outline, kitchen.cabinet(front.cabinet))[side]
     return PlannedGap(shows, "edge") if is_gap(shows, farthest) else None

@@ -4,7 +4,7 @@ Places on a front are from its lower left corner as seen from the front; places 
 box from the box front's lower left corner; places on a wall from its left end and the floor.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
@@ -286,5 +286,13 @@ class Schedule:
     def front(self, label: str) -> Front:
         return next(each for each in self.fronts if each.label == label)
 
+    def fronts_of(self, cabinet: str) -> list[Front]:
+        """The fronts of the cabinet of this label, in their order."""
+        return [each for each in self.fronts if each.cabinet == cabinet]
+
     def fitting(self, label: str) -> Fitting | None:
         return next((each for each in self.fittings if each.front == label), None)
+
+    def fittings_of(self, fronts: Iterable[Front]) -> dict[str, Fitting]:
+        """How those of the fronts that stand on boxes do so, by their labels."""
+        return {each.label: fit for each in fronts if (fit := self.fitting(each.label))}

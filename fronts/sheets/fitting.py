@@ -74,8 +74,8 @@ def fitted_cabinets(source: SheetSource) -> list[str]:
 
 
 def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage:
-    fronts = [each for each in schedule.fronts if each.cabinet == cabinet.label]
-    fittings = {each.label: fit for each in fronts if (fit := schedule.fitting(each.label))}
+    fronts = schedule.fronts_of(cabinet.label)
+    fittings = schedule.fittings_of(fronts)
     findings = findings_of(schedule, places_at(cabinet, fronts))
     unit = schedule.job.unit
     rows = [_front_row(each, unit) for each in fronts]

@@ -69,7 +69,7 @@ def content(source: SheetSource) -> str:
 def _walls(schedule: Schedule, kitchen: Kitchen) -> list[WallGroup]:
     unit = schedule.job.unit
     groups = []
-    for wall in dict.fromkeys(each.wall for each in kitchen.cabinets):
+    for wall in kitchen.walls:
         svg = wall_elevation(schedule, kitchen, wall, unit=unit, ink=PAPER, sheet=_ACROSS)
         rows = [_front_row(each, unit) for each in schedule.fronts if each.wall == wall]
         groups.append(WallGroup(wall, rows, SafeString(svg)))

@@ -35,8 +35,7 @@ class AtCabinet:
     @property
     def fittings(self) -> dict[str, Fitting]:
         """How its fronts stand on their boxes, by their labels."""
-        found = ((front.label, self.schedule.fitting(front.label)) for front in self.fronts)
-        return {label: fitting for label, fitting in found if fitting is not None}
+        return self.schedule.fittings_of(self.fronts)
 
     @property
     def before(self) -> tuple[str, int] | None:
@@ -89,7 +88,7 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
         kitchen=kitchen,
         schedule=schedule,
         cabinet=cabinet,
-        fronts=[front for front in schedule.fronts if front.cabinet == cabinet.label],
+        fronts=schedule.fronts_of(cabinet.label),
         records=fit_records_of(job),
         openings=dict(openings.values_list("label", "pk")),
         now=fingerprint(schedule),

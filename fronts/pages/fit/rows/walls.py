@@ -54,11 +54,10 @@ def walls_of(
     records: Mapping[str, FitRecord],
 ) -> list[Wall]:
     """The walls in the order in which the kitchen names them; `numbers` by cabinet label."""
-    names = dict.fromkeys(each.wall for each in kitchen.cabinets)
     rows = {each.label: _row(each, schedule, numbers, records) for each in kitchen.cabinets}
     return [
         Wall(name, tuple(rows[each.label] for each in kitchen.cabinets if each.wall == name))
-        for name in names
+        for name in kitchen.walls
     ]
 
 
@@ -68,7 +67,7 @@ def _row(
     numbers: Mapping[str, int],
     records: Mapping[str, FitRecord],
 ) -> CabinetRow:
-    fronts = [each for each in schedule.fronts if each.cabinet == cabinet.label]
+    fronts = schedule.fronts_of(cabinet.label)
     sizes = size(schedule.job.unit, cabinet.width, cabinet.height, cabinet.depth)
     wanted = places_at(cabinet, fronts)
     return CabinetRow(

@@ -47,7 +47,7 @@ def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResp
 
 def _new_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
     target, kitchen = f"opening-new-{cabinet.pk}", kitchen_of(job)
-    facts = next(each for each in kitchen.cabinets if each.label == cabinet.label)
+    facts = kitchen.cabinet(cabinet.label)
     known = next_opening(facts, member_width(facts.build, kitchen.job.unit))
     form = OpeningForm(
         posted(request),

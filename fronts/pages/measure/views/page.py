@@ -15,7 +15,6 @@ from fronts.pages.measure.views.new_cabinet import new_cabinet_editor
 from fronts.pages.measure.views.parts import KIND_LINKS, PAGE, part_answer
 from fronts.pages.shared.finding_links import FindingRow, Ways
 from fronts.pages.shared.job_view import job_view
-from fronts.rules.kitchen import Kitchen
 from fronts.rules.schedule import schedule
 from fronts.selectors.kitchens import cabinets_of, doors_of, labelled
 from fronts.snapshot import kitchen_of
@@ -60,7 +59,7 @@ def worked_out(
         wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped
             wall_elevation(found, kitchen, wall, unit=job.unit, links=ways.front)
         )
-        for wall in _walls(kitchen)
+        for wall in kitchen.walls
     }
     findings = ways.findings(found.findings)
     return {
@@ -76,10 +75,6 @@ def tally(findings: Sequence[FindingRow]) -> str:
     counted = [(sum(each.level == level for each in findings), level)
                for level in ("stop", "check", "note")]  # fmt: skip
     return ", ".join(f"{n} {level}{'s' if n > 1 else ''}" for n, level in counted if n)
-
-
-def _walls(kitchen: Kitchen) -> list[str]:
-    return list(dict.fromkeys(each.wall for each in kitchen.cabinets))
 
 
 def _first_cabinet(job: Job, cabinets: Sequence[Cabinet]) -> dict[str, Any]:

@@ -42,7 +42,7 @@ def cabinet_preview(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     """The cabinet with its openings, at the sizes that are typed."""
     row = found_or_404(cabinet_of, job, cabinet_id)
     target, kitchen = f"cabinet-{row.pk}", kitchen_of(job)
-    before = _cabinet(kitchen, row.label)
+    before = kitchen.cabinet(row.label)
     form = CabinetForm(request.GET, unit=job.unit)
     if not form.is_valid() or _taken(kitchen, form.entered.label, but=before):
         return _not_yet(request, target)
@@ -71,7 +71,7 @@ def _opening(
     request: SignedInRequest, job: Job, cabinet: str, target: str, label: str | None
 ) -> HttpResponse:
     kitchen = kitchen_of(job)
-    around = _cabinet(kitchen, cabinet)
+    around = kitchen.cabinet(cabinet)
     before = next((each for each in around.openings if each.label == label), None)
     form = OpeningForm(request.GET, unit=job.unit, before=before, doors=door_labels(job))
     if not form.is_valid():
@@ -85,10 +85,6 @@ def _opening(
         openings.append(opening)
     changed = replace(around, openings=tuple(openings))
     return _drawn(request, target, with_cabinet(kitchen, changed, around.label), changed)
-
-
-def _cabinet(kitchen: Kitchen, label: str) -> Cabinet:
-    return next(cabinet for cabinet in kitchen.cabinets if cabinet.label == label)
 
 
 def _taken(kitchen: Kitchen, label: str, *, but: Cabinet | None = None) -> bool:
