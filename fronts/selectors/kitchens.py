@@ -60,9 +60,10 @@ def cabinet_of(job: Job, cabinet_id: int) -> Cabinet:
     return cabinet
 
 
-def openings_of(cabinet: Cabinet) -> QuerySet[Opening]:
-    """The cabinet's openings in their order."""
-    return Opening.objects.filter(cabinet=cabinet).order_by(*IN_ORDER)
+def openings_of(job: Job, cabinet_id: int) -> QuerySet[Opening]:
+    """The openings of one cabinet of the job, in their order."""
+    rows = Opening.objects.filter(cabinet__job=job, cabinet=cabinet_id)
+    return rows.order_by(*IN_ORDER)
 
 
 def opening_of(job: Job, opening_id: int) -> Opening:

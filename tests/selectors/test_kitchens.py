@@ -78,7 +78,7 @@ def test_lists_are_in_the_order_that_people_gave(job: Job) -> None:
     for label in ("D2", "D1"):
         DoorOnHandFactory.create(job=job, label=label)
 
-    assert [opening.label for opening in openings_of(cabinet)] == ["b", "a"]
+    assert [opening.label for opening in openings_of(job, cabinet.pk)] == ["b", "a"]
     assert [door.label for door in doors_of(job)] == ["D2", "D1"]
 
 

@@ -1,5 +1,6 @@
 """Fitting: the cabinets by wall, and one cabinet's page for the installer's phone."""
 
+from dataclasses import replace
 from functools import partial
 
 from django.contrib import messages
@@ -91,7 +92,7 @@ def _record(request: SignedInRequest, at: AtCabinet, front: Front, form: FitForm
 
 def _recorded(request: SignedInRequest, at: AtCabinet, label: str) -> HttpResponse:
     if wants_part(request):
-        now = at_cabinet(at.job, at.number)
+        now = replace(at, records=fit_records_of(at.job))
         return _shown(request, now, FitForm(unit=at.job.unit), now.front(label))
     messages.success(request, f"The fit of {label} is recorded.")
     here = reverse("fronts:job-fit-cabinet", args=[at.job.pk, at.number])
@@ -122,7 +123,7 @@ def _shown(
 def _page(
     request: SignedInRequest, at: AtCabinet, form: FitForm, *, status: int = 200
 ) -> HttpResponse:
-    cabinet, unit = at.cabinet, at.job.unit
+    cabinet, fittings, unit = at.cabinet, at.fittings, at.job.unit
     about = findings_of(at.schedule, places_at(cabinet, at.fronts))
     findings, back = [*about.stops, *about.others], f"fit-{at.number}"
     context = {
@@ -137,8 +138,8 @@ def _page(
         "stopped": bool(about.stops),
         "elevation": elevation_of(at.schedule, at.kitchen, cabinet.label),
         "fronts": [_front(at, front, form) for front in at.fronts],
-        "works": work_for(at.fronts, at.fittings, at.kitchen),
-        "cautions": cautions_at(cabinet, at.fronts, list(at.fittings.values())),
+        "works": work_for(at.fronts, fittings, at.kitchen),
+        "cautions": cautions_at(cabinet, at.fronts, list(fittings.values())),
         "form": form,
     }
     return render_page(request, CABINET, context, status=status)

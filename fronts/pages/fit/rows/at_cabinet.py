@@ -12,7 +12,7 @@ from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Fitting, Front, Schedule
 from fronts.rules.schedule import schedule as schedule_for
-from fronts.selectors.kitchens import cabinet_of, cabinets_of, fit_records_of, openings_of
+from fronts.selectors.kitchens import cabinets_of, fit_records_of, openings_of
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job
 
@@ -80,7 +80,7 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
     if cabinet is None:
         raise ObjectDoesNotExist
     schedule = schedule_for(kitchen)
-    openings = openings_of(cabinet_of(job, number))
+    openings = openings_of(job, number)
     return AtCabinet(
         job=job,
         number=number,
