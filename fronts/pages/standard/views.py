@@ -1,10 +1,12 @@
 """The shop's own page of habits: its standard, stock, numbers and tables."""
 
 import hashlib
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from functools import partial
+from typing import Any
 
 from django.contrib import messages
+from django.db.models import Model
 from django.http import HttpResponse
 from django.utils import timezone
 from django.views.decorators.http import require_http_methods
@@ -57,8 +59,21 @@ def shop_standard(request: SignedInRequest) -> HttpResponse:
 
 def _forms(request: SignedInRequest, name: str) -> dict[str, KitchenForm]:
     """All forms of the page, the one of this name with what was sent."""
-    forms = {each: make(request, each == name) for each, make in _MAKERS.items()}
-    for each, version in _versions(request.shop).items():
+    shop = request.shop
+    level = shared_level_of(shop)
+    practice = practice_in_force(shop, level)
+
+    def known(each: str) -> dict[str, Any]:
+        data = request.POST if each == name else None
+        return {"data": data, "unit": shop.unit, "auto_id": f"{each}-%s"}
+
+    forms: dict[str, KitchenForm] = {
+        "standard": StandardForm(levels=standard_levels(shop), **known("standard")),
+        "stock": StockForm(stock=stock_in_force(shop), **known("stock")),
+        "numbers": NumbersForm(held=practice, **known("numbers")),
+        "tables": TablesForm(held=practice, **known("tables")),
+    }
+    for each, version in _versions(shop, level).items():
         forms[each].initial["version"] = version
     return forms
 
@@ -81,16 +96,16 @@ def _saved(request: SignedInRequest, name: str) -> HttpResponse:
     return go_to(request, "fronts:shop-standard")
 
 
-def _versions(shop: Shop) -> dict[str, str]:
+def _versions(shop: Shop, level: Model) -> dict[str, str]:
     """What each of the forms was made from."""
-    standard = version_of(shared_level_of(shop))
+    standard = version_of(level)
     stock = Stock.objects.filter(shop=shop, job=None).first()
     rows = ShopNumber.objects.filter(shop=shop, job=None).order_by("name")
     numbers = "-".join(str(each.pk) for each in rows)
     return {
         "standard": standard,
         "tables": standard,
-        "stock": version_of(stock) if stock else "",
+        "stock": version_of(stock),
         "numbers": hashlib.sha256(numbers.encode()).hexdigest()[:16],
     }
 
@@ -106,40 +121,3 @@ def _save(request: SignedInRequest, name: str, form: KitchenForm) -> None:
             practice_set(owner=shop, values=form.values, at=now, by=by)
         case "tables":
             tables_set(owner=shop, at=now, by=by, **form.values)
-
-
-def _standard(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
-    shop = request.shop
-    return StandardForm(
-        request.POST if posted else None,
-        unit=shop.unit,
-        levels=standard_levels(shop),
-        auto_id="standard-%s",
-    )
-
-
-def _stock(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
-    held = stock_in_force(request.shop)
-    data = request.POST if posted else None
-    return StockForm(data, unit=request.shop.unit, stock=held, auto_id="stock-%s")
-
-
-def _numbers(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
-    held = practice_in_force(request.shop)
-    data = request.POST if posted else None
-    return NumbersForm(data, unit=request.shop.unit, held=held, auto_id="numbers-%s")
-
-
-def _tables(request: SignedInRequest, posted: bool) -> KitchenForm:  # noqa: FBT001
-    shop: Shop = request.shop
-    held = practice_in_force(shop, shared_level_of(shop))
-    data = request.POST if posted else None
-    return TablesForm(data, unit=shop.unit, held=held, auto_id="tables-%s")
-
-
-_MAKERS: dict[str, Callable[[SignedInRequest, bool], KitchenForm]] = {
-    "standard": _standard,
-    "stock": _stock,
-    "numbers": _numbers,
-    "tables": _tables,
-}
