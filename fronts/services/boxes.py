@@ -10,7 +10,7 @@ from fronts.models import Box, Front, ShelfPins
 from fronts.rules.kitchen import Box as BoxFacts
 from fronts.rules.limits import MOST_PIN_ROWS
 from fronts.services.rows import box_row, pin_rows
-from fronts.services.saving import checked, enter, job_changed, saved
+from fronts.services.saving import checked, checked_at, enter, job_changed, saved
 from shopjobs.models import Person
 
 
@@ -55,7 +55,7 @@ def _save_pins(box: Box, facts: BoxFacts) -> None:
         raise ValidationError(f"enter at most {MOST_PIN_ROWS} rows of holes")
     rows = list(pin_rows(box, facts))
     for number, row in enumerate(rows, start=1):
-        _check(row, number)
+        checked_at(row, f"row {number}")
     before = sorted(box.shelf_pins.all(), key=lambda pin: pin.position)
     if [_said(row) for row in before] != [_said(row) for row in rows]:
         ShelfPins.objects.filter(box=box).delete()
@@ -68,18 +68,6 @@ def _said(row: ShelfPins) -> list[object]:
         for column in ShelfPins._meta.concrete_fields
         if not column.primary_key
     ]
-
-
-def _check(row: ShelfPins, number: int) -> None:
-    try:
-        checked(row)
-    except ValidationError as error:
-        told = [
-            f"row {number}, {name}: {message}"
-            for name, messages in error.message_dict.items()
-            for message in messages
-        ]
-        raise ValidationError(told) from error
 
 
 def _name(box: Box) -> str:

@@ -3,7 +3,6 @@
 from collections.abc import Iterable, Mapping, Sequence
 
 from django.core.exceptions import ValidationError
-from django.db.models import Model
 
 from fronts import models
 from fronts.facts.rows import by_column
@@ -18,7 +17,7 @@ from fronts.services.rows import (
     opening_row,
     pin_rows,
 )
-from fronts.services.saving import checked
+from fronts.services.saving import checked_at
 from shopjobs.models import Job
 
 Doors = Mapping[str, models.DoorOnHand]
@@ -29,11 +28,11 @@ def doors_save(doors: Sequence[DoorOnHand], job: Job) -> dict[str, models.DoorOn
     _refuse_same_labels((door.label for door in doors), "two doors on hand")
     rows = [door_row(job, door, position) for position, door in enumerate(doors)]
     for door, row in zip(doors, rows, strict=True):
-        _check(row, f"door {row.label}", by_column(DoorOnHand, door_faults(door)))
+        checked_at(row, f"door {row.label}", by_column(DoorOnHand, door_faults(door)))
     models.DoorOnHand.objects.bulk_create(rows)
     bores = [bore for door, row in zip(doors, rows, strict=True) for bore in bore_rows(row, door)]
     for bore in bores:
-        _check(bore, f"door {bore.door.label}, hinge bore {bore.position + 1}")
+        checked_at(bore, f"door {bore.door.label}, hinge bore {bore.position + 1}")
     models.HingeBore.objects.bulk_create(bores)
     return {row.label: row for row in rows}
 
@@ -43,7 +42,7 @@ def cabinets_save(cabinets: Sequence[Cabinet], job: Job, doors: Doors) -> None:
     _refuse_same_labels((cabinet.label for cabinet in cabinets), "two cabinets")
     rows = [cabinet_row(job, cabinet, position) for position, cabinet in enumerate(cabinets)]
     for row in rows:
-        _check(row, f"cabinet {row.label}")
+        checked_at(row, f"cabinet {row.label}")
     models.Cabinet.objects.bulk_create(rows)
     inside = [
         (row, opening, position)
@@ -61,7 +60,7 @@ def openings_save(openings: Sequence[tuple[models.Cabinet, Opening, int]], doors
     for cabinet, opening, position in openings:
         row = opening_row(cabinet, opening, position)
         faults = by_column(Opening, measured_faults(opening.measured), "measured.")
-        _check(row, f"opening {row}", faults)
+        checked_at(row, f"opening {row}", faults)
         rows.append(row)
     models.Opening.objects.bulk_create(rows)
     tidy = [tidied(opening) for _, opening, _ in openings]
@@ -85,7 +84,7 @@ def _front_rows(opening: Opening, row: models.Opening, doors: Doors) -> list[mod
         faults = front_faults(front, opening.closing)
         if faults:
             raise ValidationError([f"{where}: {fault}" for fault in faults.values()])
-        _check(made, where)
+        checked_at(made, where)
         rows.append(made)
     return rows
 
@@ -102,25 +101,13 @@ def _save_boxes(
             if not opening.closing.on_box:
                 raise ValidationError(f"opening {row} has no front that stands on a box")
             box = box_row(front, facts.box)
-            _check(box, f"box {front.position + 1} of {row}")
+            checked_at(box, f"box {front.position + 1} of {row}")
             boxes.append(box)
             pins += pin_rows(box, facts.box)
     models.Box.objects.bulk_create(boxes)
     for pin in pins:
-        _check(pin, str(pin))
+        checked_at(pin, str(pin))
     models.ShelfPins.objects.bulk_create(pins)
-
-
-def _check(row: Model, where: str, faults: Mapping[str, str] | None = None) -> None:
-    try:
-        checked(row, faults)
-    except ValidationError as error:
-        told = [
-            f"{where}, {name}: {message}" if name != "__all__" else f"{where}: {message}"
-            for name, messages in error.message_dict.items()
-            for message in messages
-        ]
-        raise ValidationError(told) from error
 
 
 def _refuse_same_labels(labels: Iterable[str], which: str) -> None:

@@ -88,6 +88,19 @@ def saved_under_its_label(row: Row, *, taken: str) -> Row:
         raise ValidationError({"label": [taken]}) from error
 
 
+def checked_at(row: Model, where: str, faults: Mapping[str, str] | None = None) -> None:
+    """Check one row of several; what is wrong with it says where it is."""
+    try:
+        checked(row, faults)
+    except ValidationError as error:
+        told = [
+            f"{where}, {name}: {message}" if name != "__all__" else f"{where}: {message}"
+            for name, messages in error.message_dict.items()
+            for message in messages
+        ]
+        raise ValidationError(told) from error
+
+
 def job_changed(*, job: Job, text: str, by: Person | None, at: datetime) -> None:
     """Count a change of the job and write it into the diary."""
     job_touch(job=job)
@@ -98,3 +111,11 @@ def shop_changed(*, shop: Shop, text: str, by: Person | None, at: datetime) -> N
     """Count a change of each of the shop's jobs, and write it into the diary once."""
     Job.objects.filter(shop=shop).update(revision=F("revision") + 1)
     diary_write(shop=shop, text=text, at=at, person=by)
+
+
+def ways_changed(*, owner: Shop | Job, what: str, by: Person | None, at: datetime) -> None:
+    """Count and write down a change of the ways of a shop, or of those of one job."""
+    if isinstance(owner, Shop):
+        shop_changed(shop=owner, text=f"Changed the shop's {what}", by=by, at=at)
+    else:
+        job_changed(job=owner, text=f"Changed the job's {what}", by=by, at=at)

@@ -14,7 +14,7 @@ from fronts.rules.lengths import LONGEST, Mm, exact
 from fronts.rules.limits import LEAST_KG, MOST_HINGES, MOST_KG, MOST_TABLE_ROWS
 from fronts.rules.standard_keys import Standard
 from fronts.rules.validity import standard_faults
-from fronts.services.saving import checked, enter, job_changed, shop_changed
+from fronts.services.saving import checked, enter, job_changed, ways_changed
 from shopjobs.models import Job, Person, Shop
 
 TABLES = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material")
@@ -74,16 +74,14 @@ def shared_level_of(owner: Shop | Job) -> ShopStandard | JobStandard:
 
 def _tell(owner: Owner, what: str, by: Person | None, at: datetime) -> None:
     match owner:
-        case Shop():
-            shop_changed(shop=owner, text=f"Changed the shop's {what}", by=by, at=at)
-        case Job():
-            job_changed(job=owner, text=f"Changed the job's {what}", by=by, at=at)
         case Cabinet():
             text = f"Changed what cabinet {owner.label} says of the {what}"
             job_changed(job=owner.job, text=text, by=by, at=at)
         case Opening():
             text = f"Changed what opening {owner} says of the {what}"
             job_changed(job=owner.cabinet.job, text=text, by=by, at=at)
+        case Shop() | Job():
+            ways_changed(owner=owner, what=what, by=by, at=at)
 
 
 def _table(

@@ -16,7 +16,7 @@ from fronts.rules.kitchen import Stock as StockFacts
 from fronts.rules.lengths import LengthError, as_decimal, exact
 from fronts.rules.practice import PLAIN, POSITIVE, PRACTICE
 from fronts.rules.validity import stock_faults
-from fronts.services.saving import checked, enter, job_changed, shop_changed
+from fronts.services.saving import checked, enter, ways_changed
 from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Job, Person, Shop
 
@@ -35,7 +35,7 @@ def stock_set(
     enter(row, columns_of(stock))
     checked(row, _stock_faults(stock))
     row.save()
-    _tell(owner, "stock", by, at)
+    ways_changed(owner=owner, what="stock", by=by, at=at)
     return row
 
 
@@ -43,7 +43,7 @@ def stock_set(
 def stock_clear(*, job: Job, at: datetime, by: Person | None = None) -> None:
     """Let the shop's stock hold for this job again."""
     if Stock.objects.filter(job=job).delete()[0]:
-        _tell(job, "stock", by, at)
+        ways_changed(owner=job, what="stock", by=by, at=at)
 
 
 @transaction.atomic
@@ -68,7 +68,7 @@ def practice_set(
     in_force = practice_in_force(owner)
     if in_force.humidity_low > in_force.humidity_high:
         raise ValidationError({"humidity_high": "enter at least the driest month's"})
-    _tell(owner, "own numbers", by, at)
+    ways_changed(owner=owner, what="own numbers", by=by, at=at)
 
 
 def _value(name: str, value: Fraction) -> Decimal | None:
@@ -104,10 +104,3 @@ def _fault(name: str, value: Fraction | None) -> str | None:
     except LengthError:
         return "this number can't be kept exactly; enter it as a decimal"
     return None
-
-
-def _tell(owner: Shop | Job, what: str, by: Person | None, at: datetime) -> None:
-    if isinstance(owner, Shop):
-        shop_changed(shop=owner, text=f"Changed the shop's {what}", by=by, at=at)
-    else:
-        job_changed(job=owner, text=f"Changed the job's {what}", by=by, at=at)
