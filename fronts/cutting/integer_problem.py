@@ -53,6 +53,16 @@ class Item:
         way = next(way for ways in self.bound_orientations for way in ways)
         return way.length * way.width
 
+    @property
+    def bound_sizes(self) -> list[tuple[int, int]]:
+        """The sizes, along and across, that a bound must allow for, each once."""
+        return sorted({way[:2] for ways in self.bound_orientations for way in ways})
+
+    @property
+    def length(self) -> int:
+        """Its length on a stick, the same on whichever it fits."""
+        return next(ways[0] for ways in self.orientations if ways).length
+
 
 @dataclass(frozen=True, slots=True)
 class IntegerProblem:

@@ -68,7 +68,9 @@ class PatternPool:
         if answer.amounts is None:
             return best
         picked = [(c, round(n)) for c, n in zip(columns, answer.amounts, strict=True) if n > 0.5]
-        chosen = patterns.packing(sorted(picked, key=lambda pair: -_area(pair[0])), problem)
+        chosen = patterns.packing(
+            sorted(picked, key=lambda pair: -patterns.area_of(pair[0].spots)), problem
+        )
         return min(best, chosen, key=lambda p: patterns.rank(p, problem))
 
     def widen(self) -> bool:
@@ -96,7 +98,3 @@ class PatternPool:
             for c in must
             if (c.board, c.yields) not in known
         ]
-
-
-def _area(column: Pattern) -> int:
-    return sum(spot.orientation.length * spot.orientation.width for spot in column.spots)

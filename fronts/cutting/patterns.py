@@ -35,6 +35,11 @@ def pattern_of(board: int, spots: Iterable[Spot]) -> Pattern:
     return Pattern(board, tuple(sorted(counted.items())), placed)
 
 
+def area_of(spots: Iterable[Spot]) -> int:
+    """The area that lies there, in whole units."""
+    return sum(spot.orientation.length * spot.orientation.width for spot in spots)
+
+
 def stick_pattern(
     board: int, counts: Iterable[tuple[int, int]], problem: IntegerProblem
 ) -> Pattern:

@@ -40,21 +40,20 @@ class ScalePair:
 
     def bound(self, boards: Sequence[BoardKind]) -> LowerBound:
         """What the two scales prove, in whole numbers."""
-        lines = self.along.carried(self.lengths), self.across.carried(self.widths)
-        most = [one * other for one, other in zip(*lines, strict=True)]
         total = sum(w * n for w, n in zip(self.weights(), self.along.demand, strict=True))
-        return farley_bound(total, most, boards)
+        return farley_bound(total, self.carried(), boards)
+
+    def carried(self) -> list[int]:
+        """What each board carries at most, in whole weight."""
+        lines = self.along.carried(self.lengths), self.across.carried(self.widths)
+        return [one * other for one, other in zip(*lines, strict=True)]
 
 
 def scale_pair(
     problem: IntegerProblem, boards: Sequence[BoardKind], budget: Budget, *, across_first: bool
 ) -> ScalePair:
     """A pair of scales, improved from the plain sizes along the boards, or from those across."""
-    ways = [
-        (index, *size)
-        for index, item in enumerate(problem.items)
-        for size in sorted({way[:2] for ways in item.bound_orientations for way in ways})
-    ]
+    ways = [(index, *size) for index, item in enumerate(problem.items) for size in item.bound_sizes]
     demand = [item.demand for item in problem.items]
     items = [item for item, _, _ in ways]
     along = ScaledSide(items, [length for _, length, _ in ways], demand, [b.length for b in boards])

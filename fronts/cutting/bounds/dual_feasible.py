@@ -54,10 +54,7 @@ class _Pairs:
     def __init__(self, problem: IntegerProblem) -> None:
         longest = max(b.length for b in problem.boards)
         widest = max(b.width for b in problem.boards)
-        self._ways = [
-            sorted({way[:2] for ways in i.bound_orientations for way in ways})
-            for i in problem.items
-        ]
+        self._ways = [item.bound_sizes for item in problem.items]
         self._lengths = sorted({length for ways in self._ways for length, _ in ways})
         self._widths = sorted({width for ways in self._ways for _, width in ways})
         steps = max(3, min(MOST_STEPS, isqrt(MOST_CELLS // max(len(self._ways), 1)) - 8))

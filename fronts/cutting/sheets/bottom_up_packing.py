@@ -7,14 +7,15 @@ can be sawn. It is heuristic pricing: what it does not find may exist.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
 
 from fronts.cutting import work_counter
 from fronts.cutting.guillotine_tree import Spot
-from fronts.cutting.integer_problem import IntegerProblem, Orientation
+from fronts.cutting.integer_problem import IntegerProblem
+from fronts.cutting.sheets.rectangles import Rectangles
 
 Ints = NDArray[np.int64]
 Floats = NDArray[np.float64]
@@ -30,36 +31,18 @@ SAMPLE = 2_000
 _ROUGH = 1e-4
 
 
-@dataclass(slots=True)
-class _Built:
-    """Rectangles: sizes, weight, counts of live items, and what each was joined from."""
-
-    length: Ints
-    width: Ints
-    weight: Floats
-    counts: NDArray[np.int16]
-    first: Ints
-    second: Ints
-    beside: NDArray[np.bool_]
-
-    def extend(self, more: "_Built") -> None:
-        for name in self.__slots__:
-            setattr(self, name, np.concatenate([getattr(self, name), getattr(more, name)]))
-
-
 class BottomUpPacker:
     """Builds sheets of one board."""
 
     def __init__(self, problem: IntegerProblem, board: int) -> None:
         self.size = problem.boards[board]
         self.area = self.size.length * self.size.width
-        ways = [
+        self.ways = [
             (i, way) for i, item in enumerate(problem.items) for way in item.orientations[board]
         ]
-        self.orientations: list[Orientation] = [way for _, way in ways]
-        self.item = np.array([item for item, _ in ways], np.int64)
-        self.length = np.array([way.length for way in self.orientations], np.int64)
-        self.width = np.array([way.width for way in self.orientations], np.int64)
+        self.item = np.array([item for item, _ in self.ways], np.int64)
+        none = np.zeros((len(self.ways), 0), np.int16)
+        self.singles = Rectangles.singles(self.ways, none)
 
     def sheets(
         self,
@@ -76,7 +59,7 @@ class BottomUpPacker:
         worth = np.array(weights, float)[self.item] / full if len(self.item) else np.empty(0)
         live = np.flatnonzero((worth > 0) & (np.array(left)[self.item] > 0))
         if len(live) > MOST_PARTS:
-            density = worth[live] / (self.length[live] * self.width[live])
+            density = worth[live] / (self.singles.length[live] * self.singles.width[live])
             live = live[np.argsort(-density, kind="stable")[:MOST_PARTS]]
         if not len(live):
             return []
@@ -84,31 +67,36 @@ class BottomUpPacker:
         demand = np.minimum(np.array(left)[names], 30_000).astype(np.int16)
         counts = np.zeros((len(live), len(names)), np.int16)
         counts[np.arange(len(live)), column] = 1
-        none = np.full(len(live), -1, np.int64)
-        built = _Built(
-            self.length[live], self.width[live], worth[live], counts, live, none,
-            np.zeros(len(live), np.bool_),
-        )  # fmt: skip
-        self._grow(built, demand, keep)
-        return self._heaviest(built, most)
+        built = replace(self.singles.picked(live), held=counts)
+        return self._heaviest(*self._grown(built, worth[live], demand, keep), most)
 
-    def _grow(self, built: _Built, demand: NDArray[np.int16], keep: int) -> None:
+    def _grown(
+        self, built: Rectangles, weight: Floats, demand: NDArray[np.int16], keep: int
+    ) -> tuple[Rectangles, Floats]:
         key = np.random.default_rng(1).integers(1, 1 << 40, len(demand))
         start = 0
         for _ in range(ROUNDS):
             end = len(built.length)
-            more = self._joined(built, np.arange(start, end), demand, key, keep)
+            more = self._joined(built, weight, np.arange(start, end), demand, key, keep)
             if more is None:
-                return
+                break
             start = end
-            built.extend(more)
+            built = built.and_more([more[0]])
+            weight = np.concatenate([weight, more[1]])
+        return built, weight
 
     def _joined(
-        self, built: _Built, fresh: Ints, demand: NDArray[np.int16], key: Ints, keep: int
-    ) -> _Built | None:
+        self,
+        built: Rectangles,
+        weights: Floats,
+        fresh: Ints,
+        demand: NDArray[np.int16],
+        key: Ints,
+        keep: int,
+    ) -> tuple[Rectangles, Floats] | None:
         """The most promising joins of what is fresh with all there is."""
         work_counter.spend(work_counter.of_joins(len(fresh) * len(built.length), keep, len(demand)))
-        first, second, beside = self._pairs(built, fresh, keep * CANDIDATES)
+        first, second, beside = self._pairs(built, weights, fresh, keep * CANDIDATES)
         if not len(first):
             return None
         both = built.length[first] + built.length[second], built.width[first] + built.width[second]
@@ -117,8 +105,8 @@ class BottomUpPacker:
             np.maximum(built.width[first], built.width[second]),
         )
         length, width = np.where(beside, both[0], larger[0]), np.where(beside, larger[1], both[1])
-        weight = built.weight[first] + built.weight[second]
-        counts = built.counts[first] + built.counts[second]
+        weight = weights[first] + weights[second]
+        counts = built.held[first] + built.held[second]
         fits = (counts <= demand).all(axis=1)
         fits &= (length <= self.size.length) & (width <= self.size.width)
         top = np.flatnonzero(fits)
@@ -128,14 +116,14 @@ class BottomUpPacker:
         top = top[np.sort(np.unique(same, return_index=True)[1])[:keep]]
         if not len(top):
             return None
-        return _Built(
-            length[top], width[top], weight[top], counts[top],
-            first[top], second[top], beside[top],
-        )  # fmt: skip
+        made = Rectangles(length, width, counts, first, second, beside)
+        return made.picked(top), weight[top]
 
-    def _pairs(self, built: _Built, fresh: Ints, most: int) -> tuple[Ints, Ints, NDArray[np.bool_]]:
+    def _pairs(
+        self, built: Rectangles, carried: Floats, fresh: Ints, most: int
+    ) -> tuple[Ints, Ints, NDArray[np.bool_]]:
         """About `most` pairs that promise most: rough figures, to be looked at again."""
-        weight = built.weight.astype(np.float32)
+        weight = carried.astype(np.float32)
         sides = [
             (built.length / self.size.length).astype(np.float32),
             (built.width / self.size.width).astype(np.float32),
@@ -161,30 +149,17 @@ class BottomUpPacker:
         pair, half = picked % len(promises[0]), picked < len(promises[0])
         return start + pair // len(weight), pair % len(weight), half
 
-    def _heaviest(self, built: _Built, most: int) -> list[list[Spot]]:
-        over = np.flatnonzero(built.weight > 1)
-        order = over[np.argsort(-built.weight[over], kind="stable")]
+    def _heaviest(self, built: Rectangles, weight: Floats, most: int) -> list[list[Spot]]:
+        over = np.flatnonzero(weight > 1)
+        order = over[np.argsort(-weight[over], kind="stable")]
         seen: set[bytes] = set()
         sheets: list[list[Spot]] = []
         for node in order:
-            counts = built.counts[node].tobytes()
+            counts = built.held[node].tobytes()
             if counts in seen:
                 continue
             seen.add(counts)
-            spots: list[Spot] = []
-            self._lay(built, int(node), 0, 0, spots)
-            sheets.append(spots)
+            sheets.append(built.spots(int(node), self.ways))
             if len(sheets) == most:
                 break
         return sheets
-
-    def _lay(self, built: _Built, node: int, x: int, y: int, spots: list[Spot]) -> None:
-        first, second = int(built.first[node]), int(built.second[node])
-        if second < 0:
-            spots.append(Spot(int(self.item[first]), x, y, self.orientations[first]))
-            return
-        self._lay(built, first, x, y, spots)
-        if built.beside[node]:
-            self._lay(built, second, x + int(built.length[first]), y, spots)
-        else:
-            self._lay(built, second, x, y + int(built.width[first]), spots)

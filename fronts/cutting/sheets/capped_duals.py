@@ -55,7 +55,7 @@ class CappedDuals:
         self._program = LinearProgram(demand, [np.inf] * count)
         self._program.add([1.0] * count, [[(item, 1.0)] for item in range(count)])
         self._add(known)
-        full = pair.along.carried(pair.lengths)[0] * pair.across.carried(pair.widths)[0]
+        full = pair.carried()[0]
         self._alone = np.array([weight / full for weight in pair.weights()])
         self._worth = worth_of(pair)
 

@@ -15,7 +15,7 @@ from fronts.cutting import work_counter
 from fronts.cutting.budget import Budget
 from fronts.cutting.guillotine_tree import Spot
 from fronts.cutting.integer_problem import BoardKind, IntegerProblem, Orientation
-from fronts.cutting.patterns import Pattern, pattern_of
+from fronts.cutting.patterns import Pattern, area_of, pattern_of
 from fronts.cutting.sheets.candidates import Candidates, FreeRectangle, Pick, wanted
 
 Split = Literal["rip", "cross", "short", "long", "big", "even"]
@@ -103,7 +103,7 @@ def _best(
         spots = filler(index, left)
         if not spots:
             continue
-        used = sum(spot.orientation.length * spot.orientation.width for spot in spots)
+        used = area_of(spots)
         worth = Fraction(used, board.cost) if board.cost else Fraction(used * 10**9)
         if (worth, -board.length * board.width) > most:
             best, most = pattern_of(index, spots), (worth, -board.length * board.width)

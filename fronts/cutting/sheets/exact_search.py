@@ -1,9 +1,10 @@
 """Few parts settled exactly: every way of cutting them edge to edge is looked at.
 
 Which multisets of parts one board can hold is known from their shape functions
-(`shape_functions.py`); the cheapest way to share all parts out follows (`sharing.py`). A plan
-is the least, or the bound says what is: as far as the budget lasts, and with up to about a dozen
-parts it does. One board is tried first, then two: the less may be wasted, the less is to be kept.
+(`shape_functions.py`); the cheapest way to share all parts out follows (`cheapest_partition.py`).
+A plan is the least, or the bound says what is: as far as the budget lasts, and with up to about a
+dozen parts it does. One board is tried first, then two: the less may be wasted, the less is to be
+kept.
 """
 
 from collections.abc import Iterator, Sequence

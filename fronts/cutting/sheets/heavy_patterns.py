@@ -73,14 +73,8 @@ class HeavyPatterns:
                 yield pattern_of(0, self._all.spots(int(which), self._ways))
 
     def _singles(self) -> Rectangles:
-        count = len(self._ways)
-        held = [self._counts.single(item) for item, _ in self._ways]
-        return Rectangles(
-            np.array([way.length for _, way in self._ways], np.int64),
-            np.array([way.width for _, way in self._ways], np.int64),
-            np.array(held, np.int64).reshape(count, self._counts.words),
-            np.arange(count), np.full(count, -1, np.int64), np.zeros(count, np.bool_),
-        )  # fmt: skip
+        held = np.array([self._counts.single(item) for item, _ in self._ways], np.int64)
+        return Rectangles.singles(self._ways, held.reshape(len(self._ways), self._counts.words))
 
     def _promising(self, made: Rectangles, weight: Ints) -> NDArray[np.bool_]:
         """Whether a heavy pattern may hold these."""

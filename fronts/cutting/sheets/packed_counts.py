@@ -18,7 +18,7 @@ class PackedCounts:
     """The fields of the items; a multiset is a row of `words` numbers."""
 
     def __init__(self, demand: Sequence[int]) -> None:
-        self._fields: list[tuple[int, int, int]] = []
+        self._fields: list[tuple[int, int]] = []
         offsets, guards = [0], [0]
         used = 0
         for most in demand:
@@ -27,7 +27,7 @@ class PackedCounts:
                 offsets.append(0)
                 guards.append(0)
                 used = 0
-            self._fields.append((len(guards) - 1, used, bits))
+            self._fields.append((len(guards) - 1, used))
             offsets[-1] += ((1 << bits) - 1 - most) << used
             guards[-1] += 1 << (used + bits)
             used += bits + 1
@@ -36,7 +36,7 @@ class PackedCounts:
 
     def single(self, item: int) -> Ints:
         """One of an item."""
-        word, shift, _ = self._fields[item]
+        word, shift = self._fields[item]
         row = np.zeros(self.words, np.int64)
         row[word] = 1 << shift
         return row

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -22,10 +23,22 @@ class Rectangles:
 
     length: Ints
     width: Ints
-    held: Ints
+    held: NDArray[np.signedinteger[Any]]
     first: Ints
     second: Ints
     beside: NDArray[np.bool_]
+
+    @classmethod
+    def singles(
+        cls, ways: Sequence[tuple[int, Orientation]], held: NDArray[np.signedinteger[Any]]
+    ) -> "Rectangles":
+        """Single parts in their ways to lie, with the multiset that each is."""
+        count = len(ways)
+        return cls(
+            np.array([way.length for _, way in ways], np.int64),
+            np.array([way.width for _, way in ways], np.int64),
+            held, np.arange(count), np.full(count, -1, np.int64), np.zeros(count, np.bool_),
+        )  # fmt: skip
 
     def picked(self, which: NDArray[np.bool_] | Ints) -> "Rectangles":
         """Some of them."""

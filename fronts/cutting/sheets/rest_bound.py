@@ -22,12 +22,7 @@ RATIO = 20
 
 def worth_of(pair: ScalePair) -> int:
     """What a board is worth beside these scales, in whole weight."""
-    return _full(pair) >> SHIFT
-
-
-def _full(pair: ScalePair) -> int:
-    along, across = pair.along.carried(pair.lengths), pair.across.carried(pair.widths)
-    return along[0] * across[0]
+    return pair.carried()[0] >> SHIFT
 
 
 class RestBound:
@@ -40,7 +35,7 @@ class RestBound:
             along.best_loads(pair.lengths),
             across.best_loads(pair.widths),
         )
-        self._full = _full(pair)
+        self._full = pair.carried()[0]
         self.worth = worth_of(pair)
         self._ratio_along = np.zeros(self._length + 1, np.int64)
         self._ratio_across = np.zeros(self._width + 1, np.int64)

@@ -63,11 +63,7 @@ class ShapeFunctions:
 
     def _singles(self, multisets: Multisets) -> Rectangles:
         held = np.array([multisets.strides[item] for item, _ in self._ways], np.int64)
-        length = np.array([way.length for _, way in self._ways], np.int64)
-        width = np.array([way.width for _, way in self._ways], np.int64)
-        which, none = np.arange(len(held)), np.full(len(held), -1, np.int64)
-        single = Rectangles(length, width, held, which, none, np.zeros(len(held), np.bool_))
-        return self._room.sifted(single).undominated()
+        return self._room.sifted(Rectangles.singles(self._ways, held)).undominated()
 
     def _note(self, fresh: Rectangles, start: int) -> None:
         held, at, count = np.unique(fresh.held, return_index=True, return_counts=True)

@@ -7,7 +7,7 @@ from itertools import product
 from fronts.cutting.budget import Budget
 from fronts.cutting.guillotine_tree import CutNode, Spot, cut_tree
 from fronts.cutting.integer_problem import BoardKind, IntegerProblem
-from fronts.cutting.patterns import Packing, Pattern, pattern_of
+from fronts.cutting.patterns import Packing, Pattern, area_of, pattern_of
 from fronts.cutting.sheets.candidates import Candidates
 from fronts.cutting.sheets.constructive_heuristic import FillRule, Split, fill
 from fronts.cutting.sheets.strip_packing import StripPacker, shares
@@ -30,7 +30,9 @@ class Tidier:
         """Parts of the emptiest sheet moved onto others, so that what is left over is together."""
         if self.problem.sticks or len(packing.chosen) < 2:
             return packing
-        order = sorted(range(len(packing.chosen)), key=lambda k: self._used(packing.chosen[k][0]))
+        order = sorted(
+            range(len(packing.chosen)), key=lambda k: area_of(packing.chosen[k][0].spots)
+        )
         chosen = list(packing.chosen)
         emptiest = order[0]
         source, times = chosen[emptiest]
@@ -93,9 +95,6 @@ class Tidier:
             spots = fill(size, choice, left, FillRule("first", split))
             if len(spots) == len(items):
                 yield spots
-
-    def _used(self, chosen: Pattern) -> int:
-        return sum(spot.orientation.length * spot.orientation.width for spot in chosen.spots)
 
 
 def largest_left(board: BoardKind, chosen: Pattern) -> int:

@@ -15,7 +15,7 @@ def longest_first(
     problem: IntegerProblem, left: list[int], open_boards: list[int | None]
 ) -> list[tuple[Pattern, int]]:
     """First fit decreasing over what is left; equal sticks are counted at once."""
-    sizes = [next(ways[0] for ways in item.orientations if ways).length for item in problem.items]
+    sizes = [item.length for item in problem.items]
     order = sorted(range(len(sizes)), key=lambda i: -sizes[i])
     sticks: list[tuple[Pattern, int]] = []
     while True:

@@ -25,9 +25,7 @@ class KnapsackPricer:
 
     def __init__(self, problem: IntegerProblem) -> None:
         self.problem = problem
-        self.sizes = [
-            next(ways[0] for ways in i.orientations if ways).length for i in problem.items
-        ]
+        self.sizes = [item.length for item in problem.items]
         self.longest = max(board.length for board in problem.boards)
         self.hurried = False
         self.low, self.high = scales(self.sizes, self.longest)

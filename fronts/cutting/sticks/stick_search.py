@@ -42,7 +42,7 @@ def plan_sticks(problem: IntegerProblem, budget: Budget) -> SearchResult:
         return SearchResult(best, bound)
     pricer = KnapsackPricer(problem)
     generation = ColumnGeneration(problem, pricer)
-    sizes = [next(ways[0] for ways in i.orientations if ways).length for i in problem.items]
+    sizes = [item.length for item in problem.items]
     order = sorted(range(len(sizes)), key=lambda i: -sizes[i])
     generation.exchange(pairwise(order))
     generation.add(column for column, _ in best.chosen)
