@@ -26,7 +26,8 @@ def test_imports_keep_to_the_architecture() -> None:
 def test_what_is_pure_brings_nothing_along(package: str) -> None:
     """Importing all modules of a pure package loads neither Django, Pint nor WeasyPrint."""
     folder = ROOT / package.replace(".", "/")
-    modules = [f"{package}.{file.stem}" for file in folder.glob("*.py") if file.stem != "__init__"]
+    files = [file.relative_to(ROOT) for file in folder.rglob("*.py") if file.stem != "__init__"]
+    modules = [".".join(file.with_suffix("").parts) for file in files]
     code = (
         f"import importlib, sys\n"
         f"for name in {modules!r}: importlib.import_module(name)\n"
