@@ -6,9 +6,7 @@ from typing import Any
 
 from fronts.jobfile import shop_tables, sizes, values
 from fronts.jobfile.reader import Place, Record
-from fronts.rules.practice import NUMBERS, PLAIN, POSITIVE, PRACTICE, Practice
-
-KEYS = tuple(each.name for each in NUMBERS)
+from fronts.rules.practice import NUMBER_NAMES, PLAIN, POSITIVE, PRACTICE, TABLES, Practice
 
 
 def practice(record: Record) -> Practice:
@@ -17,8 +15,8 @@ def practice(record: Record) -> Practice:
 
 
 def _practice(place: Place) -> Practice:
-    record = Record(place, (*KEYS, *shop_tables.KEYS))
-    changes: dict[str, Any] = {key: _number(record, key) for key in KEYS if record.has(key)}
+    record = Record(place, (*NUMBER_NAMES, *TABLES))
+    changes: dict[str, Any] = {key: _number(record, key) for key in NUMBER_NAMES if record.has(key)}
     found = replace(PRACTICE, **changes, **shop_tables.tables(record))
     sound = record.sound("humidity_low", "humidity_high")
     if sound and found.humidity_low > found.humidity_high:

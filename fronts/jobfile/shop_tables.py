@@ -16,7 +16,6 @@ from fronts.rules.limits import (
     MOST_TABLE_ROWS,
 )
 
-KEYS = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material")
 HEIGHT, WEIGHT, HINGES = "up_to", "up_to_kg", "hinges"
 _weight = values.number(LEAST_KG, MOST_KG)
 _hinges = values.whole(1, MOST_HINGES)

@@ -4,14 +4,14 @@ import json
 from datetime import date
 from typing import Any, TypeAlias
 
-from fronts.jobfile import shop_numbers, shop_tables
+from fronts.jobfile import shop_tables
 from fronts.jobfile.read import VERSION
 from fronts.rules import lengths
 from fronts.rules.facts import Fact, facts_of
 from fronts.rules.kinds import SIDES, Unit
 from fronts.rules.kitchen import FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
-from fronts.rules.practice import PLAIN, PRACTICE, Practice
+from fronts.rules.practice import NUMBER_NAMES, PLAIN, PRACTICE, Practice
 from fronts.rules.standard_keys import Sides
 
 Json: TypeAlias = bool | int | str | list["Json"] | dict[str, "Json"] | None
@@ -90,7 +90,7 @@ class _Writer:
     def practice(self, practice: Practice) -> dict[str, Json]:
         return {
             key: self.shop_number(key, getattr(practice, key))
-            for key in shop_numbers.KEYS
+            for key in NUMBER_NAMES
             if getattr(practice, key) != getattr(PRACTICE, key)
         } | self.tables(practice)
 

@@ -6,9 +6,7 @@ from django.db.models import Q
 
 from fronts.facts import columns
 from fronts.rules.kitchen import Stock as Facts
-from fronts.rules.practice import NUMBERS
-
-NUMBER_NAMES = frozenset(each.name for each in NUMBERS)
+from fronts.rules.practice import NUMBER_NAMES
 
 
 class Stock(models.Model):

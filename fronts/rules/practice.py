@@ -156,6 +156,9 @@ class Practice:
 PRACTICE = Practice()
 NUMBERS = tuple(each for each in fields(Practice) if "says" in each.metadata)
 """The single numbers that a shop can change, in their order."""
+NUMBER_NAMES = tuple(number.name for number in NUMBERS)
+TABLES = tuple(each.name for each in fields(Practice) if "says" not in each.metadata)
+"""The names of what is no single number, in their order."""
 PLAIN: dict[str, tuple[Fraction, Fraction]] = {
     number.name: (Fraction(number.metadata["plain"][0]), Fraction(number.metadata["plain"][1]))
     for number in NUMBERS

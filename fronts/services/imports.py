@@ -10,13 +10,13 @@ from fronts import models
 from fronts.facts.rows import columns_of
 from fronts.rules.kitchen import JobFacts, Kitchen
 from fronts.rules.lengths import LengthError, as_decimal
-from fronts.rules.practice import NUMBERS, Practice
+from fronts.rules.practice import NUMBER_NAMES, TABLES, Practice
 from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
 from fronts.services.fits import fits_find_their_fronts
 from fronts.services.kitchen_rows import cabinets_save, doors_save
 from fronts.services.saving import checked, enter, job_changed
-from fronts.services.standards import TABLES, tables_set
+from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import practice_in_force, stock_in_force
@@ -120,19 +120,10 @@ def _import_stock(kitchen: Kitchen, job: Job) -> None:
 def _import_practice(practice: Practice, job: Job, by: Person | None, at: datetime) -> None:
     shop_level = models.ShopStandard.objects.filter(shop=job.shop).first()
     held = practice_in_force(job.shop, shop_level)
-    names = [each.name for each in NUMBERS]
-    values = {name: getattr(practice, name) for name in names}
+    values = {name: getattr(practice, name) for name in NUMBER_NAMES}
     changed = {name: value for name, value in values.items() if value != getattr(held, name)}
     if changed:
         practice_set(owner=job, values=changed, by=by, at=at)
     if any(getattr(practice, name) != getattr(held, name) for name in TABLES):
-        tables_set(
-            owner=job,
-            hinges_by_height=practice.hinges_by_height,
-            hinges_by_weight=practice.hinges_by_weight,
-            slide_classes=practice.slide_classes,
-            material=practice.material,
-            frame_material=practice.frame_material,
-            by=by,
-            at=at,
-        )
+        tables = {name: getattr(practice, name) for name in TABLES}
+        tables_set(owner=job, by=by, at=at, **tables)

@@ -17,8 +17,6 @@ from fronts.rules.validity import standard_faults
 from fronts.services.saving import checked, enter, job_changed, ways_changed
 from shopjobs.models import Job, Person, Shop
 
-TABLES = ("hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material")
-"""What of `rules.practice` is no single number."""
 Owner = Shop | Job | Cabinet | Opening
 Level = ShopStandard | JobStandard | Cabinet | Opening
 

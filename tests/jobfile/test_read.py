@@ -9,11 +9,10 @@ from fractions import Fraction
 import pytest
 
 from fronts.jobfile import read, read_bytes
-from fronts.jobfile.shop_numbers import KEYS
 from fronts.rules import practice as practice_module
 from fronts.rules.kitchen import KnobHole, Measured, Opening, Point
 from fronts.rules.lengths import INCH, Mm
-from fronts.rules.practice import PLAIN, PRACTICE
+from fronts.rules.practice import NUMBER_NAMES, PLAIN, PRACTICE
 from fronts.rules.standard_keys import Reveal, Sides, Standard
 from tests.kitchen_files import FOLDER, changed, small, without
 
@@ -210,7 +209,7 @@ def test_every_number_of_the_shop_is_known_as_a_length_or_as_none() -> None:
         and isinstance(each.annotation, ast.Name)
         and each.annotation.id == "Fraction"
     }
-    assert set(PLAIN) == declared & set(KEYS)
+    assert set(PLAIN) == declared & set(NUMBER_NAMES)
 
 
 def test_a_byte_order_mark_is_no_fault() -> None:

@@ -8,20 +8,18 @@ from django import forms
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.standard.forms.number_fields import Number, NumberSize, SolidField
 from fronts.pages.standard.forms.number_words import number_groups, number_label
-from fronts.rules.practice import NUMBERS, PLAIN, POSITIVE, PRACTICE, Practice
-
-NAMES = tuple(each.name for each in NUMBERS)
+from fronts.rules.practice import NUMBER_NAMES, NUMBERS, PLAIN, POSITIVE, PRACTICE, Practice
 
 
 class NumbersForm(KitchenForm):
     """Every number of common practice; what is empty, common practice says."""
 
-    groups = tuple(number_groups(NAMES))
+    groups = tuple(number_groups(NUMBER_NAMES))
 
     def __init__(self, *args: Any, held: Practice, **kwargs: Any) -> None:
-        own = {name: getattr(held, name) for name in NAMES}
-        usual = {name: getattr(PRACTICE, name) for name in NAMES}
-        kwargs.setdefault("initial", {k: own[k] for k in NAMES if own[k] != usual[k]})
+        own = {name: getattr(held, name) for name in NUMBER_NAMES}
+        usual = {name: getattr(PRACTICE, name) for name in NUMBER_NAMES}
+        kwargs.setdefault("initial", {k: own[k] for k in NUMBER_NAMES if own[k] != usual[k]})
         super().__init__(*args, **kwargs)
         for each in NUMBERS:
             self.fields[each.name] = self._field(each.name, each.metadata)
@@ -46,7 +44,7 @@ class NumbersForm(KitchenForm):
 
     @property
     def values(self) -> dict[str, Any]:
-        return {name: self.cleaned_data[name] for name in NAMES}
+        return {name: self.cleaned_data[name] for name in NUMBER_NAMES}
 
 
 def sourced(source: str) -> str:

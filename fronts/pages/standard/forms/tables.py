@@ -12,12 +12,9 @@ from fronts.measures import MeasureError, pounds, read_weight
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.kinds import Unit
 from fronts.rules.lengths import LengthError, read, terminating, write
-from fronts.rules.practice import PRACTICE, Practice
+from fronts.rules.practice import PRACTICE, TABLES, Practice
 
 Row = tuple[Fraction, int]
-TABLE_FIELDS = (
-    "hinges_by_height", "hinges_by_weight", "slide_classes", "material", "frame_material",
-)  # fmt: skip
 _COUNT = re.compile(r"[0-9]{1,3}")
 
 
@@ -50,7 +47,7 @@ class TablesForm(KitchenForm):
         written = self._written
         own = {
             name: written(held)[name]
-            for name in TABLE_FIELDS
+            for name in TABLES
             if getattr(held, name) != getattr(PRACTICE, name)
         }
         kwargs.setdefault("initial", own)
