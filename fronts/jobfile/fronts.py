@@ -6,6 +6,7 @@ stack's one by one in lists (`heights`, `boxes`). What an entry of `fronts` says
 
 from collections.abc import Callable
 from dataclasses import replace
+from functools import partial
 from typing import Any, TypeVar
 
 from fronts.jobfile import sizes, values
@@ -27,8 +28,9 @@ def fronts(record: Record, closing: Closing, count: int) -> tuple[FrontFacts, ..
     """Every front of the opening, as many as `count`."""
     together = record.take("front", _together) or FrontFacts()
     hinged: Hinged | None = record.take("hinged", _hinged)
-    heights = _one_each(record, "heights", count, sizes.length)
-    boxes = _one_each(record, "boxes", count, box)
+    wanted = f"one entry for each of the {count} drawers, null where it has none"
+    heights = _one_each(record, "heights", count, sizes.length, wanted)
+    boxes = _one_each(record, "boxes", count, box, wanted)
     single = record.take("box", box)
     older = [
         replace(together, hinged=hinged, own_height=height, box=single or own_box)
@@ -39,19 +41,13 @@ def fronts(record: Record, closing: Closing, count: int) -> tuple[FrontFacts, ..
 
 def _entries(record: Record, older: list[FrontFacts], closing: Closing) -> list[FrontFacts]:
     """What each entry of `fronts` says, over what the older keys say."""
-    if not record.has("fronts"):
-        return older
-    places = record.entries("fronts", MOST_FRONTS)
-    if len(places) != len(older) and record.sound("closed_by", "count", "fronts"):
-        record.fault("fronts", f"one entry a front, {len(older)} in all")
-    read = [_entry(place, closing) for place in places[: len(older)]]
-    missing: list[dict[str, Any]] = [{}] * (len(older) - len(read))
-    return [replace(front, **said) for front, said in zip(older, [*read, *missing], strict=True)]
+    count = len(older)
+    entry, wanted = partial(_entry, closing=closing), f"one entry a front, {count} in all"
+    entries = _one_each(record, "fronts", count, entry, wanted)
+    return [replace(front, **said or {}) for front, said in zip(older, entries, strict=True)]
 
 
 def _entry(place: Place, closing: Closing) -> dict[str, Any]:
-    if place.value is None:
-        return {}
     record = Record(place, keys_of(FrontFacts))
     for key in ("own_height", "box"):
         if record.has(key) and not belongs(key, closing):
@@ -82,14 +78,13 @@ _hinged = values.one_of({side: side for side in HINGE_SIDES})
 
 
 def _one_each(
-    record: Record, key: str, count: int, read: Callable[[Place], T | None]
+    record: Record, key: str, count: int, read: Callable[[Place], T | None], wanted: str
 ) -> list[T | None]:
     """A list with an entry for each front, null where it says nothing."""
     if not record.has(key):
         return [None] * count
     places = record.entries(key, MOST_FRONTS)
     if len(places) != count and record.sound("closed_by", "count", key):
-        wanted = f"one entry for each of the {count} drawers, null where it has none"
         record.fault(key, wanted)
     said = [None if place.value is None else read(place) for place in places[:count]]
     return [*said, *[None] * (count - len(said))]

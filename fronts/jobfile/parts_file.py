@@ -14,10 +14,11 @@ from fronts.cutting.model import Request, Side, StockSize, WantedPart
 from fronts.jobfile.json_text import decoded, parsed
 from fronts.jobfile.parts_checks import check
 from fronts.jobfile.reader import Page, Place, Record
-from fronts.jobfile.values import one_of, whole
-from fronts.rules.lengths import LengthError, Mm, exact, read
+from fronts.jobfile.sizes import STAND_IN
+from fronts.jobfile.values import chosen, one_of, whole
+from fronts.rules.lengths import UNITS, LengthError, Mm, exact, read
 
-UNITS = {unit: unit for unit in ("mm", "cm", "m", "in", "ft")}
+_UNITS = {unit: unit for unit in UNITS}
 WIDEST_KERF = Mm(26)
 """Wider than any saw blade (common practice, no source): what is, was mistyped."""
 LEAST_SIZE = Mm(Fraction(1, 10))
@@ -31,16 +32,14 @@ PART_KEYS = ("label", "length", "width", "count", "grain", "block", "order")
 
 _PRICE = re.compile(r"[0-9]{1,9}(\.[0-9]{1,6})?")
 _SIDES: dict[str, Side] = {"length": "length", "width": "width"}
-_STAND_IN = Mm(1)
-"""Read on with this where a length is at fault; the file is refused in the end."""
 
 
 def read_request(data: bytes) -> Request:
     """The request that a parts file states; `Refused` with a line per fault."""
     page = Page()
     file = Record(Place(page, "", parsed(decoded(data))), FILE_KEYS)
-    unit = file.need("unit", one_of(UNITS), "mm", f"one of {', '.join(UNITS)}")
-    kerf = file.need("kerf", _length(unit, Mm(0), WIDEST_KERF), _STAND_IN, "this key")
+    unit = chosen(file, "unit", _UNITS, "mm")
+    kerf = file.need("kerf", _length(unit, Mm(0), WIDEST_KERF), STAND_IN, "this key")
     trim = file.take("trim", _length(unit, Mm(0))) or Mm(0)
     stock = tuple(_stock(row, unit) for row in _rows(file, "stock", STOCK_KEYS))
     parts = tuple(_part(row, unit) for row in _rows(file, "parts", PART_KEYS))
@@ -63,7 +62,7 @@ def _rows(file: Record, key: str, keys: tuple[str, ...]) -> list[Record]:
 def _stock(row: Record, unit: str) -> StockSize:
     return StockSize(
         label=row.need("label", _label, "", "this key"),
-        length=row.need("length", _length(unit), _STAND_IN, "this key"),
+        length=row.need("length", _length(unit), STAND_IN, "this key"),
         width=row.take("width", _length(unit)),
         count=row.take("count", whole(1, MOST_PIECES)),
         grain=row.take("grain", one_of(_SIDES)),
@@ -74,7 +73,7 @@ def _stock(row: Record, unit: str) -> StockSize:
 def _part(row: Record, unit: str) -> WantedPart:
     return WantedPart(
         label=row.need("label", _label, "", "this key"),
-        length=row.need("length", _length(unit), _STAND_IN, "this key"),
+        length=row.need("length", _length(unit), STAND_IN, "this key"),
         width=row.take("width", _length(unit)),
         count=row.take("count", whole(1, MOST_PIECES)) or 1,
         grain=row.take("grain", one_of(_SIDES)),

@@ -22,25 +22,24 @@ class Limits:
 
     zero: bool = False
     signed: bool = False
-    most: Mm | None = None
+    most: Mm = LONGEST
 
     def allow(self, found: Mm) -> bool:
-        most = LONGEST if self.most is None else self.most
         zero = self.zero or self.signed
-        return length_fault(found, zero=zero, signed=self.signed, most=most) is None
+        return length_fault(found, zero=zero, signed=self.signed, most=self.most) is None
 
     def __str__(self) -> str:
         if self.signed:
             return "a length, also below zero"
         bounds = "a length of zero or more" if self.zero else "a length above zero"
-        return bounds if self.most is None else f"{bounds}, at most {lengths.exact(self.most)} mm"
+        return (
+            bounds if self.most == LONGEST else f"{bounds}, at most {lengths.exact(self.most)} mm"
+        )
 
 
 def limits_of(declared: Length) -> Limits:
     """The limits of a declared length."""
-    return Limits(
-        declared.zero, declared.signed, None if declared.most == LONGEST else declared.most
-    )
+    return Limits(declared.zero, declared.signed, declared.most)
 
 
 SIZE = Limits()

@@ -40,12 +40,12 @@ class _Writer:
 
     def thing(self, thing: Any, *, whole: bool = False) -> dict[str, Json]:
         """Every fact that says something, under its name; all of them where it is to be whole."""
-        if isinstance(thing, Opening):
-            return self.opening(thing)
-        said = {}
+        said: dict[str, Json] = {}
         for fact in facts_of(type(thing)):
             value = getattr(thing, fact.name)
-            if whole or not _says_nothing(fact, value):
+            if isinstance(thing, Opening) and fact.name == "fronts":
+                said |= self.fronts(thing)
+            elif whole or not _says_nothing(fact, value):
                 said[fact.name] = self.value(value)
         return said
 
@@ -63,16 +63,6 @@ class _Writer:
                 return {side: self.length(value[side]) for side in SIDES}
             case _:
                 return self.thing(value)
-
-    def opening(self, opening: Opening) -> dict[str, Json]:
-        said: dict[str, Json] = {}
-        for fact in facts_of(Opening):
-            value = getattr(opening, fact.name)
-            if fact.name == "fronts":
-                said |= self.fronts(opening)
-            elif not _says_nothing(fact, value):
-                said[fact.name] = self.value(value)
-        return said
 
     def fronts(self, opening: Opening) -> dict[str, Json]:
         """A stack's number of fronts, and an entry for each if one says anything."""
