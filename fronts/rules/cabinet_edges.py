@@ -9,11 +9,16 @@ from fronts.rules.rect import Rect
 from fronts.rules.standard_keys import Sides
 
 
+def to_edges(inner: Rect, outer: Rect) -> Sides[Mm]:
+    """From each edge of a rectangle to the edge round it at that side."""
+    return Sides(
+        left=inner.x - outer.x,
+        right=outer.right - inner.right,
+        top=outer.top - inner.top,
+        bottom=inner.y - outer.y,
+    )
+
+
 def to_cabinet_edges(front: Rect, cabinet: Cabinet) -> Sides[Mm]:
     """From each edge of the front to the cabinet's edge at that side."""
-    return Sides(
-        left=front.x - cabinet.x,
-        right=cabinet.x + cabinet.width - front.right,
-        top=cabinet.y + cabinet.height - front.top,
-        bottom=front.y - cabinet.y,
-    )
+    return to_edges(front, Rect(cabinet.x, cabinet.y, cabinet.width, cabinet.height))

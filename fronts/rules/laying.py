@@ -9,7 +9,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from fronts.rules.axis import Axis, axis_of, one_by_one, shifted, with_gaps
-from fronts.rules.kinds import Hinged, Mount, Side, is_inset
+from fronts.rules.cabinet_edges import to_edges
+from fronts.rules.kinds import SIDES, Hinged, Mount, Side, is_inset
 from fronts.rules.kitchen import (
     CHOOSE,
     NOTHING,
@@ -214,7 +215,7 @@ def _fronts(
         y, height = along.starts[index], along.sizes[index]
         right, top = x + width, y + height
         overlays = _overlays(
-            laid.rect, x, y, right, top,
+            laid.rect, Rect(x, y, width, height),
             pair=opening.closing.across, index=index, count=len(labels),
         )  # fmt: skip
         exists = None not in _existing_size(decided, doors) and decided.door_on_hand != CHOOSE
@@ -230,9 +231,7 @@ def _fronts(
     return tuple(fronts)
 
 
-def _overlays(
-    rect: Rect, x: Mm, y: Mm, right: Mm, top: Mm, *, pair: bool, index: int, count: int
-) -> Sides[Mm | None]:
+def _overlays(rect: Rect, front: Rect, *, pair: bool, index: int, count: int) -> Sides[Mm | None]:
     first, last = index == 0, index == count - 1
     inner: dict[Side, bool] = {
         "left": pair and not first,
@@ -240,13 +239,8 @@ def _overlays(
         "top": not pair and not first,
         "bottom": not pair and not last,
     }
-    past: dict[Side, Mm] = {
-        "left": rect.x - x,
-        "right": right - rect.right,
-        "top": top - rect.top,
-        "bottom": rect.y - y,
-    }
-    return Sides(**{side: None if inner[side] else past[side] for side in past})
+    past = to_edges(rect, front)
+    return Sides(**{side: None if inner[side] else past[side] for side in SIDES})
 
 
 def _plane(overlays: Sides[Mm | None], standard: Settled, *, exists: bool) -> Mount:

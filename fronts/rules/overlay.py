@@ -10,6 +10,7 @@ Measured from the opening's edges as `opening_sizes` has them; `front_sizes` sha
 
 from collections.abc import Sequence
 
+from fronts.rules.cabinet_edges import to_edges
 from fronts.rules.kinds import Side, is_inset
 from fronts.rules.lengths import Mm
 from fronts.rules.rect import Rect
@@ -39,14 +40,14 @@ def members(rect: Rect, others: Sequence[Rect], outer: Rect) -> dict[Side, tuple
     """For each side the member's width, and whether another opening shares it."""
     beside = [other for other in others if other.y < rect.top and rect.y < other.top]
     along = [other for other in others if other.x < rect.right and rect.x < other.right]
-    spans: dict[Side, tuple[list[Mm], Mm]] = {
-        "left": ([rect.x - other.right for other in beside], rect.x - outer.x),
-        "right": ([other.x - rect.right for other in beside], outer.right - rect.right),
-        "top": ([other.y - rect.top for other in along], outer.top - rect.top),
-        "bottom": ([rect.y - other.top for other in along], rect.y - outer.y),
+    spans: dict[Side, list[Mm]] = {
+        "left": [rect.x - other.right for other in beside],
+        "right": [other.x - rect.right for other in beside],
+        "top": [other.y - rect.top for other in along],
+        "bottom": [rect.y - other.top for other in along],
     }
-    widths: dict[Side, tuple[Mm, bool]] = {}
-    for side, (between, to_end) in spans.items():
+    to_end, widths = to_edges(rect, outer), {}
+    for side, between in spans.items():
         nearest = min((span for span in between if span >= 0), default=None)
-        widths[side] = (to_end, False) if nearest is None else (nearest, True)
+        widths[side] = (to_end[side], False) if nearest is None else (nearest, True)
     return widths
