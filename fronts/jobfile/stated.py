@@ -24,7 +24,7 @@ from fronts.rules.facts import (
 )
 from fronts.rules.kinds import SIDES
 from fronts.rules.lengths import Mm
-from fronts.rules.screws import thread_diameter
+from fronts.rules.screws import is_thread
 from fronts.rules.standard_keys import Sides
 
 T = TypeVar("T")
@@ -108,7 +108,7 @@ def _each_side(place: Place, side: Length) -> Sides[Mm]:
 
 def _thread(place: Place) -> str | None:
     said = place.value
-    if isinstance(said, str) and said == said.strip() and thread_diameter(said):
+    if isinstance(said, str) and is_thread(said):
         return said
     place.fault("a thread like 8-32, 1/4-20 or M4")
     return None

@@ -35,7 +35,7 @@ def frame_of(
     width: Mm, height: Mm, stile: Mm, rail: Mm, practice: Practice, clearance: Mm
 ) -> Frame:
     """The pieces of a five-piece front of this size; `clearance` is the panel's, a side."""
-    middle = 1 if height > practice.middle_rail_over else 0
+    middle = int(has_middle_rail(height, practice))
     panels = middle + 1
     in_groove = 2 * (practice.tongue - clearance)
     return Frame(
@@ -48,9 +48,14 @@ def frame_of(
     )
 
 
+def has_middle_rail(height: Mm, practice: Practice) -> bool:
+    """Whether a five-piece front of this height wants a rail across its middle."""
+    return height > practice.middle_rail_over
+
+
 def has_panel(width: Mm, height: Mm, stile: Mm, rail: Mm, practice: Practice) -> bool:
     """Whether something of the panel shows between the stiles and rails of a front."""
-    middle = 1 if height > practice.middle_rail_over else 0
+    middle = int(has_middle_rail(height, practice))
     return width > 2 * stile and height > (2 + middle) * rail
 
 

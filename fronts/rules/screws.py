@@ -44,6 +44,11 @@ def thread_diameter(thread: str) -> Mm | None:
     return diameter or None
 
 
+def is_thread(text: str) -> bool:
+    """Whether the text is a thread and nothing else."""
+    return text == text.strip() and thread_diameter(text) is not None
+
+
 @lru_cache(maxsize=1024)
 def mounting_screw(
     stocked: tuple[Mm, ...], box_front: Mm, front: Mm, skin: Mm, bite: Mm

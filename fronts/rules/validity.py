@@ -7,9 +7,9 @@ their mind, and refused where a file states it.
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 
-from fronts.rules.kinds import CLOSINGS, ClosedBy, Closing
+from fronts.rules.kinds import CLOSINGS, FRONT_BUILDS, ClosedBy, Closing
 from fronts.rules.kitchen import CHOOSE, DoorOnHand, FrontFacts, Measured, Opening, Point, Stock
-from fronts.rules.screws import thread_diameter
+from fronts.rules.screws import is_thread
 from fronts.rules.standard_keys import Standard
 
 _BELONGS: Mapping[str, Callable[[Closing], bool]] = {
@@ -35,7 +35,7 @@ def closings_with(fact: str) -> tuple[ClosedBy, ...]:
 
 def builds_with(fact: str) -> tuple[str, ...]:
     """The builds of a door that have a use for this fact: only a frame has stiles."""
-    return ("five-piece",) if fact in _FRAME else ("slab", "five-piece")
+    return tuple(name for name, build in FRONT_BUILDS.items() if build.framed or fact not in _FRAME)
 
 
 def tidied(opening: Opening) -> Opening:
@@ -100,8 +100,7 @@ def lies_on(door: DoorOnHand, place: Point) -> bool:
 
 def stock_faults(stock: Stock) -> dict[str, str]:
     """A thread must be one that screws have."""
-    thread = stock.knob_thread
-    if thread == thread.strip() and thread_diameter(thread):
+    if is_thread(stock.knob_thread):
         return {}
     return {"knob_thread": "enter a thread like 8-32, 1/4-20 or M4"}
 
