@@ -28,12 +28,12 @@ def fraction_of(value: object) -> Fraction:
     raise ValidationError(f"{value!r} is not an exact number of millimetres")
 
 
-def checked(length: Mm, *, signed: bool, zero: bool) -> Decimal:
-    """The length as it is kept; ValidationError where it can't be kept or is no such size."""
+def checked(length: Mm, *, signed: bool, zero: bool) -> None:
+    """Pass a length that can be kept; ValidationError where it can't, or is no such size."""
     fault = length_fault(length, zero=zero, signed=signed)
     if fault is not None:
         raise ValidationError(fault)
     try:
-        return as_decimal(length, PLACES)
+        as_decimal(length, PLACES)
     except LengthError as error:
         raise ValidationError(str(error)) from error

@@ -16,11 +16,6 @@ from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
 
 
-def lap(front: Mm, opening: Mm) -> Mm:
-    """How far a front of this size laps the opening on each of two sides; below zero: the gap."""
-    return (front - opening) / 2
-
-
 def surplus(
     door: DoorOnHand, width: Mm, height: Mm, trim_limit: Mm, least_stile: Mm, practice: Practice
 ) -> Mm | None:

@@ -42,7 +42,7 @@ class Lengths:
     """Several lengths in their order, each above zero."""
 
     says: str
-    most: int = 200
+    most: int
     hint: str = ""
 
 

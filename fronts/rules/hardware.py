@@ -46,7 +46,7 @@ def hardware_needs(
         lines += _for_door(front, kitchen, hinges)
         fitting = fittings.get(front.label)
         if fitting:
-            lines += _for_fitting(front, fitting, kitchen, writer)
+            lines += _for_fitting(front, fitting, writer)
             more, finding = _slides(front, fitting, boxes[front.label], kitchen, writer)
             lines += more
             findings += finding
@@ -105,9 +105,7 @@ def _for_door(front: Front, kitchen: Kitchen, hinges: str) -> Iterator[_Line]:
     )
 
 
-def _for_fitting(
-    front: Front, fitting: Fitting, kitchen: Kitchen, writer: FindingWriter
-) -> Iterator[_Line]:
+def _for_fitting(front: Front, fitting: Fitting, writer: FindingWriter) -> Iterator[_Line]:
     if fitting.screw:
         item = f"#8 washer-head screw, {writer.say(fitting.screw.length)}"
         yield _Line(

@@ -13,7 +13,7 @@ from fronts.rules.knobs import knob_places, over_box
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import LAST_RESORT, density_of, material_of
-from fronts.rules.parts import frame_of, has_panel
+from fronts.rules.parts import frame_of, has_middle_rail, has_panel
 from fronts.rules.practice import Practice
 from fronts.rules.results import Finding
 from fronts.rules.weight import panel_material, slab_weight, weight_kg
@@ -105,16 +105,14 @@ def make_findings(
         findings.append(writer.material_unknown(laid.label, make.material, taken))
     if not framed:
         return findings
-    if laid.height > practice.middle_rail_over:
+    if has_middle_rail(laid.height, practice):
         findings.append(writer.middle_rail(laid.label))
     if not has_panel(laid.width, laid.height, make.stile, make.rail, practice):
         findings.append(writer.no_room_for_panel(laid.label, laid.width, laid.height))
     return findings
 
 
-def hang(
-    laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, writer: FindingWriter
-) -> Hanging:
+def hang(laid: Laid, weight: Fraction, kitchen: Kitchen, writer: FindingWriter) -> Hanging:
     """Hinges of a door: how many, their centres, and what is wrong."""
     if laid.hinged is None:
         return Hanging(0, (), ())

@@ -9,13 +9,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
-from fronts.rules.kinds import ClosedBy, FrontBuild, Hinged, Mount
+from fronts.rules.kinds import ClosedBy, FrontBuild, FrontKind, Hinged, Mount
 from fronts.rules.kitchen import JobFacts, Point
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Sides
 
 Level: TypeAlias = Literal["stop", "check", "note"]
-FrontKind: TypeAlias = Literal["door", "drawer", "pull-out", "fixed"]
 Method: TypeAlias = Literal["jig", "shims"]
 
 

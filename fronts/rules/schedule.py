@@ -154,7 +154,7 @@ def _make_fronts(
     fronts, findings = [], []
     for index, (front, make) in enumerate(zip(laid, makes, strict=True)):
         weight = weigh(front, make, kitchen.practice)
-        hanging = hang(front, make, weight, kitchen, writer)
+        hanging = hang(front, weight, kitchen, writer)
         findings += [*hanging.findings, *make_findings(front, make, kitchen.practice, writer)]
         move = moves[index]
         if move and move.least_gap <= 0:

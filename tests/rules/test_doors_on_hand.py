@@ -7,13 +7,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fronts.rules.doors_on_hand import after_trim, choose, lap, shows, surplus
+from fronts.rules.doors_on_hand import after_trim, choose, shows, surplus
 from fronts.rules.kinds import Hinged
-from fronts.rules.kitchen import DoorOnHand, KnobHole, Point
+from fronts.rules.kitchen import DoorOnHand, FrontFacts, KnobHole, Point
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE
 from tests.rules.laws import LAW
-from tests.rules.small_kitchens import door, inch
+from tests.rules.small_kitchens import cabinet, closed, door, inch, kitchen, only_front
+from tests.rules.small_kitchens import opening as small_opening
 
 LIMIT, LEAST_STILE = inch("1"), inch("1 3/4")
 
@@ -34,7 +35,11 @@ LIMIT, LEAST_STILE = inch("1"), inch("1 3/4")
 )  # fmt: skip
 def test_check_values(front: str, opening: str, laps: str) -> None:
     """Check values of a door taken over: common practice, no source."""
-    assert lap(inch(front), inch(opening)) == inch(laps)
+    there = FrontFacts(width=inch(front), height=inch("28 1/2"))
+    of = closed(small_opening(), width=inch(opening), front=there)
+    edges = only_front(kitchen(cabinet(of, width=inch("31")))).edges
+
+    assert (edges["left"].overlay, edges["right"].overlay) == (inch(laps), inch(laps))
 
 
 def _surplus(of: DoorOnHand, width: str = "15", height: str = "28") -> Mm | None:
