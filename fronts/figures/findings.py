@@ -1,4 +1,4 @@
-"""Findings sorted by how much they matter, all of them or those about some places."""
+"""Findings by how much they matter, all of them or those about some places."""
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
@@ -10,10 +10,15 @@ from fronts.rules.results import Finding, Front, Schedule
 
 @dataclass(frozen=True, slots=True)
 class Findings:
-    """The findings of a sheet, by how much they matter."""
+    """The findings of a sheet or a page, in the schedule's order: the stops are first."""
 
     stops: tuple[Finding, ...]
     others: tuple[Finding, ...]
+
+    @property
+    def every(self) -> tuple[Finding, ...]:
+        """Stops and others."""
+        return (*self.stops, *self.others)
 
 
 def findings_of(schedule: Schedule, places: Iterable[str] | None = None) -> Findings:
@@ -22,8 +27,6 @@ def findings_of(schedule: Schedule, places: Iterable[str] | None = None) -> Find
     found = [
         each for each in schedule.findings if wanted is None or not wanted.isdisjoint(each.where)
     ]
-    order = {"stop": 0, "check": 1, "note": 2}
-    found.sort(key=lambda each: order[each.level])
     return Findings(
         tuple(each for each in found if each.level == "stop"),
         tuple(each for each in found if each.level != "stop"),

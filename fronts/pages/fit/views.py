@@ -125,7 +125,7 @@ def _page(
 ) -> HttpResponse:
     cabinet, fittings, unit = at.cabinet, at.fittings, at.job.unit
     about = findings_of(at.schedule, places_at(cabinet, at.fronts))
-    findings, back = [*about.stops, *about.others], f"fit-{at.number}"
+    back = f"fit-{at.number}"
     context = {
         "job": at.job,
         "step": "fit",
@@ -134,7 +134,7 @@ def _page(
         "sizes": size(unit, cabinet.width, cabinet.height, cabinet.depth),
         "before": at.before,
         "after": at.after,
-        "findings": findings_with_links(request, at.job, at.schedule, findings, back=back),
+        "findings": findings_with_links(request, at.job, at.schedule, about.every, back=back),
         "stopped": bool(about.stops),
         "elevation": elevation_of(at.schedule, at.kitchen, cabinet.label),
         "fronts": [_front(at, front, form) for front in at.fronts],

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from fronts.figures.findings import places_at
+from fronts.figures.findings import findings_of, places_at
 from fronts.figures.fronts import what
 from fronts.figures.sizes import size
 from fronts.models import FitRecord
@@ -69,7 +69,6 @@ def _row(
 ) -> CabinetRow:
     fronts = schedule.fronts_of(cabinet.label)
     sizes = size(schedule.job.unit, cabinet.width, cabinet.height, cabinet.depth)
-    wanted = places_at(cabinet, fronts)
     return CabinetRow(
         label=cabinet.label,
         number=numbers.get(cabinet.label),
@@ -77,9 +76,7 @@ def _row(
         holds="; ".join(_holds(fronts)),
         fronts=len(fronts),
         fitted=sum(_is_fitted(each, records) for each in fronts),
-        stops=sum(
-            each.level == "stop" and not wanted.isdisjoint(each.where) for each in schedule.findings
-        ),
+        stops=len(findings_of(schedule, places_at(cabinet, fronts)).stops),
     )
 
 

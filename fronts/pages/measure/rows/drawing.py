@@ -1,6 +1,5 @@
 """A cabinet drawn beside its form, as it is or as the form has it."""
 
-from collections.abc import Sequence
 from dataclasses import replace
 
 from django.utils.safestring import SafeString, mark_safe
@@ -9,7 +8,7 @@ from fronts.drawings.cabinet import cabinet_elevation
 from fronts.drawings.drawing import SCREEN
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.results import Finding, Schedule
+from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job
@@ -38,12 +37,3 @@ def with_cabinet(kitchen: Kitchen, cabinet: CabinetFacts, instead_of: str | None
     others = tuple(cabinet if each.label == instead_of else each for each in kitchen.cabinets)
     cabinets = others if instead_of is not None else (*others, cabinet)
     return replace(kitchen, cabinets=cabinets)
-
-
-def findings_about(found: Schedule, label: str) -> Sequence[Finding]:
-    """What is said about a cabinet, its openings and its fronts."""
-    return [
-        each
-        for each in found.findings
-        if any(at == label or at.startswith(f"{label}.") for at in each.where)
-    ]

@@ -6,11 +6,12 @@ from django.http import HttpResponse
 from django.shortcuts import render
 from django_htmx.http import reswap, retarget
 
+from fronts.figures.findings import findings_of, places_at
 from fronts.pages.measure.forms.cabinets import CabinetForm
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.pages.measure.forms.openings import OpeningForm
-from fronts.pages.measure.rows.drawing import drawing_of, findings_about, with_cabinet
+from fronts.pages.measure.rows.drawing import drawing_of, with_cabinet
 from fronts.pages.shared.finding_links import finding_row
 from fronts.pages.shared.job_view import found_or_404, job_view
 from fronts.rules.kitchen import Cabinet, Kitchen
@@ -95,9 +96,10 @@ def _drawn(
     request: SignedInRequest, target: str, kitchen: Kitchen, cabinet: Cabinet
 ) -> HttpResponse:
     found = schedule(kitchen)
+    about = findings_of(found, places_at(cabinet, found.fronts_of(cabinet.label)))
     context = {
         "drawing": drawing_of(found, kitchen, cabinet.label),
-        "findings": [finding_row(each) for each in findings_about(found, cabinet.label)],
+        "findings": [finding_row(each) for each in about.every],
         "target": target,
     }
     return render(request, PREVIEW, context)
