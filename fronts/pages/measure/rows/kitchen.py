@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from itertools import groupby
 
 from fronts.figures.sizes import size
 from fronts.models import Cabinet, DoorOnHand
@@ -10,6 +9,7 @@ from fronts.pages.measure.rows.openings import OpeningRow, opening_row
 from fronts.rules.kinds import CABINET_BUILDS, CABINET_KINDS, words_of
 from fronts.rules.lengths import show
 from fronts.rules.standards import EMPTY
+from fronts.snapshot.grouping import grouped
 from fronts.snapshot.standards import standard_of
 
 _KIND: Mapping[str, str] = words_of(CABINET_KINDS)
@@ -73,11 +73,9 @@ def wall_id(wall: str) -> str:
 
 def wall_rows(cabinets: Sequence[Cabinet], unit: str) -> list[WallRows]:
     """The cabinets wall by wall, in the order in which the walls were begun."""
-    order = {wall: place for place, wall in reversed(list(enumerate(c.wall for c in cabinets)))}
-    by_wall = sorted(cabinets, key=lambda each: order[each.wall])
     return [
         WallRows(wall, tuple(cabinet_row(each, unit) for each in group))
-        for wall, group in groupby(by_wall, key=lambda each: each.wall)
+        for wall, group in grouped(cabinets, "wall").items()
     ]
 
 
