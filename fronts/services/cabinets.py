@@ -103,7 +103,7 @@ def what_goes_with(cabinet: Cabinet) -> list[str]:
     openings = Opening.objects.filter(cabinet=cabinet).select_related("cabinet")
     fronts = list(Front.objects.filter(opening__cabinet=cabinet))
     named = [f"opening {opening}" for opening in openings.order_by("position", "pk")]
-    return [*named, *(carried(fronts) if fronts else [])]
+    return [*named, *carried(fronts)]
 
 
 def _save(cabinet: Cabinet) -> None:

@@ -34,8 +34,6 @@ def front_change(
 
 def fronts_at_hand(opening: Opening) -> list[Front]:
     """The opening's fronts in their order, as they were fetched with it where they were."""
-    if opening.pk is None:
-        return []
     return sorted(opening.fronts.all(), key=lambda front: front.position)
 
 

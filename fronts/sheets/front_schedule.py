@@ -60,7 +60,7 @@ def content(source: SheetSource) -> str:
         "groups": _groups(schedule.parts, schedule.job.unit),
         "stops": findings.stops,
         "others": findings.others,
-        "front_count": str(len(schedule.fronts)),
+        "front_count": len(schedule.fronts),
         "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
     }
     return page("front_schedule.html", source, context)

@@ -36,7 +36,6 @@ KINDS = ((STICKS, "sticks, ripped to width already"), (SHEETS, "sheets or wide b
 class StockFields:
     """The inputs of one size; the first is always wanted."""
 
-    number: int
     fields: tuple[BoundField, ...]
 
     @property
@@ -49,7 +48,6 @@ class StockFields:
 class GroupFields:
     """A material's inputs."""
 
-    group: CuttingGroup
     name: str
     kind: BoundField | None
     first: StockFields
@@ -145,11 +143,11 @@ class CutPlanForm(HouseForm):
         for group in self.groups:
             rows = tuple(self._row(group, number) for number in range(ROWS))
             kind = self[f"{group.key}-kind"] if group.sticks else None
-            yield GroupFields(group, self.names[group.key], kind, rows[0], rows[1:])
+            yield GroupFields(self.names[group.key], kind, rows[0], rows[1:])
 
     def _row(self, group: CuttingGroup, number: int) -> StockFields:
         names = ("length", "width", "count", "grain", "price")
-        return StockFields(number, tuple(self[f"{group.key}-{number}-{name}"] for name in names))
+        return StockFields(tuple(self[f"{group.key}-{number}-{name}"] for name in names))
 
     def clean_kerf(self) -> Mm:
         """Refuse what no saw cuts."""

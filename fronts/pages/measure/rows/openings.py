@@ -75,7 +75,7 @@ def opening_row(opening: Opening, unit: str) -> OpeningRow:
         what=_what(opening),
         size=size(unit, opening.width, opening.height),
         place=f"{show(opening.x, unit)} from the left, {show(opening.y, unit)} up",
-        notes=tuple(_opening_notes(opening, unit)),
+        notes=tuple(_opening_notes(opening)),
         fronts=tuple(_front_rows(opening, unit)),
     )
 
@@ -89,10 +89,10 @@ def _what(opening: Opening) -> str:
     return _IN_FULL.get(opening.closed_by, closing.says)
 
 
-def _opening_notes(opening: Opening, unit: str) -> Iterator[str]:
+def _opening_notes(opening: Opening) -> Iterator[str]:
     fronts = list(opening.fronts.all())
     if opening.closing.single:
-        yield from _decided(fronts[0], unit)
+        yield from _decided(fronts[0])
     elif any(front.choose for front in fronts):
         yield "a door on hand that fits"
     if any(getattr(opening, name) is not None for name in _MEASURED):
@@ -101,7 +101,7 @@ def _opening_notes(opening: Opening, unit: str) -> Iterator[str]:
         yield "own standard"
 
 
-def _decided(front: Front, unit: str) -> Iterator[str]:
+def _decided(front: Front) -> Iterator[str]:
     """What is decided about a front beside its size in the stack and its hinges."""
     if front.choose:
         yield "a door on hand that fits"
@@ -134,7 +134,7 @@ def _alone(front: Front, unit: str) -> Iterator[str]:
     """What is decided about one front of several."""
     if front.own_height is not None:
         yield f"{show(front.own_height, unit)} high"
-    yield from _decided(front, unit)
+    yield from _decided(front)
     if front.build:
         yield front.build
     if front.material:

@@ -22,6 +22,7 @@ from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
 
 T = TypeVar("T")
+TEMPLATE = "fronts/measure/edit.html"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,7 +48,6 @@ class Editor:
     heads: tuple[str, ...] = ()
     remove: str = ""
     hint: str = ""
-    template: str = "fronts/measure/edit.html"
     rows: tuple[Model, ...] = ()
     held: Any = None
 
@@ -89,7 +89,7 @@ def show_editor(
         editor = replace(editor, action=f"{editor.action}?back={word}")
     return render_page(
         request,
-        editor.template,
+        TEMPLATE,
         {
             "editor": editor,
             "asks": asks,
