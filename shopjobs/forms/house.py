@@ -22,7 +22,7 @@ _WORDS = {
     "max_whole_digits": "This is too much.",
     "null_characters_not_allowed": "This holds a sign that can’t be kept; type it anew.",
 }
-_STALE = "Somebody saved this while you were typing. Save again to put yours in its place."
+STALE = "Somebody saved this while you were typing. Save again to put yours in its place."
 _DJANGOS = forms.Field.default_error_messages | forms.ChoiceField.default_error_messages
 
 
@@ -51,6 +51,10 @@ class HouseForm(forms.Form):
         super().__init__(*args, **kwargs)
         for field in self.fields.values():
             in_house_words(field)
+
+    def seen_anew(self) -> None:
+        """Let what was typed count once it is sent again: it has seen the newest by then."""
+        self.data = {**dict(self.data.items()), "version": self.initial["version"]}
 
     def refuse(self, refused: Refused) -> None:
         """Show a service's refusal at the field that it is about."""
@@ -88,8 +92,8 @@ class SeenForm(HouseForm):
         given = super().clean() or {}
         given.pop("version", None)
         if self.data.get("version") != self.initial["version"]:
-            self.add_error(None, _STALE)
-            self.data = {**dict(self.data.items()), "version": self.initial["version"]}
+            self.add_error(None, STALE)
+            self.seen_anew()
         return given
 
 

@@ -42,7 +42,7 @@ def form_answer(
         return show(status=422)
     if conflict is not None and _is_stale(form):
         form.add_error(None, conflict())
-        form.data = {**dict(form.data.items()), "version": form.initial["version"]}
+        form.seen_anew()
         return show(status=409)
     try:
         result = save()

@@ -25,11 +25,11 @@ from fronts.services.standards import shared_level_of, standard_set, tables_set
 from fronts.services.stock import practice_set, stock_set
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.access import SignedInRequest, needs
+from shopjobs.forms.house import STALE
 from shopjobs.models import Shop
 from shopjobs.pages import go_to, render_page
 
 PAGE = "fronts/standard/page.html"
-_STALE = "Somebody saved this while you were typing. Save again to put yours in its place."
 _HEADS = {
     "standard": "How fronts lie",
     "stock": "Stock",
@@ -53,7 +53,7 @@ def shop_standard(request: SignedInRequest) -> HttpResponse:
         show=show,
         save=partial(_save, request, name, changed),
         done=lambda _: _saved(request, name),
-        conflict=lambda: _STALE,
+        conflict=lambda: STALE,
     )
 
 
