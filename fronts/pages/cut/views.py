@@ -47,7 +47,7 @@ def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
     form = _form(schedule, latest, posted(request))
     return form_answer(
         form,
-        show=partial(_page, request, job, schedule, form),
+        show=partial(_page, request, job, schedule, form, latest),
         save=partial(_begin, request, job, schedule, form),
         done=partial(_begun, request, job),
     )
@@ -85,12 +85,12 @@ def _page(
     job: Job,
     schedule: Schedule,
     form: CutPlanForm,
+    latest: CutPlan | None,
     *,
     status: int = 200,
     asks: AskFirst | None = None,
 ) -> HttpResponse:
     """The page, or its plan for htmx; what was typed and refused comes before any progress."""
-    latest = latest_plan(job)
     context = {
         "job": job,
         "step": "cut",
