@@ -9,7 +9,7 @@ from django.utils.safestring import SafeString
 
 from fronts.cutting.model import Layout, Plan, StockSize
 from fronts.figures.cutting_steps import Step, steps_of, stops_of
-from fronts.rules.lengths import show
+from fronts.figures.sizes import size
 from fronts.selectors.plans import money
 
 Draw: TypeAlias = Callable[[Layout], SafeString]
@@ -90,7 +90,7 @@ def proof_of(plan: Plan) -> str:
 def stock_size(stock: StockSize, unit: str) -> str:
     """`96 × 48 in`, or for a stick `96 in`."""
     sizes = [stock.length] if stock.width is None else [stock.length, stock.width]
-    return f"{' × '.join(show(each, unit) for each in sizes)} {unit}"
+    return f"{size(unit, *sizes)} {unit}"
 
 
 def _layouts(plan: Plan, unit: str, draw: Draw) -> Iterator[LayoutShown]:
@@ -126,6 +126,6 @@ def _offcuts(layout: Layout, unit: str) -> list[str]:
     usable = [each for each in layout.offcuts if each.usable]
     usable.sort(key=lambda each: -each.length * (each.width or 1))
     return [
-        " × ".join(show(size, unit) for size in (each.length, each.width) if size is not None)
+        size(unit, *(side for side in (each.length, each.width) if side is not None))
         for each in usable
     ]

@@ -4,6 +4,7 @@ from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from fronts.figures.sizes import size
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Part
 
@@ -48,5 +49,5 @@ def _front(part: Part) -> str:
 
 def material_name(material: str, unit: str, thickness: Mm, width: Mm | None = None) -> str:
     """`MDF 3/4`, or for sticks `maple 3/4 × 2 1/4`."""
-    sizes = [show(length, unit) for length in (thickness, width) if length is not None]
-    return f"{material} {' × '.join(sizes)}"
+    sizes = [length for length in (thickness, width) if length is not None]
+    return f"{material} {size(unit, *sizes)}"

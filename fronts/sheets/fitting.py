@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fronts.figures import cautions
 from fronts.figures.findings import findings_of, places_at
 from fronts.figures.fronts import FrontLine, front_line
-from fronts.figures.sizes import size
+from fronts.figures.sizes import signed, size
 from fronts.figures.work_steps import Work, work_for
 from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import Cabinet, Kitchen
@@ -118,10 +118,7 @@ def _front_row(front: Front, unit: str) -> FrontRow:
 
 
 def _lap(overlay: Mm | None, unit: str) -> str:
-    if overlay is None:
-        return "—"
-    sign = "+" if overlay > 0 else "−" if overlay < 0 else ""
-    return f"{sign}{show(abs(overlay), unit)}"
+    return "—" if overlay is None else signed(overlay, unit)
 
 
 def _measured_row(front: Front, kitchen: Kitchen) -> MeasuredRow:

@@ -96,6 +96,6 @@ def _shim_pieces(shim: Shim, length: Mm, unit: str) -> list[Piece]:
     if shim.side:
         found.append(Piece("side shim", str(shim.side), thick, f"thick, length and {_TO_SUIT}"))
     if shim.bottom:
-        sizes = f"{thick} × {show(length, unit)}"
+        sizes = size(unit, shim.thickness, length)
         found.append(Piece("bottom shim", str(shim.bottom), sizes, "thick × about long"))
     return found

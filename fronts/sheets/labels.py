@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from fronts.figures.findings import findings_of
+from fronts.figures.sizes import size
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.edge_banding import is_banded
 from fronts.rules.lengths import show
@@ -52,7 +53,7 @@ def _stickers(parts: Iterable[Part], fronts: dict[str, Front], unit: str) -> Ite
             yield Sticker(
                 label=part.front,
                 piece=part.part if part.count == 1 else f"{part.part} {number} of {part.count}",
-                size=f"{show(part.length, unit)} × {show(part.width, unit)}",
+                size=size(unit, part.length, part.width),
                 material=f"{part.material} {show(part.thickness, unit)}",
                 cabinet=f"cabinet {front.cabinet}, wall {front.wall}",
                 grain=f"grain along {show(part.length, unit)}" if has_grain(part.material) else "",

@@ -15,6 +15,7 @@ from fronts.figures.boxes import HolePlace, box_figures, hole_places
 from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
+from fronts.figures.sizes import signed
 from fronts.models import FitRecord
 from fronts.rules.fits import hangs_still
 from fronts.rules.kinds import FRONT_KINDS, SIDES, Side
@@ -152,9 +153,7 @@ def _recorded(front: Front, record: FitRecord, kitchen: Kitchen, now: str) -> Re
 def _gap(side: Side, planned: PlannedGap | None, measured: Mm | None, unit: str) -> Gap:
     difference = ""
     if planned is not None and measured is not None:
-        off = planned.missed_by(measured)
-        sign = "+" if off > 0 else "−"
-        difference = f"{sign}{show(abs(off), unit)}" if off else "0"
+        difference = signed(planned.missed_by(measured), unit)
     wanted = "" if planned is None else show(planned.width, unit)
     return Gap(side, wanted, "" if measured is None else show(measured, unit), difference)
 
