@@ -1,9 +1,9 @@
 """Prepares what the project needs, outside an activated environment. Standard library only.
 
 `python3 manage.py demo` on a fresh machine makes `.venv`, installs the packages
-that pyproject.toml pins, asks the system's package manager for what Python's can't
-give, and hands over to the environment's own Python. A stamp in `.venv` says what
-is installed, so that the next start has nothing to do.
+that `.ci` pins, each by the hash of its file, asks the system's package manager for what
+Python's can't give, and hands over to the environment's own Python. A stamp in `.venv` says
+what is installed, so that the next start has nothing to do.
 """
 
 from __future__ import annotations
@@ -23,7 +23,8 @@ from typing import NoReturn
 ROOT = Path(__file__).resolve().parent.parent
 VENV = ROOT / ".venv"
 STAMP = VENV / "installed.json"
-CONSTRAINTS = ROOT / ".ci" / "constraints.txt"
+PINS = {"runtime": ROOT / ".ci" / "runtime.txt", "dev": ROOT / ".ci" / "constraints.txt"}
+"""What each group of packages consists of; those of the tests begin with the site's own."""
 OLDEST_PYTHON = (3, 11)
 
 PANGO_LIBRARIES = ("libpango-1.0.so.0", "libpangoft2-1.0.so.0", "libharfbuzz-subset.so.0")
@@ -67,21 +68,9 @@ def wanted_groups(command: str) -> tuple[str, ...]:
     return ("runtime", "dev") if command in MEASURES_ITSELF else ("runtime",)
 
 
-def requirements(pyproject: str) -> dict[str, list[str]]:
-    """Read the pinned packages of each group from the text of pyproject.toml."""
-    import tomllib
-
-    content = tomllib.loads(pyproject)
-    return {
-        "runtime": content["project"]["dependencies"],
-        "dev": content["dependency-groups"]["dev"],
-    }
-
-
-def stamp_of(packages: Sequence[str], constraints: str) -> str:
+def stamp_of(*pins: str) -> str:
     """Return a short text that changes whenever other packages are wanted."""
-    wanted = "\n".join([*sorted(packages), constraints])
-    return hashlib.sha256(wanted.encode()).hexdigest()[:16]
+    return hashlib.sha256("\n".join(pins).encode()).hexdigest()[:16]
 
 
 def missing_groups(wanted: Mapping[str, str], installed: Mapping[str, str]) -> list[str]:
@@ -122,21 +111,17 @@ def _environment() -> Path:
 
 
 def _install(groups: Sequence[str]) -> None:
-    constraints = CONSTRAINTS.read_text(encoding="utf-8")
-    packages = requirements((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
-    wanted = {group: stamp_of(packages[group], constraints) for group in groups}
+    pins = [PINS[group].read_text(encoding="utf-8") for group in groups]
+    wanted = {group: stamp_of(*pins[: index + 1]) for index, group in enumerate(groups)}
     installed = json.loads(STAMP.read_text(encoding="utf-8")) if STAMP.exists() else {}
-    missing = missing_groups(wanted, installed)
-    if not missing:
+    if not missing_groups(wanted, installed):
         return
-    names = [name for group in missing for name in packages[group]]
-    _say(f"Installing {len(names)} Python packages with what they need, about a minute …")
+    _say("Installing the Python packages that are needed, about a minute …")
     pip = [str(VENV / "bin" / "python"), "-m", "pip", "install", "--quiet"]
     quiet = ["--disable-pip-version-check", "--root-user-action=ignore", "--no-input"]
-    if _run([*pip, *quiet, "--constraint", str(CONSTRAINTS), *names]):
+    if _run([*pip, *quiet, "--require-hashes", "--requirement", str(PINS[groups[-1]])]):
         _stop("Not all packages could be installed; what pip said stands above.")
-    kept = {group: wanted[group] for group in missing}
-    STAMP.write_text(json.dumps({**installed, **kept}), encoding="utf-8")
+    STAMP.write_text(json.dumps({**installed, **wanted}), encoding="utf-8")
 
 
 def _ensure_pango() -> None:

@@ -4,9 +4,6 @@ import ast
 import re
 from statistics import median
 
-import pytest
-
-from shopjobs.bootstrap import requirements
 from tests.architecture.files import ROOT, files, sources, texts
 
 BANNED_NAMES = {"utils", "helpers", "common", "core", "misc", "base", "manager"}
@@ -89,14 +86,3 @@ def test_functions_are_short() -> None:
     ]
 
     assert found == []
-
-
-@pytest.mark.parametrize("group", ["runtime", "dev"])
-def test_packages_are_pinned_and_constrained(group: str) -> None:
-    """Each package is pinned to one version, the one that the constraints hold too."""
-    wanted = requirements((ROOT / "pyproject.toml").read_text(encoding="utf-8"))[group]
-    held = (ROOT / ".ci" / "constraints.txt").read_text(encoding="utf-8").lower().split()
-
-    plain = [re.sub(r"\[.*?\]", "", package).lower() for package in wanted]
-
-    assert [package for package in plain if package not in held] == []

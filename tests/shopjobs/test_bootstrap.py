@@ -1,8 +1,10 @@
 """What the bootstrap decides before it does anything."""
 
+import hashlib
 import json
 import subprocess
 import sys
+import zipfile
 from pathlib import Path
 
 import pytest
@@ -35,22 +37,14 @@ def test_only_tests_and_benchmarks_need_what_tests_need() -> None:
         assert bootstrap.wanted_groups(command) == ("runtime", "dev")
 
 
-def test_packages_are_read_from_the_project_file() -> None:
-    """Both groups come from pyproject.toml, each package with its version."""
-    groups = bootstrap.requirements(
-        '[project]\ndependencies = ["Django==5.2"]\n[dependency-groups]\ndev = ["pytest==9"]'
-    )
+def test_a_stamp_changes_with_what_is_wanted() -> None:
+    """Another version, or another hash, of any group is another stamp."""
+    stamp = bootstrap.stamp_of("a==1 --hash=sha256:00", "b==1")
 
-    assert groups == {"runtime": ["Django==5.2"], "dev": ["pytest==9"]}
-
-
-def test_a_stamp_changes_with_what_is_wanted_and_not_with_its_order() -> None:
-    """Another version, or another constraint, is another stamp."""
-    stamp = bootstrap.stamp_of(["a==1", "b==1"], "c==1")
-
-    assert stamp == bootstrap.stamp_of(["b==1", "a==1"], "c==1")
-    assert stamp != bootstrap.stamp_of(["a==1", "b==2"], "c==1")
-    assert stamp != bootstrap.stamp_of(["a==1", "b==1"], "c==2")
+    assert stamp == bootstrap.stamp_of("a==1 --hash=sha256:00", "b==1")
+    assert stamp != bootstrap.stamp_of("a==2 --hash=sha256:00", "b==1")
+    assert stamp != bootstrap.stamp_of("a==1 --hash=sha256:01", "b==1")
+    assert stamp != bootstrap.stamp_of("a==1 --hash=sha256:00")
 
 
 def test_only_what_changed_is_installed_again() -> None:
@@ -120,39 +114,66 @@ def test_what_may_not_be_installed_is_named_in_one_line(tmp_path: Path) -> None:
     assert done.stdout == ""
 
 
-def test_a_machine_without_an_environment_gets_one(tmp_path: Path) -> None:
-    """Outside an environment a command makes .venv, leaves its stamp and runs in there."""
+@pytest.fixture
+def machine(tmp_path: Path) -> Path:
+    """A project that wants one package, which lies beside it, and no environment yet."""
     (tmp_path / "shopjobs").mkdir()
     for name in ("__init__.py", "bootstrap.py"):
         (tmp_path / "shopjobs" / name).write_bytes((ROOT / "shopjobs" / name).read_bytes())
-    (tmp_path / "pyproject.toml").write_text(
-        '[project]\ndependencies = ["pip"]\n[dependency-groups]\ndev = []\n', encoding="utf-8"
-    )
-    (tmp_path / ".ci").mkdir()
-    (tmp_path / ".ci" / "constraints.txt").touch()
     (tmp_path / "manage.py").write_text(
         "import sys\nfrom shopjobs import bootstrap\nbootstrap.enter(sys.argv[1:])\n"
-        "print(sys.prefix, *sys.argv[1:])\n",
+        "import oak\nprint(sys.prefix, oak.__doc__, *sys.argv[1:])\n",
         encoding="utf-8",
     )
-    outside = getattr(sys, "_base_executable", sys.executable)
+    about = "oak-1.dist-info"
+    with zipfile.ZipFile(tmp_path / "oak-1-py3-none-any.whl", "w") as wheel:
+        wheel.writestr("oak.py", "'quartersawn'\n")
+        wheel.writestr(f"{about}/METADATA", "Metadata-Version: 2.1\nName: oak\nVersion: 1\n")
+        wheel.writestr(f"{about}/WHEEL", "Wheel-Version: 1.0\nTag: py3-none-any\n")
+        wheel.writestr(f"{about}/RECORD", f"oak.py,,\n{about}/METADATA,,\n{about}/WHEEL,,\n")
+    (tmp_path / ".ci").mkdir()
+    pin(tmp_path, hashlib.sha256((tmp_path / "oak-1-py3-none-any.whl").read_bytes()).hexdigest())
+    return tmp_path
 
-    def run() -> subprocess.CompletedProcess[str]:
-        return subprocess.run(
-            [outside, "manage.py", "check", "--tag"],
-            cwd=tmp_path,
-            env={"PATH": "/usr/bin:/bin"},
-            capture_output=True,
-            text=True,
-            check=False,
-        )
 
-    first, second = run(), run()
+def pin(machine: Path, sha256: str) -> None:
+    """Say which file the package must be."""
+    text = f"--no-index\n--find-links {machine}\noak==1 --hash=sha256:{sha256}\n"
+    (machine / ".ci" / "runtime.txt").write_text(text, encoding="utf-8")
+
+
+def run(machine: Path) -> subprocess.CompletedProcess[str]:
+    """Run a command there with a Python outside any environment."""
+    return subprocess.run(
+        [getattr(sys, "_base_executable", sys.executable), "manage.py", "check", "--tag"],
+        cwd=machine,
+        env={"PATH": "/usr/bin:/bin"},
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+
+
+def test_a_machine_without_an_environment_gets_one(machine: Path) -> None:
+    """Outside an environment a command makes .venv, leaves its stamp and runs in there."""
+    first, second = run(machine), run(machine)
 
     assert first.returncode == 0, first.stderr
-    assert first.stdout.split() == [str(tmp_path / ".venv"), "check", "--tag"]
+    assert first.stdout.split() == [str(machine / ".venv"), "quartersawn", "check", "--tag"]
     assert "Making a virtual environment" in first.stderr
-    assert json.loads((tmp_path / ".venv" / "installed.json").read_text("utf-8")).keys() == {
+    assert json.loads((machine / ".venv" / "installed.json").read_text("utf-8")).keys() == {
         "runtime"
     }
     assert (second.stdout, second.stderr) == (first.stdout, "")
+
+
+def test_a_package_that_is_another_file_is_not_installed(machine: Path) -> None:
+    """A file whose hash is not the one that is pinned stops the start, and pip says why."""
+    pin(machine, "0" * 64)
+
+    refused = run(machine)
+
+    assert refused.returncode == 1
+    assert "DO NOT MATCH THE HASHES" in refused.stderr
+    assert "Not all packages could be installed" in refused.stderr
+    assert not (machine / ".venv" / "installed.json").exists()
