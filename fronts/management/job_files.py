@@ -3,15 +3,12 @@
 import io
 import json
 import sys
-from typing import NoReturn
 
 from django.core.management.base import BaseCommand, CommandParser
 
 from fronts.jobfile import Refused, read_file
 from fronts.rules.kitchen import Kitchen
-
-REFUSED = 2
-"""The exit code when something that was given can't be used."""
+from shopjobs.management.refusals import refuse
 
 
 def add_file(parser: CommandParser) -> None:
@@ -25,13 +22,6 @@ def kitchen_in(command: BaseCommand, name: str) -> Kitchen:
         return read_file(name)
     except Refused as refused:
         refuse(command, *(str(each) for each in refused.faults))
-
-
-def refuse(command: BaseCommand, *lines: str) -> NoReturn:
-    """Say why on standard error, a line each, and exit 2."""
-    for line in lines:
-        command.stderr.write(line)
-    sys.exit(REFUSED)
 
 
 def print_json(command: BaseCommand, said: object) -> None:

@@ -5,6 +5,7 @@ from django.core.management.base import BaseCommand, CommandParser
 from fronts.jobfile import write
 from fronts.management import job_files, jobs
 from fronts.snapshot import kitchen_of
+from shopjobs.management.refusals import shop_named, told
 
 
 class Command(BaseCommand):
@@ -17,7 +18,7 @@ class Command(BaseCommand):
         jobs.add_shop(parser)
 
     def handle(self, *, number: str, shop: str, **options: object) -> None:
-        with jobs.told(self):
-            job = jobs.job_numbered(self, jobs.shop_named(self, shop), number)
+        with told(self):
+            job = jobs.job_numbered(self, shop_named(self, shop), number)
             kitchen = kitchen_of(job)
         job_files.print_text(self, write(kitchen))

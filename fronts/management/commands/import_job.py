@@ -5,6 +5,7 @@ from django.utils import timezone
 
 from fronts.management import job_files, jobs
 from fronts.services.imports import job_import
+from shopjobs.management.refusals import shop_named, told
 
 
 class Command(BaseCommand):
@@ -23,10 +24,10 @@ class Command(BaseCommand):
 
     def handle(self, *, file: str, shop: str, replace: bool, **options: object) -> None:
         kitchen = job_files.kitchen_in(self, file)
-        with jobs.told(self):
+        with told(self):
             job = job_import(
                 kitchen=kitchen,
-                shop=jobs.shop_named(self, shop),
+                shop=shop_named(self, shop),
                 at=timezone.now(),
                 replace=replace,
             )
