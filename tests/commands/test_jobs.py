@@ -28,11 +28,11 @@ def export(number: str, shop: Shop) -> str:
     return out.getvalue()
 
 
-def refused(*arguments: str, shop: str) -> list[str]:
+def refused(*arguments: str, **options: str) -> list[str]:
     """What a command that must refuse says, a line each."""
     errors = StringIO()
     with pytest.raises(SystemExit) as stopped:
-        call_command(*arguments, shop=shop, stderr=errors, stdout=StringIO())
+        call_command(*arguments, **options, stderr=errors, stdout=StringIO())
     assert stopped.value.code == 2
     return errors.getvalue().splitlines()
 

@@ -1,0 +1,1 @@
+"""Tests of a shop on its way from one installation to another."""
