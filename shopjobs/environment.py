@@ -11,6 +11,8 @@ from django.core.exceptions import ImproperlyConfigured
 
 LOCAL_HOSTS = ("localhost", "127.0.0.1", "[::1]")
 SHORTEST_KEY = 50
+WEB = "SHOPJOBS_ANSWERS_WEB"
+"""What `wsgi` sets before the settings are read: this process answers web requests."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -21,19 +23,41 @@ class Environment:
     debug: bool
     https: bool
     hosts: tuple[str, ...]
+    hsts_subdomains: bool
+    hsts_preload: bool
     database_url: str
+    sqlite_synchronous: str
     time_zone: str
+    log: str
+    mail_server: str
+    mail_from: str
+    errors_mailed_to: tuple[str, ...]
+    errors_posted_to: str
+    answers_web: bool
 
 
 def read_environment(environ: Mapping[str, str], *, root: Path) -> Environment:
     """Read the environment of a site whose own files live under `root`."""
+    https = _switch(environ, "SHOPJOBS_HTTPS")
+    hosts = _several(environ, "SHOPJOBS_HOSTS") or LOCAL_HOSTS
     return Environment(
         secret_key=_secret_key(environ),
         debug=_switch(environ, "SHOPJOBS_DEBUG"),
-        https=_switch(environ, "SHOPJOBS_HTTPS"),
-        hosts=_hosts(environ),
+        https=https,
+        hosts=hosts,
+        hsts_subdomains=_switch(environ, "SHOPJOBS_HSTS_SUBDOMAINS"),
+        hsts_preload=_hsts_preload(environ),
         database_url=environ.get("DATABASE_URL") or f"sqlite:///{embedded_database(root)}",
+        sqlite_synchronous=_one_of(
+            environ, "SHOPJOBS_SQLITE_SYNCHRONOUS", ("NORMAL", "FULL"), usual="NORMAL"
+        ),
         time_zone=_time_zone(environ),
+        log=_one_of(environ, "SHOPJOBS_LOG", ("json", "text"), usual="json" if https else "text"),
+        mail_server=environ.get("SHOPJOBS_MAIL_SERVER") or "smtp://localhost",
+        mail_from=environ.get("SHOPJOBS_MAIL_FROM") or f"kitchen-fronts@{hosts[0]}",
+        errors_mailed_to=_several(environ, "SHOPJOBS_ERRORS_MAILED_TO"),
+        errors_posted_to=_web_address(environ, "SHOPJOBS_ERRORS_POSTED_TO"),
+        answers_web=environ.get(WEB) == "1",
     )
 
 
@@ -96,9 +120,33 @@ def _switch(environ: Mapping[str, str], name: str) -> bool:
     return given == "1"
 
 
-def _hosts(environ: Mapping[str, str]) -> tuple[str, ...]:
-    given = tuple(host.strip() for host in environ.get("SHOPJOBS_HOSTS", "").split(","))
-    return tuple(host for host in given if host) or LOCAL_HOSTS
+def _several(environ: Mapping[str, str], name: str) -> tuple[str, ...]:
+    given = (each.strip() for each in environ.get(name, "").split(","))
+    return tuple(each for each in given if each)
+
+
+def _one_of(environ: Mapping[str, str], name: str, words: tuple[str, ...], *, usual: str) -> str:
+    given = environ.get(name) or usual
+    if given not in words:
+        raise ImproperlyConfigured(f"{name} is {given!r}; give {' or '.join(words)}.")
+    return given
+
+
+def _hsts_preload(environ: Mapping[str, str]) -> bool:
+    """Browsers' lists take a site only with all its subdomains."""
+    preload = _switch(environ, "SHOPJOBS_HSTS_PRELOAD")
+    if preload and not _switch(environ, "SHOPJOBS_HSTS_SUBDOMAINS"):
+        raise ImproperlyConfigured(
+            "SHOPJOBS_HSTS_PRELOAD is 1; give SHOPJOBS_HSTS_SUBDOMAINS=1 with it."
+        )
+    return preload
+
+
+def _web_address(environ: Mapping[str, str], name: str) -> str:
+    given = environ.get(name, "")
+    if given and not given.startswith(("https://", "http://")):
+        raise ImproperlyConfigured(f"{name} is {given!r}; give an address like https://….")
+    return given
 
 
 def _time_zone(environ: Mapping[str, str]) -> str:

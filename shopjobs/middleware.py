@@ -31,8 +31,9 @@ BUSY_SQLITE = frozenset({sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED})
 _PLACE = re.compile(r"[A-Za-z][A-Za-z0-9_.-]{0,200}")
 """The id of an element."""
 
-BUSY_POSTGRESQL = frozenset({"55P03", "40P01", "40001"})
-"""PostgreSQL, Appendix A: lock not available, deadlock detected, serialization failure."""
+BUSY_POSTGRESQL = frozenset({"55P03", "40P01", "40001", "57014"})
+"""PostgreSQL, Appendix A: lock not available, deadlock detected, serialization failure, and
+query canceled, which is what a statement that took too long is."""
 
 
 class ContentPolicy:

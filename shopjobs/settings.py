@@ -4,9 +4,8 @@ import os
 from pathlib import Path
 from typing import Any
 
-import dj_database_url
-
-from shopjobs.environment import embedded_database, keep_private, read_environment
+from shopjobs.database import database_settings
+from shopjobs.environment import read_environment
 
 BASE_DIR = Path(__file__).resolve().parent.parent
 ENVIRONMENT = read_environment(os.environ, root=BASE_DIR)
@@ -61,26 +60,7 @@ TEMPLATES = [
 FORM_RENDERER = "shopjobs.forms.house.HouseRenderer"
 
 
-def _database(url: str) -> dict[str, Any]:
-    """Return Django's settings for a database; SQLite is set up for several people at once."""
-    database: dict[str, Any] = {**dj_database_url.parse(url, conn_max_age=60)}
-    if database["ENGINE"] == "django.db.backends.sqlite3":
-        if database["NAME"] == str(embedded_database(BASE_DIR)):
-            keep_private(embedded_database(BASE_DIR))
-        elif database["NAME"] != ":memory:":
-            Path(database["NAME"]).parent.mkdir(parents=True, exist_ok=True)
-        database["OPTIONS"] = {
-            "transaction_mode": "IMMEDIATE",
-            "timeout": 10,
-            "init_command": "PRAGMA journal_mode=WAL; PRAGMA synchronous=NORMAL;"
-            " PRAGMA foreign_keys=ON;",
-        }
-    else:
-        database["CONN_HEALTH_CHECKS"] = True
-    return database
-
-
-DATABASES = {"default": _database(ENVIRONMENT.database_url)}
+DATABASES = {"default": database_settings(ENVIRONMENT, root=BASE_DIR)}
 
 AUTH_USER_MODEL = "shopjobs.Person"
 AUTHENTICATION_BACKENDS = ["shopjobs.backends.PersonBackend"]
@@ -145,7 +125,10 @@ if ENVIRONMENT.https:
     SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https")
     SECURE_SSL_REDIRECT = SESSION_COOKIE_SECURE = CSRF_COOKIE_SECURE = True
     SECURE_HSTS_SECONDS = 365 * 24 * 3600
-    SECURE_HSTS_INCLUDE_SUBDOMAINS = SECURE_HSTS_PRELOAD = True
+    SECURE_HSTS_INCLUDE_SUBDOMAINS = ENVIRONMENT.hsts_subdomains
+    SECURE_HSTS_PRELOAD = ENVIRONMENT.hsts_preload
+# Whether other names of the same domain are bound by this site's word is for who runs it to say.
+SILENCED_SYSTEM_CHECKS = ["security.W005", "security.W021"]
 
 LOGGING: dict[str, Any] = {
     "version": 1,

@@ -29,6 +29,17 @@ def test_without_a_word_the_site_is_private_and_embedded(tmp_path: Path) -> None
     assert (site.debug, site.https, site.time_zone) == (False, False, "UTC")
     assert site.hosts == ("localhost", "127.0.0.1", "[::1]")
     assert site.database_url == f"sqlite:///{tmp_path}/project/var/db.sqlite3"
+    assert (site.sqlite_synchronous, site.log, site.answers_web) == ("NORMAL", "text", False)
+    assert (site.errors_mailed_to, site.errors_posted_to) == ((), "")
+    assert (site.hsts_subdomains, site.hsts_preload) == (False, False)
+
+
+def test_behind_https_the_log_is_for_machines(tmp_path: Path) -> None:
+    """A site in production writes JSON unless told otherwise, and mails in its first name."""
+    site = _read(tmp_path, SHOPJOBS_HTTPS="1", SHOPJOBS_HOSTS="shop.example,www.shop.example")
+
+    assert (site.log, site.mail_from) == ("json", "kitchen-fronts@shop.example")
+    assert _read(tmp_path, SHOPJOBS_HTTPS="1", SHOPJOBS_LOG="text").log == "text"
 
 
 def test_the_key_is_made_once_and_kept_outside_the_project(tmp_path: Path) -> None:
@@ -85,8 +96,17 @@ def test_the_environment_decides(tmp_path: Path) -> None:
         SHOPJOBS_DEBUG="1",
         SHOPJOBS_HTTPS="1",
         SHOPJOBS_HOSTS="shop.example, www.shop.example",
+        SHOPJOBS_HSTS_SUBDOMAINS="1",
+        SHOPJOBS_HSTS_PRELOAD="1",
         SHOPJOBS_TIME_ZONE="America/Chicago",
         DATABASE_URL="postgres:///shop",
+        SHOPJOBS_SQLITE_SYNCHRONOUS="FULL",
+        SHOPJOBS_LOG="text",
+        SHOPJOBS_MAIL_SERVER="smtps://mail.example",
+        SHOPJOBS_MAIL_FROM="fronts@shop.example",
+        SHOPJOBS_ERRORS_MAILED_TO="ada@shop.example, otto@shop.example",
+        SHOPJOBS_ERRORS_POSTED_TO="https://errors.example/in",
+        SHOPJOBS_ANSWERS_WEB="1",
     )
 
     assert site == Environment(
@@ -94,8 +114,17 @@ def test_the_environment_decides(tmp_path: Path) -> None:
         debug=True,
         https=True,
         hosts=("shop.example", "www.shop.example"),
+        hsts_subdomains=True,
+        hsts_preload=True,
         database_url="postgres:///shop",
+        sqlite_synchronous="FULL",
         time_zone="America/Chicago",
+        log="text",
+        mail_server="smtps://mail.example",
+        mail_from="fronts@shop.example",
+        errors_mailed_to=("ada@shop.example", "otto@shop.example"),
+        errors_posted_to="https://errors.example/in",
+        answers_web=True,
     )
     assert not (tmp_path / "data").exists()
 
@@ -107,6 +136,10 @@ def test_the_environment_decides(tmp_path: Path) -> None:
         ("SHOPJOBS_DEBUG", "yes", "give 1 for on, 0 for off"),
         ("SHOPJOBS_HTTPS", "true", "give 1 for on, 0 for off"),
         ("SHOPJOBS_TIME_ZONE", "Chicago", "give a zone like America/Chicago"),
+        ("SHOPJOBS_SQLITE_SYNCHRONOUS", "OFF", "give NORMAL or FULL"),
+        ("SHOPJOBS_LOG", "xml", "give json or text"),
+        ("SHOPJOBS_HSTS_PRELOAD", "1", "give SHOPJOBS_HSTS_SUBDOMAINS=1 with it"),
+        ("SHOPJOBS_ERRORS_POSTED_TO", "file:///etc/x", "give an address like https://"),
     ],
 )
 def test_what_makes_no_sense_is_refused(name: str, given: str, words: str, tmp_path: Path) -> None:

@@ -119,3 +119,40 @@ def test_the_lines_for_production_bring_up_a_site(exported: bool, site: Path) ->
             status, headers, _ = answer_of(port, address)
             assert (status, re.search(r"\.[0-9a-f]{12}\.css$", address) is not None) == (200, True)
             assert "immutable" in headers["Cache-Control"]
+
+
+@pytest.mark.parametrize(
+    ("given", "header"),
+    [
+        ([], "max-age=31536000"),
+        (["SUBDOMAINS"], "max-age=31536000; includeSubDomains"),
+        (["SUBDOMAINS", "PRELOAD"], "max-age=31536000; includeSubDomains; preload"),
+    ],
+    ids=["by itself", "subdomains", "preload"],
+)
+def test_whoever_runs_the_site_says_how_far_https_binds(
+    given: list[str], header: str, site: Path
+) -> None:
+    """Other names of the same domain are bound only where the settings say so (RFC 6797)."""
+    export, *_ = printed_lines()
+    asks = (
+        "import django; django.setup(); from django.test import Client;"
+        "print(Client().get('/jobs/', secure=True, headers={'host': 'fronts.example'})"
+        "['Strict-Transport-Security'])"
+    )
+    more = [f"export SHOPJOBS_HSTS_{name}=1" for name in given]
+
+    said = run(
+        [
+            export,
+            *more,
+            "python manage.py check --deploy --fail-level WARNING",
+            "export DJANGO_SETTINGS_MODULE=shopjobs.settings",
+            f'python -c "{asks}" 2>/dev/null',
+        ],
+        site,
+    )
+
+    checked, sent = said.splitlines()[-2:]
+    assert checked.startswith("System check identified no issues")
+    assert sent == header
