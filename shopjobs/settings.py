@@ -2,10 +2,11 @@
 
 import os
 from pathlib import Path
-from typing import Any
 
 from shopjobs.database import database_settings
 from shopjobs.environment import read_environment
+from shopjobs.log_settings import log_settings
+from shopjobs.mail_server import mail_settings
 
 BASE_DIR = Path(__file__).resolve().parent.parent
 ENVIRONMENT = read_environment(os.environ, root=BASE_DIR)
@@ -27,6 +28,7 @@ INSTALLED_APPS = [
     "template_partials",
 ]
 MIDDLEWARE = [
+    "shopjobs.request_log.RequestLog",
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
     "shopjobs.middleware.ContentPolicy",
@@ -130,13 +132,8 @@ if ENVIRONMENT.https:
 # Whether other names of the same domain are bound by this site's word is for who runs it to say.
 SILENCED_SYSTEM_CHECKS = ["security.W005", "security.W021"]
 
-LOGGING: dict[str, Any] = {
-    "version": 1,
-    "disable_existing_loggers": False,
-    "formatters": {"line": {"format": "%(asctime)s %(levelname)s %(name)s: %(message)s"}},
-    "filters": {"short": {"()": "shopjobs.log_lines.ShortOfRefusals"}},
-    "handlers": {
-        "console": {"class": "logging.StreamHandler", "formatter": "line", "filters": ["short"]}
-    },
-    "root": {"handlers": ["console"], "level": "WARNING"},
-}
+LOGGING = log_settings(ENVIRONMENT)
+globals().update(mail_settings(ENVIRONMENT.mail_server))
+SERVER_EMAIL = DEFAULT_FROM_EMAIL = ENVIRONMENT.mail_from
+ADMINS = [("", address) for address in ENVIRONMENT.errors_mailed_to]
+EMAIL_SUBJECT_PREFIX = f"[{ENVIRONMENT.hosts[0]}] "

@@ -4,7 +4,8 @@ Property tests try the same examples each time, so that nothing fails by chance;
 are tried when they are asked for.
 """
 
-from collections.abc import Callable
+import logging
+from collections.abc import Callable, Iterator
 
 import pytest
 from django.test import Client
@@ -14,6 +15,7 @@ from hypothesis.internal.constants_ast import Constants
 
 from shopjobs.models import Job, Person, Shop
 from tests.factories import JobFactory, PersonFactory, ShopFactory
+from tests.jsonlog import JsonLog
 
 # Examples must not depend on which modules happen to be loaded: without this, hypothesis draws
 # numbers that stand in their source, and a test by itself tries others than within the suite.
@@ -79,3 +81,16 @@ def signed_in() -> Callable[[Person], Client]:
         return client
 
     return client_of
+
+
+@pytest.fixture
+def json_log() -> Iterator[JsonLog]:
+    """The log as a site behind HTTPS writes it, a line for each request."""
+    log = JsonLog()
+    root, ours = logging.getLogger(), logging.getLogger("shopjobs")
+    level = ours.level
+    ours.setLevel(logging.INFO)
+    root.addHandler(log)
+    yield log
+    root.removeHandler(log)
+    ours.setLevel(level)

@@ -8,6 +8,7 @@ from django.contrib.auth.validators import UnicodeUsernameValidator
 from django.core.exceptions import ValidationError
 
 from shopjobs.forms.house import HouseForm
+from shopjobs.forms.sign_in import checked_password
 from shopjobs.models import Person, Role
 
 
@@ -88,9 +89,14 @@ class OwnPasswordForm(NewPasswordForm):
     )
     field_order = ("old_password", "password")
 
+    def __init__(self, *args: Any, person: Person, address: str, **kwargs: Any) -> None:
+        super().__init__(*args, person=person, **kwargs)
+        self._signed_in, self._address = person, address
+
     def clean_old_password(self) -> str:
-        """Check that the old password is the person's."""
+        """Check that the old password is the person's; wrong ones count as at the sign-in."""
         old: str = self.cleaned_data["old_password"]
-        if self.person is None or not self.person.check_password(old):
-            raise ValidationError("That is not the password that you sign in with now.")
+        with checked_password(self._signed_in.username, self._address):
+            if not self._signed_in.check_password(old):
+                raise ValidationError("That is not the password that you sign in with now.")
         return old

@@ -1,5 +1,7 @@
 """The form to sign in with."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import Any
 
 from django import forms
@@ -9,8 +11,9 @@ from django.core.exceptions import ValidationError
 from django.http import HttpRequest
 from django.utils import timezone
 
+from shopjobs.client_address import client_address
 from shopjobs.services.refused import Refused
-from shopjobs.services.sign_in import Limits, attempt_begin, failures_forget
+from shopjobs.services.sign_in import Limits, password_attempt
 
 
 class SignInForm(AuthenticationForm):
@@ -38,27 +41,20 @@ class SignInForm(AuthenticationForm):
         username = self.cleaned_data.get("username")
         if not username or not self.cleaned_data.get("password"):
             return self.cleaned_data
-        who = {"username": username, "address": client_address(self.request)}
-        limits = Limits(
-            failures=settings.SIGN_IN_FAILURES,
-            of_an_address=settings.SIGN_IN_FAILURES_OF_AN_ADDRESS,
-            minutes=settings.SIGN_IN_LOCK_MINUTES,
-        )
-        try:
-            attempt_begin(**who, at=timezone.now(), limits=limits)
-        except Refused as refused:
-            raise ValidationError(refused.message) from refused
-        given = super().clean()
-        failures_forget(**who)
-        return given
+        with checked_password(username, client_address(self.request) if self.request else ""):
+            return super().clean()
 
 
-def client_address(request: HttpRequest | None) -> str:
-    """Return the address that a request came from; behind a proxy, the one that it names."""
-    if request is None:
-        return ""
-    if settings.BEHIND_PROXY:
-        forwarded = request.headers.get("X-Forwarded-For", "").split(",")[-1].strip()
-        if forwarded:
-            return forwarded[:45]
-    return str(request.META.get("REMOTE_ADDR", ""))[:45]
+@contextmanager
+def checked_password(username: str, address: str) -> Iterator[None]:
+    """Check a password inside; a name or an address that failed too often waits."""
+    limits = Limits(
+        failures=settings.SIGN_IN_FAILURES,
+        of_an_address=settings.SIGN_IN_FAILURES_OF_AN_ADDRESS,
+        minutes=settings.SIGN_IN_LOCK_MINUTES,
+    )
+    try:
+        with password_attempt(username=username, address=address, at=timezone.now(), limits=limits):
+            yield
+    except Refused as refused:
+        raise ValidationError(refused.message) from refused

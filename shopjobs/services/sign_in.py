@@ -1,11 +1,18 @@
-"""Counting failed attempts to sign in, and locking a name or an address for a while."""
+"""Counting wrong passwords, and locking a name or an address for a while."""
 
+import logging
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from shopjobs.models import SignInFailure
+from django.core.exceptions import ValidationError
+
+from shopjobs.models import Person, SignInFailure
 from shopjobs.selectors import failures_from, failures_since
 from shopjobs.services.refused import Refused
+
+LOG = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -17,7 +24,27 @@ class Limits:
     minutes: int
 
 
-def attempt_begin(*, username: str, address: str, at: datetime, limits: Limits) -> None:
+@contextmanager
+def password_attempt(
+    *, username: str, address: str, at: datetime, limits: Limits
+) -> Iterator[None]:
+    """Let one password be checked, or refuse it after too many failures.
+
+    A password that does not hold raises inside; it stays counted, and the log says so.
+    """
+    try:
+        _attempt_begin(username=username, address=address, at=at, limits=limits)
+        yield
+    except (Refused, ValidationError) as failed:
+        # A name that nobody has may be a password, typed into the wrong field.
+        known = Person.objects.filter(username__iexact=username).exists()
+        facts = {"sign_in_name": username if known else None, "locked": isinstance(failed, Refused)}
+        LOG.warning("A password was refused.", extra={"facts": facts})
+        raise
+    SignInFailure.objects.filter(username=_key(username), address=address).delete()
+
+
+def _attempt_begin(*, username: str, address: str, at: datetime, limits: Limits) -> None:
     """Count an attempt as failed before its password is checked, or refuse it.
 
     Each is in the database before any of them is counted, so that guesses at the same
@@ -33,11 +60,6 @@ def attempt_begin(*, username: str, address: str, at: datetime, limits: Limits) 
     if failures_from(address, since) > limits.of_an_address:
         mine.delete()
         raise Refused(f"Too many attempts from this network. {wait}")
-
-
-def failures_forget(*, username: str, address: str) -> None:
-    """Forget a name's failures from an address, after it signed in."""
-    SignInFailure.objects.filter(username=_key(username), address=address).delete()
 
 
 def _key(username: str) -> str:

@@ -10,6 +10,7 @@ from django.utils import timezone
 from django.views.decorators.http import require_http_methods
 
 from shopjobs.access import SignedInRequest, signed_in
+from shopjobs.client_address import client_address
 from shopjobs.forms.people import OwnPasswordForm
 from shopjobs.forms.sign_in import SignInForm
 from shopjobs.pages import go_to, render_page
@@ -42,7 +43,11 @@ sign_out = LogoutView.as_view()
 @require_http_methods(["GET", "POST"])
 def own_password(request: SignedInRequest) -> HttpResponse:
     """Change one's own password and stay signed in."""
-    form = OwnPasswordForm(request.POST if request.method == "POST" else None, person=request.user)
+    form = OwnPasswordForm(
+        request.POST if request.method == "POST" else None,
+        person=request.user,
+        address=client_address(request),
+    )
     if form.is_bound and form.is_valid():
         password_set(
             person=request.user,
