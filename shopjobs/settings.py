@@ -28,6 +28,7 @@ INSTALLED_APPS = [
     "template_partials",
 ]
 MIDDLEWARE = [
+    "shopjobs.health.Health",
     "shopjobs.request_log.RequestLog",
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
@@ -115,6 +116,12 @@ STORAGES = {
     },
 }
 
+# What /readyz asks: a name, and the function that raises where the site can't do its work.
+READY_CHECKS = (
+    ("database", "shopjobs.health.database"),
+    ("disk", "shopjobs.health.disk"),
+    ("printing", "shopjobs.health.printing"),
+)
 DEMO_LOADER = "fronts.services.demo.load_demo"
 
 X_FRAME_OPTIONS = "DENY"
