@@ -32,6 +32,7 @@ MIDDLEWARE = [
     "shopjobs.request_log.RequestLog",
     "django.middleware.security.SecurityMiddleware",
     "whitenoise.middleware.WhiteNoiseMiddleware",
+    "shopjobs.middleware.Compression",
     "shopjobs.middleware.ContentPolicy",
     "django.contrib.sessions.middleware.SessionMiddleware",
     "django.middleware.common.CommonMiddleware",
