@@ -11,6 +11,7 @@ from shopjobs.services.people import person_deactivate
 from shopjobs.services.refused import Refused
 from tests.dom import dom
 from tests.factories import NOW, PASSWORD
+from tests.jsonlog import JsonLog
 
 SignIn = Callable[[Person], Client]
 NEW = {"username": "maria", "first_name": "Maria", "role": "office", "password": PASSWORD}
@@ -123,6 +124,28 @@ def test_ones_own_password_needs_the_old_one(installer: Person, signed_in: SignI
 
     right = client.post("/password/", new | {"old_password": PASSWORD}, follow=True)
     assert "Your password is changed." in dom(right).words
+
+
+def test_wrong_old_passwords_are_limited_as_at_the_sign_in(
+    installer: Person, signed_in: SignIn, json_log: JsonLog
+) -> None:
+    """After five guesses even the right one waits, here and at the sign-in; each is logged."""
+    client = signed_in(installer)
+    new = {"password": "a drawer of shims"}
+    for _ in range(5):
+        client.post("/password/", new | {"old_password": "guess"})
+
+    locked = client.post("/password/", new | {"old_password": PASSWORD})
+
+    words = "Too many attempts with this name. Wait 15 minutes, then try again."
+    assert locked.status_code == 422
+    assert words in dom(locked).words
+    assert installer.check_password(PASSWORD)
+    typed = {"username": "ines", "password": PASSWORD}
+    assert words in dom(Client().post("/sign-in/", typed)).words
+    lines = json_log.of("shopjobs.services.sign_in")
+    assert [line["sign_in_name"] for line in lines] == ["ines"] * 7
+    assert [line["locked"] for line in lines] == [False] * 5 + [True] * 2
 
 
 def test_the_shop_is_changed_by_its_owner(
