@@ -7,8 +7,9 @@ from fractions import Fraction
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn, SearchStrategy
 
+from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kinds import Unit
-from fronts.rules.kitchen import DoorOnHand, JobFacts, KnobHole, Point, Stock
+from fronts.rules.kitchen import DoorOnHand, KnobHole, Point
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE, Practice
 from fronts.rules.standard_keys import Reveal, Sides, Standard

@@ -12,8 +12,9 @@ from fronts.jobfile.shop_numbers import practice
 from fronts.jobfile.standard import standard
 from fronts.jobfile.stated import keys_of, stated
 from fronts.jobfile.stock import stock
+from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import UNITS, Unit
-from fronts.rules.kitchen import JobFacts, Kitchen
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import INCH, Mm
 
 VERSION = 2

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from fronts.jobfile.reader import Place, Record
 from fronts.jobfile.stated import given, keys_of
-from fronts.rules.kitchen import Stock
+from fronts.rules.job_facts import Stock
 from fronts.rules.standards import COMMON_STOCK
 
 

@@ -5,7 +5,7 @@ from django.db import models
 from django.db.models import Q
 
 from fronts.facts import columns
-from fronts.rules.kitchen import Stock as Facts
+from fronts.rules.job_facts import Stock as Facts
 from fronts.rules.practice import NUMBER_NAMES
 
 

@@ -6,22 +6,19 @@ level says nothing and the farther level holds.
 """
 
 from dataclasses import dataclass, field
-from datetime import date
 from typing import Annotated
 
 from fronts.rules.facts import (
     Count,
-    Day,
     DoorName,
     Group,
     Label,
     Length,
-    Lengths,
     Rows,
     Text,
-    Thread,
     Word,
 )
+from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kinds import (
     CABINET_BUILDS,
     CABINET_KINDS,
@@ -29,7 +26,6 @@ from fronts.rules.kinds import (
     FRONT_BUILDS,
     HINGE_SIDES,
     SLIDES,
-    UNITS,
     CabinetBuild,
     CabinetKind,
     ClosedBy,
@@ -37,18 +33,13 @@ from fronts.rules.kinds import (
     FrontBuild,
     Hinged,
     SlideKind,
-    Unit,
     words_of,
 )
 from fronts.rules.lengths import Mm
 from fronts.rules.limits import (
-    COARSEST_STEP,
-    LONGEST_CLIENT,
     LONGEST_MATERIAL,
-    LONGEST_SITE,
     MOST_BORES,
     MOST_FRONTS,
-    MOST_LENGTHS,
     MOST_OPENINGS,
     MOST_PIN_ROWS,
     MOST_PINS,
@@ -246,31 +237,6 @@ class Cabinet:
 
 
 @dataclass(frozen=True, slots=True)
-class Stock:
-    """What the shop keeps: lengths on the shelf, and the knobs' thread."""
-
-    screw_lengths: Annotated[tuple[Mm, ...], Lengths("mounting screws", MOST_LENGTHS)] = ()
-    knob_screw_lengths: Annotated[tuple[Mm, ...], Lengths("knob screws", MOST_LENGTHS)] = ()
-    knob_thread: Annotated[str, Thread("thread")] = "8-32"
-    knob_thread_depth: Annotated[
-        Mm, Length("depth of the thread in the knob", small=True, asks="the thread's depth")
-    ] = HALF_INCH
-    slide_lengths: Annotated[tuple[Mm, ...], Lengths("slides", MOST_LENGTHS)] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class JobFacts:
-    """Whose kitchen it is, and in which unit and step the shop works on it."""
-
-    number: Annotated[str, Label("number", example="K-104")]
-    client: Annotated[str, Text("client", LONGEST_CLIENT)] = ""
-    site: Annotated[str, Text("site", LONGEST_SITE)] = ""
-    unit: Annotated[Unit, Word("unit", UNITS)] = "in"
-    step: Annotated[Mm, Length("step", most=COARSEST_STEP)] = SIXTEENTH
-    fit_on: Annotated[date | None, Day("to be fitted on")] = None
-
-
-@dataclass(frozen=True, slots=True)
 class Kitchen:
     """Everything a schedule depends on."""
 
@@ -278,7 +244,7 @@ class Kitchen:
     standard: Standard = Standard()
     cabinets: tuple[Cabinet, ...] = ()
     doors_on_hand: tuple[DoorOnHand, ...] = ()
-    stock: Stock = Stock()
+    stock: Stock = field(default=Stock())
     practice: Practice = field(default=PRACTICE)
 
     @property

@@ -9,8 +9,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
+from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import ClosedBy, FrontBuild, FrontKind, Hinged, Mount
-from fronts.rules.kitchen import JobFacts, Point
+from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Sides
 

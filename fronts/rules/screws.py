@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 
-from fronts.rules.kitchen import Stock
+from fronts.rules.job_facts import Stock
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import Practice
 

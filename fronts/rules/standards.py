@@ -9,7 +9,7 @@ from dataclasses import fields, replace
 from typing import Any
 
 from fronts.rules.facts import Declared, EachSide, Length, Word, facts_of
-from fronts.rules.kitchen import Stock
+from fronts.rules.job_facts import Stock
 from fronts.rules.practice import inches
 from fronts.rules.standard_keys import Settled, Sides, Standard
 

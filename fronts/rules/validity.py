@@ -7,8 +7,9 @@ their mind, and refused where a file states it.
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 
+from fronts.rules.job_facts import Stock
 from fronts.rules.kinds import CLOSINGS, FRONT_BUILDS, ClosedBy, Closing
-from fronts.rules.kitchen import CHOOSE, DoorOnHand, FrontFacts, Measured, Opening, Point, Stock
+from fronts.rules.kitchen import CHOOSE, DoorOnHand, FrontFacts, Measured, Opening, Point
 from fronts.rules.screws import is_thread
 from fronts.rules.standard_keys import Standard
 

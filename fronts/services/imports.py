@@ -8,7 +8,8 @@ from django.db import transaction
 
 from fronts import models
 from fronts.facts.rows import columns_of
-from fronts.rules.kitchen import JobFacts, Kitchen
+from fronts.rules.job_facts import JobFacts
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import LengthError, as_decimal
 from fronts.rules.practice import NUMBER_NAMES, TABLES, Practice
 from fronts.rules.standard_keys import Standard

@@ -11,7 +11,7 @@ from django.db import transaction
 from fronts.facts.rows import columns_of
 from fronts.models import ShopNumber, Stock
 from fronts.rules.facts import Lengths, facts_of
-from fronts.rules.kitchen import Stock as StockFacts
+from fronts.rules.job_facts import Stock as StockFacts
 from fronts.rules.lengths import LengthError, as_decimal, exact
 from fronts.rules.practice import NUMBER_NAMES, PLAIN, POSITIVE, PRACTICE
 from fronts.rules.validity import stock_faults

@@ -4,8 +4,9 @@ from fractions import Fraction
 from typing import cast
 
 from fronts import models
+from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import Unit
-from fronts.rules.kitchen import JobFacts, Kitchen
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.standards import merge
 from fronts.snapshot.cabinets import cabinets_of
 from fronts.snapshot.doors import doors_of

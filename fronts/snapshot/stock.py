@@ -9,7 +9,7 @@ from django.db.models import F, Q
 
 from fronts import models
 from fronts.models.standard import SharedStandard
-from fronts.rules.kitchen import Stock
+from fronts.rules.job_facts import Stock
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import PRACTICE, Practice
 from fronts.rules.standards import COMMON_STOCK

@@ -9,17 +9,16 @@ import gc
 from collections.abc import Iterator
 from dataclasses import replace
 
+from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kitchen import (
     CHOOSE,
     Box,
     Cabinet,
     DoorOnHand,
     FrontFacts,
-    JobFacts,
     Kitchen,
     Opening,
     ShelfPins,
-    Stock,
 )
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches

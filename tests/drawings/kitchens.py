@@ -6,7 +6,8 @@ from pathlib import Path
 
 from fronts.drawings.front_back import Bores
 from fronts.jobfile import read_file
-from fronts.rules.kitchen import Box, Cabinet, JobFacts, Kitchen
+from fronts.rules.job_facts import JobFacts
+from fronts.rules.kitchen import Box, Cabinet, Kitchen
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule

@@ -5,7 +5,8 @@ from collections.abc import Callable
 import pytest
 
 from fronts.facts import columns
-from fronts.rules.kitchen import Cabinet, JobFacts, Opening, Stock
+from fronts.rules.job_facts import JobFacts, Stock
+from fronts.rules.kitchen import Cabinet, Opening
 
 
 @pytest.mark.parametrize(

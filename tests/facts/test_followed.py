@@ -20,19 +20,18 @@ from fronts.pages.shared.stock_form import StockForm
 from fronts.rules.facts import Word, facts_of
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.fits import FitFacts
+from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kitchen import (
     Box,
     Cabinet,
     DoorOnHand,
     FrontFacts,
-    JobFacts,
     Kitchen,
     KnobHole,
     Measured,
     Opening,
     Point,
     ShelfPins,
-    Stock,
 )
 from fronts.rules.practice import Practice
 from fronts.rules.schedule import schedule

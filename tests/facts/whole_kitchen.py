@@ -2,18 +2,17 @@
 
 from dataclasses import replace
 
+from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kitchen import (
     CHOOSE,
     Box,
     Cabinet,
     DoorOnHand,
     FrontFacts,
-    JobFacts,
     Kitchen,
     KnobHole,
     Opening,
     Point,
-    Stock,
 )
 from fronts.rules.practice import inches
 from tests.facts.distinct import DOOR, Distinct

@@ -4,17 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
+from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kinds import ClosedBy, Hinged, Unit
-from fronts.rules.kitchen import (
-    Box,
-    Cabinet,
-    DoorOnHand,
-    FrontFacts,
-    JobFacts,
-    Kitchen,
-    Opening,
-    Stock,
-)
+from fronts.rules.kitchen import Box, Cabinet, DoorOnHand, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm, read
 from fronts.rules.practice import PRACTICE, Practice
 from fronts.rules.results import Finding, Fitting, Front

@@ -7,6 +7,7 @@ from typing import get_args
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn, SearchStrategy
 
+from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kinds import CLOSINGS, ClosedBy, Closing, Hinged, Unit
 from fronts.rules.kitchen import (
     CHOOSE,
@@ -14,12 +15,10 @@ from fronts.rules.kitchen import (
     Cabinet,
     DoorOnHand,
     FrontFacts,
-    JobFacts,
     Kitchen,
     Measured,
     Opening,
     ShelfPins,
-    Stock,
 )
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE, Practice

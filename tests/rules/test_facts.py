@@ -14,16 +14,8 @@ from fronts.rules.facts import (
     single_fact,
     single_facts,
 )
-from fronts.rules.kitchen import (
-    Box,
-    Cabinet,
-    DoorOnHand,
-    FrontFacts,
-    JobFacts,
-    Opening,
-    ShelfPins,
-    Stock,
-)
+from fronts.rules.job_facts import JobFacts, Stock
+from fronts.rules.kitchen import Box, Cabinet, DoorOnHand, FrontFacts, Opening, ShelfPins
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import inch

@@ -4,17 +4,9 @@ from dataclasses import replace
 
 import pytest
 
+from fronts.rules.job_facts import Stock
 from fronts.rules.kinds import CLOSINGS, ClosedBy
-from fronts.rules.kitchen import (
-    CHOOSE,
-    DoorOnHand,
-    FrontFacts,
-    KnobHole,
-    Measured,
-    Opening,
-    Point,
-    Stock,
-)
+from fronts.rules.kitchen import CHOOSE, DoorOnHand, FrontFacts, KnobHole, Measured, Opening, Point
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Reveal, Standard
 from fronts.rules.validity import (

@@ -5,7 +5,7 @@ from typing import Any
 from fronts.facts.rows import columns_of
 from fronts.facts.size_form_fields import LIST_EXAMPLES, Sizes
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
-from fronts.rules.kitchen import Stock
+from fronts.rules.job_facts import Stock
 
 
 class StockForm(KitchenForm):
