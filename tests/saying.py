@@ -17,11 +17,10 @@ from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Standard
 from fronts.selectors.kitchens import opening_of
-from fronts.services import boxes, cabinets, doors, openings, standards, stock
-from fronts.snapshot.cabinets import box_facts, cabinet_facts, opening_at_hand
-from fronts.snapshot.doors import door_facts
+from fronts.services import boxes, cabinets, openings, standards, stock, things
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import stock_in_force
+from fronts.snapshot.things import at_hand, bare
 from shopjobs.models import Job, Person, Shop
 
 LAPS = {"overlay": "reveal", "reveal": "overlay"}
@@ -66,7 +65,7 @@ def cabinet_change(
 ) -> Cabinet:
     """The cabinet is otherwise in this."""
     _only_known(said, CabinetFacts)
-    values = columns_of(cabinet_facts(cabinet)) | said
+    values = columns_of(bare(cabinet)) | said
     facts = from_values(CabinetFacts, values, openings=())
     return cabinets.cabinet_change(cabinet=cabinet, facts=facts, at=at, by=by)
 
@@ -91,7 +90,7 @@ def opening_change(
 ) -> Opening:
     """The opening, or each of its fronts, is otherwise in this."""
     row = opening_of(opening.cabinet.job, opening.pk)
-    facts = _otherwise(opening_at_hand(row), said)
+    facts = _otherwise(at_hand(row), said)
     changed = openings.opening_change(opening=row, facts=facts, at=at, by=by, confirmed=confirmed)
     opening.refresh_from_db()
     return changed
@@ -142,7 +141,7 @@ def box_set(
     _only_known(said, BoxFacts)
     front = front_of(opening, index)
     row = Box.objects.filter(front=front).first()
-    held = columns_of(box_facts(row, ())) if row else _nothing(BoxFacts)
+    held = columns_of(bare(row)) if row else _nothing(BoxFacts)
     pins = row.shelf_pins.order_by("position") if row else ()
     rows = tuple(from_row(ShelfPins, pin) for pin in pins)
     facts = from_values(BoxFacts, held | said, shelf_pins=rows)
@@ -153,7 +152,7 @@ def shelf_pins_set(
     *, box: Box, rows: Sequence[ShelfPins], at: datetime, by: Person | None = None
 ) -> Box:
     """The box's front has these rows of holes."""
-    facts = replace(box_facts(box, ()), shelf_pins=tuple(rows))
+    facts = replace(bare(box), shelf_pins=tuple(rows))
     return boxes.box_enter(front=box.front, facts=facts, at=at, by=by)
 
 
@@ -169,7 +168,8 @@ def door_create(
     _only_known(said, DoorFacts)
     values = _nothing(DoorFacts) | said
     facts = from_values(DoorFacts, values, hinge_bores=tuple(hinge_bores))
-    return doors.door_create(job=job, facts=facts, at=at, by=by)
+    made: DoorOnHand = things.thing_create(job=job, facts=facts, at=at, by=by)
+    return made
 
 
 def door_change(
@@ -182,10 +182,11 @@ def door_change(
 ) -> DoorOnHand:
     """The door is otherwise in this."""
     _only_known(said, DoorFacts)
-    held = door_facts(door, list(door.hinge_bores.order_by("position")))
+    held = at_hand(door)
     bores = held.hinge_bores if hinge_bores is None else tuple(hinge_bores)
     facts = from_values(DoorFacts, columns_of(held) | said, hinge_bores=bores)
-    return doors.door_change(door=door, facts=facts, at=at, by=by)
+    things.thing_change(row=door, facts=facts, at=at, by=by)
+    return door
 
 
 def _only_known(said: Mapping[str, Any], kind: type, *also: str) -> None:

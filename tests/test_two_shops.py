@@ -77,7 +77,8 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "cabinet_id": drawer.cabinet_id,
         "opening_id": drawer.pk,
         "index": 0,
-        "door_id": DoorOnHand.objects.get(job=job).pk,
+        "page": "doors",
+        "key": DoorOnHand.objects.get(job=job).pk,
     }
     pages = {}
     for address in addresses(urls.urlpatterns):

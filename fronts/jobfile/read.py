@@ -5,24 +5,23 @@ from dataclasses import replace
 from fronts.jobfile import values
 from fronts.jobfile.cabinets import cabinets
 from fronts.jobfile.consistency import Consistency
-from fronts.jobfile.doors import doors
 from fronts.jobfile.json_text import decoded, parsed
 from fronts.jobfile.reader import Page, Place, Record
 from fronts.jobfile.shop_numbers import practice
 from fronts.jobfile.standard import standard
 from fronts.jobfile.stated import keys_of, stated
 from fronts.jobfile.stock import stock
+from fronts.jobfile.things import things
+from fronts.rules.facts import rows_of
 from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import UNITS, Unit
-from fronts.rules.kitchen import Kitchen
+from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen
 from fronts.rules.lengths import INCH, Mm
 
 VERSION = 2
 """Of what is written."""
 VERSIONS = (1, 2)
-KEYS = (
-    "version", "job", "standard", "doors_on_hand", "cabinets", "stock", "practice",
-)  # fmt: skip
+KEYS = ("version", *keys_of(Kitchen))
 STEPS: dict[Unit, Mm] = {"in": INCH / 16, "mm": Mm(1, 2)}
 
 
@@ -32,15 +31,20 @@ def read(text: str) -> Kitchen:
     root = Record(Place(page, "", parsed(text)), KEYS)
     version = root.need("version", _version, VERSION, _WANTED)
     job = root.need("job", _job, JobFacts(number=""), "an object with number and unit")
-    job_standard, found_doors = standard(root), doors(root)
+    standing = {
+        fact.name: things(root, fact, declared)
+        for fact, declared in rows_of(Kitchen)
+        if fact.kind in BESIDE_CABINETS
+    }
     kitchen = Kitchen(
         job=job,
-        standard=job_standard,
-        doors_on_hand=found_doors,
-        cabinets=cabinets(root, Consistency(found_doors), version),
+        standard=standard(root),
         stock=stock(root),
         practice=practice(root),
+        **standing,
     )
+    consistency = Consistency(kitchen.doors_on_hand)
+    kitchen = replace(kitchen, cabinets=cabinets(root, consistency, version))
     page.faults.refuse_if_any()
     return kitchen
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping
 from functools import partial
-from typing import Any, TypeVar, get_args
+from typing import Any, TypeVar
 
 from fronts.jobfile import sizes, values
 from fronts.jobfile.reader import Place, Record
@@ -94,7 +94,7 @@ _READERS: Mapping[type, Callable[[Any, Fact], Callable[[Place], Any]]] = {
 def _rows(fact: Fact, place: Place, most: int) -> Any:
     if most == 1:
         return thing(fact.type)(place)
-    kind, places = get_args(fact.type)[0], place.items(most)
+    kind, places = fact.kind, place.items(most)
     if not places and place.value != []:
         return None
     records = (Record(each, keys_of(kind)) for each in places)

@@ -7,9 +7,9 @@ from typing import Any, TypeAlias
 from fronts.jobfile import shop_tables
 from fronts.jobfile.read import VERSION
 from fronts.rules import lengths
-from fronts.rules.facts import Fact, facts_of
+from fronts.rules.facts import Fact, facts_of, rows_of
 from fronts.rules.kinds import SIDES, Unit
-from fronts.rules.kitchen import FrontFacts, Kitchen, Opening
+from fronts.rules.kitchen import Cabinet, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import NUMBER_NAMES, PLAIN, PRACTICE, Practice
 from fronts.rules.standard_keys import Sides
@@ -32,11 +32,19 @@ class _Writer:
             "version": VERSION,
             "job": self.thing(kitchen.job),
             **_said("standard", self.thing(kitchen.standard)),
-            **_said("doors_on_hand", [self.thing(door) for door in kitchen.doors_on_hand]),
-            "cabinets": [self.thing(cabinet) for cabinet in kitchen.cabinets],
+            **self.things(kitchen),
             "stock": self.thing(kitchen.stock, whole=True),
             **_said("practice", self.practice(kitchen.practice)),
         }
+
+    def things(self, kitchen: Kitchen) -> dict[str, Json]:
+        """Every kind of thing that there is any of; cabinets even where there is none."""
+        said: dict[str, Json] = {}
+        for fact, _ in rows_of(Kitchen):
+            things = getattr(kitchen, fact.name)
+            if things or fact.kind is Cabinet:
+                said[fact.name] = [self.thing(thing) for thing in things]
+        return said
 
     def thing(self, thing: Any, *, whole: bool = False) -> dict[str, Json]:
         """Every fact that says something, under its name; all of them where it is to be whole."""

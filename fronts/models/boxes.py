@@ -4,12 +4,15 @@ from django.db import models
 
 from fronts.facts import columns
 from fronts.models.fronts import Front
+from fronts.models.kept import Kept
 from fronts.rules.kitchen import Box as Facts
 from fronts.rules.kitchen import ShelfPins as PinFacts
 
 
-class Box(models.Model):
+class Box(Kept):
     """The box that a front stands on."""
+
+    facts, owner = Facts, "front"
 
     front = models.OneToOneField(Front, on_delete=models.CASCADE, related_name="box")
     width = columns.size(Facts, "width")
@@ -26,8 +29,10 @@ class Box(models.Model):
         return f"Box {self.front.position + 1} of {self.front.opening}"
 
 
-class ShelfPins(models.Model):
+class ShelfPins(Kept):
     """A row of holes upwards from x, y, from the box front's lower left corner."""
+
+    facts, owner = PinFacts, "box"
 
     box = models.ForeignKey(Box, on_delete=models.CASCADE, related_name="shelf_pins")
     position = models.PositiveIntegerField(default=0)

@@ -3,12 +3,15 @@
 from django.db import models
 
 from fronts.facts import columns
+from fronts.models.kept import Kept
 from fronts.models.standard import StandardFields
 from fronts.rules.kitchen import Cabinet as Facts
 
 
-class Cabinet(StandardFields):
+class Cabinet(StandardFields, Kept):
     """One cabinet; x, y of its outer lower left corner on its wall, y from the floor."""
+
+    facts, owner = Facts, "job"
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
     position = models.PositiveIntegerField(default=0)

@@ -3,12 +3,15 @@
 from django.db import models
 
 from fronts.facts import columns
+from fronts.models.kept import Kept
 from fronts.rules.kitchen import DoorOnHand as Facts
 from fronts.rules.kitchen import Point
 
 
-class DoorOnHand(models.Model):
+class DoorOnHand(Kept):
     """One door; places from its lower left corner seen from the front."""
+
+    facts, owner = Facts, "job"
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
     position = models.PositiveIntegerField(default=0)
@@ -35,8 +38,10 @@ class DoorOnHand(models.Model):
         return self.label
 
 
-class HingeBore(models.Model):
+class HingeBore(Kept):
     """An old hinge bore in a door on hand."""
+
+    facts, owner = Point, "door"
 
     door = models.ForeignKey(DoorOnHand, on_delete=models.CASCADE, related_name="hinge_bores")
     position = models.PositiveIntegerField(default=0)

@@ -4,16 +4,19 @@ from django.db import models
 
 from fronts.facts import columns
 from fronts.models.doors import DoorOnHand
+from fronts.models.kept import Kept
 from fronts.models.openings import Opening
 from fronts.rules.kitchen import FrontFacts as Facts
 
 
-class Front(models.Model):
+class Front(Kept):
     """One front of its opening, from the left or from the top.
 
     What later happens to a front points at this row, not at its label. A named `door`
     or `choose` says which door on hand it is made from.
     """
+
+    facts, owner = Facts, "opening"
 
     opening = models.ForeignKey(Opening, on_delete=models.CASCADE, related_name="fronts")
     position = models.PositiveSmallIntegerField()

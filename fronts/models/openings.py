@@ -4,16 +4,19 @@ from django.db import models
 
 from fronts.facts import columns
 from fronts.models.cabinets import Cabinet
+from fronts.models.kept import Kept
 from fronts.models.standard import StandardFields
 from fronts.rules.kinds import CLOSINGS, ClosedBy, Closing
 from fronts.rules.kitchen import Opening as Facts
 
 
-class Opening(StandardFields):
+class Opening(StandardFields, Kept):
     """One opening; x, y from its cabinet's outer lower left corner.
 
     The `measured` sizes replace `width` and `height` where they speak.
     """
+
+    facts, owner = Facts, "cabinet"
 
     cabinet = models.ForeignKey(Cabinet, on_delete=models.CASCADE, related_name="openings")
     position = models.PositiveIntegerField(default=0)

@@ -156,6 +156,12 @@ class Fact:
     default: Any
 
     @property
+    def kind(self) -> Any:
+        """The kind of thing of which a fact with a table of its own has rows."""
+        several = get_args(self.type)
+        return several[0] if several else self.type
+
+    @property
     def has_default(self) -> bool:
         """Whether something holds where nobody says."""
         return self.default is not _NOTHING
@@ -170,6 +176,12 @@ def facts_of(kind: type) -> tuple[Fact, ...]:
 def _facts(kind: Any) -> tuple[Fact, ...]:
     hints = get_type_hints(kind, include_extras=True)
     return tuple(_fact(kind, one.name, hints[one.name], _default(one)) for one in fields(kind))
+
+
+def rows_of(kind: type) -> tuple[tuple[Fact, Rows], ...]:
+    """The facts of a kind that have a table of their own, and how they are declared."""
+    facts = facts_of(kind)
+    return tuple((fact, fact.declared) for fact in facts if isinstance(fact.declared, Rows))
 
 
 def single_fact(kind: type, path: str) -> Fact:

@@ -27,6 +27,9 @@ class Stock:
     slide_lengths: Annotated[tuple[Mm, ...], Lengths("slides", limits.MOST_LENGTHS)] = ()
 
 
+NO_STOCK = Stock()
+
+
 @dataclass(frozen=True, slots=True)
 class JobFacts:
     """Whose kitchen it is, and in which unit and step the shop works on it."""

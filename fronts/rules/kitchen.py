@@ -5,9 +5,11 @@ where it is left out. Lengths are exact millimetres. `None` in a `Standard` mean
 level says nothing and the farther level holds.
 """
 
-from dataclasses import dataclass, field
+from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Annotated
 
+from fronts.rules import limits
 from fronts.rules.facts import (
     Count,
     DoorName,
@@ -17,8 +19,9 @@ from fronts.rules.facts import (
     Rows,
     Text,
     Word,
+    rows_of,
 )
-from fronts.rules.job_facts import JobFacts, Stock
+from fronts.rules.job_facts import NO_STOCK, JobFacts, Stock
 from fronts.rules.kinds import (
     CABINET_BUILDS,
     CABINET_KINDS,
@@ -36,14 +39,6 @@ from fronts.rules.kinds import (
     words_of,
 )
 from fronts.rules.lengths import Mm
-from fronts.rules.limits import (
-    LONGEST_MATERIAL,
-    MOST_BORES,
-    MOST_FRONTS,
-    MOST_OPENINGS,
-    MOST_PIN_ROWS,
-    MOST_PINS,
-)
 from fronts.rules.practice import PRACTICE, Practice, inches
 from fronts.rules.standard_keys import Standard
 
@@ -89,9 +84,9 @@ class DoorOnHand:
     rail: Annotated[Mm | None, Length("width of the rails")] = None
     panel_thickness: Annotated[Mm | None, Length("thickness of the panel", small=True)] = None
     knob_hole: Annotated[KnobHole | None, Group("knob hole", "knob_")] = None
-    hinge_bores: Annotated[tuple[Point, ...], Rows("hinge bores", MOST_BORES, "bore")] = ()
+    hinge_bores: Annotated[tuple[Point, ...], Rows("hinge bores", limits.MOST_BORES, "bore")] = ()
     bore_diameter: Annotated[Mm, Length("diameter of the bores", small=True)] = CUP
-    material: Annotated[str | None, Text("material", LONGEST_MATERIAL)] = None
+    material: Annotated[str | None, Text("material", limits.LONGEST_MATERIAL)] = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +104,7 @@ class ShelfPins:
         ),
     ]
     pitch: Annotated[Mm, Length("hole to hole", small=True, asks="the distance from hole to hole")]
-    count: Annotated[int, Count("holes", 1, MOST_PINS, asks="how many holes, like 5")]
+    count: Annotated[int, Count("holes", 1, limits.MOST_PINS, asks="how many holes, like 5")]
     diameter: Annotated[Mm, Length("diameter", small=True)] = QUARTER_INCH
 
 
@@ -144,7 +139,7 @@ class Box:
     slide_width: Annotated[Mm | None, Length("width of the slide", small=True)] = None
     slide_height: Annotated[Mm | None, Length("height of the slide", small=True)] = None
     shelf_pins: Annotated[
-        tuple[ShelfPins, ...], Rows("shelf-pin holes", MOST_PIN_ROWS, "row of holes")
+        tuple[ShelfPins, ...], Rows("shelf-pin holes", limits.MOST_PIN_ROWS, "row of holes")
     ] = ()
 
 
@@ -164,13 +159,13 @@ class FrontFacts:
     build: Annotated[
         FrontBuild | None, Word("built as", words_of(FRONT_BUILDS), empty="As usual")
     ] = None
-    material: Annotated[str | None, Text("material", LONGEST_MATERIAL)] = None
+    material: Annotated[str | None, Text("material", limits.LONGEST_MATERIAL)] = None
     shift_x: Annotated[Mm, Length("moved to the right", signed=True, zero=True, small=True)] = (
         NOTHING
     )
     shift_y: Annotated[Mm, Length("moved up", signed=True, zero=True, small=True)] = NOTHING
     hinged: Annotated[Hinged | None, Word("hinged", HINGE_SIDES, empty="Left")] = None
-    box: Annotated[Box | None, Rows("box", 1)] = None
+    box: Annotated[Box | None, Rows("box", 1, "box")] = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -204,7 +199,7 @@ class Opening:
     width: Annotated[Mm, Length("width")]
     height: Annotated[Mm, Length("height")]
     closed_by: Annotated[ClosedBy, Word("closed by", words_of(CLOSINGS))]
-    fronts: Annotated[tuple[FrontFacts, ...], Rows("fronts", MOST_FRONTS, "front")] = ()
+    fronts: Annotated[tuple[FrontFacts, ...], Rows("fronts", limits.MOST_FRONTS, "front")] = ()
     measured: Annotated[Measured, Group("measured on site", "measured_")] = Measured()
     standard: Annotated[Standard, Group("standard", "")] = Standard()
 
@@ -232,7 +227,7 @@ class Cabinet:
     width: Annotated[Mm, Length("width")]
     height: Annotated[Mm, Length("height")]
     depth: Annotated[Mm, Length("depth")]
-    openings: Annotated[tuple[Opening, ...], Rows("openings", MOST_OPENINGS, "opening")] = ()
+    openings: Annotated[tuple[Opening, ...], Rows("openings", limits.MOST_OPENINGS, "opening")] = ()
     standard: Annotated[Standard, Group("standard", "")] = Standard()
 
 
@@ -240,12 +235,14 @@ class Cabinet:
 class Kitchen:
     """Everything a schedule depends on."""
 
-    job: JobFacts
-    standard: Standard = Standard()
-    cabinets: tuple[Cabinet, ...] = ()
-    doors_on_hand: tuple[DoorOnHand, ...] = ()
-    stock: Stock = field(default=Stock())
-    practice: Practice = field(default=PRACTICE)
+    job: Annotated[JobFacts, Group("job", "")]
+    standard: Annotated[Standard, Group("standard", "")] = Standard()
+    doors_on_hand: Annotated[
+        tuple[DoorOnHand, ...], Rows("doors on hand", limits.MOST_DOORS, "door")
+    ] = ()
+    cabinets: Annotated[tuple[Cabinet, ...], Rows("cabinets", limits.MOST_CABINETS, "cabinet")] = ()
+    stock: Annotated[Stock, Group("stock", "")] = NO_STOCK
+    practice: Annotated[Practice, Group("shop's numbers", "")] = PRACTICE
 
     @property
     def walls(self) -> tuple[str, ...]:
@@ -255,3 +252,9 @@ class Kitchen:
     def cabinet(self, label: str) -> Cabinet:
         """Its cabinet of this label."""
         return next(cabinet for cabinet in self.cabinets if cabinet.label == label)
+
+
+BESIDE_CABINETS: Mapping[type, Rows] = {
+    fact.kind: declared for fact, declared in rows_of(Kitchen) if fact.kind is not Cabinet
+}
+"""The kinds of thing that a job has beside its cabinets: all are entered and kept in one way."""

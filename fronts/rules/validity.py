@@ -6,6 +6,7 @@ their mind, and refused where a file states it.
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
+from typing import Any, TypeVar
 
 from fronts.rules.job_facts import Stock
 from fronts.rules.kinds import CLOSINGS, FRONT_BUILDS, ClosedBy, Closing
@@ -20,6 +21,7 @@ _BELONGS: Mapping[str, Callable[[Closing], bool]] = {
     "box": lambda closing: closing.on_box,
 }
 """Facts that only some ways of closing have a use for."""
+T = TypeVar("T")
 _FRAME = ("stile", "rail", "panel_thickness")
 
 
@@ -65,6 +67,17 @@ def measured_faults(measured: Measured) -> dict[str, str]:
     return {missing: "give both diagonals, or neither"}
 
 
+def opening_faults(opening: Opening) -> dict[str, str]:
+    """What an opening and its fronts can't be; by dotted paths, those of fronts under `fronts`."""
+    faults = {f"measured.{path}": said for path, said in measured_faults(opening.measured).items()}
+    for front in opening.fronts:
+        if front.box is not None and not opening.closing.on_box:
+            faults["fronts"] = "no front that closes it so stands on a box"
+        for said in front_faults(front, opening.closing).values():
+            faults["fronts"] = said
+    return faults
+
+
 def front_faults(front: FrontFacts, closing: Closing) -> dict[str, str]:
     """What a front of an opening that is closed so can't be; by the names of its facts."""
     if front.door_on_hand in (None, CHOOSE) or closing.single:
@@ -97,6 +110,25 @@ def _door_faults(door: DoorOnHand) -> Iterator[tuple[str, str]]:
 def lies_on(door: DoorOnHand, place: Point) -> bool:
     """Whether a place is on the door."""
     return 0 <= place.x <= door.width and 0 <= place.y <= door.height
+
+
+def faults_of(thing: Any) -> dict[str, str]:
+    """What is wrong with a thing of a kitchen by itself; by dotted paths."""
+    find = _FAULTS.get(type(thing))
+    return {} if find is None else find(thing)
+
+
+def tidied_thing(thing: T) -> T:
+    """The thing without what it has no use for, being what it is."""
+    tidy = _TIDIED.get(type(thing))
+    return thing if tidy is None else tidy(thing)
+
+
+_FAULTS: Mapping[type, Callable[[Any], dict[str, str]]] = {
+    DoorOnHand: door_faults,
+    Opening: opening_faults,
+}
+_TIDIED: Mapping[type, Callable[[Any], Any]] = {Opening: tidied}
 
 
 def stock_faults(stock: Stock) -> dict[str, str]:

@@ -1,9 +1,14 @@
 """The things of a job's kitchen; what belongs to another job does not exist."""
 
+from typing import Any
+
 from django.db.models import Prefetch, QuerySet, prefetch_related_objects
 
 from fronts.facts.rows import column_names
 from fronts.models import Cabinet, DoorOnHand, FitRecord, Front, Opening
+from fronts.models.kept import Kept, order_of, table_of
+from fronts.rules.facts import rows_of
+from fronts.rules.kitchen import BESIDE_CABINETS
 from fronts.rules.labels import numbered
 from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule
@@ -43,14 +48,21 @@ def _fronts() -> QuerySet[Front]:
     return fronts.defer(*_BESIDE_ITS_LABEL)
 
 
-def labelled(job: Job) -> tuple[list[Cabinet], list[DoorOnHand]]:
-    """The job's cabinets and doors by their labels alone, openings with their fronts' keys."""
+def things_by_label(job: Job) -> dict[type, list[tuple[str, int]]]:
+    """Labels and keys of the things that the job has beside its cabinets, by their kind."""
+    return {
+        kind: list(things_of(job, table_of(kind)).values_list("label", "pk"))
+        for kind in BESIDE_CABINETS
+    }
+
+
+def labelled(job: Job) -> list[Cabinet]:
+    """The job's cabinets by their labels alone, openings with their fronts' keys."""
     openings = Opening.objects.order_by(*IN_ORDER).only("cabinet", "label", "closed_by")
     fronts = Front.objects.order_by("position").only("opening", "position")
     cabinets = Cabinet.objects.filter(job=job).order_by(*IN_ORDER).only("label")
-    doors = DoorOnHand.objects.filter(job=job).order_by(*IN_ORDER).only("label")
     inside = (Prefetch("openings", openings), Prefetch("openings__fronts", fronts))
-    return list(cabinets.prefetch_related(*inside)), list(doors)
+    return list(cabinets.prefetch_related(*inside))
 
 
 def cabinet_of(job: Job, cabinet_id: int) -> Cabinet:
@@ -95,17 +107,17 @@ def front_of(job: Job, opening_id: int, index: int) -> Front:
     return front
 
 
-def doors_of(job: Job) -> QuerySet[DoorOnHand]:
-    """The job's doors on hand in their order, with their bores at hand."""
-    doors = DoorOnHand.objects.filter(job=job).order_by(*IN_ORDER)
-    return doors.prefetch_related("hinge_bores")
+def things_of(job: Job, table: type[Kept]) -> QuerySet[Any]:
+    """The job's things of one table in their order, with what is in them at hand."""
+    rows = table._default_manager.filter(**{table.owner: job}).order_by(*order_of(table))
+    return rows.prefetch_related(*(fact.name for fact, _ in rows_of(table.facts)))
 
 
-def door_of(job: Job, door_id: int) -> DoorOnHand:
-    """One door on hand of the job."""
-    door = DoorOnHand.objects.get(job=job, pk=door_id)
-    door.job = job
-    return door
+def thing_of(job: Job, table: type[Kept], key: int) -> Any:
+    """One thing of the job, with what is in it at hand."""
+    thing = things_of(job, table).get(pk=key)
+    thing.job = job
+    return thing
 
 
 def schedule_of(job: Job) -> Schedule:

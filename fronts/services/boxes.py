@@ -9,7 +9,7 @@ from fronts.facts.rows import columns_of
 from fronts.models import Box, Front, ShelfPins
 from fronts.rules.kitchen import Box as BoxFacts
 from fronts.rules.limits import MOST_PIN_ROWS
-from fronts.services.rows import box_row, pin_rows
+from fronts.services.rows import row_for
 from fronts.services.saving import checked, checked_at, enter, job_changed, saved
 from shopjobs.models import Person
 
@@ -39,7 +39,7 @@ def box_remove(*, front: Front, at: datetime, by: Person | None = None) -> None:
 def box_save(front: Front, box: Box | None, facts: BoxFacts) -> Box:
     """Save the box's row, new or there already, and those of its pins."""
     if box is None:
-        box = box_row(front, facts)
+        box = row_for(Box, front, facts)
     else:
         box.front = front
         enter(box, columns_of(facts))
@@ -53,7 +53,7 @@ def _save_pins(box: Box, facts: BoxFacts) -> None:
     """Replace the rows of holes where they differ; a fault names its row, counted from 1."""
     if len(facts.shelf_pins) > MOST_PIN_ROWS:
         raise ValidationError(f"enter at most {MOST_PIN_ROWS} rows of holes")
-    rows = list(pin_rows(box, facts))
+    rows = [row_for(ShelfPins, box, pins, place) for place, pins in enumerate(facts.shelf_pins)]
     for number, row in enumerate(rows, start=1):
         checked_at(row, f"row {number}")
     before = sorted(box.shelf_pins.all(), key=lambda pin: pin.position)

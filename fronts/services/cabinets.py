@@ -9,16 +9,17 @@ from django.db import transaction
 
 from fronts.facts.rows import columns_of
 from fronts.models import Cabinet, DoorOnHand, Front, Opening
+from fronts.rules.facts import single_fact
 from fronts.rules.kitchen import CHOOSE, FrontFacts
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.lengths import Mm
 from fronts.services.fronts import carried
-from fronts.services.kitchen_rows import openings_save
+from fronts.services.kitchen_rows import placed_in, things_save
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
 from fronts.services.ordering import last_position, placed
-from fronts.services.rows import cabinet_row
+from fronts.services.rows import row_for
 from fronts.services.saving import (
     AskFirst,
     changed,
@@ -27,7 +28,7 @@ from fronts.services.saving import (
     job_changed,
     saved_under_its_label,
 )
-from fronts.snapshot.cabinets import cabinet_snapshot
+from fronts.snapshot.things import whole
 from shopjobs.models import Job, Person
 
 
@@ -40,7 +41,7 @@ def cabinet_create(
     *, job: Job, facts: CabinetFacts, at: datetime, by: Person | None = None
 ) -> Cabinet:
     """Enter a cabinet with its openings, last in the job's order."""
-    cabinet = cabinet_row(job, facts, last_position(Cabinet.objects.filter(job=job)))
+    cabinet = row_for(Cabinet, job, facts, last_position(Cabinet.objects.filter(job=job)))
     _save(cabinet)
     _add_openings(cabinet, facts.openings)
     job_changed(job=job, text=f"Entered cabinet {cabinet.label}", by=by, at=at)
@@ -76,8 +77,9 @@ def cabinet_copy(
 
     A door on hand that the original names stays with the original: there is only one of it.
     """
-    facts = replace(cabinet_snapshot(cabinet), label=label, x=x)
-    copy = cabinet_row(cabinet.job, facts, last_position(Cabinet.objects.filter(job=cabinet.job)))
+    facts = replace(whole(cabinet), label=label, x=x)
+    place = last_position(Cabinet.objects.filter(job=cabinet.job))
+    copy = row_for(Cabinet, cabinet.job, facts, place)
     _save(copy)
     _add_openings(copy, [_without_named_doors(opening) for opening in facts.openings])
     text = f"Copied cabinet {cabinet.label} as {copy.label}"
@@ -120,7 +122,7 @@ def _add_openings(cabinet: Cabinet, openings: Sequence[OpeningFacts]) -> None:
     if not openings:
         return
     doors = {door.label: door for door in DoorOnHand.objects.filter(job=cabinet.job)}
-    openings_save([(cabinet, opening, place) for place, opening in enumerate(openings)], doors)
+    things_save(single_fact(CabinetFacts, "openings"), placed_in(cabinet, openings), doors)
     refuse_shared_names(cabinet.job)
 
 

@@ -12,7 +12,7 @@ from fronts.rules.kitchen import CHOOSE, FrontFacts
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.validity import front_faults, tidied_front
 from fronts.services.boxes import box_save
-from fronts.services.rows import front_columns
+from fronts.services.rows import NO_DOORS, stated_columns
 from fronts.services.saving import checked, enter, job_changed, saved
 from shopjobs.models import Job, Person
 
@@ -87,11 +87,11 @@ def _columns(front: FrontFacts, closing: Closing, job: Job) -> Mapping[str, obje
         raise ValidationError({"door": list(faults.values())})
     named = front.door_on_hand
     if named is None or named == CHOOSE:
-        return front_columns(front, {})
+        return stated_columns(front, NO_DOORS)
     door = DoorOnHand.objects.filter(job=job, label=named).first()
     if door is None:
         raise ValidationError({"door": f"no door on hand is called {named}"})
-    return front_columns(front, {named: door})
+    return stated_columns(front, {named: door})
 
 
 def _name(front: Front) -> str:

@@ -15,7 +15,7 @@ from fronts.rules.practice import NUMBER_NAMES, TABLES, Practice
 from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
 from fronts.services.fits import fits_find_their_fronts
-from fronts.services.kitchen_rows import cabinets_save, doors_save
+from fronts.services.kitchen_rows import kitchen_empty, kitchen_save
 from fronts.services.saving import checked, enter, job_changed
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
@@ -43,7 +43,7 @@ def job_import(
     _import_standard(kitchen.standard, job)
     _import_stock(kitchen, job)
     _import_practice(kitchen.practice, job, by, at)
-    cabinets_save(kitchen.cabinets, job, doors_save(kitchen.doors_on_hand, job))
+    kitchen_save(kitchen, job)
     fits_find_their_fronts(job=job)
     job_changed(job=job, text=f"Imported job {job.number}", by=by, at=at)
     return job
@@ -74,8 +74,7 @@ def _job(facts: JobFacts, shop: Shop, *, replace: bool) -> Job:
 
 def _empty(job: Job) -> None:
     """Take out all that a file states; what was checked and recorded on the job stays."""
-    models.Cabinet.objects.filter(job=job).delete()
-    models.DoorOnHand.objects.filter(job=job).delete()
+    kitchen_empty(job)
     for table in (models.JobStandard, models.Stock, models.ShopNumber):
         table._default_manager.filter(job=job).delete()
 

@@ -1,118 +1,105 @@
-"""A whole kitchen's rows, checked one by one and saved all at once."""
+"""A whole kitchen's rows, checked one by one and saved all at once, a table at a time."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
+from typing import Any, NamedTuple
 
 from django.core.exceptions import ValidationError
+from django.db.models import Model
 
 from fronts import models
 from fronts.facts.rows import by_column
-from fronts.rules.kitchen import Cabinet, DoorOnHand, Opening
-from fronts.rules.validity import door_faults, front_faults, measured_faults, tidied
-from fronts.services.rows import (
-    bore_rows,
-    box_row,
-    cabinet_row,
-    door_row,
-    front_columns,
-    opening_row,
-    pin_rows,
-)
+from fronts.models.kept import Kept, order_of, table_of
+from fronts.rules.facts import Fact, Rows, rows_of
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.validity import faults_of, tidied_thing
+from fronts.services.rows import NO_DOORS, Doors, row_for
 from fronts.services.saving import checked_at
 from shopjobs.models import Job
 
-Doors = Mapping[str, models.DoorOnHand]
+
+class Placed(NamedTuple):
+    """A thing, whose it is, and its place there."""
+
+    owner: Model
+    thing: Any
+    position: int
 
 
-def doors_save(doors: Sequence[DoorOnHand], job: Job) -> dict[str, models.DoorOnHand]:
-    """Save the doors on hand with their bores; the rows come back by label."""
-    _refuse_same_labels((door.label for door in doors), "two doors on hand")
-    rows = [door_row(job, door, position) for position, door in enumerate(doors)]
-    for door, row in zip(doors, rows, strict=True):
-        checked_at(row, f"door {row.label}", by_column(DoorOnHand, door_faults(door)))
-    models.DoorOnHand.objects.bulk_create(rows)
-    bores = [bore for door, row in zip(doors, rows, strict=True) for bore in bore_rows(row, door)]
-    for bore in bores:
-        checked_at(bore, f"door {bore.door.label}, hinge bore {bore.position + 1}")
-    models.HingeBore.objects.bulk_create(bores)
-    return {row.label: row for row in rows}
+def kitchen_save(kitchen: Kitchen, job: Job) -> None:
+    """Save everything of a kitchen that has a table of its own; doors come before their fronts."""
+    doors: dict[str, models.DoorOnHand] = {}
+    for fact, _ in rows_of(Kitchen):
+        things = getattr(kitchen, fact.name)
+        rows = things_save(fact, placed_in(job, things), doors)
+        doors |= {row.label: row for row in rows if isinstance(row, models.DoorOnHand)}
 
 
-def cabinets_save(cabinets: Sequence[Cabinet], job: Job, doors: Doors) -> None:
-    """Save the cabinets with their openings, fronts and boxes."""
-    _refuse_same_labels((cabinet.label for cabinet in cabinets), "two cabinets")
-    rows = [cabinet_row(job, cabinet, position) for position, cabinet in enumerate(cabinets)]
-    for row in rows:
-        checked_at(row, f"cabinet {row.label}")
-    models.Cabinet.objects.bulk_create(rows)
-    inside = [
-        (row, opening, position)
-        for cabinet, row in zip(cabinets, rows, strict=True)
-        for position, opening in enumerate(cabinet.openings)
-    ]
-    openings_save(inside, doors)
+def kitchen_empty(job: Job) -> None:
+    """Delete everything of the job's kitchen that has a table of its own, fronts before doors."""
+    for fact, _ in reversed(rows_of(Kitchen)):
+        table = table_of(fact.kind)
+        table._default_manager.filter(**{table.owner: job}).delete()
 
 
-def openings_save(openings: Sequence[tuple[models.Cabinet, Opening, int]], doors: Doors) -> None:
-    """Save new openings with their fronts and boxes, each at a place in its cabinet."""
-    names = (f"{cabinet.label}.{opening.label}" for cabinet, opening, _ in openings)
-    _refuse_same_labels(names, "two openings")
-    rows = []
-    for cabinet, opening, position in openings:
-        row = opening_row(cabinet, opening, position)
-        faults = by_column(Opening, measured_faults(opening.measured), "measured.")
-        checked_at(row, f"opening {row}", faults)
-        rows.append(row)
-    models.Opening.objects.bulk_create(rows)
-    tidy = [tidied(opening) for _, opening, _ in openings]
-    fronts_of = [
-        (opening, row, _front_rows(opening, row, doors))
-        for opening, row in zip(tidy, rows, strict=True)
-    ]
-    models.Front.objects.bulk_create(front for _, _, fronts in fronts_of for front in fronts)
-    _save_boxes(fronts_of)
+def placed_in(owner: Model, things: Iterable[Any]) -> list[Placed]:
+    """The things in their order, in one owner."""
+    return [Placed(owner, thing, position) for position, thing in enumerate(things)]
 
 
-def _front_rows(opening: Opening, row: models.Opening, doors: Doors) -> list[models.Front]:
-    rows = []
-    for position, front in enumerate(opening.fronts):
-        where = f"opening {row}"
-        try:
-            columns = front_columns(front, doors)
-        except KeyError as error:
-            raise ValidationError(f"{where}: no door on hand is called {error.args[0]}") from error
-        made = models.Front(opening=row, position=position, **columns)
-        faults = front_faults(front, opening.closing)
-        if faults:
-            raise ValidationError([f"{where}: {fault}" for fault in faults.values()])
-        checked_at(made, where)
-        rows.append(made)
+def things_save(fact: Fact, placed: Sequence[Placed], doors: Doors = NO_DOORS) -> list[Kept]:
+    """Save new things of one kind with all that is in them; `fact` declares them."""
+    table, numbered = table_of(fact.kind), "position" in order_of(table_of(fact.kind))
+    rows: list[Kept] = []
+    for owner, thing, position in placed:
+        rows.append(_checked_row(table, owner, thing, position if numbered else None, doors))
+    _refuse_same_labels(rows, fact)
+    table._default_manager.bulk_create(rows)
+    tidy = [tidied_thing(thing) for _, thing, _ in placed]
+    for inner, declared in rows_of(fact.kind):
+        inside = [
+            within
+            for row, thing in zip(rows, tidy, strict=True)
+            for within in placed_in(row, held(thing, inner, declared))
+        ]
+        if inside:
+            things_save(inner, inside, doors)
     return rows
 
 
-def _save_boxes(
-    fronts_of: Sequence[tuple[Opening, models.Opening, Sequence[models.Front]]],
-) -> None:
-    boxes: list[models.Box] = []
-    pins: list[models.ShelfPins] = []
-    for opening, row, fronts in fronts_of:
-        for facts, front in zip(opening.fronts, fronts, strict=True):
-            if facts.box is None:
-                continue
-            if not opening.closing.on_box:
-                raise ValidationError(f"opening {row} has no front that stands on a box")
-            box = box_row(front, facts.box)
-            checked_at(box, f"box {front.position + 1} of {row}")
-            boxes.append(box)
-            pins += pin_rows(box, facts.box)
-    models.Box.objects.bulk_create(boxes)
-    for pin in pins:
-        checked_at(pin, str(pin))
-    models.ShelfPins.objects.bulk_create(pins)
+def held(thing: Any, fact: Fact, declared: Rows) -> tuple[Any, ...]:
+    """What a thing holds of one kind: as many as there are, or the one that there may be."""
+    value = getattr(thing, fact.name)
+    if declared.most > 1:
+        return tuple(value)
+    return () if value is None else (value,)
 
 
-def _refuse_same_labels(labels: Iterable[str], which: str) -> None:
+def called(row: Model) -> str:
+    """What a row is called within a sentence: `door on hand D1`, `box 1 of B1.a`."""
+    name = str(row)
+    if hasattr(row, "label"):
+        return f"{row._meta.verbose_name} {name}"
+    return name[:1].lower() + name[1:]
+
+
+def _checked_row(
+    table: type[Kept], owner: Model, thing: Any, position: int | None, doors: Doors
+) -> Kept:
+    try:
+        row = row_for(table, owner, thing, position, doors)
+    except KeyError as error:
+        wrong = f"{called(owner)}: no door on hand is called {error.args[0]}"
+        raise ValidationError(wrong) from error
+    checked_at(row, called(row), by_column(table.facts, faults_of(thing)))
+    return row
+
+
+def _refuse_same_labels(rows: Sequence[Kept], fact: Fact) -> None:
+    if not hasattr(table_of(fact.kind), "label"):
+        return
     seen: set[str] = set()
-    for label in labels:
-        if label in seen:
-            raise ValidationError(f"{which} are called {label}")
-        seen.add(label)
+    for row in rows:
+        name = str(row)
+        if name in seen:
+            raise ValidationError(f"two {fact.declared.says} are called {name}")
+        seen.add(name)

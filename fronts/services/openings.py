@@ -19,7 +19,7 @@ from fronts.services.fronts import (
 )
 from fronts.services.label_clashes import label_taken_twice, past_cabinet
 from fronts.services.ordering import last_position
-from fronts.services.rows import opening_row
+from fronts.services.rows import row_for
 from fronts.services.saving import (
     AskFirst,
     changed,
@@ -43,7 +43,7 @@ def opening_create(
     rows = Opening.objects.filter(cabinet=cabinet)
     if rows.count() >= MOST_OPENINGS:
         raise ValidationError(f"cabinet {cabinet.label} has {MOST_OPENINGS} openings, the most")
-    opening = opening_row(cabinet, facts, last_position(rows))
+    opening = row_for(Opening, cabinet, facts, last_position(rows))
     _save(opening, [], tidied(facts))
     job_changed(job=cabinet.job, text=f"Entered opening {opening}", by=by, at=at)
     return opening

@@ -4,14 +4,14 @@ from fractions import Fraction
 from typing import cast
 
 from fronts import models
+from fronts.rules.facts import rows_of
 from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import Unit
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.standards import merge
-from fronts.snapshot.cabinets import cabinets_of
-from fronts.snapshot.doors import doors_of
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import practice_in_force, stock_in_force
+from fronts.snapshot.things import things_of
 from shopjobs.models import Job
 
 __all__ = ["job_facts", "kitchen_of"]
@@ -21,12 +21,10 @@ def kitchen_of(job: Job) -> Kitchen:
     """Everything that the job's schedule depends on, as it stands in the database now."""
     shop_level = models.ShopStandard.objects.filter(shop_id=job.shop_id).first()
     job_level = models.JobStandard.objects.filter(job=job).first()
-    doors = list(models.DoorOnHand.objects.filter(job=job).order_by("position", "pk"))
     return Kitchen(
         job=job_facts(job),
         standard=merge(standard_of(job_level), standard_of(shop_level)),
-        cabinets=cabinets_of(job, {door.pk: door.label for door in doors}),
-        doors_on_hand=doors_of(job, doors),
+        **{fact.name: things_of(fact.kind, job) for fact, _ in rows_of(Kitchen)},
         stock=stock_in_force(job),
         practice=practice_in_force(job, shop_level, job_level),
     )

@@ -9,7 +9,7 @@ from dataclasses import replace
 from datetime import date
 from fractions import Fraction
 from itertools import count
-from typing import Any, TypeVar, get_args
+from typing import Any, TypeVar
 
 from fronts.rules.facts import (
     Count,
@@ -60,8 +60,7 @@ class Distinct:
             case Group() | Rows(most=1):
                 return self.thing(fact.type)
             case Rows():
-                kind = get_args(fact.type)[0]
-                return (self.thing(kind), self.thing(kind))
+                return (self.thing(fact.kind), self.thing(fact.kind))
             case Lengths():
                 return (self._length(), self._length())
             case _:

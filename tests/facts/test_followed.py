@@ -12,30 +12,20 @@ from fronts.jobfile import read, write
 from fronts.pages.fit.forms import FitForm
 from fronts.pages.measure.forms.boxes import BoxForm, PinsForm
 from fronts.pages.measure.forms.cabinets import CabinetForm
-from fronts.pages.measure.forms.doors import BoreForm, DoorForm
 from fronts.pages.measure.forms.fronts import FrontForm
 from fronts.pages.measure.forms.openings import OpeningForm
+from fronts.pages.measure.things.registry import THING_PAGES
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
-from fronts.rules.facts import Word, facts_of
+from fronts.pages.shared.thing_addresses import path_of
+from fronts.rules.facts import Group, Rows, Word, facts_of, rows_of
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.fits import FitFacts
-from fronts.rules.job_facts import JobFacts, Stock
-from fronts.rules.kitchen import (
-    Box,
-    Cabinet,
-    DoorOnHand,
-    FrontFacts,
-    Kitchen,
-    KnobHole,
-    Measured,
-    Opening,
-    Point,
-    ShelfPins,
-)
+from fronts.rules.job_facts import Stock
+from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen, Opening
 from fronts.rules.practice import Practice
 from fronts.rules.schedule import schedule
-from fronts.rules.standard_keys import Reveal, Sides, Standard
+from fronts.rules.standard_keys import Sides, Standard
 from fronts.services.imports import job_import
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
@@ -44,7 +34,7 @@ from tests.facts.distinct import DOOR, Distinct, at, changed, paths
 from tests.facts.whole_kitchen import whole_kitchen
 
 KITCHEN = whole_kitchen()
-CABINET, (DOOR_ON_HAND,) = KITCHEN.cabinets[0], KITCHEN.doors_on_hand
+CABINET = KITCHEN.cabinets[0]
 STACK, HUNG = CABINET.openings
 
 
@@ -53,10 +43,8 @@ def parts_of(kitchen: Kitchen) -> dict[str, Any]:
     return {
         "job": kitchen.job,
         "standard": kitchen.standard,
-        "cabinet": kitchen.cabinets[0],
-        "door": kitchen.doors_on_hand[0],
         "stock": kitchen.stock,
-    }
+    } | {declared.one: getattr(kitchen, fact.name)[0] for fact, declared in rows_of(Kitchen)}
 
 
 FACTS = [
@@ -87,10 +75,15 @@ def test_a_forgotten_fact_would_be_noticed(name: str, path: str) -> None:
     assert left_out(thing, path) != thing
 
 
-@pytest.mark.parametrize(
-    "kind", [Box, Cabinet, DoorOnHand, FrontFacts, JobFacts, KnobHole, Measured, Opening,
-             Point, Reveal, ShelfPins, Standard, Stock],
-)  # fmt: skip
+def kinds_in(kind: type) -> Iterator[type]:
+    """Every kind of thing of which one of this kind consists."""
+    for fact in facts_of(kind):
+        if isinstance(fact.declared, Group | Rows) and fact.kind is not Practice:
+            yield fact.kind
+            yield from kinds_in(fact.kind)
+
+
+@pytest.mark.parametrize("kind", dict.fromkeys(kinds_in(Kitchen)), ids=lambda kind: kind.__name__)
 def test_every_fact_has_a_value_of_its_own_somewhere(kind: type) -> None:
     """Nothing that is declared is missing in the kitchen that is followed."""
     said = {name for thing in everything(KITCHEN, kind) for name in vars_of(thing)}
@@ -198,15 +191,22 @@ def test_every_fact_of_a_box_comes_back_from_its_forms() -> None:
             assert row.row == pins
 
 
-def test_every_fact_of_a_door_comes_back_from_its_forms() -> None:
-    """The door and each of its bores."""
-    form = DoorForm(typed(DoorForm(unit="mm", door=DOOR_ON_HAND)), unit="mm")
+@pytest.mark.parametrize("kind", BESIDE_CABINETS, ids=lambda kind: kind.__name__)
+def test_every_fact_of_a_thing_comes_back_from_its_forms(kind: type) -> None:
+    """The thing and each of the rows in it: a door and its bores."""
+    page = THING_PAGES[path_of(kind)]
+    (thing,) = everything(KITCHEN, kind)
+    form = page.form(typed(page.form(unit="mm", held=thing)), unit="mm")
     assert form.is_valid(), form.errors
-    assert form.entered == replace(DOOR_ON_HAND, hinge_bores=())
-    for bore in DOOR_ON_HAND.hinge_bores:
-        row = BoreForm(typed(BoreForm(unit="mm", initial=columns_of(bore))), unit="mm")
-        assert row.is_valid(), row.errors
-        assert row.row == bore
+    assert form.entered == replace(thing, **{fact.name: () for fact, _ in rows_of(kind)})
+    for fact, _ in rows_of(kind):
+        assert page.inside is not None
+        assert page.inside.fact == fact.name
+        for held in getattr(thing, fact.name):
+            shown = page.inside.form(unit="mm", initial=columns_of(held))
+            row = page.inside.form(typed(shown), unit="mm")
+            assert row.is_valid(), row.errors
+            assert row.row == held
 
 
 def test_every_fact_of_the_stock_comes_back_from_its_form() -> None:

@@ -1,7 +1,9 @@
 """A kitchen in which every single fact has a value of its own, and all of them fit each other."""
 
 from dataclasses import replace
+from typing import Any
 
+from fronts.rules.facts import rows_of
 from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kitchen import (
     CHOOSE,
@@ -21,13 +23,17 @@ from tests.facts.distinct import DOOR, Distinct
 def whole_kitchen() -> Kitchen:
     """A stack with all that its fronts may have, and a door that is made from one on hand."""
     new = Distinct()
-    return Kitchen(
-        job=new.thing(JobFacts, unit="mm"),
-        standard=new.standard("reveal"),
-        cabinets=(_cabinet(new),),
-        doors_on_hand=(_door(new),),
-        stock=new.thing(Stock),
-    )
+    bare = Kitchen(job=new.thing(JobFacts, unit="mm"), standard=new.standard("reveal"))
+    return replace(bare, stock=new.thing(Stock), **_things(new))
+
+
+def _things(new: Distinct) -> dict[str, Any]:
+    """One thing of each kind; those whose facts must fit each other are named."""
+    fitted = {Cabinet: _cabinet, DoorOnHand: _door}
+    return {
+        fact.name: (fitted[fact.kind](new) if fact.kind in fitted else new.thing(fact.kind),)
+        for fact, _ in rows_of(Kitchen)
+    }
 
 
 def _cabinet(new: Distinct) -> Cabinet:

@@ -4,17 +4,18 @@ import pytest
 from django.core.exceptions import ObjectDoesNotExist
 from pytest_django import DjangoAssertNumQueries
 
+from fronts.models import DoorOnHand
 from fronts.rules.practice import inches
 from fronts.selectors.kitchens import (
     cabinet_of,
     cabinets_of,
-    door_of,
-    doors_of,
     front_keys_of,
     front_of,
     opening_of,
     openings_of,
     schedule_of,
+    thing_of,
+    things_of,
 )
 from shopjobs.models import Job, Person
 from tests.factories import (
@@ -39,14 +40,14 @@ def test_another_jobs_things_do_not_exist(job: Job, others_job: Job) -> None:
     opening, door = OpeningFactory.create(cabinet=cabinet), DoorOnHandFactory.create(job=job)
     assert cabinet_of(job, cabinet.pk) == cabinet
     assert opening_of(job, opening.pk) == opening
-    assert door_of(job, door.pk) == door
+    assert thing_of(job, DoorOnHand, door.pk) == door
 
     with pytest.raises(ObjectDoesNotExist):
         cabinet_of(others_job, cabinet.pk)
     with pytest.raises(ObjectDoesNotExist):
         opening_of(others_job, opening.pk)
     with pytest.raises(ObjectDoesNotExist):
-        door_of(others_job, door.pk)
+        thing_of(others_job, DoorOnHand, door.pk)
 
 
 def test_a_list_takes_as_many_queries_for_many_as_for_one(
@@ -79,7 +80,7 @@ def test_lists_are_in_the_order_that_people_gave(job: Job) -> None:
         DoorOnHandFactory.create(job=job, label=label)
 
     assert [opening.label for opening in openings_of(job, cabinet.pk)] == ["b", "a"]
-    assert [door.label for door in doors_of(job)] == ["D2", "D1"]
+    assert [door.label for door in things_of(job, DoorOnHand)] == ["D2", "D1"]
 
 
 def test_a_front_is_found_by_its_place_in_its_opening(job: Job, others_job: Job) -> None:

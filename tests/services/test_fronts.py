@@ -14,7 +14,7 @@ from fronts.services.fits import fit_record
 from fronts.services.fronts import front_change
 from fronts.services.openings import FrontsInTheWay, opening_change, opening_delete
 from fronts.snapshot import kitchen_of
-from fronts.snapshot.cabinets import opening_at_hand
+from fronts.snapshot.things import at_hand
 from shopjobs.models import DiaryEntry, Job, Person
 from tests import saying
 from tests.factories import NOW, BoxFactory, DoorOnHandFactory, JobFactory, OpeningFactory
@@ -196,6 +196,6 @@ def test_saving_an_opening_as_it_is_changes_nothing(stack: Opening, job: Job) ->
     front_change(front=front_of(stack, 2), facts=OTHERWISE, at=NOW)
     before = kitchen_of(job)
     row = opening_of(job, stack.pk)
-    opening_change(opening=row, facts=opening_at_hand(row), at=NOW)
+    opening_change(opening=row, facts=at_hand(row), at=NOW)
 
     assert kitchen_of(job) == before

@@ -1,25 +1,28 @@
 """Addresses of the pages where a kitchen is measured and entered."""
 
-from django.urls import URLPattern, path
+from django.urls import URLPattern, path, register_converter
 
+from fronts.pages.measure.things.registry import ThingConverter
 from fronts.pages.measure.views import (
     boxes,
     cabinets,
-    doors,
     fronts,
     new_cabinet,
     openings,
     page,
     preview,
     standards,
+    things,
 )
+
+register_converter(ThingConverter, "things")
 
 _JOB = "jobs/<int:job_id>/"
 _CABINET = _JOB + "cabinets/<int:cabinet_id>/"
 _OPENING = _JOB + "openings/<int:opening_id>/"
 _FRONT = _OPENING + "fronts/<int:index>/"
 _BOX = _OPENING + "boxes/<int:index>/"
-_DOOR = _JOB + "doors/<int:door_id>/"
+_THINGS = _JOB + "<things:page>/"
 
 urlpatterns: list[URLPattern] = [
     path(_JOB, page.job_measure, name="job-measure"),
@@ -38,10 +41,10 @@ urlpatterns: list[URLPattern] = [
     path(_FRONT, fronts.front_edit, name="front-edit"),
     path(_BOX, boxes.box_edit, name="box-edit"),
     path(_BOX + "remove/", boxes.box_remove_page, name="box-remove"),
-    # doors on hand
-    path(_JOB + "doors/new/", doors.door_new, name="door-new"),
-    path(_DOOR, doors.door_edit, name="door-edit"),
-    path(_DOOR + "delete/", doors.door_delete_page, name="door-delete"),
+    # things beside the cabinets: doors on hand
+    path(_THINGS + "new/", things.thing_new, name="thing-new"),
+    path(_THINGS + "<int:key>/", things.thing_edit, name="thing-edit"),
+    path(_THINGS + "<int:key>/delete/", things.thing_delete_page, name="thing-delete"),
     # the house standard and the stock
     path(_JOB + "standard/", standards.job_standard, name="job-standard"),
     path(_CABINET + "standard/", standards.cabinet_standard, name="cabinet-standard"),

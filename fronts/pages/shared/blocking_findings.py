@@ -6,7 +6,7 @@ from dataclasses import replace
 from fronts.figures.findings import findings_of
 from fronts.pages.shared.finding_links import FindingRow, Link, Ways
 from fronts.rules.results import Finding, Schedule
-from fronts.selectors.kitchens import cabinets_of, doors_of
+from fronts.selectors.kitchens import cabinets_of
 from shopjobs.access import SignedInRequest, may
 from shopjobs.models import Job
 
@@ -31,7 +31,7 @@ def findings_with_links(
     if not findings:
         return []
     may_edit = may(request.user, "edit_kitchen")
-    ways = Ways(job, list(cabinets_of(job)), list(doors_of(job)), may_edit=may_edit)
+    ways = Ways(job, list(cabinets_of(job)), may_edit=may_edit)
     ways.of_fronts(schedule)
     return [
         replace(row, links=tuple(_says(each, back, may_edit=may_edit) for each in row.links))

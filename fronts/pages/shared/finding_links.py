@@ -2,12 +2,15 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 from django.urls import reverse
 
-from fronts.models import Cabinet, DoorOnHand
+from fronts.models import Cabinet
+from fronts.pages.shared.thing_addresses import path_of
 from fronts.rules.labels import numbered, opening_label
 from fronts.rules.results import Finding, Level, Schedule
+from fronts.selectors.kitchens import things_by_label
 from shopjobs.models import Job
 
 _OF_BOXES = frozenset({"box-missing", "box-does-not-fit", "slide-not-measured", "no-slide-fits"})
@@ -52,7 +55,6 @@ class Ways:
         self,
         job: Job,
         cabinets: Sequence[Cabinet],
-        doors: Sequence[DoorOnHand],
         *,
         may_edit: bool,
     ) -> None:
@@ -61,7 +63,6 @@ class Ways:
         self._boxes: dict[str, str] = {}
         self._openings: dict[str, str] = {}
         if may_edit:
-            self._ways |= {d.label: _to("door-edit", job, d.pk) for d in doors}
             self._ways |= {c.label: _to("cabinet-edit", job, c.pk) for c in cabinets}
         name = "opening-edit" if may_edit else "opening-measured"
         for cabinet in cabinets:
@@ -71,6 +72,17 @@ class Ways:
                 if may_edit and opening.closing.on_box:
                     for index, front in enumerate(numbered(label, len(opening.fronts.all()))):
                         self._boxes[front] = _to("box-edit", job, opening.pk, index)
+
+    @cached_property
+    def _things(self) -> dict[str, str]:
+        """What stands beside the cabinets is looked up once a finding is about it."""
+        if not self.may_edit:
+            return {}
+        return {
+            label: _to("thing-edit", self.job, path_of(kind), key)
+            for kind, things in things_by_label(self.job).items()
+            for label, key in things
+        }
 
     def of_fronts(self, schedule: Schedule) -> None:
         """Learn the labels of the fronts: each leads to its opening."""
@@ -102,6 +114,7 @@ class Ways:
         for label in finding.where:
             way = self._boxes.get(label) if finding.code in _OF_BOXES else None
             way = way or self._openings.get(label) or self._ways.get(label)
+            way = way or self._things.get(label)
             if way is not None:
                 words = f"Box of {label}" if way == self._boxes.get(label) else label
                 links.append(Link(words, way))
@@ -110,5 +123,5 @@ class Ways:
         return links
 
 
-def _to(name: str, job: Job, *args: int) -> str:
+def _to(name: str, job: Job, *args: int | str) -> str:
     return reverse(f"fronts:{name}", args=(job.pk, *args))

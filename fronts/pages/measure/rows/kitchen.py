@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from fronts.figures.sizes import size
-from fronts.models import Cabinet, DoorOnHand
+from fronts.models import Cabinet
 from fronts.pages.measure.rows.openings import OpeningRow, opening_row
 from fronts.rules.kinds import CABINET_BUILDS, CABINET_KINDS, words_of
 from fronts.rules.lengths import show
@@ -51,21 +51,6 @@ class WallRows:
         return wall_id(self.wall)
 
 
-@dataclass(frozen=True, slots=True)
-class DoorRow:
-    """A door on hand."""
-
-    id: int
-    label: str
-    size: str
-    what: str
-    notes: tuple[str, ...]
-
-    @property
-    def key(self) -> str:
-        return f"door-{self.id}"
-
-
 def wall_id(wall: str) -> str:
     """An id for a wall's part of the page that any selector can name."""
     return f"wall-{wall.encode().hex()}"
@@ -94,14 +79,3 @@ def cabinet_row(cabinet: Cabinet, unit: str) -> CabinetRow:
         notes=("own standard",) if standard_of(cabinet) != EMPTY else (),
         openings=tuple(opening_row(each, unit) for each in cabinet.openings.all()),
     )
-
-
-def door_row(door: DoorOnHand, unit: str) -> DoorRow:
-    """A door whose bores are at hand."""
-    notes = ["knob hole"] if door.knob_x is not None else []
-    bores = len(door.hinge_bores.all())
-    if bores:
-        notes.append(f"{bores} hinge bore{'s' if bores > 1 else ''}")
-    what = f"{door.build.capitalize()}{f', {door.material}' if door.material else ''}"
-    sizes = size(unit, door.width, door.height, door.thickness)
-    return DoorRow(door.pk, door.label, sizes, what, tuple(notes))

@@ -18,7 +18,7 @@ from fronts.rules.kitchen import Opening
 from fronts.rules.lengths import Mm, show
 from fronts.selectors.kitchens import front_of
 from fronts.services.boxes import box_enter, box_remove
-from fronts.snapshot.cabinets import box_facts, opening_at_hand
+from fronts.snapshot.things import at_hand, bare
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -70,7 +70,7 @@ def _boxed(job: Job, opening_id: int, index: int) -> Front:
 
 
 def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
-    opening, data = opening_at_hand(front.opening), posted(request)
+    opening, data = at_hand(front.opening), posted(request)
     here = [job.pk, front.opening_id, front.position]
     box = opening.fronts[front.position].box
     table = rows_form(
@@ -114,8 +114,8 @@ def _like_the_last(job: Job, opening: Opening, index: int) -> dict[str, object]:
     last = boxes.select_related("front__opening").order_by("-pk").first()
     if last is None:
         return {}
-    behind = opening_at_hand(last.front.opening)
-    return next_box(opening, index, box_facts(last, ()), behind, last.front.position)
+    behind = at_hand(last.front.opening)
+    return next_box(opening, index, bare(last), behind, last.front.position)
 
 
 def _name(front: Front) -> str:

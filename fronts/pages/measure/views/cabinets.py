@@ -23,8 +23,8 @@ from fronts.services.cabinets import (
     what_goes_with,
 )
 from fronts.snapshot import kitchen_of
-from fronts.snapshot.cabinets import cabinet_facts
 from fronts.snapshot.standards import standard_of
+from fronts.snapshot.things import bare
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -56,7 +56,7 @@ def _changed(request: SignedInRequest, job: Job, cabinet: Cabinet, wall: str) ->
 
 def _editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
     target, here = f"cabinet-{cabinet.pk}", [job.pk, cabinet.pk]
-    held = replace(cabinet_facts(cabinet), standard=EMPTY)
+    held = replace(bare(cabinet), standard=EMPTY)
     return Editor(
         job=job,
         form=CabinetForm(posted(request), unit=job.unit, cabinet=held, auto_id=f"{target}-%s"),

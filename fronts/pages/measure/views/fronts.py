@@ -12,7 +12,7 @@ from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.labels import numbered
 from fronts.selectors.kitchens import front_of
 from fronts.services.fronts import front_change
-from fronts.snapshot.cabinets import opening_at_hand
+from fronts.snapshot.things import at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -31,7 +31,7 @@ def front_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) 
 
 
 def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
-    opening = opening_at_hand(front.opening)
+    opening = at_hand(front.opening)
     held = opening.fronts[front.position]
     target = f"opening-{front.opening_id}"
     form = FrontForm(

@@ -20,7 +20,7 @@ from fronts.selectors.kitchens import cabinet_of, opening_of
 from fronts.services.fronts import carried
 from fronts.services.openings import opening_change, opening_create, opening_delete
 from fronts.snapshot import kitchen_of
-from fronts.snapshot.cabinets import opening_at_hand
+from fronts.snapshot.things import at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -99,7 +99,7 @@ def _edited(
 
 def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything: bool) -> Editor:
     target, here = f"opening-{opening.pk}", [job.pk, opening.pk]
-    held = opening_at_hand(opening)
+    held = at_hand(opening)
     known: dict[str, Any] = {"unit": job.unit, "before": held, "auto_id": f"{target}-%s"}
     form: MeasuredForm = (
         OpeningForm(posted(request), doors=door_labels(job), **known)

@@ -7,16 +7,17 @@ from django.http import HttpResponse
 from django.utils.safestring import mark_safe
 
 from fronts.drawings.elevation import wall_elevation
-from fronts.models import Cabinet, DoorOnHand
+from fronts.models import Cabinet
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.pages.measure.rows.fronts import front_rows
-from fronts.pages.measure.rows.kitchen import door_row, wall_rows
+from fronts.pages.measure.rows.kitchen import wall_rows
+from fronts.pages.measure.things.registry import THING_PAGES
 from fronts.pages.measure.views.new_cabinet import new_cabinet_editor
-from fronts.pages.measure.views.parts import KIND_LINKS, PAGE, part_answer
+from fronts.pages.measure.views.parts import KIND_LINKS, PAGE, part_answer, things_part
 from fronts.pages.shared.finding_links import FindingRow, Ways
 from fronts.pages.shared.job_view import job_view
 from fronts.rules.schedule import schedule
-from fronts.selectors.kitchens import cabinets_of, doors_of, labelled
+from fronts.selectors.kitchens import cabinets_of, labelled
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, may
 from shopjobs.models import Job
@@ -32,28 +33,27 @@ def job_measure(request: SignedInRequest, job: Job) -> HttpResponse:
     if wants_part(request) and request.htmx.target not in (None, FOLLOWS):
         return part_answer(request, job, request.htmx.target)
     whole, may_edit = not wants_part(request), may(request.user, "edit_kitchen")
-    cabinets, doors = (list(cabinets_of(job)), list(doors_of(job))) if whole else labelled(job)
+    cabinets = list(cabinets_of(job)) if whole else labelled(job)
     context = {
         "job": job,
         "step": "measure",
         "part": not whole,
         "kinds": KIND_LINKS,
-        **worked_out(job, cabinets, doors, may_edit=may_edit),
+        "thing_pages": THING_PAGES.values(),
+        **worked_out(job, cabinets, may_edit=may_edit),
     }
     if whole:
         context["walls"] = wall_rows(cabinets, job.unit)
-        context["doors"] = [door_row(each, job.unit) for each in doors]
+        context["kinds_of_things"] = [things_part(job, page) for page in THING_PAGES.values()]
         context |= _first_cabinet(job, cabinets) if may_edit else {}
     return render_page(request, PAGE, context, partial="follows")
 
 
-def worked_out(
-    job: Job, cabinets: Sequence[Cabinet], doors: Sequence[DoorOnHand], *, may_edit: bool
-) -> dict[str, Any]:
+def worked_out(job: Job, cabinets: Sequence[Cabinet], *, may_edit: bool) -> dict[str, Any]:
     """Everything on the page that the schedule says."""
     kitchen = kitchen_of(job)
     found = schedule(kitchen)
-    ways = Ways(job, cabinets, doors, may_edit=may_edit)
+    ways = Ways(job, cabinets, may_edit=may_edit)
     ways.of_fronts(found)
     drawn = {
         wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable, Mapping
+from functools import partial
 from typing import Any
 
 from django.contrib import messages
@@ -12,11 +13,13 @@ from django.utils.cache import patch_vary_headers
 from django_htmx.http import reswap, retarget, trigger_client_event
 
 from fronts.models import Opening
-from fronts.pages.measure.rows.kitchen import cabinet_row, door_row, wall_rows
+from fronts.pages.measure.rows.kitchen import cabinet_row, wall_rows
 from fronts.pages.measure.rows.openings import opening_row
+from fronts.pages.measure.things.registry import THING_PAGES
+from fronts.pages.measure.things.thing_page import ThingPage, ThingRow
 from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.return_link import return_link
-from fronts.selectors.kitchens import cabinets_of, doors_of, opening_of, with_fronts
+from fronts.selectors.kitchens import cabinets_of, opening_of, thing_of, things_of, with_fronts
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import PartsResponse, wants_part
@@ -28,7 +31,10 @@ KIND_LINKS = (
     ("?kind=wall", "Add a wall cabinet"),
     ("?kind=tall", "Add a tall cabinet"),
 )
-_NUMBERED = re.compile(r"(cabinet|opening|door|opening-new)-([0-9]{1,18})")
+_PAGES_BY_ONE = {page.one: page for page in THING_PAGES.values()}
+_NEW = {page.new_key: page for page in THING_PAGES.values()}
+_ONES = "|".join(_PAGES_BY_ONE)
+_NUMBERED = re.compile(rf"(cabinet|opening|opening-new|{_ONES})-([0-9]{{1,18}})")
 
 Context = dict[str, Any]
 
@@ -74,6 +80,10 @@ def part_of(job: Job, part: str) -> tuple[str, Context]:
     numbered = _NUMBERED.fullmatch(part)
     if numbered:
         return _NUMBERED_PARTS[numbered[1]](job, int(numbered[2]))
+    if part in THING_PAGES:
+        return "things", things_part(job, THING_PAGES[part])
+    if part in _NEW:
+        return "thing-new", {"page": _NEW[part]}
     if part not in _PARTS:
         raise Http404
     return part, _PARTS[part](job)
@@ -84,9 +94,10 @@ def cabinets_part(job: Job) -> Context:
     return {"walls": wall_rows(list(cabinets_of(job)), job.unit)}
 
 
-def doors_part(job: Job) -> Context:
-    """All doors on hand."""
-    return {"doors": [door_row(each, job.unit) for each in doors_of(job)]}
+def things_part(job: Job, page: ThingPage) -> Context:
+    """All things of one kind."""
+    rows = [ThingRow(page, row, page.words(row, job.unit)) for row in things_of(job, page.table)]
+    return {"page": page, "things": rows}
 
 
 def _cabinet(job: Job, number: int) -> tuple[str, Context]:
@@ -103,8 +114,9 @@ def _new_opening(job: Job, number: int) -> tuple[str, Context]:
     return "opening-new", _cabinet(job, number)[1]
 
 
-def _door(job: Job, number: int) -> tuple[str, Context]:
-    return "door", {"door": door_row(found_or_404(doors_of(job).get, pk=number), job.unit)}
+def _thing(page: ThingPage, job: Job, number: int) -> tuple[str, Context]:
+    row = found_or_404(thing_of, job, page.table, number)
+    return "thing", {"page": page, "thing": ThingRow(page, row, page.words(row, job.unit))}
 
 
 def _nothing(job: Job) -> Context:
@@ -115,13 +127,11 @@ _NUMBERED_PARTS: Mapping[str, Callable[[Job, int], tuple[str, Context]]] = {
     "cabinet": _cabinet,
     "opening": _opening,
     "opening-new": _new_opening,
-    "door": _door,
+    **{one: partial(_thing, page) for one, page in _PAGES_BY_ONE.items()},
 }
 _PARTS: Mapping[str, Callable[[Job], Context]] = {
     "cabinets": cabinets_part,
     "cabinet-new": _nothing,
-    "doors": doors_part,
-    "door-new": _nothing,
     "job-standard": _nothing,
     "job-stock": _nothing,
 }

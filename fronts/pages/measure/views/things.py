@@ -1,0 +1,121 @@
+"""Things beside the cabinets, each kind in the same way: entered, changed, deleted."""
+
+from dataclasses import replace
+from functools import partial
+from itertools import count
+from typing import Any
+
+from django.http import HttpResponse
+from django.urls import reverse
+
+from fronts.facts.rows import columns_of
+from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
+from fronts.pages.measure.things.thing_page import ThingPage
+from fronts.pages.measure.views.editor import Editor, edited
+from fronts.pages.measure.views.parts import done
+from fronts.pages.measure.views.removal import Removal, removed
+from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.rules.facts import rows_of
+from fronts.selectors.kitchens import thing_of, things_of
+from fronts.services.things import called, thing_change, thing_create
+from fronts.snapshot.things import at_hand
+from shopjobs.access import SignedInRequest
+from shopjobs.models import Job
+
+
+@job_view("edit_kitchen")
+def thing_new(request: SignedInRequest, job: Job, page: ThingPage) -> HttpResponse:
+    """Enter a thing; it starts as the last of its kind was."""
+    target = page.new_key
+    form = page.form(posted(request), unit=job.unit, auto_id=f"{target}-%s")
+    form.initial.update(_like_the_last(job, page))
+    heading = f"New {page.table._meta.verbose_name}"
+    editor = Editor(
+        job=job, form=form, target=target, heading=heading, button=f"Enter the {page.one}",
+        action=reverse("fronts:thing-new", args=[job.pk, page]),
+        **_table(request, job, page, None),
+    )  # fmt: skip
+    return edited(
+        request,
+        editor,
+        save=lambda: thing_create(job=job, facts=_entered(editor, page), **who(request)),
+        done=lambda row: done(request, job, page.path, f"{_named(row)} is entered.", anchor=target),
+    )
+
+
+@job_view("edit_kitchen")
+def thing_edit(request: SignedInRequest, job: Job, page: ThingPage, key: int) -> HttpResponse:
+    """Change what is known of a thing."""
+    row = found_or_404(thing_of, job, page.table, key)
+    target, held = f"{page.one}-{key}", at_hand(row)
+    form = page.form(posted(request), unit=job.unit, held=held, auto_id=f"{target}-%s")
+    editor = Editor(
+        job=job, form=form, target=target, heading=_named(row), rows=(row,),
+        action=reverse("fronts:thing-edit", args=[job.pk, page, key]),
+        held=replace(held, **_nothing_in(page)), **_table(request, job, page, row),
+    )  # fmt: skip
+    return edited(
+        request,
+        editor,
+        save=lambda: thing_change(row=row, facts=_entered(editor, page), **who(request)),
+        done=lambda row: done(request, job, target, f"{_named(row)} is saved."),
+    )
+
+
+@job_view("edit_kitchen")
+def thing_delete_page(
+    request: SignedInRequest, job: Job, page: ThingPage, key: int
+) -> HttpResponse:
+    """Name what is touched by a thing's deletion, then delete it."""
+    row = found_or_404(thing_of, job, page.table, key)
+    removal = Removal(
+        job=job,
+        target=f"{page.one}-{key}",
+        question=f"Delete {called(row)}?",
+        goes=partial(page.goes, row),
+        action=reverse("fronts:thing-delete", args=[job.pk, page, key]),
+        button=f"Delete {called(row)}",
+        said=f"{_named(row)} is deleted.",
+    )
+    return removed(request, removal, remove=partial(page.delete, row=row, **who(request)))
+
+
+def _named(row: Any) -> str:
+    """The thing at the beginning of a sentence: `Door D1`."""
+    name = called(row)
+    return name[:1].upper() + name[1:]
+
+
+def _nothing_in(page: ThingPage) -> dict[str, Any]:
+    return {fact.name: () for fact, _ in rows_of(page.form.facts)}
+
+
+def _entered(editor: Editor, page: ThingPage) -> Any:
+    """The thing with the rows in it."""
+    facts = editor.form.entered
+    return (
+        replace(facts, **{page.inside.fact: tuple(stated(editor.table))}) if page.inside else facts
+    )
+
+
+def _table(request: SignedInRequest, job: Job, page: ThingPage, row: Any) -> dict[str, Any]:
+    """The small table in the form, where this kind has one."""
+    if page.inside is None:
+        return {}
+    held = [] if row is None else getattr(at_hand(row), page.inside.fact)
+    table = rows_form(
+        page.inside.form,
+        data=posted(request),
+        unit=job.unit,
+        prefix=f"{page.inside.prefix}-{row.pk if row else 'new'}",
+        initial=[columns_of(one) for one in held],
+    )
+    return {"table": table, "table_legend": page.inside.legend, "heads": tuple(heads(table))}
+
+
+def _like_the_last(job: Job, page: ThingPage) -> dict[str, object]:
+    rows = list(things_of(job, page.table))
+    taken = {row.label for row in rows}
+    labels = (f"{page.letter}{number}" for number in count(len(rows) + 1))
+    label = next(label for label in labels if label not in taken)
+    return {"label": label} | {name: getattr(rows[-1], name) for name in page.alike if rows}

@@ -1,0 +1,75 @@
+"""Things of a job that stand by themselves: entered, changed, deleted.
+
+What kinds there are, and what each consists of, is declared with the kitchen.
+"""
+
+from datetime import datetime
+from typing import Any
+
+from django.db import transaction
+
+from fronts.facts.rows import by_column, columns_of
+from fronts.models.kept import Kept, table_of
+from fronts.rules.facts import rows_of
+from fronts.rules.kitchen import BESIDE_CABINETS
+from fronts.rules.validity import faults_of
+from fronts.services.ordering import last_position
+from fronts.services.rows import row_for
+from fronts.services.saving import checked, enter, job_changed, saved_under_its_label
+from shopjobs.models import Job, Person
+
+
+@transaction.atomic
+def thing_create(*, job: Job, facts: Any, at: datetime, by: Person | None = None) -> Any:
+    """Enter a thing, last in the job's order of its kind; the row that was made."""
+    table = table_of(type(facts))
+    row = row_for(
+        table, job, facts, last_position(table._default_manager.filter(**{table.owner: job}))
+    )
+    _save(row, facts)
+    job_changed(job=job, text=f"Entered {called(row)}", by=by, at=at)
+    return row
+
+
+@transaction.atomic
+def thing_change(*, row: Any, facts: Any, at: datetime, by: Person | None = None) -> Any:
+    """Change what is known of a thing."""
+    enter(row, columns_of(facts))
+    _save(row, facts)
+    job_changed(job=row.job, text=f"Changed {called(row)}", by=by, at=at)
+    return row
+
+
+@transaction.atomic
+def thing_delete(*, row: Any, at: datetime, by: Person | None = None) -> None:
+    """Delete a thing."""
+    job, name = row.job, called(row)
+    row.delete()
+    job_changed(job=job, text=f"Deleted {name}", by=by, at=at)
+
+
+def called(row: Any) -> str:
+    """What a thing is called within a sentence: `door D1`."""
+    return f"{BESIDE_CABINETS[row.facts].one} {row.label}"
+
+
+def _save(row: Any, facts: Any) -> None:
+    """Save the row, and replace the rows of what is in it."""
+    inside: list[tuple[type[Kept], list[Kept]]] = []
+    faults = by_column(row.facts, faults_of(facts))
+    for fact, declared in rows_of(row.facts):
+        table, things = table_of(fact.kind), getattr(facts, fact.name)
+        if len(things) > declared.most:
+            faults[fact.name] = f"enter at most {declared.most} {declared.one}s"
+        rows = [row_for(table, row, thing, position) for position, thing in enumerate(things)]
+        inside.append((table, rows))
+    checked(row, faults)
+    for _, rows in inside:
+        for each in rows:
+            checked(each)
+    saved_under_its_label(row, taken=f"there is already a {called(row)} in this job")
+    for table, rows in inside:
+        table._default_manager.filter(**{table.owner: row}).delete()
+        table._default_manager.bulk_create(rows)
+    if inside:  # What was fetched with it holds no longer.
+        row.refresh_from_db(fields=[fact.name for fact, _ in rows_of(row.facts)])
