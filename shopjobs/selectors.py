@@ -2,9 +2,10 @@
 
 from datetime import datetime
 
+from django.contrib.auth import HASH_SESSION_KEY
 from django.db.models import QuerySet
 
-from shopjobs.models import Job, Person, Role, SignInFailure
+from shopjobs.models import Job, Person, Role, Session, SignInFailure
 
 
 def jobs_of(person: Person) -> QuerySet[Job]:
@@ -40,3 +41,13 @@ def failures_since(username: str, address: str, since: datetime) -> int:
 def failures_from(address: str, since: datetime) -> int:
     """Return how often signing in failed from an address, whatever the name."""
     return SignInFailure.objects.filter(address=address, at__gte=since).count()
+
+
+def sessions_of(person: Person, at: datetime) -> list[Session]:
+    """Return where the person is signed in, the latest seen first.
+
+    A session from under an older password lets nobody in, though its row may still be there.
+    """
+    rows = Session.objects.filter(person=person, expire_date__gt=at).order_by("-seen_at", "pk")
+    now = person.get_session_auth_hash()
+    return [row for row in rows if row.get_decoded().get(HASH_SESSION_KEY) == now]

@@ -34,7 +34,7 @@ MIDDLEWARE = [
     "whitenoise.middleware.WhiteNoiseMiddleware",
     "shopjobs.middleware.Compression",
     "shopjobs.middleware.ContentPolicy",
-    "django.contrib.sessions.middleware.SessionMiddleware",
+    "shopjobs.sessions.Sessions",
     "django.middleware.common.CommonMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
     "django.contrib.auth.middleware.AuthenticationMiddleware",
@@ -80,6 +80,7 @@ AUTH_PASSWORD_VALIDATORS = [
 LOGIN_URL = "shopjobs:sign-in"
 LOGIN_REDIRECT_URL = "shopjobs:job-list"
 LOGOUT_REDIRECT_URL = "shopjobs:sign-in"
+SESSION_ENGINE = "shopjobs.sessions"
 SESSION_COOKIE_AGE = 14 * 24 * 3600
 CSRF_FAILURE_VIEW = "shopjobs.views.errors.form_expired"
 BUSY_VIEW = "shopjobs.views.errors.busy"

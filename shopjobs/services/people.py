@@ -8,6 +8,7 @@ from shopjobs.models import Person, Role, Shop
 from shopjobs.selectors import owners_of
 from shopjobs.services.diary import diary_write
 from shopjobs.services.refused import Refused, refuse_twice
+from shopjobs.services.sessions import sessions_end
 
 
 @transaction.atomic
@@ -48,10 +49,14 @@ def person_change(
 
 @transaction.atomic
 def person_deactivate(*, person: Person, by: Person, at: datetime) -> Person:
-    """Let a person sign in no more. What they did keeps their name."""
+    """Let a person sign in no more, and end their sessions for good.
+
+    What they did keeps their name.
+    """
     _refuse_last_owner(person, None)
     person.is_active = False
     person.save(update_fields=["is_active"])
+    sessions_end(person=person)
     diary_write(shop=_shop(person), text=f"Closed the account of {person}", at=at, person=by)
     return person
 
@@ -70,6 +75,7 @@ def password_set(*, person: Person, password: str, by: Person, at: datetime) -> 
     """Set a password, checked by whoever asks; sessions under the old one end."""
     person.set_password(password)
     person.save(update_fields=["password"])
+    sessions_end(person=person)
     whose = "their own password" if person == by else f"the password of {person}"
     diary_write(shop=_shop(person), text=f"Set {whose}", at=at, person=by)
     return person

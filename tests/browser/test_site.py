@@ -33,7 +33,8 @@ def test_a_new_job_is_refused_beside_its_field_and_then_made(page: Page) -> None
 
 def test_nothing_scrolls_sideways(page: Page, job: Job) -> None:
     """No page of the site is wider than its window."""
-    for address in ("/jobs/", f"/jobs/{job.pk}/settings/", "/people/", "/shop/", "/password/"):
+    own = ("/shop/", "/password/", "/sessions/")
+    for address in ("/jobs/", f"/jobs/{job.pk}/settings/", "/people/", *own):
         page.goto(address)
 
         wide = page.evaluate("document.documentElement.scrollWidth - window.innerWidth")
@@ -49,6 +50,21 @@ def test_targets_are_large_enough_for_a_finger(page: Page, width: int, job: Job)
             heights = [control.evaluate(HEIGHT) for control in controls]
 
             assert min(heights) >= SMALLEST_TARGET, address
+
+
+def test_another_browser_is_signed_out_from_here(page: Page, plain_page: Page, width: int) -> None:
+    """Its session is ended from a browser that runs no scripts, with a finger too."""
+    plain_page.goto("/password/")
+    plain_page.get_by_role("link", name="Where you are signed in").click()
+    end = plain_page.get_by_role("button", name="End the session of")
+    assert width != PHONE or end.evaluate(HEIGHT) >= SMALLEST_TARGET
+
+    end.click()
+
+    expect(plain_page.get_by_text("Signed out:")).to_be_visible()
+    expect(plain_page.get_by_role("row")).to_have_count(2)
+    page.reload()
+    expect(page.get_by_role("heading", name="Sign in")).to_be_visible()
 
 
 def test_the_session_ends_in_mid_edit(page: Page) -> None:

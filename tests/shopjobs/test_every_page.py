@@ -19,6 +19,7 @@ PAGES = {
     "/people/{person}/": ("ada", "ines"),
     "/shop/": ("ada", "Shop"),
     "/password/": ("ada otto ines", "Your password"),
+    "/sessions/": ("ada otto ines", "Where you are signed in"),
 }
 POSTS = ("/people/{person}/password/", "/people/{person}/close/", "/people/{person}/open/")
 OF_THE_SHOP = [address for address in (*PAGES, *POSTS) if "{" in address]
