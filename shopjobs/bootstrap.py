@@ -34,7 +34,7 @@ DRIVER_LIBRARIES = ("libatomic.so.1",)
 """What the program that drives Chromium, part of the package playwright, wants of the system."""
 CHROMIUM_NAMES = ("chromium", "chromium-browser", "google-chrome")
 TESTS = frozenset({"test", "coverage"})
-DRAWS_SHEETS = frozenset({"demo", "sheets", "bench"}) | TESTS
+DRAWS_SHEETS = frozenset({"demo", "sheets", "work", "bench"}) | TESTS
 MEASURES_ITSELF = frozenset({"bench", "mutate"}) | TESTS
 """What needs the packages that only the tests use."""
 

@@ -1,11 +1,25 @@
-"""Reads of shops, people and jobs. Each starts from a person, and so from one shop."""
+"""Reads of shops, people, jobs and tasks. Each starts from a person, and so from one shop."""
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from django.contrib.auth import HASH_SESSION_KEY
 from django.db.models import QuerySet
+from django.db.models.functions import Now
 
-from shopjobs.models import Job, Person, Role, Session, SignInFailure
+from shopjobs.models import (
+    BackgroundTask,
+    Job,
+    Person,
+    Role,
+    Session,
+    Shop,
+    SignInFailure,
+    TaskState,
+    Worker,
+)
+
+WORKER_GONE_AFTER = timedelta(seconds=10)
+"""A worker says every other second that it is there; waiting for a lock may hold it up."""
 
 
 def jobs_of(person: Person) -> QuerySet[Job]:
@@ -51,3 +65,14 @@ def sessions_of(person: Person, at: datetime) -> list[Session]:
     rows = Session.objects.filter(person=person, expire_date__gt=at).order_by("-seen_at", "pk")
     now = person.get_session_auth_hash()
     return [row for row in rows if row.get_decoded().get(HASH_SESSION_KEY) == now]
+
+
+def open_tasks_of(shop: Shop) -> QuerySet[BackgroundTask]:
+    """Return the shop's tasks that wait or are being worked on."""
+    open_states = (TaskState.WAITING, TaskState.AT_WORK)
+    return BackgroundTask.objects.filter(shop=shop, state__in=open_states)
+
+
+def workers_alive() -> QuerySet[Worker]:
+    """Return the workers that were seen just now, by the database's clock."""
+    return Worker.objects.filter(seen_at__gte=Now() - WORKER_GONE_AFTER)

@@ -25,6 +25,8 @@ INSTALLED_APPS = [
     "django.contrib.staticfiles",
     "django.forms",
     "django_htmx",
+    "django_tasks",
+    "django_tasks_db",
     "template_partials",
 ]
 MIDDLEWARE = [
@@ -123,7 +125,13 @@ READY_CHECKS = (
     ("database", "shopjobs.health.database"),
     ("disk", "shopjobs.health.disk"),
     ("printing", "shopjobs.health.printing"),
+    ("queue", "shopjobs.queue_health.queue"),
 )
+
+# Long work: one queue in the database, and where each kind of task says what it does.
+TASKS = {"default": {"BACKEND": "django_tasks_db.DatabaseBackend"}}
+TASK_KINDS = {"cutting plan": "fronts.tasks.cutting_plan.KIND"}
+
 DEMO_LOADER = "fronts.services.demo.load_demo"
 
 X_FRAME_OPTIONS = "DENY"

@@ -15,3 +15,6 @@ if DATABASES["default"]["ENGINE"] == "django.db.backends.sqlite3":
     # A file, as the site has one: in memory, threads would share a single connection.
     _name = Path(tempfile.gettempdir()) / f"shopjobs-test-{os.getpid()}.sqlite3"
     DATABASES["default"]["TEST"] = {"NAME": str(_name)}
+
+# Where a test isn't about the queue, long work is done at once.
+TASKS = {"default": {"BACKEND": "django_tasks.backends.immediate.ImmediateBackend"}}

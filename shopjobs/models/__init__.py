@@ -1,4 +1,4 @@
-"""The tables of shops, people, their sessions, jobs and the diary."""
+"""The tables of shops, people, their sessions, jobs, the diary and long work."""
 
 from shopjobs.models.diary import DiaryEntry
 from shopjobs.models.job import Job
@@ -6,15 +6,9 @@ from shopjobs.models.person import Person, Role
 from shopjobs.models.session import Session
 from shopjobs.models.shop import Paper, Shop, Unit
 from shopjobs.models.sign_in import SignInFailure
+from shopjobs.models.task import BackgroundTask, TaskState, Worker
 
 __all__ = [
-    "DiaryEntry",
-    "Job",
-    "Paper",
-    "Person",
-    "Role",
-    "Session",
-    "Shop",
-    "SignInFailure",
-    "Unit",
-]
+    "BackgroundTask", "DiaryEntry", "Job", "Paper", "Person", "Role", "Session", "Shop",
+    "SignInFailure", "TaskState", "Unit", "Worker",
+]  # fmt: skip

@@ -12,6 +12,7 @@ from django.test import Client
 from pytest_django import DjangoAssertNumQueries, Settings
 
 from shopjobs import bootstrap, health
+from shopjobs.services.lost_tasks import worker_beat
 from tests.jsonlog import JsonLog
 
 HOSTS = ["testserver", "elsewhere.example", "10.0.0.7:8000", "not a host"]
@@ -42,15 +43,16 @@ def test_alive_asks_nothing_of_anybody(
 def test_ready_names_what_it_asked(
     host: str, settings: Settings, db: None, django_assert_num_queries: DjangoAssertNumQueries
 ) -> None:
-    """Database, disk and printing each have their word; no session is looked up."""
+    """Database, disk, printing and queue each have their word; no session is looked up."""
+    worker_beat(name="bench-1", host="bench", pid=1)
     settings.SECURE_SSL_REDIRECT = True
     cookies = {"Cookie": f"{settings.SESSION_COOKIE_NAME}=0123456789abcdef"}
-    with django_assert_num_queries(1):
+    with django_assert_num_queries(3):
         answer = Client().get("/readyz", headers={"Host": host, **cookies})
 
     assert answer.status_code == 200, answer.text
     assert answer.json() == {"status": "ok", **{name: "ok" for name, _ in settings.READY_CHECKS}}
-    assert {"database", "disk", "printing"} <= set(answer.json())
+    assert {"database", "disk", "printing", "queue"} <= set(answer.json())
 
 
 @pytest.mark.parametrize("address", ["/healthz", "/readyz"])
@@ -96,6 +98,7 @@ def test_what_hinders_it_is_named_and_stands_in_the_log(
 ) -> None:
     """503 says which check failed; why stands in the log alone, and it is still alive."""
     hinder(monkeypatch)
+    worker_beat(name="bench-1", host="bench", pid=1)
 
     answer = Client().get("/readyz")
 

@@ -2,6 +2,7 @@
 
 import os
 import socket
+import subprocess
 import sys
 from argparse import ArgumentParser
 from typing import Any
@@ -21,7 +22,7 @@ PORTS_TRIED = 100
 
 
 class Command(BaseCommand):
-    """Brings the database up to date, loads the demo shop once, and serves the site."""
+    """Brings the database up to date, loads the demo shop once, serves the site, and works."""
 
     help = "Makes the database, loads the demo shop where it isn't there, and serves the site."
 
@@ -75,7 +76,12 @@ def is_free(port: int) -> bool:
 
 
 def serve(port: int) -> None:
-    """Replace this process by the web server that also serves in production."""
+    """Start a worker, and replace this process by the web server that also serves in production.
+
+    The worker ends with this process, however that ends.
+    """
+    parent = ["--parent", str(os.getpid())]
+    subprocess.Popen([sys.executable, str(settings.BASE_DIR / "manage.py"), "work", *parent])
     gunicorn = [sys.executable, "-m", "gunicorn", "shopjobs.wsgi", "--bind", f"{HOST}:{port}"]
     workers = ["--worker-class", "gthread", "--workers", "2", "--threads", "4"]
     os.chdir(settings.BASE_DIR)

@@ -13,6 +13,7 @@ Table = type[Model]
 OF_THE_INSTALLATION = {
     "shopjobs.signinfailure": "counts guesses at names of every shop, for minutes",
     "shopjobs.session": "lets a browser into this installation, and no other",
+    "shopjobs.worker": "says which processes of this installation are at work",
 }
 """Tables that stay where they are when a shop moves, each with its reason."""
 

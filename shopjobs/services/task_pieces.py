@@ -1,0 +1,101 @@
+"""The pieces of long work: handed to the queue, made, counted, until a task has ended.
+
+A task that waits for a place stands in our own table only, so that one shop can't fill the queue.
+Every change of a task's state holds the lock of its shop, and asks whether it was overtaken.
+"""
+
+from datetime import datetime
+
+from django.db import transaction
+from django.utils import timezone
+from django_tasks import task as queued
+from django_tasks_db.models import DBTaskResult
+
+from shopjobs.models import BackgroundTask, Shop, TaskState
+from shopjobs.services.refused import Refused
+from shopjobs.task_kinds import kind_of
+
+AT_WORK_A_SHOP = 2
+"""So many tasks of one shop have a piece in the queue; those of others come in between."""
+
+
+def shop_lock(shop_id: int) -> None:
+    """Let nobody else change the shop's tasks until the transaction is through."""
+    Shop.objects.select_for_update(no_key=True).only("pk").get(pk=shop_id)
+
+
+def task_current(task_id: int, run: int) -> BackgroundTask | None:
+    """The task while this piece of it counts, its shop locked; None where it was overtaken."""
+    shop_id = BackgroundTask.objects.filter(pk=task_id).values_list("shop_id", flat=True).first()
+    if shop_id is None:
+        return None
+    shop_lock(shop_id)
+    return BackgroundTask.objects.filter(pk=task_id, run=run, state=TaskState.AT_WORK).first()
+
+
+@transaction.atomic
+def tasks_admit(*, shop_id: int) -> None:
+    """Hand the shop's oldest waiting tasks to the queue, while it has places."""
+    shop_lock(shop_id)
+    tasks = BackgroundTask.objects.filter(shop_id=shop_id)
+    room = AT_WORK_A_SHOP - tasks.filter(state=TaskState.AT_WORK).count()
+    waiting = tasks.filter(state=TaskState.WAITING).order_by("asked_at", "pk")
+    for task in waiting[: max(room, 0)]:
+        piece_enqueue(task)
+
+
+def piece_enqueue(task: BackgroundTask) -> None:
+    """Put the task's next piece at the queue's end, in the transaction that counts the last."""
+    task.state, task.run = TaskState.AT_WORK, task.run + 1
+    task.save(update_fields=["state", "run", "done", "tries"])
+    result = piece.enqueue(task.pk, task.run)
+    BackgroundTask.objects.filter(pk=task.pk, run=task.run).update(result_id=str(result.id))
+
+
+@queued
+def piece(task_id: int, run: int) -> None:
+    """Make one piece and keep what came of it; what can't be made fails its task, in words."""
+    task = BackgroundTask.objects.filter(pk=task_id, run=run, state=TaskState.AT_WORK).first()
+    if task is None:
+        return
+    try:
+        _piece_keep(task_id, run, kind_of(task).make(task))
+    except Exception as failure:
+        fault = failure.message if isinstance(failure, Refused) else kind_of(task).fault
+        piece_fail(task_id, run, fault=fault, at=timezone.now())
+        raise
+
+
+@transaction.atomic
+def _piece_keep(task_id: int, run: int, made: object) -> None:
+    task = task_current(task_id, run)
+    if task is None:
+        return
+    kind_of(task).keep(task, made)
+    task.done, task.tries = task.done + 1, 0
+    if task.done < task.pieces:
+        piece_enqueue(task)
+    else:
+        task_end(task, TaskState.DONE, at=timezone.now())
+
+
+@transaction.atomic
+def piece_fail(task_id: int, run: int, *, fault: str, at: datetime) -> None:
+    """End the task, unless it was overtaken."""
+    task = task_current(task_id, run)
+    if task is not None:
+        task_end(task, TaskState.FAILED, fault=fault, at=at)
+
+
+def result_forget(task: BackgroundTask) -> None:
+    """Take the task's piece out of the queue."""
+    if task.result_id:
+        DBTaskResult.objects.filter(pk=task.result_id).delete()
+
+
+def task_end(task: BackgroundTask, state: TaskState, *, at: datetime, fault: str = "") -> None:
+    """End a task whose shop is locked; the next of the shop takes its place."""
+    task.state, task.fault, task.ended_at, task.result_id = state, fault, at, ""
+    task.save(update_fields=["state", "fault", "ended_at", "result_id", "done"])
+    kind_of(task).ended(task)
+    tasks_admit(shop_id=task.shop_id)
