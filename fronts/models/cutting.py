@@ -15,10 +15,13 @@ class CutPlan(models.Model):
     """One run of the plan for all of a job's parts; `fingerprint` is that of the parts.
 
     `asked` and `found` are lists, an entry for each material and thickness; `found` grows
-    while the plan is being worked out, which must be over by `due_at`.
+    while the plan is being worked out by its `task`, which goes a while after it has ended.
     """
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
+    task = models.OneToOneField(
+        "shopjobs.BackgroundTask", on_delete=models.SET_NULL, null=True, related_name="+"
+    )
     fingerprint = models.CharField(max_length=64)
     asked = models.JSONField()
     found = models.JSONField(default=list)
@@ -26,7 +29,6 @@ class CutPlan(models.Model):
     fault = models.CharField(max_length=400, blank=True)
     made_by = models.ForeignKey("shopjobs.Person", on_delete=models.RESTRICT, related_name="+")
     started_at = models.DateTimeField()
-    due_at = models.DateTimeField()
     finished_at = models.DateTimeField(null=True, blank=True)
 
     class Meta:

@@ -29,7 +29,11 @@ def finished_plan(job: Job) -> CutPlan | None:
 
 
 def _plans(job: Job) -> QuerySet[CutPlan]:
-    return CutPlan.objects.filter(job=job).select_related("made_by").order_by("-started_at", "-pk")
+    return (
+        CutPlan.objects.filter(job=job)
+        .select_related("made_by", "task")
+        .order_by("-started_at", "-pk")
+    )
 
 
 def named_plans(plan: CutPlan) -> list[tuple[str, Plan]]:

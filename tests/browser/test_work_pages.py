@@ -1,6 +1,7 @@
 """Order, fit and cut in a real browser, at a desk and on a phone."""
 
 import re
+from collections.abc import Iterator
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -10,6 +11,7 @@ from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
 from tests.browser.conftest import PHONE
 from tests.factories import PASSWORD, door_and_drawer, overlaid
+from tests.queue_work import in_queue, workers
 
 TARGET, MAIN_TARGET = 44, 64
 """Smallest targets in CSS px: on any phone page, and of what an installer does in gloves."""
@@ -23,6 +25,13 @@ def cabinet(job: Job) -> Cabinet:
     """A cabinet with a door, a drawer, and a plywood front above them."""
     overlaid(job)
     return door_and_drawer(job, front_material="birch plywood")
+
+
+@pytest.fixture
+def a_worker() -> Iterator[None]:
+    """Long work waits in the queue for a real worker, which is there."""
+    with in_queue, workers():
+        yield
 
 
 def test_a_line_is_checked_in_place_and_taken_back(page: Page, cabinet: Cabinet) -> None:
@@ -151,6 +160,7 @@ def test_tables_keep_their_words_on_the_narrowest_phone(page: Page, cabinet: Cab
     assert high < 2 * 24 + 20
 
 
+@pytest.mark.usefixtures("a_worker")
 def test_a_plan_is_made_while_the_page_shows_how_far_it_is(page: Page, cabinet: Cabinet) -> None:
     """The form gives way to the progress, and that to the drawn plan, without a reload."""
     page.goto(f"/jobs/{cabinet.job_id}/cut/")
@@ -161,18 +171,28 @@ def test_a_plan_is_made_while_the_page_shows_how_far_it_is(page: Page, cabinet: 
     expect(page.locator("#cut-plan svg").first).to_be_visible()
 
 
+@pytest.mark.usefixtures("a_worker")
 def test_a_plan_is_made_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
-    """The page says that it is at work, and a link looks again."""
+    """The page says that it is at work, and looks again by itself."""
     plain_page.goto(f"/jobs/{cabinet.job_id}/cut/")
     plain_page.get_by_role("button", name="Make the plan").click()
     expect(plain_page.locator("#cut-plan")).to_contain_text("Look again")
 
-    for _ in range(60):
-        if plain_page.locator("#cut-plan .takes").count():
-            break
-        plain_page.wait_for_timeout(500)
-        plain_page.goto(f"/jobs/{cabinet.job_id}/cut/")
-    expect(plain_page.locator("#cut-plan .takes")).to_contain_text("proved least")
+    expect(plain_page.locator("#cut-plan .takes")).to_contain_text("proved least", timeout=60_000)
+
+
+def test_a_plan_that_nobody_works_on_says_so_and_is_called_off(
+    page: Page, cabinet: Cabinet
+) -> None:
+    """Without a worker the page doesn't spin for ever; cancelled, the form is there again."""
+    with in_queue:
+        page.goto(f"/jobs/{cabinet.job_id}/cut/")
+        page.get_by_role("button", name="Make the plan").click()
+        expect(page.locator(".at-work")).to_contain_text("No worker is running")
+
+        page.get_by_role("button", name="Cancel the plan").click()
+        expect(page.locator("#cut-plan")).to_contain_text("Cancelled by Ada")
+        expect(page.get_by_role("button", name="Make the plan")).to_be_visible()
 
 
 def test_nothing_scrolls_sideways(page: Page, cabinet: Cabinet) -> None:

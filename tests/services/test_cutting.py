@@ -1,6 +1,5 @@
-"""Cutting plans as they are begun, worked out beside the page, and kept."""
+"""Cutting plans as they are begun, worked out piece by piece, and kept."""
 
-import time
 from datetime import timedelta
 
 import pytest
@@ -11,10 +10,11 @@ from fronts.cutting.plan_json import plan_to_store, request_to_store, stored_pla
 from fronts.models import CutPlan, PlanState
 from fronts.rules.lengths import INCH, Mm
 from fronts.selectors.plans import finished_plan, latest_plan
-from fronts.services.cutting import AT_ONCE, KEPT, MARGIN, Asked, plan_begin, plan_work
+from fronts.services.cutting import KEPT, Asked, plan_begin, plan_cancel
 from shopjobs.models import DiaryEntry, Job, Person
 from shopjobs.services.refused import Refused
-from tests.factories import NOW, JobFactory
+from tests.factories import NOW
+from tests.queue_work import in_queue, work_off
 
 SHEETS = Request(
     kerf=INCH / 8,
@@ -29,6 +29,10 @@ SHEETS = Request(
         WantedPart("B2.a.2", 9 * INCH, 20 * INCH, 1, "length", "B2.a", 2),
     ),
 )
+HOPELESS = Request(
+    kerf=Mm(3), trim=Mm(10), stock=(StockSize("offcut", Mm(100), Mm(100)),),
+    parts=(WantedPart("B1.a", Mm(700), Mm(400)),),
+)  # fmt: skip
 STICKS = Request(
     kerf=Mm(3), trim=Mm(15), stock=(StockSize("stick", Mm(2440)),),
     parts=(WantedPart("stile", Mm(700), count=7),),
@@ -53,25 +57,38 @@ def test_what_is_kept_comes_back_exactly(request_: Request) -> None:
 
 
 @pytest.mark.django_db
+@in_queue
 def test_a_plan_that_was_begun_is_at_work(job: Job, office: Person) -> None:
-    """It is kept with what it is made from, who asked, and when it must be over."""
+    """It is kept with what it is made from and who asked, and nothing of it is done yet."""
     begun = begin(job, office)
 
     kept = latest_plan(job)
     assert kept == begun
     assert (begun.state, begun.fingerprint, begun.made_by) == ("working", "1234-abcd", office)
-    assert begun.due_at == NOW + timedelta(seconds=2) + MARGIN
     assert [stored_request(row) for row in begun.asked] == [SHEETS, STICKS]
     assert DiaryEntry.objects.filter(job=job, text="Began a cutting plan").exists()
     assert finished_plan(job) is None
 
 
 @pytest.mark.django_db
-def test_a_plan_is_worked_out_for_each_material(job: Job, office: Person) -> None:
-    """The plans that are kept are those that the engine finds, with their proof."""
+@in_queue
+def test_each_material_is_a_piece_of_its_own(job: Job, office: Person) -> None:
+    """What is there of a plan is kept at once; the rest comes when its turn does."""
     begun = begin(job, office)
 
-    plan_work(plan_id=begun.pk)
+    work_off(1)
+    begun.refresh_from_db()
+    assert (len(begun.found), begun.state) == (1, PlanState.WORKING)
+
+    work_off()
+    begun.refresh_from_db()
+    assert (len(begun.found), begun.state) == (2, PlanState.DONE)
+
+
+@pytest.mark.django_db
+def test_a_plan_is_worked_out_for_each_material(job: Job, office: Person) -> None:
+    """The plans that are kept are those that the engine finds, with their proof."""
+    begin(job, office)
 
     kept = finished_plan(job)
     assert kept is not None
@@ -86,6 +103,7 @@ def test_a_plan_is_worked_out_for_each_material(job: Job, office: Person) -> Non
 
 
 @pytest.mark.django_db
+@in_queue
 def test_one_plan_of_a_job_at_a_time(job: Job, office: Person) -> None:
     """A second press does not start a second run."""
     begin(job, office)
@@ -96,31 +114,34 @@ def test_one_plan_of_a_job_at_a_time(job: Job, office: Person) -> None:
 
 
 @pytest.mark.django_db
-def test_so_many_plans_of_all_jobs_at_a_time(job: Job, office: Person) -> None:
-    """Each takes a core: a third one is refused until one of them is done or was lost."""
-    others = [JobFactory.create(shop=job.shop, number=f"K-{n}") for n in range(2, 2 + AT_ONCE)]
-    running = [begin(each, office) for each in others]
+@in_queue
+def test_a_plan_that_is_cancelled_says_by_whom(job: Job, office: Person) -> None:
+    """Nobody works on it any more, the one before it still holds, and a new one can be begun."""
+    before = begin(job, office)
+    work_off()
+    begun = begin(job, office, at=NOW + timedelta(hours=1))
 
-    with pytest.raises(Refused, match="for other jobs are being worked out"):
-        begin(job, office)
-    assert not CutPlan.objects.filter(job=job).exists()
+    plan_cancel(plan=begun, by=office, at=NOW + timedelta(hours=2))
+    work_off()
 
-    plan_work(plan_id=running[0].pk)
-    assert begin(job, office).state == PlanState.WORKING
-    lost = running[1].due_at + timedelta(seconds=1)
-    assert begin(others[0], office, at=lost).state == PlanState.WORKING
+    begun.refresh_from_db()
+    assert (begun.state, begun.found, begun.fault) == ("failed", [], "Cancelled by otto.")
+    assert DiaryEntry.objects.filter(job=job, text="Cancelled a cutting plan").count() == 1
+    assert finished_plan(job) == before
+    assert begin(job, office, at=NOW + timedelta(hours=3)).state == PlanState.WORKING
 
 
 @pytest.mark.django_db
-def test_a_plan_that_died_with_its_server_is_given_up(job: Job, office: Person) -> None:
-    """What should long be over stands in nobody's way."""
-    lost = begin(job, office)
+def test_a_plan_that_is_done_is_not_cancelled(job: Job, office: Person) -> None:
+    """Who presses Cancel too late changes nothing."""
+    begin(job, office)
+    done = finished_plan(job)
+    assert done is not None
 
-    again = begin(job, office, at=lost.due_at + timedelta(seconds=1))
+    plan_cancel(plan=done, by=office, at=NOW + timedelta(hours=1))
 
-    lost.refresh_from_db()
-    assert (lost.state, again.state) == (PlanState.FAILED, PlanState.WORKING)
-    assert "server was stopped" in lost.fault
+    assert finished_plan(job) == done
+    assert not DiaryEntry.objects.filter(text="Cancelled a cutting plan").exists()
 
 
 @pytest.mark.django_db
@@ -128,57 +149,21 @@ def test_old_plans_go(job: Job, office: Person) -> None:
     """A job keeps its last few finished plans."""
     for day in range(KEPT + 3):
         at = NOW + timedelta(days=day)
-        begun = begin(job, office, asked=[Asked("k2", "maple", STICKS)], at=at)
-        plan_work(plan_id=begun.pk)
+        begin(job, office, asked=[Asked("k2", "maple", STICKS)], at=at)
 
     kept = CutPlan.objects.filter(job=job)
     assert kept.count() == KEPT
     assert latest_plan(job) == finished_plan(job) == kept.latest("started_at")
 
 
-@pytest.mark.django_db(transaction=True)
-def test_it_is_worked_out_beside_the_page(job: Job, office: Person) -> None:
-    """Beginning returns at once; a process of its own does the work, a thread keeps it."""
-    begun = begin(job, office)
-
-    _wait_for_end(begun)
-
-    assert (begun.state, len(begun.found)) == (PlanState.DONE, 2)
-
-
-@pytest.mark.django_db(transaction=True)
+@pytest.mark.django_db
 def test_a_run_that_fails_does_not_stay_at_work(job: Job, office: Person) -> None:
     """Stock that no part fits: the engine refuses it, and the plan is given up in words."""
-    hopeless = Request(
-        kerf=Mm(3), trim=Mm(10), stock=(StockSize("offcut", Mm(100), Mm(100)),),
-        parts=(WantedPart("B1.a", Mm(700), Mm(400)),),
-    )  # fmt: skip
+    asked = [Asked("k2", "maple", STICKS), Asked("k", "plywood", HOPELESS)]
 
-    begun = begin(job, office, asked=[Asked("k", "plywood", hopeless)])
-    _wait_for_end(begun)
+    begin(job, office, asked=asked)
 
-    assert begun.state == PlanState.FAILED
-    assert "could not be worked out" in begun.fault
-
-
-@pytest.mark.django_db
-def test_a_run_that_takes_too_long_is_given_up(
-    job: Job, office: Person, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    """By the name of its material; what was found before it stays."""
-    monkeypatch.setattr("fronts.services.cutting.MARGIN", timedelta(0))
-    begun = begin(job, office, seconds=0)
-
-    plan_work(plan_id=begun.pk)
-
-    begun.refresh_from_db()
-    assert (begun.state, begun.found) == (PlanState.FAILED, [])
-    assert begun.fault == "No plan for plywood 3/4 came within its time."
-
-
-def _wait_for_end(begun: CutPlan) -> None:
-    """Wait for the run to end; a run that doesn't fails by the state that is left."""
-    end = time.monotonic() + 60
-    while begun.state == PlanState.WORKING and time.monotonic() < end:
-        time.sleep(0.1)
-        begun.refresh_from_db()
+    failed = latest_plan(job)
+    assert failed is not None
+    assert (failed.state, len(failed.found)) == (PlanState.FAILED, 1)
+    assert failed.fault.startswith("plywood: The plan could not be worked out")

@@ -3,7 +3,6 @@
 from functools import partial
 
 from django.http import HttpResponse, QueryDict
-from django.utils import timezone
 
 from fronts.cutting.plan_json import stored_request
 from fronts.figures.parts import material_name
@@ -11,13 +10,7 @@ from fronts.figures.sizes import bought_length
 from fronts.models import CutPlan, PlanState
 from fronts.pages.cut.forms import CutPlanForm
 from fronts.pages.cut.rows.cut_list import cut_list
-from fronts.pages.cut.rows.plan import (
-    Progress,
-    fault_of,
-    is_at_work,
-    plan_shown,
-    progress_of,
-)
+from fronts.pages.cut.rows.plan import plan_shown, progress_of
 from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
@@ -27,7 +20,7 @@ from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import finished_plan, latest_plan
-from fronts.services.cutting import plan_begin
+from fronts.services.cutting import plan_begin, plan_cancel
 from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -41,7 +34,7 @@ PART = "cut-plan"
 def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show what is to be cut, and the plan; begin a new plan."""
     latest = latest_plan(job)
-    if wants_part(request) and request.method != "POST" and _progress(latest):
+    if wants_part(request) and request.method != "POST" and progress_of(latest):
         return _part_at_work(request, job, latest)
     schedule = schedule_of(job)
     form = _form(schedule, latest, posted(request))
@@ -51,6 +44,18 @@ def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
         save=partial(_begin, request, job, schedule, form),
         done=partial(_begun, request, job),
     )
+
+
+@job_view("measure", "POST", to_post="edit_kitchen")
+def cut_cancel(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Call off the plan that is being worked out."""
+    begun = latest_plan(job)
+    if begun is not None:
+        plan_cancel(plan=begun, **who(request))
+    if not wants_part(request):
+        return go_to(request, "fronts:job-cut", job.pk)
+    schedule, latest = schedule_of(job), latest_plan(job)
+    return _page(request, job, schedule, _form(schedule, latest, None), latest)
 
 
 def _begin(request: SignedInRequest, job: Job, schedule: Schedule, form: CutPlanForm) -> CutPlan:
@@ -64,19 +69,14 @@ def _begin(request: SignedInRequest, job: Job, schedule: Schedule, form: CutPlan
 
 
 def _begun(request: SignedInRequest, job: Job, plan: CutPlan) -> HttpResponse:
-    if wants_part(request):
+    if wants_part(request) and progress_of(plan):
         return _part_at_work(request, job, plan)
     return go_to(request, "fronts:job-cut", job.pk)
 
 
-def _progress(plan: CutPlan | None) -> Progress | None:
-    """How far the plan is that is being worked out, where one is."""
-    return progress_of(plan) if plan is not None and is_at_work(plan, timezone.now()) else None
-
-
 def _part_at_work(request: SignedInRequest, job: Job, plan: CutPlan | None) -> HttpResponse:
     """How far it is, and no more: nothing else is worked out meanwhile."""
-    context = {"job": job, "step": "cut", "progress": _progress(plan)}
+    context = {"job": job, "step": "cut", "progress": progress_of(plan)}
     return render_page(request, PAGE, context, partial=PART)
 
 
@@ -94,7 +94,7 @@ def _page(
     context = {
         "job": job,
         "step": "cut",
-        "progress": None if form.is_bound else _progress(latest),
+        "progress": None if form.is_bound else progress_of(latest),
         "stops": blocking_findings(request, job, schedule),
         "list": cut_list(schedule),
         "form": form,
@@ -108,7 +108,7 @@ def _plan(job: Job, schedule: Schedule, latest: CutPlan | None) -> dict[str, obj
     plan = latest if latest and latest.state == PlanState.DONE else finished_plan(job)
     banding = banding_lengths(schedule.parts)
     return {
-        "fault": fault_of(latest, timezone.now()),
+        "fault": "" if latest is None else latest.fault,
         "plan": None if plan is None else plan_shown(plan, parts, unit),
         "banding": [
             (material_name(material, unit, thickness), bought_length(length, unit))

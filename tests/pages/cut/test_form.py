@@ -9,6 +9,7 @@ from fronts.models import CutPlan
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.pages.cut.planned import address, cut_kitchen, finish, groups, make_plan
+from tests.queue_work import in_queue
 
 SignIn = Callable[[Person], Client]
 
@@ -75,6 +76,7 @@ def test_what_makes_no_plan_is_refused_at_its_field(
     assert not CutPlan.objects.exists()
 
 
+@in_queue
 def test_a_second_press_begins_nothing(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
     """While a plan is at work, another is refused in words."""
     client = signed_in(office)

@@ -1,19 +1,17 @@
 """The cut page: the list of parts, and the plan that was made."""
 
 from collections.abc import Callable
-from datetime import timedelta
 
 import pytest
 from django.test import Client
-from django.utils import timezone
 from pytest_django.fixtures import DjangoAssertNumQueries
 
-from fronts.models import CutPlan
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import OpeningFactory
 from tests.pages.cut.planned import HTMX, address, cut_kitchen, finish, make_plan
+from tests.queue_work import in_queue
 
 SignIn = Callable[[Person], Client]
 
@@ -36,6 +34,7 @@ def test_the_list_has_every_part_by_material(
     assert "Jigs and shims" in page.words
 
 
+@in_queue
 def test_a_plan_is_begun_and_then_shown(
     kitchen_job: Job, office: Person, signed_in: SignIn
 ) -> None:
@@ -57,6 +56,7 @@ def test_a_plan_is_begun_and_then_shown(
     assert "have changed" not in page.words
 
 
+@in_queue
 def test_htmx_sees_how_far_it_is_until_it_is_made(
     kitchen_job: Job, office: Person, signed_in: SignIn
 ) -> None:
@@ -65,7 +65,7 @@ def test_htmx_sees_how_far_it_is_until_it_is_made(
 
     answer = make_plan(client, kitchen_job, htmx=True)
     assert dom(answer).first.id == "cut-plan"
-    assert dom(answer).first.attribute("hx-trigger") == "load delay:1s"
+    assert dom(answer).first.attribute("hx-trigger") == "load delay:5s"
 
     finish(kitchen_job)
     answer = client.get(address(kitchen_job), headers=HTMX)
@@ -131,22 +131,7 @@ def test_a_drawer_stack_is_cut_as_one_block(
     assert len({each["y"] for each in placed}) == 1
 
 
-def test_a_plan_that_died_with_its_server_says_so(
-    kitchen_job: Job, office: Person, signed_in: SignIn
-) -> None:
-    """It does not look as if it were still at work, and another can be made."""
-    client = signed_in(office)
-    make_plan(client, kitchen_job)
-    CutPlan.objects.update(due_at=timezone.now() - timedelta(seconds=1))
-
-    page = dom(client.get(address(kitchen_job)))
-
-    assert "The server was stopped" in page.words
-    assert "Make the plan" in page.words
-    assert "materials worked out" not in page.words
-    assert make_plan(client, kitchen_job).status_code == 302
-
-
+@in_queue
 def test_the_page_takes_few_queries(
     kitchen_job: Job,
     office: Person,

@@ -10,7 +10,7 @@ from pypdf import PdfReader
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.selectors.kitchens import schedule_of
-from fronts.services.cutting import Asked, plan_begin, plan_work
+from fronts.services.cutting import Asked, plan_begin
 from fronts.services.cutting_requests import usual_request
 from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
@@ -36,11 +36,10 @@ def planned(kitchen_job: Job, office: Person) -> Job:
     for group in cutting_groups(parts):
         name = f"{group.material} {group.key}"
         asked.append(Asked(group.key, name, usual_request(group, "in")))
-    begun = plan_begin(
+    plan_begin(
         job=kitchen_job, fingerprint=parts_fingerprint(parts), asked=asked, seconds=2,
         by=office, at=NOW,
     )  # fmt: skip
-    plan_work(plan_id=begun.pk)
     return kitchen_job
 
 

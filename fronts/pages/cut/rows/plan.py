@@ -5,7 +5,8 @@ from datetime import datetime
 
 from fronts.drawings.cut_layout import screen_layouts
 from fronts.figures.cutting_plan import MaterialShown, materials_shown, whole_cost
-from fronts.models import CutPlan, PlanState
+from fronts.models import CutPlan
+from fronts.pages.shared.task_progress import TaskProgress, task_progress
 from fronts.selectors.plans import named_plans
 
 
@@ -25,27 +26,15 @@ class PlanShown:
 class Progress:
     """How far a plan at work has come."""
 
-    done: int
-    wanted: int
+    task: TaskProgress
     now: str
 
 
-def is_at_work(plan: CutPlan, at: datetime) -> bool:
-    """Whether the plan is being worked out; one that is overdue was lost with its server."""
-    return plan.state == PlanState.WORKING and plan.due_at >= at
-
-
-def fault_of(plan: CutPlan | None, at: datetime) -> str:
-    """Why the last plan came to nothing, where it did."""
-    if plan is None or plan.state == PlanState.DONE or is_at_work(plan, at):
-        return ""
-    return plan.fault or "The server was stopped while the plan was being worked out."
-
-
-def progress_of(plan: CutPlan) -> Progress:
-    """What is done and what is being done."""
-    done, wanted = len(plan.found), len(plan.asked)
-    return Progress(done, wanted, plan.asked[done]["name"] if done < wanted else "")
+def progress_of(plan: CutPlan | None) -> Progress | None:
+    """What is done and what is being done, where a plan is being worked out."""
+    if plan is None or plan.task is None or not plan.task.is_open:
+        return None
+    return Progress(task_progress(plan.task), plan.asked[plan.task.done]["name"])
 
 
 def plan_shown(plan: CutPlan, fingerprint: str, unit: str) -> PlanShown:

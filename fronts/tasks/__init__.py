@@ -1,0 +1,1 @@
+"""Long work: what the worker makes, a file each kind."""
