@@ -4,7 +4,11 @@ Greedy choice would give a large door to a small front and leave a large one wit
 """
 
 import heapq
+from collections import defaultdict
 from collections.abc import Mapping, Sequence
+
+Column = tuple[bool, int]
+"""A column by its number or, last in order, a row's own way out: whether it is one, and whose."""
 
 
 def assign(costs: Sequence[Mapping[int, int]]) -> dict[int, int]:
@@ -14,26 +18,25 @@ def assign(costs: Sequence[Mapping[int, int]]) -> dict[int, int]:
     paths with potentials (Kuhn-Munkres), each row having a way out of its own that costs
     more than everything else together. Whole numbers only, so the answer is exact.
     """
-    columns = 1 + max((column for row in costs for column in row), default=-1)
-    unserved = 1 + sum(max(row.values(), default=0) for row in costs)
+    unserved = 1 + sum(max(row.values()) for row in costs if row)
     plan = _Plan(
-        edges=[
-            [*sorted(row.items()), (columns + index, unserved)] for index, row in enumerate(costs)
-        ],
-        columns=columns + len(costs),
+        [
+            [*(((False, column), row[column]) for column in sorted(row)), ((True, index), unserved)]
+            for index, row in enumerate(costs)
+        ]
     )
     for row in range(len(costs)):
         plan.serve(row)
-    return {row: column for row, column in sorted(plan.column_of.items()) if column < columns}
+    return {row: column for row, (out, column) in sorted(plan.column_of.items()) if not out}
 
 
 class _Plan:
-    def __init__(self, *, edges: Sequence[Sequence[tuple[int, int]]], columns: int) -> None:
+    def __init__(self, edges: Sequence[Sequence[tuple[Column, int]]]) -> None:
         self.edges = edges
-        self.row_price = [0] * len(edges)
-        self.column_price = [0] * columns
-        self.row_of: dict[int, int] = {}
-        self.column_of: dict[int, int] = {}
+        self.row_price: defaultdict[int, int] = defaultdict(int)
+        self.column_price: defaultdict[Column, int] = defaultdict(int)
+        self.row_of: dict[Column, int] = {}
+        self.column_of: dict[int, Column] = {}
 
     def serve(self, start: int) -> None:
         """Serve one more row along the cheapest augmenting path."""
@@ -44,27 +47,27 @@ class _Plan:
             if passed != last:
                 self.row_price[self.row_of[passed]] += total - distance
                 self.column_price[passed] -= total - distance
-        column: int | None = last
+        column: Column | None = last
         while column is not None:
             row = came_from[column]
             freed = self.column_of.get(row)
             self.row_of[column], self.column_of[row] = row, column
             column = freed
 
-    def _cheapest_path(self, start: int) -> tuple[dict[int, int], dict[int, int], int]:
+    def _cheapest_path(self, start: int) -> tuple[dict[Column, int], dict[Column, int], Column]:
         """How far each column passed is, whence it was reached, and the free one at the end.
 
         Of two columns as near as each other the free one comes first, which ends the search.
         """
-        best: dict[int, int] = {}
-        came_from: dict[int, int] = {}
-        settled: dict[int, int] = {}
-        heap: list[tuple[int, bool, int]] = []
+        best: dict[Column, int] = {}
+        came_from: dict[Column, int] = {}
+        settled: dict[Column, int] = {}
+        heap: list[tuple[int, bool, Column]] = []
         row, far = start, 0
         while True:
             for column, cost in self.edges[row]:
                 distance = far + cost - self.row_price[row] - self.column_price[column]
-                if column not in settled and distance < best.get(column, distance + 1):
+                if column not in best or distance < best[column]:
                     best[column], came_from[column] = distance, row
                     heapq.heappush(heap, (distance, column in self.row_of, column))
             far, _, column = heapq.heappop(heap)
