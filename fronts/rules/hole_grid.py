@@ -7,6 +7,7 @@ takes no fractions; nothing is rounded.
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from heapq import heapify, heappop, heapreplace
+from itertools import chain
 from math import lcm
 
 from fronts.rules.kinds import FRONT_BUILDS
@@ -43,18 +44,16 @@ class HoleGrid:
 
     def __init__(self, site: Site, step: Mm) -> None:
         box, front, practice = site.box, site.front, site.practice
-        bars = slide_outlines(box)
+        halves = (box.width / 2, box.height / 2)
+        radius, half_clear = practice.hole_diameter / 2, practice.hole_clear / 2
+        rounds = [(thing.x, thing.y, thing.diameter / 2) for thing in site.rounds]
+        pins = [(pins.x, pins.y, pins.pitch, pins.diameter / 2) for pins in box.shelf_pins]
+        bars = [(bar.left, bar.bottom, bar.right, bar.top) for bar in slide_outlines(box)]
         lengths = [
-            step, box.width / 2, box.height / 2, front.width, front.height, front.stile, front.rail,
-            site.side_offset, site.jig_thickness, practice.hole_inset, practice.hole_to_edge,
-            practice.hole_diameter / 2, practice.hole_clear / 2,
+            step, *halves, front.width, front.height, front.stile, front.rail, site.side_offset,
+            site.jig_thickness, practice.hole_inset, practice.hole_to_edge, radius, half_clear,
+            *chain(*rounds, *pins, *bars),
         ]  # fmt: skip
-        for obstacle in site.rounds:
-            lengths += [obstacle.x, obstacle.y, obstacle.diameter / 2]
-        for pins in box.shelf_pins:
-            lengths += [pins.x, pins.y, pins.pitch, pins.diameter / 2]
-        for bar in bars:
-            lengths += [bar.left, bar.bottom, bar.right, bar.top]
         self.scale = lcm(*(length.denominator for length in lengths))
         whole = self.whole
         self.step = whole(step)
@@ -64,19 +63,16 @@ class HoleGrid:
         framed = FRONT_BUILDS[front.build].framed
         self.frame = (whole(front.stile), whole(front.rail)) if framed else None
         self.edge = whole(practice.hole_to_edge)
-        self.need = whole(practice.hole_diameter / 2) + whole(practice.hole_clear)
-        apart = whole(practice.hole_diameter / 2) + whole(practice.hole_clear / 2)
-        self.limits = (whole(box.width / 2) - apart, whole(box.height / 2) - apart)
+        self.need = whole(radius) + whole(practice.hole_clear)
+        apart = whole(radius) + whole(half_clear)
+        self.limits = tuple(whole(half) - apart for half in halves)
         self.wished = tuple(min(whole(practice.hole_inset), limit) for limit in self.limits)
-        self.rounds = [
-            (whole(obstacle.x), whole(obstacle.y), whole(obstacle.diameter / 2))
-            for obstacle in site.rounds
-        ]
+        self.rounds = [(whole(x), whole(y), whole(radius)) for x, y, radius in rounds]
         self.pins = [
-            (whole(pins.x), whole(pins.y), whole(pins.pitch), pins.count, whole(pins.diameter / 2))
-            for pins in box.shelf_pins
+            (whole(x), whole(y), whole(pitch), row.count, whole(radius))
+            for (x, y, pitch, radius), row in zip(pins, box.shelf_pins, strict=True)
         ]
-        self.bars = [(whole(b.left), whole(b.bottom), whole(b.right), whole(b.top)) for b in bars]
+        self.bars = [tuple(whole(length) for length in bar) for bar in bars]
 
     def whole(self, length: Mm) -> int:
         return length.numerator * (self.scale // length.denominator)
@@ -86,39 +82,37 @@ class HoleGrid:
         across, along = self.wished
         if across < self.edge or along < self.edge:
             return None
-        if self._good(across, along, right=right, top=top):
-            return across, along
-        columns = self._lines(0, far=right)
-        rows = self._lines(1, far=top)
-        for inward, up in _by_distance(columns, rows):
+        for inward, up in self._moves(right=right, top=top):
             x, y = across + inward * self.step, along + up * self.step
             if self._clear(self.box[0] - x if right else x, self.box[1] - y if top else y):
                 return x, y
         return None
 
-    def _good(self, across: int, along: int, *, right: bool, top: bool) -> bool:
-        """Whether the place wished for is in solid wood, and clear."""
-        x = self.box[0] - across if right else across
-        y = self.box[1] - along if top else along
-        behind = (x + self.offset[0], y + self.offset[1])
-        inside = all(
-            self.edge <= place <= size - self.edge
-            for place, size in zip(behind, self.front, strict=True)
-        )
-        in_wood = inside and any(self._in_member(axis, behind[axis]) for axis in (0, 1))
-        return in_wood and self._clear(x, y)
+    def _moves(self, *, right: bool, top: bool) -> Iterator[tuple[int, int]]:
+        """Moves across and along that end in solid wood, the shortest first."""
+        here = self._in_wood(0, 0, far=right), self._in_wood(1, 0, far=top)
+        if None not in here and any(here):
+            yield 0, 0  # Most holes stay; the others are worth looking at all the lines.
+        yield from _by_distance(self._lines(0, far=right), self._lines(1, far=top))
 
     def _lines(self, axis: int, *, far: bool) -> list[tuple[int, bool]]:
         """Moves along one direction that stay in wood, nearest first; in a stile (rail) or not."""
-        start, limit, size = self.wished[axis], self.limits[axis], self.box[axis]
+        start, limit = self.wished[axis], self.limits[axis]
         moves = range(-((start - self.edge) // self.step), (limit - start) // self.step + 1)
         lines = []
         for move in sorted(moves, key=lambda move: (abs(move), move)):
-            place = start + move * self.step
-            behind = (size - place if far else place) + self.offset[axis]
-            if self.edge <= behind <= self.front[axis] - self.edge:
-                lines.append((move, self._in_member(axis, behind)))
+            in_member = self._in_wood(axis, move, far=far)
+            if in_member is not None:
+                lines.append((move, in_member))
         return lines
+
+    def _in_wood(self, axis: int, move: int, *, far: bool) -> bool | None:
+        """Whether a hole moved so lies in a stile (rail); None: not in the front's wood at all."""
+        inset = self.wished[axis] + move * self.step
+        behind = (self.box[axis] - inset if far else inset) + self.offset[axis]
+        if not self.edge <= behind <= self.front[axis] - self.edge:
+            return None
+        return self._in_member(axis, behind)
 
     def _in_member(self, axis: int, place: int) -> bool:
         if self.frame is None:
@@ -132,11 +126,9 @@ class HoleGrid:
             if (x - at) ** 2 + (y - up) ** 2 < (self.need + radius) ** 2:
                 return False
         for at, up, pitch, count, radius in self.pins:
-            reach = self.need + radius
-            if abs(x - at) < reach:
-                nearest = min(max((2 * (y - up) + pitch) // (2 * pitch), 0), count - 1)
-                if (x - at) ** 2 + (y - up - nearest * pitch) ** 2 < reach**2:
-                    return False
+            nearest = min(max((2 * (y - up) + pitch) // (2 * pitch), 0), count - 1)
+            if (x - at) ** 2 + (y - up - nearest * pitch) ** 2 < (self.need + radius) ** 2:
+                return False
         for left, bottom, right, top in self.bars:
             dx, dy = max(left - x, x - right, 0), max(bottom - y, y - top, 0)
             if dx * dx + dy * dy < self.need**2:
