@@ -22,13 +22,9 @@ class Axis:
 
 
 def one_by_one(sizes: Sequence[Mm | None], axis: Callable[[Sequence[Mm | None]], Axis]) -> Axis:
-    """Fronts that don't share this direction: each has all of it to itself."""
+    """Fronts that don't share this direction: each has all of it to itself, none goes past it."""
     axes = [axis([size]) for size in sizes]
-    return Axis(
-        tuple(one.starts[0] for one in axes),
-        tuple(one.sizes[0] for one in axes),
-        max(one.past_rule for one in axes),
-    )
+    return Axis(tuple(one.starts[0] for one in axes), tuple(one.sizes[0] for one in axes))
 
 
 def shifted(axis: Axis, shifts: Sequence[Mm]) -> Axis:

@@ -23,7 +23,7 @@ from fronts.rules.standard_keys import Sides
 def lean_of(opening: Opening, width: Mm) -> Mm | None:
     """The lean of an opening, None where its diagonals were not taken."""
     taken = opening.measured
-    if taken.diagonal_1 is None or taken.diagonal_2 is None or width <= 0:
+    if taken.diagonal_1 is None or taken.diagonal_2 is None:
         return None
     return lean(width, taken.diagonal_1, taken.diagonal_2)
 

@@ -10,6 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from fronts.rules.kitchen import NOTHING
 from fronts.rules.lengths import Mm, exact
 from fronts.rules.parts import RAIL, STILE
 from fronts.rules.results import Part
@@ -47,15 +48,15 @@ class CuttingGroup:
 
 def cutting_groups(parts: Iterable[Part]) -> list[CuttingGroup]:
     """The groups, each with its largest parts first, as a sheet is broken down."""
-    grouped: dict[tuple[bool, str, Mm, Mm | None], list[Part]] = defaultdict(list)
+    grouped: dict[tuple[bool, str, Mm, Mm], list[Part]] = defaultdict(list)
     for part in parts:
-        width = part.width if part.part in FRAME_PARTS else None
-        grouped[width is not None, part.material, part.thickness, width].append(part)
-    order = sorted(grouped, key=lambda key: (*key[:3], key[3] or Mm(0)))
+        stick = part.part in FRAME_PARTS
+        width = part.width if stick else NOTHING
+        grouped[stick, part.material, part.thickness, width].append(part)
     return [
-        CuttingGroup(material, thickness, width, _largest_first(grouped[key]))
-        for key in order
-        for _, material, thickness, width in [key]
+        CuttingGroup(material, thickness, width if stick else None, _largest_first(grouped[key]))
+        for key in sorted(grouped)
+        for stick, material, thickness, width in [key]
     ]
 
 

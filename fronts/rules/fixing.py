@@ -5,6 +5,7 @@ where the mounting holes may go, and the box's place decides all of them.
 """
 
 from dataclasses import dataclass
+from math import ceil
 
 from fronts.rules.box_checks import box_findings
 from fronts.rules.box_place import box_on_front, side_clearance
@@ -96,8 +97,10 @@ def _holes(
     if knob and knob.recess:
         knob_width = max(knob_width, knob.recess.width)
     rounds = [Round(place.x, place.y, knob_width) for place in knobs_on_box(front, outline)]
-    bore = door.bore_diameter if door else Mm(0)
-    rounds += [Round(old.x - outline.x, old.y - outline.y, bore) for old in front.bores]
+    if door:
+        rounds += [
+            Round(old.x - outline.x, old.y - outline.y, door.bore_diameter) for old in front.bores
+        ]
     site = Site(fixing.box, front, outline.x, outline.y, tuple(rounds), fixing.practice)
     step = _whole_steps(fixing.practice.hole_move, fixing.box, fixing.kitchen.job.step)
     holes = mounting_holes(site, step)
@@ -108,7 +111,7 @@ def _holes(
 def _whole_steps(length: Mm, box: Box, step: Mm) -> Mm:
     """The step a hole is moved by: whole cutting steps, and no finer than the box warrants."""
     coarse = max(box.width, box.height) / MOST_MOVES
-    return max(round(length / step), -(-coarse // step), 1) * step
+    return max(round(length / step), ceil(coarse / step)) * step
 
 
 def _screw(fixing: _Fixing) -> tuple[Screw | None, list[Finding]]:

@@ -36,8 +36,10 @@ def hinge_centres(
     one of `rails` (low, high along the door: rails, shelf pins, slides). None: no clear place.
     """
     end = min(hinge_end, length / (2 * count))
-    pitch = (length - 2 * end) / max(count - 1, 1)
-    inner = [round((end + pitch * index) / step) * step for index in range(1, count - 1)]
+    between = length - 2 * end
+    inner = [
+        round((end + between * index / (count - 1)) / step) * step for index in range(1, count - 1)
+    ]
     wished = [end, *inner, length - end] if count > 1 else [length / 2]
     centres = [_clear(place, length, rails, half) for place in wished]
     clear = [centre for centre in centres if centre is not None]
