@@ -4,7 +4,9 @@ from dataclasses import replace
 
 import pytest
 
+from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Cabinet, Kitchen
+from fronts.rules.lengths import Mm
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
 from tests.rules.finding_cases import lapping
@@ -85,14 +87,6 @@ def test_a_run_goes_on_over_a_cabinet_without_fronts() -> None:
     assert findings_of(followed, "past-cabinet-edge") == []
 
 
-def test_a_cabinet_higher_up_does_not_carry_a_run_on() -> None:
-    """A wall cabinet to the right of a base cabinet stands beside nothing of it."""
-    first = cabinet(opening("fixed", standard=lapping("1/2", "1 9/16", "1/2", "1/2")))
-    high = beside(first, openings=(), kind="wall", y=inch("54"))
-
-    assert len(findings_of(kitchen(first, high), "past-cabinet-edge")) == 1
-
-
 def test_fronts_of_two_cabinets_over_each_other() -> None:
     """A wall cabinet close above a tall one: the gap is told upwards too."""
     first = cabinet(opening(standard=lapping("1/2", "1/2", "1 1/2", "1 1/2")))
@@ -125,13 +119,117 @@ def test_an_inset_front_is_held_to_its_own_opening() -> None:
     assert front.edges.right.gap == inch("3 3/16")
 
 
-ABOVE = [("on it", "0", 0), ("3 in above", "3", 0), ("3 1/16 in above", "3 1/16", 1)]
+# Where the next cabinet, as large as the first (18 × 30 1/2 in), stands from it.
+RUN = [
+    ("close to its left", "left", "-18", "0", True),
+    ("3 in to its left", "left", "-21", "0", True),
+    ("3 1/16 in to its left", "left", "-21 1/16", "0", False),
+    ("3 in into it", "left", "-15", "0", True),
+    ("3 1/16 in into it", "left", "-14 15/16", "0", False),
+    ("to its left, higher by less than itself", "left", "-18", "30", True),
+    ("to its left and on top", "left", "-18", "30 1/2", False),
+    ("to its left and underneath", "left", "-18", "-30 1/2", False),
+    ("on its other side", "left", "18", "0", False),
+    ("3 in to its right", "right", "21", "0", True),
+    ("3 1/16 in to its right", "right", "21 1/16", "0", False),
+    ("on it", "top", "0", "30 1/2", True),
+    ("3 in above", "top", "0", "33 1/2", True),
+    ("3 1/16 in above", "top", "0", "33 9/16", False),
+    ("above, reaching over its end", "top", "17", "30 1/2", True),
+    ("above, from its right end on", "top", "18", "30 1/2", False),
+    ("above, up to its left end", "top", "-18", "30 1/2", False),
+    ("close below", "bottom", "0", "-30 1/2", True),
+    ("3 1/16 in below", "bottom", "0", "-33 9/16", False),
+]
 
 
-@pytest.mark.parametrize(("space", "told"), [row[1:] for row in ABOVE], ids=[r[0] for r in ABOVE])
-def test_a_run_goes_on_upwards_too(space: str, told: int) -> None:
-    """A front past its cabinet's top, with another cabinet above: 3 in is still one run."""
-    first = cabinet(opening("fixed", standard=lapping("1/2", "1/2", "1 9/16", "1/2")))
-    above = replace(first, label="B2", openings=(), y=first.y + first.height + inch(space))
+@pytest.mark.parametrize(
+    ("side", "across", "up", "goes_on"), [row[1:] for row in RUN], ids=[row[0] for row in RUN]
+)
+def test_where_a_run_goes_on(side: Side, across: str, up: str, goes_on: bool) -> None:
+    """A front past its cabinet's edge is told where the next stands not beside it, or too far."""
+    lap = lapping(*("1 9/16" if each == side else "1/2" for each in SIDES))
+    first = cabinet(opening("fixed", standard=lap), x=inch("40"), y=inch("40"))
+    bare = beside(first, openings=(), x=first.x + inch(across), y=first.y + inch(up))
 
-    assert len(findings_of(kitchen(first, above), "past-cabinet-edge")) == told
+    assert bool(findings_of(kitchen(first, bare), "past-cabinet-edge")) is not goes_on
+    elsewhere = replace(bare, wall="West")
+    assert findings_of(kitchen(first, elsewhere), "past-cabinet-edge")
+
+
+STANDS = [
+    ("1 in into its side", "17", "0", {}, "1 in"),
+    ("1/2 in into its top", "2", "30", {}, "1/2 in"),
+    ("1/128 in into its top", "0", "30 63/128", {}, "1/128 in"),
+    ("a narrow one in its middle", "2", "0", {"width": inch("3")}, "3 in"),
+    ("a low one in its middle", "2", "5", {"height": inch("4")}, "4 in"),
+]
+
+
+@pytest.mark.parametrize(
+    ("across", "up", "size", "by"), [row[1:] for row in STANDS], ids=[row[0] for row in STANDS]
+)
+def test_overlapping_cabinets_say_by_how_much(
+    across: str, up: str, size: dict[str, Mm], by: str
+) -> None:
+    """By the lesser of what they share across and upwards."""
+    first = cabinet()
+    other = beside(first, x=inch(across), y=first.y + inch(up), **size)
+
+    (found,) = findings_of(kitchen(first, other), "cabinets-overlap")
+
+    assert found.message == f"B1 and B2 overlap by {by} on their wall. Measure again."
+
+
+def test_a_kitchen_typed_over_itself_is_not_told_at_length() -> None:
+    """Of seven cabinets in one place, each is told of the next five."""
+    same = [cabinet(label=f"B{number}") for number in range(1, 8)]
+
+    met = [found.where[0] for found in findings_of(kitchen(*same), "cabinets-overlap")]
+
+    assert [met.count(each.label) for each in same] == [5, 5, 4, 3, 2, 1, 0]
+
+
+TOUCHING = [("right", "15", "0"), ("left", "-15", "0"), ("above", "0", "12"), ("below", "0", "-12")]
+
+
+@pytest.mark.parametrize(("across", "up"), [row[1:] for row in TOUCHING])
+def test_fronts_of_touching_openings_are_too_close(across: str, up: str) -> None:
+    """The openings are right by themselves, so it is told of their fronts."""
+    first = opening("fixed", x=inch("20"), y=inch("20"), height=inch("12"))
+    second = replace(first, label="b", x=first.x + inch(across), y=first.y + inch(up))
+    of = kitchen(cabinet(first, second, width=inch("60"), height=inch("60"), kind="tall"))
+
+    (found,) = findings_of(of, "fronts-too-close")
+
+    assert found.message == "B1.a and B1.b overlap by 1 in."
+    assert findings_of(of, "openings-overlap") == []
+
+
+def test_overlapping_openings_are_told_once() -> None:
+    """Where the openings themselves are wrong, nothing is said of their fronts."""
+    first = opening("fixed", x=inch("20"), y=inch("20"), height=inch("12"))
+    second = replace(first, label="b", x=inch("30"), y=inch("30"))
+    of = kitchen(cabinet(first, second, width=inch("60"), height=inch("60"), kind="tall"))
+
+    assert len(findings_of(of, "openings-overlap")) == 1
+    assert findings_of(of, "fronts-too-close") == []
+
+
+def test_a_front_below_the_floor_says_by_how_much() -> None:
+    """A base cabinet without a toe kick, its front 1/16 in past its bottom."""
+    low = cabinet(opening(standard=lapping("1/2", "1/2", "1/2", "1 9/16")), y=inch("0"))
+
+    messages = [found.message for found in findings_of(kitchen(low), "past-cabinet-edge")]
+
+    assert "B1.a reaches 1/16 in below the floor." in messages
+
+
+def test_a_hair_past_the_edge_is_past_it() -> None:
+    """1/128 in is told like an inch."""
+    fine = inch("1/128")
+    first = cabinet(opening(standard=lapping("1/2", "1 65/128", "1/2", "1/2")))
+
+    (found,) = findings_of(kitchen(first, step=fine), "past-cabinet-edge")
+
+    assert found.message == "B1.a goes 1/128 in past the right edge of B1, where the run ends."

@@ -1,38 +1,59 @@
 """What is wrong with a box where it stands, at its limits."""
 
+import re
 from dataclasses import replace
 
 import pytest
 
+from fronts.rules.kitchen import Measured
 from tests.rules.small_kitchens import BOX, cabinet, findings_of, inch, kitchen, opening
 
 # An opening 15 × 27 1/2 in in a cabinet 24 in deep.
-BOXES = [
-    ("as wide as its opening", {"width": "15"}, 0),
-    ("wider", {"width": "15 1/64"}, 1),
-    ("against the right side", {"side_clearance": "1"}, 0),
-    ("past the right side", {"side_clearance": "1 1/64"}, 1),
-    ("up to the opening's top", {"rise": "3 1/2"}, 0),
-    ("past its top", {"rise": "3 33/64"}, 1),
-    ("as deep as its cabinet", {"depth": "24"}, 0),
-    ("deeper", {"depth": "24 1/64"}, 1),
-    ("wider and deeper", {"width": "16", "depth": "25"}, 2),
-]
+BOXES: list[tuple[str, dict[str, str], list[str]]] = [
+    ("as wide as its opening", {"width": "15"}, []),
+    ("wider", {"width": "15 1/64"}, ["15 1/64 in wide, does not pass an opening of 15 in"]),
+    ("against the right side", {"side_clearance": "1"}, []),
+    ("past the right side", {"side_clearance": "1 1/64"},
+     ["14 in wide, does not pass an opening of 15 in"]),
+    ("up to the opening's top", {"rise": "3 1/2"}, []),
+    ("past its top", {"rise": "3 33/64"}, ["reaches 27 33/64 in up in an opening 27 1/2 in high"]),
+    ("as deep as its cabinet", {"depth": "24"}, []),
+    ("deeper", {"depth": "24 1/64"}, ["is 24 1/64 in deep, its cabinet 24 in"]),
+    ("wider and deeper", {"width": "16", "depth": "25"},
+     ["16 in wide, does not pass an opening of 15 in", "is 25 in deep, its cabinet 24 in"]),
+]  # fmt: skip
 
 
 @pytest.mark.parametrize(
     ("changes", "told"), [row[1:] for row in BOXES], ids=[row[0] for row in BOXES]
 )
-def test_a_box_goes_where_it_was_measured(changes: dict[str, str], told: int) -> None:
-    """Through its opening, and into its cabinet."""
+def test_a_box_goes_where_it_was_measured(changes: dict[str, str], told: list[str]) -> None:
+    """Through its opening, and into its cabinet; else it is said what is in whose way."""
     box = replace(BOX, **{name: inch(size) for name, size in changes.items()})  # type: ignore[arg-type]
 
-    of = kitchen(cabinet(opening("pull-out", boxes=(box,))))
+    findings = findings_of(kitchen(cabinet(opening("pull-out", boxes=(box,)))), "box-does-not-fit")
 
-    assert len(findings_of(of, "box-does-not-fit")) == told
+    assert [re.sub("^B1.a: its box,? ", "", each.message) for each in findings] == [
+        f"{words}." for words in told
+    ]
 
 
-STACKS = [("apart", "8", []), ("touching", "7", []), ("overlapping", "6 1/2", ["1/2 in"])]
+def test_a_tapering_opening_is_as_wide_as_its_narrow_end() -> None:
+    """The front laps the greater width; the box must pass the lesser."""
+    taper = Measured(width_top=inch("15"), width_bottom=inch("14 3/4"))
+    wide = opening("pull-out", measured=taper, boxes=(replace(BOX, width=inch("15 1/64")),))
+
+    (found,) = findings_of(kitchen(cabinet(wide)), "box-does-not-fit")
+
+    assert found.message.endswith("does not pass an opening of 14 3/4 in.")
+
+
+STACKS: list[tuple[str, str, list[str]]] = [
+    ("apart", "8", []),
+    ("touching", "7", []),
+    ("overlapping", "6 1/2", ["1/2 in"]),
+    ("by a hair", "6 127/128", ["1/128 in"]),
+]
 
 
 @pytest.mark.parametrize(

@@ -2,11 +2,16 @@
 
 import pytest
 
-from fronts.rules.checks import lean_of
-from fronts.rules.kitchen import FrontFacts, Kitchen, Measured
+from fronts.rules.kitchen import FrontFacts, Measured
 from fronts.rules.standard_keys import Standard
 from tests.rules.finding_cases import one, with_door
-from tests.rules.small_kitchens import all_round, findings_of, inch, only_front, opening
+from tests.rules.small_kitchens import (
+    all_round,
+    findings_of,
+    inch,
+    only_front,
+    opening,
+)
 
 INSET = Standard(mount="inset", inset_gap=all_round("3/32"))
 
@@ -57,33 +62,6 @@ def test_off_centre_one_side_may_fall_inside() -> None:
     assert "(left)" in found.message
 
 
-def _racked(standard: Standard | None = None) -> Kitchen:
-    taken = Measured(diagonal_1=inch("31 3/8"), diagonal_2=inch("31 5/16"))
-    return one(opening(measured=taken), standard, step=inch("1/32"))
-
-
-def test_lean_is_reported_on_the_front() -> None:
-    """(d1² - d2²)/(4·w), by hand: (31.375² - 31.3125²)/60 in."""
-    front = only_front(_racked())
-
-    assert front.lean is not None
-    assert float(front.lean / inch("1")) == pytest.approx((31.375**2 - 31.3125**2) / 60)
-
-
-def test_least_gap_to_be_expected() -> None:
-    """The gap less half the lean: 3/32 - 0.0653/2 in."""
-    (found,) = findings_of(_racked(INSET), "opening-out-of-square")
-
-    assert "leans ≈1/16 in" in found.message
-    assert "comes down to ≈1/16 in" in found.message
-
-
-def test_lean_needs_both_diagonals() -> None:
-    """Without them nothing is said about it."""
-    assert lean_of(opening(), inch("15")) is None
-    assert lean_of(opening(measured=Measured(inch("15"), inch("15"))), inch("15")) is None
-
-
 TOO_SMALL = [("no width", "3/16", "27 1/2"), ("no height", "15", "3/16")]
 
 
@@ -98,3 +76,68 @@ def test_an_opening_that_two_gaps_fill_holds_no_inset_front(width: str, height: 
     (found,) = findings_of(one(small), "mixed-overlay-and-inset")
 
     assert "too small for an inset front" in found.message
+
+
+def test_an_opening_that_holds_a_sliver_is_no_way_out_of_none() -> None:
+    """1/64 in more than its gaps: however thin, that is what it would be trimmed to."""
+    wish = FrontFacts(width=inch("5"), height=inch("5"))
+    thin = opening(width=inch("13/64"), height=inch("27 1/2"), front=wish)
+    low = opening(width=inch("15"), height=inch("13/64"), front=wish)
+    messages = [
+        findings_of(one(of, step=inch("1/64")), "mixed-overlay-and-inset")[0].message
+        for of in (thin, low)
+    ]
+
+    assert "trimmed to 1/64 in × 5 in" in messages[0]
+    assert "trimmed to 5 in × 1/64 in" in messages[1]
+
+
+ALREADY_RIGHT = [
+    ("its width is right", "14 13/16", "27 7/16", "trim it to 14 13/16 in × 27 5/16 in"),
+    ("its height is right", "14 15/16", "27 5/16", "trim it to 14 13/16 in × 27 5/16 in"),
+    ("it is less wide than that", "14 3/4", "27 7/16", "trimmed to 14 3/4 in × 27 5/16 in"),
+    ("it is less high than that", "14 15/16", "27", "trimmed to 14 13/16 in × 27 in"),
+]
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "way_out"),
+    [row[1:] for row in ALREADY_RIGHT],
+    ids=[row[0] for row in ALREADY_RIGHT],
+)
+def test_what_is_right_already_is_not_trimmed(width: str, height: str, way_out: str) -> None:
+    """A door 1/32 in too near at one direction, the other as the rule would have it, or less."""
+    (found,) = findings_of(one(with_door(width, height)), "gap-too-small")
+
+    assert way_out in found.message
+
+
+def test_it_is_trimmed_to_go_in_where_the_opening_is_least() -> None:
+    """Two widths and two heights were measured: it must pass the lesser of each."""
+    taper = Measured(inch("15"), inch("14 3/4"), inch("27"), inch("27 1/2"))
+    wish = FrontFacts(width=inch("15 1/2"), height=inch("26"))
+
+    (found,) = findings_of(one(opening(measured=taper, front=wish)), "mixed-overlay-and-inset")
+
+    assert "trimmed to 14 9/16 in × 26 in" in found.message
+    low = FrontFacts(width=inch("14"), height=inch("28"))
+    (found,) = findings_of(one(opening(measured=taper, front=low)), "mixed-overlay-and-inset")
+    assert "trimmed to 14 in × 26 13/16 in" in found.message
+
+
+@pytest.mark.parametrize("width", ["15", "15 1/128"])
+@pytest.mark.parametrize("standard", [None, INSET], ids=["overlay", "inset"])
+def test_flush_across_and_inside_upwards_is_mixed(width: str, standard: Standard | None) -> None:
+    """A front that exists laps by nothing or a hair; that new ones lie inside is no matter."""
+    (found,) = findings_of(one(with_door(width, "27"), standard), "mixed-overlay-and-inset")
+
+    assert "laps the opening (left, right) and falls inside it (top, bottom)" in found.message
+
+
+def test_a_new_inset_front_is_never_mixed() -> None:
+    """Moved 3/16 in to the right it would lie on the opening's edge: its gap is told."""
+    moved = opening(front=FrontFacts(shift_x=inch("3/16")))
+    of = one(moved, INSET, step=inch("1/32"))
+
+    assert findings_of(of, "mixed-overlay-and-inset") == []
+    assert len(findings_of(of, "gap-too-small")) == 1

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fronts.rules.doors_on_hand import after_trim, choose, shows, surplus
+from fronts.rules.doors_on_hand import after_trim, choose, knob_off_centre, shows, surplus
 from fronts.rules.kinds import Hinged
 from fronts.rules.kitchen import DoorOnHand, FrontFacts, KnobHole, Point
 from fronts.rules.lengths import INCH, Mm
@@ -94,6 +94,14 @@ def test_serving_more_fronts_comes_before_the_least_surplus() -> None:
     assert choose(wanted, doors, PRACTICE) == {0: 1, 1: 0}
 
 
+@pytest.mark.parametrize("widths", [("15 1/8", "15 1/16"), ("15 1/16", "15 1/128")])
+def test_the_door_with_the_least_surplus_serves(widths: tuple[str, str]) -> None:
+    """However little it is less by."""
+    doors = [door(f"D{number}", width, "28") for number, width in enumerate(widths)]
+
+    assert choose([_wish("15", "28")], doors, PRACTICE) == {0: 1}
+
+
 def _wish(width: str, height: str) -> tuple[Mm, Mm, Mm, Mm]:
     return (inch(width), inch(height), LIMIT, LEAST_STILE)
 
@@ -126,6 +134,40 @@ def test_no_other_plan_is_better(wanted: list[tuple[Mm, Mm]], sizes: list[tuple[
 BORES = (Point(inch("7/8"), inch("3 1/2")), Point(inch("7/8"), inch("25")))
 KNOB = KnobHole(inch("14 1/2"), inch("26"), inch("3/16"))
 OLD = door("D", "15 1/2", "28 1/2", hinge_bores=BORES, knob_hole=KNOB)
+
+
+KNOBS = [("in the middle", "7 3/4", "0"), ("left", "7 1/2", "1/4"), ("right", "8", "1/4")]
+
+
+@pytest.mark.parametrize(("x", "by"), [row[1:] for row in KNOBS], ids=[row[0] for row in KNOBS])
+def test_how_far_a_knob_hole_is_off_the_middle(x: str, by: str) -> None:
+    """Of a door 15 1/2 in wide, to either side."""
+    assert knob_off_centre(replace(OLD, knob_hole=replace(KNOB, x=inch(x)))) == inch(by)
+
+
+def test_a_door_without_a_knob_hole_has_none_off_the_middle() -> None:
+    """Nothing is told of it."""
+    assert knob_off_centre(replace(OLD, knob_hole=None)) == 0
+
+
+MIDDLES: list[tuple[str, str, str, list[Hinged]]] = [
+    ("in the very middle", "7 3/4", "14 1/4", []),
+    ("an inch left of it and below", "6 3/4", "13 1/4", ["left", "bottom"]),
+    ("a hair right of it and above", "7 97/128", "14 33/128", ["right", "top"]),
+]
+
+
+@pytest.mark.parametrize(
+    ("x", "y", "hidden"), [row[1:] for row in MIDDLES], ids=[row[0] for row in MIDDLES]
+)
+@pytest.mark.parametrize("hinged", ["left", "right", "bottom", "top"])
+def test_a_bore_is_hidden_in_the_half_where_the_hinges_are(
+    x: str, y: str, hidden: list[Hinged], hinged: Hinged
+) -> None:
+    """The door's middle divides it."""
+    bored = replace(OLD, knob_hole=None, hinge_bores=(Point(inch(x), inch(y)),))
+
+    assert shows(bored, hinged) == ([] if hinged in hidden else ["1 old hinge bore"])
 
 
 @pytest.mark.parametrize(

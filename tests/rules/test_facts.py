@@ -65,7 +65,9 @@ def test_a_fact_knows_whether_it_may_be_left_out() -> None:
 def test_a_fact_is_found_by_its_path() -> None:
     """Also within a group, and for each side."""
     assert single_fact(Opening, "measured.width_top").declared.says == "width at the top"
+    assert single_fact(Opening, "width").declared.says == "width"
     assert single_fact(Standard, "overlay.left").declared.says == "left"
+    assert single_fact(Standard, "reveal.end.top").declared.says == "top"
     with pytest.raises(TypeError, match="Opening has no fact depth"):
         single_fact(Opening, "depth")
 
@@ -85,6 +87,12 @@ MISSING = [
 def test_what_is_in_an_optional_group_may_be_missing(kind: type, path: str, may_be: bool) -> None:
     """A door without a knob hole has no place of one."""
     assert may_be_missing(kind, path) is may_be
+
+
+def test_of_what_is_said_of_sides_no_side_may_be_missing() -> None:
+    """An overlay may be left to the farther level, but only all of it."""
+    assert single_fact(Standard, "overlay").optional
+    assert not single_fact(Standard, "overlay.left").optional
 
 
 def test_names_of_columns_are_unique() -> None:

@@ -3,17 +3,32 @@
 from dataclasses import replace
 from fractions import Fraction
 
+import pytest
 from hypothesis import given
 
-from fronts.rules.kitchen import Kitchen
+from fronts.rules.kitchen import Kitchen, Opening
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Need
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
+from tests.rules.finding_cases import lapping
 from tests.rules.laws import KITCHEN_LAW
-from tests.rules.small_kitchens import BOX, STOCK, beside, cabinet, inch, inches, kitchen, opening
+from tests.rules.small_kitchens import (
+    BOX,
+    STOCK,
+    all_round,
+    beside,
+    cabinet,
+    findings_of,
+    inch,
+    inches,
+    kitchen,
+    opening,
+)
 from tests.strategies import kitchens
 
 DRAWER = opening("drawer", height=inch("6"), boxes=(replace(BOX, height=inch("4")),))
+INSET = Standard(mount="inset", inset_gap=all_round("3/32"))
 # Counts: common practice, no source.
 
 
@@ -92,6 +107,44 @@ def test_metric_shops_read_metric_items() -> None:
     assert {"knob screw M4, 45 mm", "slides, pair, 508 mm, 23 kg"} <= set(_needs(of))
 
 
+def test_why_so_many_hinges_tells_one_hinge_from_another() -> None:
+    """By the overlay that each makes: 1/2 in twice, none, a hair; and one door lies inside."""
+    first = cabinet(opening())
+    laps = ["1/2", "1/2", "0", "1/128", None]
+    of = [
+        beside(
+            first, label=f"B{place}", x=2 * place * first.width,
+            openings=(opening(standard=INSET if lap is None else lapping(*[lap] * 4)),),
+        )
+        for place, lap in enumerate(laps, start=1)
+    ]  # fmt: skip
+
+    whys = {each.item: each.why for each in schedule(kitchen(*of, step=inch("1/128"))).hardware}
+
+    assert whys["hinge"] == (
+        "by each door's height and weight: 4 for 1/2 in overlay, 2 for 0 in overlay, "
+        "2 for 1/128 in overlay, 2 for inset"
+    )
+
+
+TO_ORDER = [
+    ("a door", opening(), "8-32", True),
+    ("a front on a box, of which it is told already", opening("pull-out", boxes=(BOX,)), "8-32",
+     False),
+    ("a thread that is none, of which it is told already", opening(), "coarse", False),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("of", "thread", "told"), [row[1:] for row in TO_ORDER], ids=[row[0] for row in TO_ORDER]
+)
+def test_knob_screws_to_order(of: Opening, thread: str, told: bool) -> None:
+    """Where the stock holds none that fits, and nothing else was said."""
+    none = replace(STOCK, knob_screw_lengths=(), knob_thread=thread)
+
+    assert bool(findings_of(kitchen(cabinet(of), stock=none), "knob-screw-to-order")) is told
+
+
 def _told(need: Need) -> tuple[int, tuple[str, ...]]:
     return need.need, need.fronts
 
@@ -126,7 +179,14 @@ def test_need_is_the_sum_over_the_fronts(of: Kitchen) -> None:
 
 def test_knobs_are_ordered_one_for_one() -> None:
     """What shows is chosen piece by piece; spares are of screws and what else gets lost."""
-    needs = {need.item: need for need in schedule(kitchen(cabinet(opening()))).hardware}
+    quarter = replace(PRACTICE, spares=Fraction(25))
+    of = kitchen(cabinet(opening("pull-out", boxes=(BOX,))), practice=quarter)
 
-    assert needs["knob or pull"].spares == 0
-    assert any(need.spares for need in needs.values())
+    assert {need.item: (need.need, need.spares) for need in schedule(of).hardware} == {
+        "#8 washer-head screw, 1 1/4 in": (4, 1),
+        "slides, pair, 20 in, 50 lb": (1, 0),
+        "slide screw": (8, 2),
+        "knob or pull": (1, 0),
+        "knob screw 8-32, 1 3/4 in": (1, 1),
+        "bumper": (2, 1),
+    }

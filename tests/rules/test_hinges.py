@@ -115,6 +115,13 @@ def test_no_clear_place(rail: tuple[str, str]) -> None:
     assert hinge_centres(inch("47"), 1, END, SIXTEENTH, [(inch(low), inch(high))], HALF) is None
 
 
+def test_a_hair_from_the_end_is_on_the_door() -> None:
+    """A rail that leaves 1/128 in of the door's height for a centre."""
+    rail = (inch("1 1/128"), inch("47"))
+
+    assert hinge_centres(inch("47"), 1, END, SIXTEENTH, [rail], HALF) == (inch("1/128"),)
+
+
 def test_a_door_too_low_for_its_hinges() -> None:
     """Two plates of 2 in don't go on a door of 3 in."""
     assert hinge_centres(inch("3"), 2, END, SIXTEENTH, (), HALF) is None

@@ -73,15 +73,45 @@ def test_a_front_without_a_knob_needs_no_screw() -> None:
     assert _fixed(front=replace(FRONT, knobs=())) == (None, None, [])
 
 
-EDGES = [("on its edge", "1", True), ("a hair outside", "63/64", False)]
+TOO_LONG = [
+    ("both, and a recess would do", "3/8", "2", "10", "a stack of 2 3/8 in."),
+    ("both, and no recess", "47/128", "2", "10",
+     "a stack of 2 47/128 in; the box front is too thin for a recess."),
+    ("the front alone, beside the box", "3/4", "1/2", "10", "a stack of 2 in."),
+]  # fmt: skip
 
 
 @pytest.mark.parametrize(
-    ("x", "through"), [row[1:] for row in EDGES], ids=[row[0] for row in EDGES]
+    ("box_front", "x", "y", "words"), [row[1:] for row in TOO_LONG], ids=[r[0] for r in TOO_LONG]
 )
-def test_a_knob_beside_the_box_goes_through_the_front_alone(x: str, through: bool) -> None:
-    """The box front begins 1 in from the front's edge."""
-    aside = replace(FRONT, knobs=(Point(inch(x), inch("10")),))
+def test_the_stack_that_no_screw_fits(box_front: str, x: str, y: str, words: str) -> None:
+    """A front 2 in thick; a recess 1/4 in deep leaves 1/8 in of a box front of 3/8."""
+    thick = replace(FRONT, thickness=inch("2"), knobs=(Point(inch(x), inch(y)),))
+    box = replace(BOX, front_thickness=inch(box_front))
+
+    _, (found,) = fix_knob(thick, box, OUTLINE, SHOPS_HOLE, OF, FindingWriter("in"))
+
+    assert found.message == f"B1.a: no stocked knob screw fits {words}"
+
+
+EDGES = [
+    ("on its left edge", "1", "10", True),
+    ("a hair left of it", "127/128", "10", False),
+    ("on its right edge", "15", "10", True),
+    ("a hair right of it", "15 1/128", "10", False),
+    ("on its lower edge", "8", "1", True),
+    ("a hair below it", "8", "127/128", False),
+    ("on its upper edge", "8", "25", True),
+    ("a hair above it", "8", "25 1/128", False),
+]
+
+
+@pytest.mark.parametrize(
+    ("x", "y", "through"), [row[1:] for row in EDGES], ids=[row[0] for row in EDGES]
+)
+def test_a_knob_beside_the_box_goes_through_the_front_alone(x: str, y: str, through: bool) -> None:
+    """The box front begins 1 in from the front's edge and is 14 × 24 in."""
+    aside = replace(FRONT, knobs=(Point(inch(x), inch(y)),))
 
     length, through_box, _ = _fixed(front=aside)
 
