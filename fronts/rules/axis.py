@@ -8,8 +8,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from fronts.rules.front_sizes import divide
-from fronts.rules.kitchen import NOTHING
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 
 
 @dataclass(frozen=True, slots=True)

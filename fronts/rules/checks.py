@@ -10,9 +10,9 @@ from math import hypot, sqrt
 from fronts.rules.box_checks import stack_findings
 from fronts.rules.findings import FindingWriter
 from fronts.rules.kinds import SIDES, is_inset
-from fronts.rules.kitchen import NOTHING, Opening
+from fronts.rules.kitchen import Opening
 from fronts.rules.laying import Laid, LaidOpening
-from fronts.rules.lengths import Mm, floor_to
+from fronts.rules.lengths import NOTHING, Mm, floor_to
 from fronts.rules.opening_sizes import heights_of, lean, widths_of
 from fronts.rules.practice import Practice
 from fronts.rules.rect import Rect

@@ -10,8 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from fronts.rules.kitchen import NOTHING
-from fronts.rules.lengths import Mm, exact
+from fronts.rules.lengths import NOTHING, Mm, exact
 from fronts.rules.parts import RAIL, STILE
 from fronts.rules.results import Part
 

@@ -10,8 +10,7 @@ than its rule.
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from fronts.rules.kitchen import NOTHING
-from fronts.rules.lengths import Mm, floor_to
+from fronts.rules.lengths import NOTHING, Mm, floor_to
 
 
 @dataclass(frozen=True, slots=True)

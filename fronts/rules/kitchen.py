@@ -38,14 +38,13 @@ from fronts.rules.kinds import (
     SlideKind,
     words_of,
 )
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import PRACTICE, Practice, inches
 from fronts.rules.standard_keys import Standard
 
 CHOOSE = "choose"
 """In place of a door's label: pick one of the doors on hand by assignment."""
 
-NOTHING = Mm(0)
 CUP = Mm(35)
 HALF_INCH = inches(1, 2)
 SIXTEENTH = inches(1, 16)

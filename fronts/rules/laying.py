@@ -13,7 +13,6 @@ from fronts.rules.cabinet_edges import to_edges
 from fronts.rules.kinds import SIDES, Hinged, Mount, Side, is_inset
 from fronts.rules.kitchen import (
     CHOOSE,
-    NOTHING,
     Box,
     Cabinet,
     DoorOnHand,
@@ -22,7 +21,7 @@ from fronts.rules.kitchen import (
     Opening,
 )
 from fronts.rules.labels import front_labels, opening_label
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.opening_sizes import opening_rect, widths_of
 from fronts.rules.overlay import rule_overlays
 from fronts.rules.rect import Rect

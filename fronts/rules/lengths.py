@@ -15,6 +15,8 @@ Mm: TypeAlias = Fraction
 INCH = Fraction(127, 5)
 """One inch in millimetres, exactly (international yard and pound agreement, 1959)."""
 
+NOTHING = Mm(0)
+
 UNITS: dict[str, Fraction] = {
     "mm": Fraction(1),
     "cm": Fraction(10),
