@@ -12,7 +12,7 @@ from math import lcm
 from fronts.rules.assignment import assign
 from fronts.rules.kinds import FRONT_BUILDS, Hinged
 from fronts.rules.kitchen import DoorOnHand, KnobHole, Point
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import Practice
 
 
@@ -71,7 +71,7 @@ def shows(door: DoorOnHand, hinged: Hinged | None) -> list[str]:
 
 def knob_off_centre(door: DoorOnHand) -> Mm:
     """How far the door's knob hole is off its upright middle line; nothing where it has none."""
-    return abs(door.knob_hole.x - door.width / 2) if door.knob_hole else Mm(0)
+    return abs(door.knob_hole.x - door.width / 2) if door.knob_hole else NOTHING
 
 
 def _place(hole: KnobHole) -> Point:

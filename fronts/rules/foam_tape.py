@@ -7,7 +7,7 @@ source).
 
 from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Opening
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.opening_sizes import heights_of, widths_of
 from fronts.rules.results import Tape
 
@@ -16,7 +16,7 @@ def foam_tape(opening: Opening, lean: Mm | None, least_gap: Mm, writer: FindingW
     """Whether tape may be used, and why (not)."""
     widths, heights = widths_of(opening), heights_of(opening)
     uneven = max(max(widths) - min(widths), max(heights) - min(heights))
-    error = (uneven + abs(lean or Mm(0))) / 2
+    error = (uneven + abs(lean or NOTHING)) / 2
     if error > least_gap:
         thrown, least = writer.say(error), writer.say(least_gap)
         why = f"the opening may throw a gap out by {thrown}, more than {least}"

@@ -7,7 +7,7 @@ the screw's head, so that it goes through the front alone.
 
 from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Box, DoorOnHand, Kitchen, Point
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.mounting_holes import is_near_pin
 from fronts.rules.practice import Practice
 from fronts.rules.rect import Rect
@@ -34,7 +34,7 @@ def fix_knob(
     )  # fmt: skip
     recess_possible = box.front_thickness >= practice.recess_depth + practice.recess_wall
     if choice is None:
-        stack = front.thickness + (box_front or Mm(0))
+        stack = front.thickness + (box_front or NOTHING)
         return None, [writer.no_knob_screw(front.label, stack, recess=recess_possible)]
     reach = hole / 2 + practice.hole_clear
     hits = [place for place in over_box if choice.through_box and _hits_pin(place, box, reach)]

@@ -53,7 +53,9 @@ def over_box(knob: Point, box: Rect, practice: Practice) -> Point:
 
 
 def _between(place: Mm, low: Mm, high: Mm) -> Mm:
-    return (low + high) / 2 if low > high else min(max(place, low), high)
+    """As near to `place` as the limits allow; in their middle where they leave no room."""
+    middle = (low + high) / 2
+    return min(max(place, min(low, middle)), max(high, middle))
 
 
 def _on_door(hinged: Hinged | None, bottom: Mm, width: Mm, height: Mm, practice: Practice) -> Point:

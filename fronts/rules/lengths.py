@@ -119,17 +119,13 @@ def exact(length: Mm) -> str:
 @lru_cache(maxsize=4096)
 def terminating(length: Mm) -> str | None:
     """The finite decimal that equals `length`, or None where there is none."""
-    rest, twos, fives = length.denominator, 0, 0
-    while rest % 2 == 0:
-        rest, twos = rest // 2, twos + 1
-    while rest % 5 == 0:
-        rest, fives = rest // 5, fives + 1
-    if rest != 1:
+    denominator = length.denominator
+    places = denominator.bit_length()  # No fewer than its factors two or five.
+    scaled, rest = divmod(abs(length.numerator) * 10**places, denominator)
+    if rest:
         return None
-    places = max(twos, fives)
-    scaled = length.numerator * 10**places // length.denominator
-    digits = str(abs(scaled)).rjust(places + 1, "0")
-    text = f"{digits[:-places]}.{digits[-places:]}".rstrip("0").rstrip(".") if places else digits
+    digits = str(scaled).rjust(places + 1, "0")
+    text = f"{digits[:-places]}.{digits[-places:]}".rstrip("0").rstrip(".")
     return f"-{text}" if length < 0 else text
 
 

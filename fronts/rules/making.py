@@ -11,7 +11,7 @@ from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, FrontBuild, FrontKind,
 from fronts.rules.kitchen import DoorOnHand, Kitchen, Point
 from fronts.rules.knobs import knob_places, over_box
 from fronts.rules.laying import Laid
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.materials import LAST_RESORT, density_of, material_of
 from fronts.rules.parts import frame_of, has_middle_rail, has_panel
 from fronts.rules.practice import Practice
@@ -49,8 +49,8 @@ def make_of(laid: Laid, door: DoorOnHand | None, practice: Practice) -> Make:
     """The make of a front, from what was wished, its door on hand, and the shop's defaults."""
     wish = laid.decided
     build = wish.build or (door.build if door else "slab")
-    trim_width = door.width - laid.width if door else Mm(0)
-    trim_height = door.height - laid.height if door else Mm(0)
+    trim_width = door.width - laid.width if door else NOTHING
+    trim_height = door.height - laid.height if door else NOTHING
     default = practice.frame_material if FRONT_BUILDS[build].framed else practice.material
     kind = laid.opening.closing.front
     hole = door.knob_hole if door else None
@@ -132,7 +132,7 @@ def hang(laid: Laid, weight: Fraction, kitchen: Kitchen, writer: FindingWriter) 
         findings.append(writer.no_hinge(laid.label, overlay))
     low, start = (laid.rect.y, laid.y) if upright else (laid.rect.x, laid.x)
     high = laid.rect.top if upright else laid.rect.right
-    rails = ((Mm(0), low - start), (high - start, length))
+    rails = ((NOTHING, low - start), (high - start, length))
     centres = hinge_centres(
         length, count, laid.standard.hinge_end, kitchen.job.step, rails, practice.hinge_half
     )

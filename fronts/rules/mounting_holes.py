@@ -27,11 +27,8 @@ def mounting_holes(site: Site, step: Mm) -> tuple[Hole, ...]:
 def is_near_pin(pins: ShelfPins, place: Point, reach: Mm) -> bool:
     """Whether some shelf pin's edge is nearer to `place` than `reach`."""
     reach += pins.diameter / 2
-    dx = place.x - pins.x
-    if abs(dx) >= reach:
-        return False
     index = min(max(round((place.y - pins.y) / pins.pitch), 0), pins.count - 1)
-    dy = place.y - pins.y - index * pins.pitch
+    dx, dy = place.x - pins.x, place.y - pins.y - index * pins.pitch
     return dx * dx + dy * dy < reach * reach
 
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from fronts.rules.kinds import CABINET_KINDS, CabinetBuild, CabinetKind, ClosedBy, Hinged
 from fronts.rules.kitchen import Cabinet, Opening
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.plain_face import PLAIN_FACES
 
 _NUMBERED = re.compile(r"(.*?)([0-9]+)(\D*)")
@@ -69,7 +69,7 @@ def run_end(cabinets: Sequence[Cabinet], wall: str, kind: CabinetKind) -> Mm:
     Hung cabinets run by themselves, standing ones by themselves; tall ones end both.
     """
     run = [each for each in cabinets if each.wall == wall and _ends(each, kind)]
-    return max((each.x + each.width for each in run), default=Mm(0))
+    return max((each.x + each.width for each in run), default=NOTHING)
 
 
 def floor_of(cabinets: Sequence[Cabinet], kind: CabinetKind) -> Mm | None:
@@ -80,7 +80,7 @@ def floor_of(cabinets: Sequence[Cabinet], kind: CabinetKind) -> Mm | None:
     last = _last(cabinets, kind)
     if last is not None:
         return last.y
-    return None if CABINET_KINDS[kind].hangs else Mm(0)
+    return None if CABINET_KINDS[kind].hangs else NOTHING
 
 
 def next_label(cabinets: Sequence[Cabinet], kind: CabinetKind, after: str | None = None) -> str:

@@ -8,7 +8,7 @@ wants a middle rail (Architectural Woodwork Standards, 1st ed. 2009, stile-and-r
 from dataclasses import dataclass
 
 from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.materials import Wood, material_of
 from fronts.rules.movement import change, resting_moisture
 from fronts.rules.practice import Practice
@@ -65,7 +65,7 @@ def panel_clearance(width: Mm, material: str, step: Mm, practice: Practice) -> M
     if not isinstance(wood, Wood):
         return practice.panel_clearance
     damp = resting_moisture(practice.site_celsius, practice.humidity_high)
-    grows = max(change(width, wood, practice.made_at, damp) / 2, Mm(0))
+    grows = max(change(width, wood, practice.made_at, damp) / 2, NOTHING)
     return practice.panel_clearance + -(-grows // step) * step
 
 

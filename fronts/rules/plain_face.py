@@ -17,7 +17,7 @@ from dataclasses import dataclass
 
 from fronts.rules.kinds import CLOSINGS, ClosedBy, Hinged
 from fronts.rules.kitchen import FrontFacts, Opening
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.validity import tidied
 
 PLAIN_FACES: Mapping[tuple[ClosedBy, ...], str] = {
@@ -68,7 +68,7 @@ class PlainFace:
 def face_openings(face: PlainFace, width: Mm, height: Mm) -> tuple[Opening, ...]:
     """The openings of a plain face, from the top, in a cabinet of this size; or FaceError."""
     across, upward = width - 2 * face.sides, height - face.above - face.below
-    drawer = face.drawer_height or Mm(0)
+    drawer = face.drawer_height or NOTHING
     rest = upward - drawer - face.between if face.drawer_over else upward
     faults: dict[str, str] = {}
     if across <= 0:

@@ -11,7 +11,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from fronts.rules.job_facts import Stock
-from fronts.rules.lengths import INCH, Mm
+from fronts.rules.lengths import INCH, NOTHING, Mm
 from fronts.rules.practice import Practice
 
 NUMBER_0 = Fraction(60, 1000) * INCH
@@ -93,7 +93,7 @@ def knob_screw(
     Where none is right through both, the way out is a recess in the box front for the
     screw's head: the screw then goes through the front alone.
     """
-    through = machine_screw(stocked, front + (box_front or Mm(0)), engagement, thread_depth)
+    through = machine_screw(stocked, front + (box_front or NOTHING), engagement, thread_depth)
     if through is not None:
         return KnobChoice(through, through_box=box_front is not None, recess=False)
     if box_front is None or box_front < practice.recess_depth + practice.recess_wall:

@@ -5,12 +5,11 @@ half each way.
 """
 
 from collections.abc import Mapping, Sequence
-from fractions import Fraction
 from typing import Literal
 
 from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, Side, is_inset
 from fronts.rules.laying import Laid
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.making import Make
 from fronts.rules.materials import Wood, material_of
 from fronts.rules.movement import change, resting_moisture
@@ -59,8 +58,8 @@ def _growth(laid: Laid, make: Make, practice: Practice) -> _Growth:
     size = laid.width if across == "width" else laid.height
     dry = resting_moisture(practice.site_celsius, practice.humidity_low)
     damp = resting_moisture(practice.site_celsius, practice.humidity_high)
-    shrinks = max(-change(size, wood, practice.made_at, dry), Fraction(0))
-    grows = max(change(size, wood, practice.made_at, damp), Fraction(0))
+    shrinks = max(-change(size, wood, practice.made_at, dry), NOTHING)
+    grows = max(change(size, wood, practice.made_at, damp), NOTHING)
     return across, shrinks, grows
 
 
@@ -68,10 +67,10 @@ def _towards(index: int, side: Side, fronts: Sequence[Laid], growths: Sequence[_
     """How far a front grows towards one of its sides."""
     growth = growths[index]
     if growth is None or side not in ACROSS[growth[0]]:
-        return Mm(0)
+        return NOTHING
     hinged = fronts[index].hinged
     if hinged == side:
-        return Mm(0)
+        return NOTHING
     return growth[2] if hinged == OPPOSITE[side] else growth[2] / 2
 
 
@@ -87,7 +86,7 @@ def _gap(
     front = fronts[index]
     overlay = front.overlays[side]
     if is_inset(front.plane) and overlay is not None:
-        return [(-overlay, Mm(0))]
+        return [(-overlay, NOTHING)]
     facing = faced[index].get(side)
     if facing is None or facing.gap >= practice.lines_seen:
         return []

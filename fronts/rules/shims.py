@@ -3,7 +3,7 @@
 from collections import defaultdict
 from collections.abc import Sequence
 
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.results import Fitting, Shim, Shims
 from fronts.rules.standard_keys import Sides
 
@@ -18,7 +18,7 @@ def shims_for(overlays: Sides[Mm | None], gap_between: Mm) -> Shims:
     """
 
     def gap(overlay: Mm | None) -> Mm:
-        return gap_between if overlay is None else max(-overlay, Mm(0))
+        return gap_between if overlay is None else max(-overlay, NOTHING)
 
     return Shims(side=gap(overlays.left), right=gap(overlays.right), bottom=gap(overlays.bottom))
 

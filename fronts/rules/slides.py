@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from fronts.rules.kinds import SLIDES, is_inset
 from fronts.rules.kitchen import Box
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front
 
@@ -59,14 +59,14 @@ def slide_outlines(box: Box) -> tuple[SlideOutline, ...]:
     slide = SLIDES[box.slide]
     if slide.single:
         left = (box.width - wide) / 2
-        return (SlideOutline(left, -tall, left + wide, Mm(0)),)
+        return (SlideOutline(left, -tall, left + wide, NOTHING),)
     if slide.below:
         return (
-            SlideOutline(Mm(0), -tall, wide, Mm(0)),
-            SlideOutline(box.width - wide, -tall, box.width, Mm(0)),
+            SlideOutline(NOTHING, -tall, wide, NOTHING),
+            SlideOutline(box.width - wide, -tall, box.width, NOTHING),
         )
     low = (box.height - tall) / 2
     return (
-        SlideOutline(-wide, low, Mm(0), low + tall),
+        SlideOutline(-wide, low, NOTHING, low + tall),
         SlideOutline(box.width, low, box.width + wide, low + tall),
     )
