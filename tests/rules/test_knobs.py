@@ -59,20 +59,25 @@ def test_on_drawers_and_pull_outs() -> None:
 
 @pytest.mark.parametrize("size", ["1", "2", "5"])
 def test_on_a_small_door_it_stays_on_it(size: str) -> None:
-    """No knob lies outside a door, however small."""
+    """No knob lies outside a door, or past its middle, however small."""
     small = inch(size)
     for hinged in ("left", "right", "top", "bottom"):
         for bottom in ("5", "46", "54"):
             (knob,) = knob_places("door", hinged, inch(bottom), small, small, PRACTICE)
+            middle = small / 2
+            assert knob.x == middle or middle > PRACTICE.knob_from_side
+            assert knob.y == middle
             assert 0 < knob.x < small
-            assert 0 < knob.y < small
 
 
 BOX = Rect(inch("1"), inch("1"), inch("14"), inch("20"))
-MOVED = [("8", "10", "8", "10"), ("8", "25", "8", "20 1/4"), ("0", "0", "1 3/4", "1 3/4")]
+MOVED = [("8", "10", "8", "10"), ("8", "25", "8", "20 1/4"), ("0", "0", "1 3/4", "1 3/4"),
+         ("20", "10", "14 1/4", "10")]  # fmt: skip
 
 
-@pytest.mark.parametrize(("x", "y", "to_x", "to_y"), MOVED, ids=["on it", "above it", "beside it"])
+@pytest.mark.parametrize(
+    ("x", "y", "to_x", "to_y"), MOVED, ids=["on it", "above", "left of it", "right of it"]
+)
 def test_moved_over_the_box(x: str, y: str, to_x: str, to_y: str) -> None:
     """As little as may be, to 3/4 in inside the box front's edge."""
     found = over_box(Point(inch(x), inch(y)), BOX, PRACTICE)

@@ -153,6 +153,26 @@ def test_shown_on_a_coarser_step_when_asked() -> None:
     assert show(read("5 3/32", "in"), "in", finest=32) == "5 3/32"
 
 
+WRITTEN = [
+    (Fraction(189, 8) * INCH, "in", "23 5/8"),
+    (Fraction(600), "in", "600 mm"),
+    (INCH / 3, "in", "1/3 in"),
+    (4 * INCH / 3, "in", "1 1/3 in"),
+    (Fraction(1201, 2), "mm", "600.5"),
+    (INCH / 128, "mm", "0.1984375"),
+    (Fraction(1, 3), "mm", "1/3"),
+    (Fraction(700, 3), "mm", "233 1/3"),
+]
+
+
+@pytest.mark.parametrize(
+    ("length", "unit", "text"), WRITTEN, ids=[f"{t} {u}" for _, u, t in WRITTEN]
+)
+def test_written_as_shortly_as_it_is_exact(length: Fraction, unit: str, text: str) -> None:
+    """Marks of a rule, else a decimal of a millimetre, else a ratio."""
+    assert write(length, unit) == text
+
+
 anything = st.fractions(min_value=0, max_value=19_990, max_denominator=10_000)
 
 
@@ -204,6 +224,9 @@ EXACT = [
     (Fraction(-127, 20), "-6.35"),
     (Fraction(0), "0"),
     (INCH / 3, "127/15"),
+    (Fraction(1, 5**9), "0.000000512"),
+    (Fraction(3, 2**9), "0.005859375"),
+    (Fraction(-12_345_678_901_234_567_890_123_456_789, 10), "-1234567890123456789012345678.9"),
 ]
 
 

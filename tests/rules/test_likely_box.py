@@ -5,7 +5,8 @@ import pytest
 from fronts.rules.likely_box import likely_rise, likely_width
 from tests.rules.small_kitchens import SIXTEENTH, inch
 
-WIDTHS = [("12", "15", "14", "11"), ("15", "15", "14", "14"), ("1", "15", "14", None)]
+WIDTHS = [("12", "15", "14", "11"), ("15", "15", "14", "14"), ("1", "15", "14", None),
+          ("1 1/128", "15", "14", "1/128")]  # fmt: skip
 
 
 @pytest.mark.parametrize(("opening", "before", "box", "width"), WIDTHS)
@@ -21,6 +22,7 @@ RISES = [
     ("two fronts higher", 0, {2: "1/2"}, "18 1/2"),
     ("from the nearest that was measured", 0, {2: "1/2", 1: "10"}, "19"),
     ("one front lower", 2, {1: "9 1/2"}, "1/2"),
+    ("from the nearer above", 2, {0: "18 1/2", 1: "10"}, "1"),
     ("none was measured", 1, {}, None),
     ("below the opening", 2, {1: "8 1/2"}, None),
     ("above the opening", 0, {2: "9"}, None),

@@ -100,6 +100,21 @@ def test_hinges_keep_clear_of_the_rails_behind() -> None:
     assert front.hinge_centres[1] == front.height - inch("3 1/2")
 
 
+def test_hinges_keep_clear_of_the_rail_above() -> None:
+    """A door that laps 3 in at the top: its upper hinge plate moves down past the rail."""
+    high = Standard(overlay=replace(all_round("1/2"), top=inch("3")))
+    front = only_front(kitchen(cabinet(opening(standard=high))))
+
+    assert front.hinge_centres == (inch("3 1/2"), front.height - inch("4"))
+
+
+def test_past_the_hinge_table_a_door_gets_what_the_table_ends_with() -> None:
+    """Five for a door 101 in high, though it is told that the table ends at 100."""
+    tall = opening(height=inch("100"))
+
+    assert only_front(kitchen(cabinet(tall, height=inch("110"), kind="tall"))).hinges == 5
+
+
 @pytest.mark.parametrize("closed_by", ["drawer", "pull-out", "fixed"])
 def test_only_doors_have_hinges(closed_by: str) -> None:
     """Drawer fronts, pull-outs and fixed fronts have none."""

@@ -10,9 +10,9 @@ from hypothesis import strategies as st
 
 from fronts.rules.hole_grid import Round, Site
 from fronts.rules.kinds import SlideKind
-from fronts.rules.kitchen import Box, ShelfPins
+from fronts.rules.kitchen import Box, Point, ShelfPins
 from fronts.rules.lengths import INCH, Mm
-from fronts.rules.mounting_holes import mounting_holes
+from fronts.rules.mounting_holes import is_near_pin, mounting_holes
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Front, Hole
 from fronts.rules.slides import slide_outlines
@@ -99,6 +99,30 @@ def test_slides_lie_outside_the_box(slide: SlideKind) -> None:
         below = bar.top <= 0
         beside = bar.right <= 0 or bar.left >= box.width
         assert below or beside
+
+
+# Three pins of 1/4 in at 10, 12 and 14 in: 3/16 in of wood is 5/16 in from a pin's centre.
+ROW = ShelfPins(inch("7"), inch("10"), inch("2"), 3, inch("1/4"))
+NEAR = [
+    ("on the first", "7", "10", True),
+    ("5/16 in under it", "7", "9 11/16", False),
+    ("a hair less", "7", "9 89/128", True),
+    ("where one under it would be", "7", "8", False),
+    ("halfway to the second", "7", "11", False),
+    ("5/16 in from the second, slantwise", "7 3/16", "12 1/4", False),
+    ("a hair less, slantwise", "7 3/16", "12 31/128", True),
+    ("5/16 in beside the second", "6 11/16", "12", False),
+    ("a hair less beside it", "6 89/128", "12", True),
+    ("on the last", "7", "14", True),
+    ("5/16 in over it", "7", "14 5/16", False),
+    ("where one over it would be", "7", "16", False),
+]
+
+
+@pytest.mark.parametrize(("x", "y", "near"), [row[1:] for row in NEAR], ids=[r[0] for r in NEAR])
+def test_what_is_near_a_row_of_pins(x: str, y: str, near: bool) -> None:
+    """From edge to edge, to the nearest pin that there is."""
+    assert is_near_pin(ROW, Point(inch(x), inch(y)), inch("3/16")) is near
 
 
 eighths = st.integers(0, 40).map(lambda n: n * INCH / 8)
