@@ -5,13 +5,17 @@ answer where the element with the id `into` stands.
 """
 
 import re
+import secrets
 
 from django import template
 from django.urls import reverse
 from django.utils.html import format_html
 from django.utils.safestring import SafeString
 
+from shopjobs.sent_once import KEY
+
 register = template.Library()
+_KEY_BYTES = 16
 _PLAIN_ID = re.compile(r"[A-Za-z][\w-]*")
 
 
@@ -36,6 +40,14 @@ def sends(
     address = _address(to, args)
     action = format_html('method="post" action="{}"', f"{address}#{anchor}" if anchor else address)
     return action + _answered("post", address, into) if when else action
+
+
+@register.simple_tag
+def form_key() -> SafeString:
+    """A form's own key, by which it is known when it is sent twice."""
+    return format_html(
+        '<input type="hidden" name="{}" value="{}">', KEY, secrets.token_urlsafe(_KEY_BYTES)
+    )
 
 
 def _address(to: str, args: tuple[object, ...]) -> str:

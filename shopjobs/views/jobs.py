@@ -1,5 +1,7 @@
 """The list of jobs, and what is known of a job beside its kitchen."""
 
+from typing import cast
+
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.http import Http404, HttpResponse
@@ -12,6 +14,7 @@ from shopjobs.forms.jobs import JobForm, NewJobForm
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page
 from shopjobs.selectors import job_of, jobs_of
+from shopjobs.sent_once import saved_before, saved_once
 from shopjobs.services.jobs import job_change, job_create, job_delete
 from shopjobs.services.refused import Refused
 from shopjobs.steps import GROUP, STEPS, USUAL
@@ -45,12 +48,13 @@ def job_list(request: SignedInRequest) -> HttpResponse:
 
 
 def _made(request: SignedInRequest, form: NewJobForm) -> Job | None:
-    if not form.is_valid():
-        return None
     try:
-        return job_create(
-            shop=request.shop, by=request.user, at=timezone.now(), **form.cleaned_data
-        )
+        if before := saved_before(request):
+            return cast(Job, before.made)
+        if not form.is_valid():
+            return None
+        new = {"shop": request.shop, "by": request.user, **form.cleaned_data}
+        return saved_once(request, lambda: job_create(at=timezone.now(), **new))
     except Refused as refused:
         form.refuse(refused)
         return None

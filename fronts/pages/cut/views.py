@@ -39,6 +39,7 @@ def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
     schedule = schedule_of(job)
     form = _form(schedule, latest, posted(request))
     return form_answer(
+        request,
         form,
         show=partial(_page, request, job, schedule, form, latest),
         save=partial(_begin, request, job, schedule, form),

@@ -63,6 +63,7 @@ def job_fit_cabinet(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     if front is None:
         return _gone(request, at, form)
     return form_answer(
+        request,
         form,
         show=partial(_shown, request, at, form, front),
         save=partial(_record, request, at, front, form),

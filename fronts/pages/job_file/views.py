@@ -4,7 +4,6 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from functools import partial
-from typing import NamedTuple
 
 from django.contrib import messages
 from django.core.exceptions import ValidationError
@@ -31,13 +30,6 @@ MOST_CABINETS = 300
 _NOT_IN_A_NAME = re.compile(r"[^A-Za-z0-9._-]+")
 
 
-class TakenIn(NamedTuple):
-    """A job, and the kitchen that it was made from."""
-
-    job: Job
-    kitchen: Kitchen
-
-
 @job_view("measure", "GET", "HEAD")
 def job_file(request: SignedInRequest, job: Job) -> HttpResponse:
     """Hand out the job's kitchen as a job file."""
@@ -54,6 +46,7 @@ def job_import_page(request: SignedInRequest) -> HttpResponse:
     form = JobFileForm(posted(request), request.FILES or None)
     faults: list[jobfile.Fault] = []
     return form_answer(
+        request,
         form,
         show=partial(_page, request, form, faults),
         save=partial(_take_in, request, form, faults),
@@ -61,7 +54,7 @@ def job_import_page(request: SignedInRequest) -> HttpResponse:
     )
 
 
-def _take_in(request: SignedInRequest, form: JobFileForm, faults: list[jobfile.Fault]) -> TakenIn:
+def _take_in(request: SignedInRequest, form: JobFileForm, faults: list[jobfile.Fault]) -> Job:
     """The job that the file becomes; `faults` are filled with what is wrong in it."""
     try:
         kitchen = jobfile.read_bytes(form.cleaned_data["file"])
@@ -73,18 +66,17 @@ def _take_in(request: SignedInRequest, form: JobFileForm, faults: list[jobfile.F
     if form.cleaned_data["number"]:
         kitchen = replace(kitchen, job=replace(kitchen.job, number=form.cleaned_data["number"]))
     try:
-        job = job_import(kitchen=kitchen, shop=request.shop, **who(request))
+        return job_import(kitchen=kitchen, shop=request.shop, **who(request))
     except Refused as refused:
         words = "There is already a job of this number in the shop. Give another number here."
         raise Refused(words, field="number") from refused
     except ValidationError as error:
         raise ValidationError({"file": error.messages}) from error
-    return TakenIn(job, kitchen)
 
 
-def _taken_in(request: SignedInRequest, taken: TakenIn) -> HttpResponse:
-    messages.success(request, _summary(taken.kitchen))
-    return go_to(request, "fronts:job-measure", taken.job.pk)
+def _taken_in(request: SignedInRequest, job: Job) -> HttpResponse:
+    messages.success(request, _summary(kitchen_of(job)))
+    return go_to(request, "fronts:job-measure", job.pk)
 
 
 def _page(

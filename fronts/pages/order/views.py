@@ -4,6 +4,7 @@ from functools import partial
 
 from django.http import HttpResponse
 
+from fronts.models import OrderCheck
 from fronts.pages.order.forms import OrderLineForm
 from fronts.pages.order.rows.csv_file import order_csv
 from fronts.pages.order.rows.lines import Row, hardware_list
@@ -24,6 +25,7 @@ def job_order(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the hardware list; check a line of it, or take its mark back."""
     schedule, form = schedule_of(job), OrderLineForm(posted(request))
     return form_answer(
+        request,
         form,
         show=partial(_page, request, job, schedule, form),
         save=partial(_mark, request, job, schedule, form),
@@ -37,15 +39,17 @@ def job_order_csv(request: SignedInRequest, job: Job) -> HttpResponse:
     return order_csv(job, hardware_list(job, schedule_of(job)))
 
 
-def _mark(request: SignedInRequest, job: Job, schedule: Schedule, form: OrderLineForm) -> None:
+def _mark(
+    request: SignedInRequest, job: Job, schedule: Schedule, form: OrderLineForm
+) -> OrderCheck | None:
     asked, by_whom = form.cleaned_data, who(request)
     if asked["mark"] == "uncheck":
         order_line_uncheck(job=job, item=asked["item"], **by_whom)
-    else:
-        order_line_check(
-            job=job, schedule=schedule, item=asked["item"], seen=asked["need"],
-            note=asked["note"], **by_whom,
-        )  # fmt: skip
+        return None
+    return order_line_check(
+        job=job, schedule=schedule, item=asked["item"], seen=asked["need"],
+        note=asked["note"], **by_whom,
+    )  # fmt: skip
 
 
 def _marked(request: SignedInRequest, job: Job, schedule: Schedule) -> HttpResponse:

@@ -8,7 +8,9 @@ from django.forms import BaseFormSet
 from django.http import HttpResponse
 
 from fronts.services.saving import AskFirst
+from shopjobs.access import SignedInRequest
 from shopjobs.forms.house import HouseForm
+from shopjobs.sent_once import saved_before, saved_once
 from shopjobs.services.refused import Refused
 
 T = TypeVar("T")
@@ -21,6 +23,7 @@ class Show(Protocol):
 
 
 def form_answer(
+    request: SignedInRequest,
     form: HouseForm,
     *,
     show: Show,
@@ -33,10 +36,18 @@ def form_answer(
 
     What can't be saved is shown again with what is wrong: 422, or 409 where somebody else
     saved since the form was made, which `conflict` puts into words. `save` does all or
-    nothing, like any one service. `tables` are the form's own small tables.
+    nothing, like any one service. `tables` are the form's own small tables. What is sent once
+    more is answered as it was the first time.
     """
     if not form.is_bound:
         return show()
+    try:
+        before = saved_before(request)
+    except Refused as gone:
+        form.refuse(gone)
+        return show(status=422)
+    if before is not None:
+        return done(before.made)
     sound = [form.is_valid(), *(table.is_valid() for table in tables)]
     if not all(sound):
         return show(status=422)
@@ -45,7 +56,7 @@ def form_answer(
         form.seen_anew()
         return show(status=409)
     try:
-        result = save()
+        result = saved_once(request, save)
     except AskFirst as question:
         return show(status=422, asks=question)
     except ValidationError as error:

@@ -49,6 +49,7 @@ def shop_standard(request: SignedInRequest) -> HttpResponse:
     if changed is None:
         return show()
     return form_answer(
+        request,
         changed,
         show=show,
         save=partial(_save, request, name, changed),

@@ -12,6 +12,7 @@ Table = type[Model]
 
 OF_THE_INSTALLATION = {
     "shopjobs.signinfailure": "counts guesses at names of every shop, for minutes",
+    "shopjobs.sentform": "tells a form that comes twice here, for days",
     "shopjobs.session": "lets a browser into this installation, and no other",
     "shopjobs.worker": "says which processes of this installation are at work",
 }

@@ -65,6 +65,7 @@ def edited(
 ) -> HttpResponse:
     """The editor, or what was `done` once its form is saved."""
     return form_answer(
+        request,
         editor.form,
         show=partial(show_editor, request, editor),
         save=save,

@@ -1,0 +1,51 @@
+"""A form that is sent twice is saved once: each carries a key of its own, made with it.
+
+A double click, a browser that sends again, a phone whose answer got lost: what is sent again
+is the same to the last sign, and is answered as it was the first time. The same form with
+something else in it is another; who went back to change what was typed is not ignored.
+"""
+
+import hashlib
+from collections.abc import Callable
+from typing import Any, TypeVar, cast
+
+from django.core.files.uploadedfile import UploadedFile
+from django.utils import timezone
+
+from shopjobs.access import SignedInRequest
+from shopjobs.services.sent_forms import Saved, form_saved_before, form_saved_once
+
+T = TypeVar("T")
+KEY = "form_key"
+"""The hidden field of a form that holds its key; the template tag of this name makes it."""
+
+
+def saved_before(request: SignedInRequest) -> Saved | None:
+    """What came of the form that is sent, where it was saved before."""
+    digest = _digest(request)
+    return form_saved_before(person=request.user, digest=digest) if digest else None
+
+
+def saved_once(request: SignedInRequest, save: Callable[[], T]) -> T:
+    """Save what is sent, unless the same comes at the same time and is saved already."""
+    digest = _digest(request)
+    if not digest:
+        return save()
+    return form_saved_once(person=request.user, digest=digest, at=timezone.now(), save=save)
+
+
+def _digest(request: SignedInRequest) -> str:
+    """A name for what is sent and where to, files included; "" where a form has no key."""
+    if not request.POST.get(KEY):
+        return ""
+    sent = sorted(
+        (name, values) for name, values in request.POST.lists() if name != "csrfmiddlewaretoken"
+    )
+    digest = hashlib.sha256(repr((request.path, sent)).encode())
+    for name in sorted(request.FILES):
+        file = cast("UploadedFile[Any]", request.FILES[name])
+        digest.update(repr((name, file.name, file.size)).encode())
+        for chunk in file.chunks():
+            digest.update(chunk)
+        file.seek(0)
+    return digest.hexdigest()
