@@ -37,6 +37,25 @@ def own_tables() -> list[type[Model]]:
     ]
 
 
+def tables_there() -> list[str]:
+    """The installation's tables in the database, those that earlier versions left included."""
+    prefixes = tuple(f"{label}_" for label in own_apps())
+    known = {
+        *connection.introspection.django_table_names(),
+        MigrationRecorder.Migration._meta.db_table,
+    }
+    names = connection.introspection.table_names()
+    return sorted(name for name in names if name in known or name.startswith(prefixes))
+
+
+def holds_rows() -> bool:
+    """Whether any table of the project's own has a row; one that isn't made yet has none."""
+    there = set(connection.introspection.table_names())
+    return any(
+        table._base_manager.exists() for table in own_tables() if table._meta.db_table in there
+    )
+
+
 def migrations_applied(*labels: str) -> list[str]:
     """The migrations that the database has had, of these apps or of all, as `app.name`."""
     applied = MigrationRecorder(connection).applied_migrations()
@@ -48,6 +67,11 @@ def refuse_newer(*, version: str, migrations: Iterable[str]) -> None:
     here = application_version()
     if _numbers(version) > _numbers(here):
         raise Refused(f"This was made by version {version}; this is version {here}. Upgrade first.")
+    refuse_unknown(migrations)
+
+
+def refuse_unknown(migrations: Iterable[str]) -> None:
+    """Refuse a database that has had migrations which this version doesn't have."""
     loader = MigrationLoader(None)
     known = {f"{app}.{name}" for app, name in loader.disk_migrations}
     known |= {
@@ -58,8 +82,8 @@ def refuse_newer(*, version: str, migrations: Iterable[str]) -> None:
     unknown = [name for name in migrations if name not in known]
     if unknown:
         raise Refused(
-            f"This was made by another version, with migrations that version {here} doesn't "
-            f"have: {', '.join(unknown)}. Install that version first."
+            "This was made by another version, with migrations that this one doesn't have: "
+            f"{', '.join(unknown)}. Install that version first."
         )
 
 
