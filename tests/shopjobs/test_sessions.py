@@ -11,10 +11,10 @@ from django.test import Client
 from django.utils import timezone
 
 from shopjobs.browsers import browser_words
-from shopjobs.models import Person, Session
+from shopjobs.models import Person, Session, Shop
 from shopjobs.sessions import SEEN_ANEW
 from tests.dom import Answer, Part, dom
-from tests.factories import PASSWORD
+from tests.factories import PASSWORD, PersonFactory
 
 SignIn = Callable[[Person], Client]
 FIREFOX = "Mozilla/5.0 (Windows NT 10.0; Win64; x64; rv:132.0) Gecko/20100101 Firefox/132.0"
@@ -244,3 +244,20 @@ def test_a_session_from_under_an_older_password_is_not_shown(owner: Person) -> N
 def test_a_browser_is_told_in_few_words(user_agent: str, words: str) -> None:
     """From what browsers say of themselves (as MDN's page on User-Agent shows it; memory)."""
     assert browser_words(user_agent) == words
+
+
+@pytest.mark.parametrize("address", ["close/", "password/"])
+def test_who_ends_their_own_sessions_is_sent_to_sign_in(
+    address: str, owner: Person, shop: Shop
+) -> None:
+    """An owner who closes their own account, or sets their password on the people's page."""
+    PersonFactory.create(shop=shop, owner=True, username="olga")
+    desk = browser(owner)
+
+    answer = desk.post(
+        f"/people/{owner.pk}/{address}", {"password": "a drawer of shims"}, follow=True
+    )
+
+    assert answer.status_code == 200
+    assert dom(answer).one("h1").words == "Sign in"
+    assert not Session.objects.exists()
