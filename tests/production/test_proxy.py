@@ -69,14 +69,13 @@ class Proxy:
 
     def line_of(self, request_id: str) -> dict[str, object]:
         """The line of the log about a request."""
-        lines = [line for line in self.log.read_text("utf-8").splitlines() if line[:1] == "{"]
-        read = [json.loads(line) for line in lines]
-        (found,) = (
-            line
-            for line in read
-            if line.get("request") == request_id and line["logger"] == "shopjobs.requests"
-        )
-        return dict(found)
+        (found,) = (line for line in self.lines if line.get("request") == request_id)
+        return found
+
+    @property
+    def lines(self) -> list[dict[str, object]]:
+        """Every line that the site's processes wrote."""
+        return [json.loads(line) for line in self.log.read_text("utf-8").splitlines()]
 
 
 @contextmanager
@@ -113,7 +112,7 @@ def proxy(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Proxy]:
     """The site, collected and served at a socket, its worker, and nginx in front of it."""
     folder = tmp_path_factory.mktemp("p")
     site = copy_site(folder / "site")
-    export, _, *lines, server = printed_lines("\ngunicorn ")
+    export, _, *lines, _ = printed_lines("\ngunicorn ")
     run([export, *lines], site)
     plain, encrypted = free_ports(2)
     _certify(folder)
@@ -132,7 +131,10 @@ def proxy(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Proxy]:
     tried = subprocess.run([*nginx, "-t"], capture_output=True, text=True)
     assert tried.returncode == 0, tried.stderr
 
-    serve = ["bash", "-ec", f"{export}\nexec {server} --bind unix:{folder}/web.sock"]
+    unit = (site / "shopjobs" / "recipe" / "shopjobs-web.service").read_text(encoding="utf-8")
+    (server,) = re.findall(r"^ExecStart=\S+/(gunicorn .*)$", unit, re.MULTILINE)
+    server = server.replace("/run/shopjobs/", f"{folder}/")
+    serve = ["bash", "-ec", f"{export}\nexec {server}"]
     work = ["bash", "-ec", f"{export}\nexec {printed_lines('manage.py work')[0]}"]
     log = folder / "site.log"
     with (
@@ -179,6 +181,13 @@ def test_a_page_comes_through_encrypted_and_compressed(proxy: Proxy) -> None:
     assert b"Sign-in name" in gzip.decompress(page)
     assert re.fullmatch(r"[0-9a-f]{32}", headers["X-Request-ID"])
     assert proxy.line_of(headers["X-Request-ID"])["path"] == "/sign-in/"
+
+
+def test_every_line_of_the_log_is_json(proxy: Proxy) -> None:
+    """The server's own lines too: whatever reads the log need not tell them apart."""
+    proxy.answer("GET", "/nowhere/")
+
+    assert {"gunicorn.error", "shopjobs.requests"} <= {line["logger"] for line in proxy.lines}
 
 
 def test_without_https_one_is_sent_to_it(proxy: Proxy) -> None:
