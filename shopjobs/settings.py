@@ -130,7 +130,10 @@ READY_CHECKS = (
 
 # Long work: one queue in the database, and where each kind of task says what it does.
 TASKS = {"default": {"BACKEND": "django_tasks_db.DatabaseBackend"}}
-TASK_KINDS = {"cutting plan": "fronts.tasks.cutting_plan.KIND"}
+TASK_KINDS = {
+    "cutting plan": "fronts.tasks.cutting_plan.KIND",
+    "sheet set": "fronts.tasks.sheet_set.KIND",
+}
 
 DEMO_LOADER = "fronts.services.demo.load_demo"
 

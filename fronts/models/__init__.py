@@ -9,12 +9,13 @@ from fronts.models.fronts import Front
 from fronts.models.openings import Opening
 from fronts.models.order_lists import OrderList
 from fronts.models.orders import OrderCheck
+from fronts.models.sheet_sets import SheetFile, SheetSet
 from fronts.models.standard import JobStandard, ShopStandard
 from fronts.models.stock import ShopNumber, Stock
 
 __all__ = [
     "Box", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "Front", "HingeBore",
     "JobStandard",
-    "Opening", "OrderCheck", "OrderList", "PlanState", "ShelfPins", "ShopNumber",
-    "ShopStandard", "Stock",
+    "Opening", "OrderCheck", "OrderList", "PlanState", "SheetFile", "SheetSet",
+    "ShelfPins", "ShopNumber", "ShopStandard", "Stock",
 ]  # fmt: skip

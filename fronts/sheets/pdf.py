@@ -34,7 +34,7 @@ def render(html: str, paper: Paper) -> bytes:
     """The PDF of a sheet's whole HTML, tagged for reading aloud."""
     weasyprint = _weasyprint()
     if not ONE_AT_A_TIME.acquire(timeout=PATIENCE):
-        raise PrintingBusyError("Other sheets are being made just now. Try again in a minute.")
+        raise PrintingBusyError("Other sheets are being made just now.")
     try:
         document = weasyprint.HTML(string=printable(html), base_url=None, url_fetcher=_fetcher())
         written: bytes = document.write_pdf(

@@ -4,18 +4,20 @@ A sheet is a file with a `content`, and a line in `SHEETS`.
 """
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import partial
 from types import MappingProxyType
 
 from fronts.sheets import cutting_plan, fitting, front_schedule, hardware, jigs, labels
+from fronts.sheets.merged import merged
 from fronts.sheets.sheet_page import SheetSource
 
 _LONGEST_NAME = 60
 _UNSAFE = re.compile(r"[^A-Za-z0-9_]+")
 FITTING = "fitting"
 """The sheet that each cabinet also has for itself."""
+FITTINGS_TOGETHER = "fitting-all.pdf"
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,10 +33,11 @@ class Sheet:
 
 @dataclass(frozen=True, slots=True)
 class Printout:
-    """One file of a job: its name, and its HTML when asked for."""
+    """One file of a job: its name, its HTML when asked for, and the cabinet it is for."""
 
     file: str
     html: Callable[[], str]
+    cabinet: str = ""
 
 
 SHEETS: Mapping[str, Sheet] = MappingProxyType(
@@ -56,7 +59,10 @@ SHEETS: Mapping[str, Sheet] = MappingProxyType(
 
 
 def every_printout(source: SheetSource) -> Iterator[Printout]:
-    """The job's files in the order of the work; a plan only where there is one."""
+    """The job's files in the order of the work; a plan only where there is one.
+
+    Where several are for cabinets, `FITTINGS_TOGETHER` has those in one.
+    """
     for sheet in SHEETS.values():
         if sheet.key == FITTING:
             yield from _fittings(source)
@@ -65,12 +71,14 @@ def every_printout(source: SheetSource) -> Iterator[Printout]:
 
 
 def _fittings(source: SheetSource) -> Iterator[Printout]:
-    """A file for each cabinet; where there are several, one more with all of them."""
     cabinets = fitting.fitted_cabinets(source)
     for label, file in zip(cabinets, _files(cabinets), strict=True):
-        yield Printout(file, partial(fitting.content, source, [label]))
-    if len(cabinets) > 1:
-        yield Printout("fitting-all.pdf", partial(fitting.content, source, cabinets))
+        yield Printout(file, partial(fitting.content, source, [label]), label)
+
+
+def fittings_together(number: str, files: Iterable[tuple[str, bytes]]) -> bytes:
+    """The fitting sheets of a job's cabinets, by their labels, in one file to print at once."""
+    return merged(files, f"{number} – Fitting sheets")
 
 
 def _files(labels: list[str]) -> Iterator[str]:

@@ -1,6 +1,7 @@
 """`sheets FILE --out DIR`: every PDF sheet of a job file; needs no database."""
 
 from argparse import ArgumentTypeError
+from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
@@ -16,8 +17,8 @@ from fronts.rules.lengths import show_with_unit
 from fronts.rules.results import Schedule
 from fronts.services.cutting_requests import usual_request
 from fronts.sheets.pdf import PAPERS, Paper, PrintingError, render
-from fronts.sheets.registry import every_printout
-from fronts.sheets.sheet_page import CutPlanSource, source_of
+from fronts.sheets.registry import FITTINGS_TOGETHER, every_printout, fittings_together
+from fronts.sheets.sheet_page import CutPlanSource, SheetSource, source_of
 
 SECONDS = 2.0
 """How long each material's plan is searched for, so that a job's sheets take seconds."""
@@ -40,14 +41,24 @@ class Command(BaseCommand):
         source = replace(unplanned, plan=_usual_plan(unplanned.schedule))
         try:
             out.mkdir(parents=True, exist_ok=True)
-            for printout in every_printout(source):
-                target = out / printout.file
-                target.write_bytes(render(printout.html(), paper))
-                self.stdout.write(str(target))
+            for file, content in _printed(source, paper):
+                (out / file).write_bytes(content)
+                self.stdout.write(str(out / file))
         except OSError as failed:
             raise CommandError(f"{out}: {failed.strerror or failed}") from failed
         except PrintingError as failed:
             raise CommandError(str(failed)) from failed
+
+
+def _printed(source: SheetSource, paper: Paper) -> Iterator[tuple[str, bytes]]:
+    fittings = []
+    for printout in every_printout(source):
+        content = render(printout.html(), paper)
+        yield printout.file, content
+        if printout.cabinet:
+            fittings.append((printout.cabinet, content))
+    if len(fittings) > 1:
+        yield FITTINGS_TOGETHER, fittings_together(source.kitchen.job.number, fittings)
 
 
 def _usual_plan(schedule: Schedule) -> CutPlanSource | None:

@@ -1,12 +1,16 @@
-"""Addresses of the printed sheets, one for each of the registry."""
+"""Addresses of the printed sheets: one for each of the registry, and the whole set."""
 
 from django.urls import URLPattern, path
 
-from fronts.pages.sheets.views import single
+from fronts.pages.sheets.views import single, whole_set
 
 _SHEETS = "jobs/<int:job_id>/sheets/"
 
 urlpatterns: list[URLPattern] = [
+    path(_SHEETS, whole_set.job_sheets, name="job-sheets"),
+    path(_SHEETS + "set/cancel/", whole_set.sheet_set_call_off, name="sheet-set-cancel"),
+    path(_SHEETS + "set/zip/", whole_set.sheet_set_zip, name="sheet-set-zip"),
+    path(_SHEETS + "set/fitting/", whole_set.sheet_set_fittings, name="sheet-set-fittings"),
     path(_SHEETS + "<slug:key>/", single.job_sheet, name="job-sheet"),
     path(_SHEETS + "fitting/<int:cabinet_id>/", single.cabinet_sheet, name="cabinet-sheet"),
 ]

@@ -1,7 +1,6 @@
 """A job's sheets, as PDF on the shop's paper."""
 
 import hashlib
-from dataclasses import replace
 from typing import cast
 
 from django.contrib import messages
@@ -12,25 +11,23 @@ from django.utils.cache import get_conditional_response
 from django.utils.http import quote_etag
 from django.views.decorators.http import require_safe
 
-from fronts.models import CutPlan
 from fronts.pages.shared.file_answers import inline
 from fronts.pages.shared.job_view import found_or_404
-from fronts.rules.fingerprint import parts_fingerprint
 from fronts.selectors.kitchens import cabinet_of, cabinets_of
-from fronts.selectors.plans import finished_plan, named_plans
+from fronts.selectors.plans import finished_plan
 from fronts.sheets import fitting
 from fronts.sheets.cutting_plan import NoPlan
+from fronts.sheets.job_source import source_of_job
 from fronts.sheets.pdf import Paper, PrintingBusyError, PrintingError, render
+from fronts.sheets.places import printing_place
 from fronts.sheets.registry import FITTING, SHEETS
-from fronts.sheets.sheet_page import CutPlanSource, SheetSource, source_of
-from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, signed_in
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page
 from shopjobs.views.jobs import job_or_404
 
-MOST_AT_ONCE = 60
-"""Cabinets whose fitting sheets come in one file: about as many as a minute makes."""
+MOST_AT_ONCE = 3
+"""Cabinets whose fitting sheets are made while one waits: more come with the whole set."""
 
 
 @signed_in
@@ -44,12 +41,13 @@ def job_sheet(request: SignedInRequest, job_id: int, key: str) -> HttpResponseBa
     if count > MOST_AT_ONCE:
         messages.error(
             request,
-            f"{count} cabinets are too many for one file, which takes {MOST_AT_ONCE}. Print the "
-            "sheet of each cabinet from its own page: the cabinets stand below.",
+            f"The fitting sheets of {count} cabinets are printed with the whole set, below; "
+            "the sheet of one cabinet is on its own page.",
         )
-        return go_to(request, "fronts:job-fit", job.pk)
+        return go_to(request, "fronts:job-sheets", job.pk)
     try:
-        html = sheet.content(_source(job, with_plan=sheet.needs_plan))
+        plan = finished_plan(job) if sheet.needs_plan else None
+        html = sheet.content(source_of_job(job, timezone.localdate(), plan))
     except NoPlan:
         messages.info(request, "There is no cutting plan yet. Make it here.")
         return go_to(request, "fronts:job-cut", job.pk)
@@ -62,24 +60,8 @@ def cabinet_sheet(request: SignedInRequest, job_id: int, cabinet_id: int) -> Htt
     """The fitting sheet of one cabinet."""
     job = job_or_404(request, job_id)
     label = found_or_404(cabinet_of, job, cabinet_id).label
-    html = fitting.content(_source(job), [label])
+    html = fitting.content(source_of_job(job, timezone.localdate()), [label])
     return _printed(request, job, f"fitting {label}", html)
-
-
-def _source(job: Job, *, with_plan: bool = False) -> SheetSource:
-    source = source_of(kitchen_of(job), timezone.localdate())
-    kept = finished_plan(job) if with_plan else None
-    return source if kept is None else replace(source, plan=_plan(kept, source))
-
-
-def _plan(kept: CutPlan, source: SheetSource) -> CutPlanSource:
-    made_at = timezone.localtime(kept.finished_at or kept.started_at)
-    return CutPlanSource(
-        plans=tuple(named_plans(kept)),
-        made=f"Made by {kept.made_by.shown_name}, {made_at:%Y-%m-%d %H:%M}, "
-        f"from parts {kept.fingerprint}.",
-        outdated=kept.fingerprint != parts_fingerprint(source.schedule.parts),
-    )
 
 
 def _printed(request: SignedInRequest, job: Job, name: str, html: str) -> HttpResponseBase:
@@ -90,14 +72,22 @@ def _printed(request: SignedInRequest, job: Job, name: str, html: str) -> HttpRe
     if known is not None:
         return known
     try:
-        content = b"" if request.method == "HEAD" else render(html, paper)
+        content = b"" if request.method == "HEAD" else _made(job, html, paper)
     except PrintingError as lacking:
         busy = isinstance(lacking, PrintingBusyError)
         context = {"job": job, "message": str(lacking), "busy": busy}
-        return render_page(request, "fronts/sheets/no_printing.html", context, status=503)
+        refused = render_page(request, "fronts/sheets/no_printing.html", context, status=503)
+        if busy:
+            refused.headers["Retry-After"] = "3"
+        return refused
     file = inline(content, "application/pdf", f"{job.number} {name}.pdf")
     # A file that was not made is no file of length 0.
     response = file if content else StreamingHttpResponse((), headers=dict(file.items()))
     response.headers["ETag"] = etag
     response.headers["Cache-Control"] = "private, no-cache"
     return response
+
+
+def _made(job: Job, html: str, paper: Paper) -> bytes:
+    with printing_place(job.shop_id):
+        return render(html, paper)

@@ -1,0 +1,131 @@
+"""The page of a job's sheets, and the whole set: printed by a worker, kept for a day."""
+
+import io
+import zipfile
+from functools import partial
+
+from django.http import Http404, HttpResponse
+from django.utils import timezone
+from django.views.decorators.http import require_safe
+
+from fronts.models import SheetSet
+from fronts.pages.shared.blocking_findings import blocking_findings
+from fronts.pages.shared.file_answers import attachment, inline
+from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.pages.sheets.forms import PrintForm
+from fronts.pages.sheets.rows import progress_of, set_shown, single_sheets
+from fronts.selectors.plans import finished_plan
+from fronts.selectors.sheet_sets import files_of, is_kept, latest_set
+from fronts.services.saving import AskFirst
+from fronts.services.sheet_sets import sheet_set_begin, sheet_set_cancel
+from fronts.sheets.job_source import source_of_job
+from fronts.sheets.registry import FITTINGS_TOGETHER
+from fronts.tasks.sheet_set import sheets_and_pieces
+from shopjobs.access import SignedInRequest, signed_in
+from shopjobs.models import Job
+from shopjobs.pages import go_to, render_page, wants_part
+from shopjobs.views.jobs import job_or_404
+
+PAGE = "fronts/sheets/page.html"
+PART = "sheet-set"
+
+
+@job_view("measure")
+def job_sheets(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Show the sheets there are, and the set; have it printed."""
+    if wants_part(request) and request.method != "POST" and progress_of(latest_set(job)):
+        return _part_at_work(request, job)
+    form = PrintForm(posted(request))
+    return form_answer(
+        request,
+        form,
+        show=partial(_page, request, job, form),
+        save=partial(_begin, request, job),
+        done=partial(_begun, request, job),
+    )
+
+
+@job_view("measure", "POST")
+def sheet_set_call_off(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Call off the set that is being printed."""
+    begun = latest_set(job)
+    if begun is not None:
+        sheet_set_cancel(sheet_set=begun, **who(request))
+    if not wants_part(request):
+        return go_to(request, "fronts:job-sheets", job.pk)
+    return _page(request, job, PrintForm())
+
+
+@signed_in
+@require_safe
+def sheet_set_zip(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """All files of the set in one."""
+    job = job_or_404(request, job_id)
+    packed = io.BytesIO()
+    with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as archive:
+        for file in files_of(_kept_set(job)):
+            archive.writestr(file.name, bytes(file.content))
+    return attachment(packed.getvalue(), "application/zip", f"{job.number} sheets.zip")
+
+
+@signed_in
+@require_safe
+def sheet_set_fittings(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """The fitting sheets of all cabinets, to look at and to print."""
+    job = job_or_404(request, job_id)
+    file = found_or_404(files_of(_kept_set(job)).get, name=FITTINGS_TOGETHER)
+    return inline(bytes(file.content), "application/pdf", f"{job.number} fitting sheets.pdf")
+
+
+def _kept_set(job: Job) -> SheetSet:
+    kept = latest_set(job)
+    if kept is None or not is_kept(kept, timezone.now()):
+        raise Http404
+    return kept
+
+
+def _begin(request: SignedInRequest, job: Job) -> SheetSet:
+    today, plan = timezone.localdate(), finished_plan(job)
+    source = source_of_job(job, today, plan)
+    sheets, pieces = sheets_and_pieces(source)
+    return sheet_set_begin(
+        job=job, kitchen=source.kitchen, plan=plan, sheets=sheets, pieces=pieces,
+        printed_on=today, **who(request),
+    )  # fmt: skip
+
+
+def _begun(request: SignedInRequest, job: Job, begun: SheetSet) -> HttpResponse:
+    if not wants_part(request):
+        return go_to(request, "fronts:job-sheets", job.pk)
+    begun.task.refresh_from_db()
+    return _part_at_work(request, job) if begun.task.is_open else _page(request, job, PrintForm())
+
+
+def _part_at_work(request: SignedInRequest, job: Job) -> HttpResponse:
+    """How far it is, and no more: nothing else is worked out meanwhile."""
+    context = {"job": job, "progress": progress_of(latest_set(job))}
+    return render_page(request, PAGE, context, partial=PART)
+
+
+def _page(
+    request: SignedInRequest,
+    job: Job,
+    form: PrintForm,
+    *,
+    status: int = 200,
+    asks: AskFirst | None = None,
+) -> HttpResponse:
+    latest, plan = latest_set(job), finished_plan(job)
+    source = source_of_job(job, timezone.localdate(), plan)
+    context = {
+        "job": job,
+        "form": form,
+        "keys": single_sheets(plan),
+        "stops": blocking_findings(request, job, source.schedule),
+        "progress": progress_of(latest),
+        "fault": "" if latest is None else latest.task.fault,
+        "set": set_shown(latest, source, plan, timezone.now()),
+        "sheets": sheets_and_pieces(source)[0],
+    }
+    return render_page(request, PAGE, context, partial=PART, status=status)

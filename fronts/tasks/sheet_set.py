@@ -1,0 +1,86 @@
+"""All sheets of a job as a task: a few files are a piece, so that shops take turns."""
+
+from collections.abc import Iterable
+from typing import cast
+
+from fronts.jobfile import read
+from fronts.models import SheetFile, SheetSet
+from fronts.services.sheet_sets import sheet_files_drop, sheet_files_keep
+from fronts.sheets.job_source import with_plan
+from fronts.sheets.pdf import Paper, PrintingError, render
+from fronts.sheets.registry import (
+    FITTINGS_TOGETHER,
+    Printout,
+    every_printout,
+    fittings_together,
+)
+from fronts.sheets.sheet_page import SheetSource, source_of
+from shopjobs.models import BackgroundTask, TaskState
+from shopjobs.services.refused import Refused
+from shopjobs.task_kinds import TaskKind
+
+FILES_A_PIECE = 4
+"""Two or three seconds' work."""
+
+Files = list[tuple[str, str, bytes]]
+
+
+def sheets_and_pieces(source: SheetSource) -> tuple[int, int]:
+    """How many files the set has, and in how many pieces they are made."""
+    printouts = list(every_printout(source))
+    together = _has_several_cabinets(printouts)
+    return len(printouts) + together, -(-len(printouts) // FILES_A_PIECE) + together
+
+
+def _has_several_cabinets(printouts: Iterable[Printout]) -> bool:
+    return sum(bool(printout.cabinet) for printout in printouts) > 1
+
+
+def _set_of(task: BackgroundTask) -> SheetSet:
+    found = SheetSet.objects.filter(task=task).select_related("plan__made_by").first()
+    if found is None:
+        raise Refused("What was to be printed is gone. Print the sheets again.")
+    return found
+
+
+def _make(task: BackgroundTask) -> Files:
+    sheet_set = _set_of(task)
+    source = source_of(read(sheet_set.kitchen), sheet_set.printed_on)
+    if sheet_set.plan is not None:
+        source = with_plan(source, sheet_set.plan)
+    printouts = list(every_printout(source))
+    if len(printouts) + _has_several_cabinets(printouts) != sheet_set.sheets:
+        raise Refused("The cutting plan of these sheets is gone. Print the sheets again.")
+    now = printouts[task.done * FILES_A_PIECE :][:FILES_A_PIECE]
+    return _printed(now, cast(Paper, sheet_set.paper)) if now else _together(sheet_set, source)
+
+
+def _printed(printouts: Iterable[Printout], paper: Paper) -> Files:
+    try:
+        return [(each.file, each.cabinet, render(each.html(), paper)) for each in printouts]
+    except PrintingError as lacking:
+        raise Refused(str(lacking)) from lacking
+
+
+def _together(sheet_set: SheetSet, source: SheetSource) -> Files:
+    fittings = SheetFile.objects.filter(sheet_set=sheet_set).exclude(cabinet="").order_by("pk")
+    files = ((file.cabinet, bytes(file.content)) for file in fittings)
+    return [(FITTINGS_TOGETHER, "", fittings_together(source.kitchen.job.number, files))]
+
+
+def _keep(task: BackgroundTask, made: Files) -> None:
+    sheet_files_keep(sheet_set=_set_of(task), made=made)
+
+
+def _ended(task: BackgroundTask) -> None:
+    sheet_set = SheetSet.objects.filter(task=task).first()
+    if sheet_set is not None and task.state != TaskState.DONE:
+        sheet_files_drop(sheet_set=sheet_set)
+
+
+KIND = TaskKind(
+    make=_make,
+    keep=_keep,
+    ended=_ended,
+    fault="The sheets could not be printed; the worker's log says why.",
+)
