@@ -1,15 +1,17 @@
 """Reads of shops, people, jobs and tasks. Each starts from a person, and so from one shop."""
 
+from collections.abc import Iterable
 from datetime import datetime, timedelta
 
 from django.contrib.auth import HASH_SESSION_KEY
-from django.db.models import QuerySet
+from django.db.models import Model, QuerySet
 from django.db.models.functions import Now
 
 from shopjobs.models import (
     BackgroundTask,
     Job,
     Person,
+    Revision,
     Role,
     Session,
     Shop,
@@ -76,3 +78,18 @@ def open_tasks_of(shop: Shop) -> QuerySet[BackgroundTask]:
 def workers_alive() -> QuerySet[Worker]:
     """Return the workers that were seen just now, by the database's clock."""
     return Worker.objects.filter(seen_at__gte=Now() - WORKER_GONE_AFTER)
+
+
+def last_revision_of(job: Job, rows: Iterable[Model]) -> Revision | None:
+    """What somebody did last to any of these rows of the job."""
+    wanted = {(row._meta.label_lower, row.pk) for row in rows}
+    revisions = job.revisions.filter(can_undo=True).select_related("person").order_by("-pk")
+    for revision in revisions.iterator(chunk_size=50):
+        if any((table, key) in wanted for table, key, *_ in revision.changes):
+            return revision
+    return None
+
+
+def has_owner(shop: Shop) -> bool:
+    """Return whether somebody can still sign in as the shop's owner."""
+    return Person.objects.filter(shop=shop, role=Role.OWNER, is_active=True).exists()

@@ -4,7 +4,10 @@ import json
 from pathlib import Path
 from typing import Any
 
+from django.conf import settings as site
+
 from fronts.jobfile import Refused, read
+from fronts.rules.kitchen import Kitchen
 
 FOLDER = Path(__file__).parent / "data" / "kitchens"
 SAMPLES = sorted(FOLDER.glob("*.job.json"))
@@ -65,3 +68,8 @@ def faults_of(text: str) -> list[str]:
     except Refused as refused:
         return [str(each) for each in refused.faults]
     return []
+
+
+def demo_kitchen() -> Kitchen:
+    """The kitchen of the demo shop."""
+    return read((Path(site.BASE_DIR) / "fixtures" / "demo.job.json").read_text(encoding="utf-8"))

@@ -22,6 +22,7 @@ from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import stock_in_force
 from fronts.snapshot.things import at_hand, bare
 from shopjobs.models import Job, Person, Shop
+from shopjobs.services import jobs
 
 LAPS = {"overlay": "reveal", "reveal": "overlay"}
 _OF_FRONTS = ("width", "height", "thickness", "build", "material")
@@ -29,6 +30,12 @@ _ABOUT_FRONTS = (
     *(f"front_{name}" for name in _OF_FRONTS), "front_door", "front_choose", "hinged", "count",
     "heights", "shift_x", "shift_y",
 )  # fmt: skip
+
+
+def client_set(job: Job, client: str, at: datetime, by: Person) -> Job:
+    """The job is for another client."""
+    said = {name: getattr(job, name) for name in jobs.FACTS} | {"client": client}
+    return jobs.job_change(job=job, at=at, by=by, **said)
 
 
 def standard_set(

@@ -3,7 +3,6 @@
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
-from django.db import transaction
 
 from fronts.facts.rows import columns_of
 from fronts.models import Box, Front, ShelfPins
@@ -12,19 +11,21 @@ from fronts.rules.limits import MOST_PIN_ROWS
 from fronts.services.rows import row_for
 from fronts.services.saving import checked, checked_at, enter, job_changed, saved
 from shopjobs.models import Person
+from shopjobs.services.recording import deleted, made, recorded
 
 
-@transaction.atomic
+@recorded
 def box_enter(*, front: Front, facts: BoxFacts, at: datetime, by: Person | None = None) -> Box:
     """Enter or change the box that a front stands on, with its rows of shelf-pin holes."""
     if not front.opening.closing.on_box:
         raise ValidationError("a box stands behind a drawer or a pull-out front only")
     box = box_save(front, front.box if hasattr(front, "box") else None, facts)
-    job_changed(job=front.opening.cabinet.job, text=f"Entered {_name(box)}", by=by, at=at)
+    cabinet, text = front.opening.cabinet, f"Entered {_name(box)}"
+    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
     return box
 
 
-@transaction.atomic
+@recorded
 def box_remove(*, front: Front, at: datetime, by: Person | None = None) -> None:
     """Take away the front's box; nothing happens where there is none."""
     box = Box.objects.filter(front=front).first()
@@ -32,8 +33,9 @@ def box_remove(*, front: Front, at: datetime, by: Person | None = None) -> None:
         return
     box.front = front
     name = _name(box)
-    box.delete()
-    job_changed(job=front.opening.cabinet.job, text=f"Removed {name}", by=by, at=at)
+    deleted([box])
+    cabinet = front.opening.cabinet
+    job_changed(job=cabinet.job, text=f"Removed {name}", by=by, at=at, about=cabinet)
 
 
 def box_save(front: Front, box: Box | None, facts: BoxFacts) -> Box:
@@ -58,8 +60,8 @@ def _save_pins(box: Box, facts: BoxFacts) -> None:
         checked_at(row, f"row {number}")
     before = sorted(box.shelf_pins.all(), key=lambda pin: pin.position)
     if [_said(row) for row in before] != [_said(row) for row in rows]:
-        ShelfPins.objects.filter(box=box).delete()
-        ShelfPins.objects.bulk_create(rows)
+        deleted(before)
+        made(ShelfPins, rows)
 
 
 def _said(row: ShelfPins) -> list[object]:

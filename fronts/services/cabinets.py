@@ -5,7 +5,6 @@ from dataclasses import replace
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
-from django.db import transaction
 
 from fronts.facts.rows import columns_of
 from fronts.models import Cabinet, DoorOnHand, Front, Opening
@@ -26,17 +25,19 @@ from fronts.services.saving import (
     checked,
     enter,
     job_changed,
+    saved,
     saved_under_its_label,
 )
 from fronts.snapshot.things import whole
 from shopjobs.models import Job, Person
+from shopjobs.services.recording import deleted, recorded
 
 
 class CabinetNotEmpty(AskFirst):
     """The cabinet has openings, which would go with it."""
 
 
-@transaction.atomic
+@recorded
 def cabinet_create(
     *, job: Job, facts: CabinetFacts, at: datetime, by: Person | None = None
 ) -> Cabinet:
@@ -44,32 +45,36 @@ def cabinet_create(
     cabinet = row_for(Cabinet, job, facts, last_position(Cabinet.objects.filter(job=job)))
     _save(cabinet)
     _add_openings(cabinet, facts.openings)
-    job_changed(job=job, text=f"Entered cabinet {cabinet.label}", by=by, at=at)
+    job_changed(job=job, text=f"Entered cabinet {cabinet.label}", by=by, at=at, about=cabinet)
     return cabinet
 
 
-@transaction.atomic
+@recorded
 def cabinet_change(
     *, cabinet: Cabinet, facts: CabinetFacts, at: datetime, by: Person | None = None
 ) -> Cabinet:
     """Change what is known of a cabinet; its openings stay, and must still lie within it."""
     enter(cabinet, columns_of(facts))
     _save(cabinet)
-    job_changed(job=cabinet.job, text=f"Changed cabinet {cabinet.label}", by=by, at=at)
+    text = f"Changed cabinet {cabinet.label}"
+    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
     return cabinet
 
 
-@transaction.atomic
+@recorded
 def cabinet_move(*, cabinet: Cabinet, to: int, at: datetime, by: Person | None = None) -> Cabinet:
     """Put the cabinet at place `to` of the job's order, counted from 0."""
     rows = list(Cabinet.objects.filter(job=cabinet.job).order_by("position", "pk"))
-    Cabinet.objects.bulk_update(placed(rows, cabinet, to), ["position"])
+    for position, row in enumerate(placed(rows, cabinet, to)):
+        enter(row, {"position": position})
+        saved(row)
     cabinet.refresh_from_db(fields=["position"])
-    job_changed(job=cabinet.job, text=f"Moved cabinet {cabinet.label}", by=by, at=at)
+    text = f"Moved cabinet {cabinet.label}"
+    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
     return cabinet
 
 
-@transaction.atomic
+@recorded
 def cabinet_copy(
     *, cabinet: Cabinet, label: str, x: Mm, at: datetime, by: Person | None = None
 ) -> Cabinet:
@@ -83,11 +88,11 @@ def cabinet_copy(
     _save(copy)
     _add_openings(copy, [_without_named_doors(opening) for opening in facts.openings])
     text = f"Copied cabinet {cabinet.label} as {copy.label}"
-    job_changed(job=cabinet.job, text=text, by=by, at=at)
+    job_changed(job=cabinet.job, text=text, by=by, at=at, about=copy)
     return copy
 
 
-@transaction.atomic
+@recorded
 def cabinet_delete(
     *, cabinet: Cabinet, at: datetime, confirmed: bool = False, by: Person | None = None
 ) -> None:
@@ -95,9 +100,9 @@ def cabinet_delete(
     goes = what_goes_with(cabinet)
     if goes and not confirmed:
         raise CabinetNotEmpty(f"Cabinet {cabinet.label} goes with all its openings.", goes)
-    job, label = cabinet.job, cabinet.label
-    cabinet.delete()
-    job_changed(job=job, text=f"Deleted cabinet {label}", by=by, at=at)
+    text = f"Deleted cabinet {cabinet.label}"
+    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
+    deleted([cabinet])
 
 
 def what_goes_with(cabinet: Cabinet) -> list[str]:

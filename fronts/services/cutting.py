@@ -11,7 +11,7 @@ from fronts.cutting.model import Request
 from fronts.cutting.plan_json import request_to_store
 from fronts.models import CutPlan, PlanState
 from shopjobs.models import BackgroundTask, Job, Person, TaskState
-from shopjobs.services.diary import diary_write
+from shopjobs.services.notes import note
 from shopjobs.services.refused import Refused
 from shopjobs.services.task_pieces import tasks_admit
 from shopjobs.services.tasks import task_ask, task_cancel
@@ -57,7 +57,7 @@ def plan_begin(
             )
     except IntegrityError as running:
         raise Refused("A plan for this job is being worked out already.") from running
-    diary_write(shop=job.shop, job=job, text="Began a cutting plan", at=at, person=by)
+    note(shop=job.shop, job=job, text="Began a cutting plan", at=at, person=by)
     tasks_admit(shop_id=job.shop_id)
     return begun
 
@@ -66,9 +66,7 @@ def plan_begin(
 def plan_cancel(*, plan: CutPlan, by: Person, at: datetime) -> None:
     """Call a plan off that is being worked out; one that has ended stays as it is."""
     if plan.task is not None and task_cancel(task=plan.task, by=by, at=at):
-        diary_write(
-            shop=plan.job.shop, job=plan.job, text="Cancelled a cutting plan", at=at, person=by
-        )
+        note(shop=plan.job.shop, job=plan.job, text="Cancelled a cutting plan", at=at, person=by)
 
 
 def plan_keep(*, plan: CutPlan, made: dict[str, Any]) -> None:

@@ -2,19 +2,18 @@
 
 from datetime import datetime
 
-from django.db import transaction
-
 from fronts.models import DoorOnHand, Front
-from fronts.services.saving import AskFirst
+from fronts.services.saving import AskFirst, enter, saved
 from fronts.services.things import thing_delete
 from shopjobs.models import Person
+from shopjobs.services.recording import recorded
 
 
 class DoorInUse(AskFirst):
     """Fronts are made from this door; they would be left to the rules."""
 
 
-@transaction.atomic
+@recorded
 def door_delete(
     *, door: DoorOnHand, at: datetime, confirmed: bool = False, by: Person | None = None
 ) -> None:
@@ -23,5 +22,7 @@ def door_delete(
     names = [str(front.opening) for front in used]
     if names and not confirmed:
         raise DoorInUse(f"Door {door.label} closes {', '.join(names)}.", names)
-    used.update(door=None)
+    for front in used:
+        enter(front, {"door": None})
+        saved(front)
     thing_delete(row=door, at=at, by=by)

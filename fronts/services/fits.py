@@ -3,18 +3,17 @@
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
-from django.db import transaction
 
 from fronts.facts.rows import columns_of
 from fronts.models import FitRecord, Front
 from fronts.rules.fits import FitFacts
 from fronts.selectors.kitchens import front_keys_of
-from fronts.services.saving import checked
+from fronts.services.saving import checked, enter, job_told, saved
 from shopjobs.models import Job, Person
-from shopjobs.services.diary import diary_write
+from shopjobs.services.recording import recorded
 
 
-@transaction.atomic
+@recorded
 def fit_record(
     *,
     front: Front,
@@ -36,9 +35,9 @@ def fit_record(
         **columns_of(facts),
     )  # fmt: skip
     checked(record)
-    record.save()
+    saved(record)
     text = f"Recorded the fit of {record.label}"
-    diary_write(shop=job.shop, job=job, text=text, at=at, person=by)
+    job_told(job=job, text=text, by=by, at=at, about=front.opening.cabinet)
     return record
 
 
@@ -50,5 +49,5 @@ def fits_find_their_fronts(*, job: Job) -> None:
     fronts = front_keys_of(job)
     found = [record for record in lost if record.label in fronts]
     for record in found:
-        record.front_id = fronts[record.label]
-    FitRecord.objects.bulk_update(found, ["front"])
+        enter(record, {"front_id": fronts[record.label]})
+        saved(record)

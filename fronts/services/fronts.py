@@ -4,7 +4,6 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
-from django.db import transaction
 
 from fronts.models import Box, DoorOnHand, FitRecord, Front, Opening
 from fronts.rules.kinds import Closing
@@ -15,9 +14,10 @@ from fronts.services.boxes import box_save
 from fronts.services.rows import NO_DOORS, stated_columns
 from fronts.services.saving import checked, enter, job_changed, saved
 from shopjobs.models import Job, Person
+from shopjobs.services.recording import deleted, recorded
 
 
-@transaction.atomic
+@recorded
 def front_change(
     *, front: Front, facts: FrontFacts, at: datetime, by: Person | None = None
 ) -> Front:
@@ -28,7 +28,8 @@ def front_change(
     enter(front, _columns(tidied_front(facts, closing), closing, job))
     checked(front)
     saved(front)
-    job_changed(job=job, text=f"Changed {_name(front)}", by=by, at=at)
+    text = f"Changed {_name(front)}"
+    job_changed(job=job, text=text, by=by, at=at, about=opening.cabinet)
     return front
 
 
@@ -50,10 +51,10 @@ def fronts_save(opening: Opening, rows: Sequence[Front], facts: OpeningFacts) ->
             box_save(row, None, front.box)
     surplus = rows[len(facts.fronts) :]
     if surplus:
-        Front.objects.filter(pk__in=[row.pk for row in surplus]).delete()
+        deleted(surplus)
     unboxed = not closing.on_box and any(hasattr(row, "box") for row in rows)
     if unboxed:
-        Box.objects.filter(front__opening=opening).delete()
+        deleted(Box.objects.filter(front__opening=opening))
     others = len(rows) != len(facts.fronts)
     if others or unboxed:
         opening.refresh_from_db(fields=["fronts"])  # What was fetched with it holds no longer.

@@ -4,7 +4,6 @@ import dataclasses
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
-from django.db import transaction
 
 from fronts import models
 from fronts.facts.rows import columns_of
@@ -16,16 +15,17 @@ from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
 from fronts.services.fits import fits_find_their_fronts
 from fronts.services.kitchen_rows import kitchen_empty, kitchen_save
-from fronts.services.saving import checked, enter, job_changed
+from fronts.services.saving import checked, enter, job_changed, saved
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.models import Job, Person, Shop
+from shopjobs.services.recording import deleted, recorded
 from shopjobs.services.refused import Refused
 
 
-@transaction.atomic
+@recorded
 def job_import(
     *,
     kitchen: Kitchen,
@@ -68,7 +68,7 @@ def _job(facts: JobFacts, shop: Shop, *, replace: bool) -> Job:
     job.client, job.site, job.unit = facts.client, facts.site, facts.unit
     job.step, job.fit_on = step, facts.fit_on
     checked(job)
-    job.save()
+    saved(job)
     return job
 
 
@@ -76,7 +76,7 @@ def _empty(job: Job) -> None:
     """Take out all that a file states; what was checked and recorded on the job stays."""
     kitchen_empty(job)
     for table in (models.JobStandard, models.Stock, models.ShopNumber):
-        table._default_manager.filter(job=job).delete()
+        deleted(table._default_manager.filter(job=job))
 
 
 def _import_standard(standard: Standard, job: Job) -> None:
@@ -87,7 +87,7 @@ def _import_standard(standard: Standard, job: Job) -> None:
     level = models.JobStandard(job=job)
     enter(level, columns_of(said))
     checked(level)
-    level.save()
+    saved(level)
 
 
 def spelled_out(standard: Standard, shop: Standard) -> Standard:
@@ -114,7 +114,7 @@ def _import_stock(kitchen: Kitchen, job: Job) -> None:
         return
     row = models.Stock(shop=job.shop, job=job, **columns_of(kitchen.stock))
     checked(row)
-    row.save()
+    saved(row)
 
 
 def _import_practice(practice: Practice, job: Job, by: Person | None, at: datetime) -> None:

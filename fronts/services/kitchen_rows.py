@@ -15,6 +15,7 @@ from fronts.rules.validity import faults_of, tidied_thing
 from fronts.services.rows import NO_DOORS, Doors, row_for
 from fronts.services.saving import checked_at
 from shopjobs.models import Job
+from shopjobs.services.recording import deleted, made
 
 
 class Placed(NamedTuple):
@@ -38,7 +39,7 @@ def kitchen_empty(job: Job) -> None:
     """Delete everything of the job's kitchen that has a table of its own, fronts before doors."""
     for fact, _ in reversed(rows_of(Kitchen)):
         table = table_of(fact.kind)
-        table._default_manager.filter(**{table.owner: job}).delete()
+        deleted(table._default_manager.filter(**{table.owner: job}))
 
 
 def placed_in(owner: Model, things: Iterable[Any]) -> list[Placed]:
@@ -53,7 +54,7 @@ def things_save(fact: Fact, placed: Sequence[Placed], doors: Doors = NO_DOORS) -
     for owner, thing, position in placed:
         rows.append(_checked_row(table, owner, thing, position if numbered else None, doors))
     _refuse_same_labels(rows, fact)
-    table._default_manager.bulk_create(rows)
+    made(table, rows)
     tidy = [tidied_thing(thing) for _, thing, _ in placed]
     for inner, declared in rows_of(fact.kind):
         inside = [

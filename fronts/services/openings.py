@@ -4,7 +4,6 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
-from django.db import transaction
 
 from fronts.facts.rows import by_column, columns_of
 from fronts.models import Cabinet, Front, Opening
@@ -29,13 +28,14 @@ from fronts.services.saving import (
     saved_under_its_label,
 )
 from shopjobs.models import Job, Person
+from shopjobs.services.recording import deleted, recorded
 
 
 class FrontsInTheWay(AskFirst):
     """Fronts would go, with what they carry: their boxes and records of fit."""
 
 
-@transaction.atomic
+@recorded
 def opening_create(
     *, cabinet: Cabinet, facts: OpeningFacts, at: datetime, by: Person | None = None
 ) -> Opening:
@@ -45,11 +45,11 @@ def opening_create(
         raise ValidationError(f"cabinet {cabinet.label} has {MOST_OPENINGS} openings, the most")
     opening = row_for(Opening, cabinet, facts, last_position(rows))
     _save(opening, [], tidied(facts))
-    job_changed(job=cabinet.job, text=f"Entered opening {opening}", by=by, at=at)
+    job_changed(job=cabinet.job, text=f"Entered opening {opening}", by=by, at=at, about=cabinet)
     return opening
 
 
-@transaction.atomic
+@recorded
 def opening_change(
     *,
     opening: Opening,
@@ -68,11 +68,12 @@ def opening_change(
         raise FrontsInTheWay(f"What closes {opening} now has no place for these.", lost)
     enter(opening, columns_of(facts))
     _save(opening, rows, tidied(facts))
-    job_changed(job=opening.cabinet.job, text=f"Changed opening {opening}", by=by, at=at)
+    text, cabinet = f"Changed opening {opening}", opening.cabinet
+    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
     return opening
 
 
-@transaction.atomic
+@recorded
 def opening_delete(
     *, opening: Opening, at: datetime, confirmed: bool = False, by: Person | None = None
 ) -> None:
@@ -80,9 +81,10 @@ def opening_delete(
     lost = carried(list(opening.fronts.all()))
     if lost and not confirmed:
         raise FrontsInTheWay(f"Opening {opening} goes with these.", lost)
-    job, name = opening.cabinet.job, str(opening)
-    opening.delete()
-    job_changed(job=job, text=f"Deleted opening {name}", by=by, at=at)
+    cabinet, name = opening.cabinet, str(opening)
+    deleted([opening])
+    text = f"Deleted opening {name}"
+    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
 
 
 def _save(opening: Opening, rows: Sequence[Front], facts: OpeningFacts) -> None:

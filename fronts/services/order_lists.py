@@ -4,16 +4,17 @@ from collections.abc import Iterable
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
-from django.db import transaction
 
 from fronts.models import OrderCheck, OrderList
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.results import Schedule
 from fronts.services.orders import order_check, order_uncheck
+from fronts.services.saving import enter, saved
 from shopjobs.models import Job, Person
+from shopjobs.services.recording import deleted, recorded
 
 
-@transaction.atomic
+@recorded
 def order_line_check(
     *,
     job: Job,
@@ -39,16 +40,18 @@ def order_line_check(
     )
 
 
-@transaction.atomic
+@recorded
 def order_line_uncheck(*, job: Job, item: str, by: Person, at: datetime) -> None:
     """Take a mark back; without any mark left, the list begins anew."""
     order_uncheck(job=job, item=item, by=by, at=at)
     if not OrderCheck.objects.filter(job=job).exists():
-        OrderList.objects.filter(job=job).delete()
+        deleted(OrderList.objects.filter(job=job))
 
 
 def _begin(job: Job, items: Iterable[str], item: str) -> None:
-    begun, new = OrderList.objects.get_or_create(job=job, defaults={"items": [*items]})
-    if not new and item not in begun.items:
-        begun.items = [*begun.items, item]
-        begun.save(update_fields=["items"])
+    begun = OrderList.objects.filter(job=job).first()
+    if begun is None:
+        saved(OrderList(job=job, items=[*items]))
+    elif item not in begun.items:
+        enter(begun, {"items": [*begun.items, item]})
+        saved(begun)

@@ -24,9 +24,6 @@ def last_position(rows: QuerySet[AnyModel]) -> int:
 
 
 def placed(rows: Sequence[Row], moved: Row, to: int) -> list[Row]:
-    """The rows with `moved` at place `to`, each with its new position."""
+    """The rows in their new order, with `moved` at place `to`."""
     others = [row for row in rows if row.pk != moved.pk]
-    order = [*others[: max(to, 0)], moved, *others[max(to, 0) :]]
-    for position, row in enumerate(order):
-        row.position = position
-    return order
+    return [*others[: max(to, 0)], moved, *others[max(to, 0) :]]

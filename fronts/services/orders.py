@@ -2,15 +2,13 @@
 
 from datetime import datetime
 
-from django.db import transaction
-
 from fronts.models import OrderCheck
-from fronts.services.saving import checked
+from fronts.services.saving import checked, enter, job_told, saved
 from shopjobs.models import Job, Person
-from shopjobs.services.diary import diary_write
+from shopjobs.services.recording import deleted, recorded
 
 
-@transaction.atomic
+@recorded
 def order_check(
     *,
     job: Job,
@@ -23,16 +21,17 @@ def order_check(
 ) -> OrderCheck:
     """Mark a line as checked, with the need as it is now; checking again replaces the mark."""
     line = OrderCheck.objects.filter(job=job, item=item).first() or OrderCheck(job=job, item=item)
-    line.need, line.fingerprint, line.note = need, fingerprint, note
-    line.checked_by, line.checked_at = by, at
+    enter(line, {
+        "need": need, "fingerprint": fingerprint, "note": note, "checked_by": by, "checked_at": at,
+    })  # fmt: skip
     checked(line)
-    line.save()
-    diary_write(shop=job.shop, job=job, text=f"Checked {need} × {item}", at=at, person=by)
+    saved(line)
+    job_told(job=job, text=f"Checked {need} × {item}", by=by, at=at)
     return line
 
 
-@transaction.atomic
+@recorded
 def order_uncheck(*, job: Job, item: str, by: Person, at: datetime) -> None:
     """Take back the mark of a line; nothing happens where there is none."""
-    if OrderCheck.objects.filter(job=job, item=item).delete()[0]:
-        diary_write(shop=job.shop, job=job, text=f"Unchecked {item}", at=at, person=by)
+    if deleted(OrderCheck.objects.filter(job=job, item=item)):
+        job_told(job=job, text=f"Unchecked {item}", by=by, at=at)

@@ -1,19 +1,23 @@
-"""How every service saves a row, counts the change and writes the diary."""
+"""How every service saves a row, counts the change and tells of it."""
 
 from collections.abc import Iterable, Mapping
 from datetime import datetime
+from functools import partial
 from typing import TypeVar
 
 from django.core.exceptions import ValidationError
 from django.db import IntegrityError
-from django.db.models import F, Model
+from django.db.models import Model
 
+from fronts.models import Cabinet
+from fronts.services.change_lines import line_of
 from shopjobs.models import Job, Person, Shop
-from shopjobs.services.diary import diary_write
-from shopjobs.services.jobs import job_touch
+from shopjobs.services import recording
+from shopjobs.services.recording import Told, tell
 
 Row = TypeVar("Row", bound=Model)
-_BEFORE, _EVER, _NOTHING = "_before_entering", "_ever_changed", object()
+_BEFORE, _EVER, _SAVED = "_before_entering", "_ever_changed", "_was_saved"
+_NOTHING = object()
 
 
 class AskFirst(ValueError):  # noqa: N818 - a question, no error
@@ -73,7 +77,13 @@ def checked(row: Model, faults: Mapping[str, str] | None = None) -> None:
 
 def saved(row: Row) -> Row:
     """Save what changed of the row; all of it where it is new."""
-    row.save(update_fields=None if row._state.adding else changed(row))
+    if row._state.adding:
+        return recording.saved(row)
+    names = changed(row)
+    # Once saved, what the database holds may be older than what the row remembers of it.
+    before = None if row.__dict__.get(_SAVED) else row.__dict__.get(_BEFORE)
+    recording.saved(row, names, before)
+    row.__dict__[_SAVED] = True
     return row
 
 
@@ -101,21 +111,43 @@ def checked_at(row: Model, where: str, faults: Mapping[str, str] | None = None) 
         raise ValidationError(told) from error
 
 
-def job_changed(*, job: Job, text: str, by: Person | None, at: datetime) -> None:
-    """Count a change of the job and write it into the diary."""
-    job_touch(job=job)
-    diary_write(shop=job.shop, job=job, text=text, at=at, person=by)
+def job_changed(
+    *, job: Job, text: str, by: Person | None, at: datetime, about: Cabinet | None = None
+) -> None:
+    """Count a change of the job's kitchen and tell what it was."""
+    tell(_told(job, text, by, at, about, counts=True))
+
+
+def job_told(
+    *, job: Job, text: str, by: Person | None, at: datetime, about: Cabinet | None = None
+) -> None:
+    """Tell what somebody did for a job that leaves its kitchen as it is."""
+    tell(_told(job, text, by, at, about, counts=False))
+
+
+def _told(
+    job: Job, text: str, by: Person | None, at: datetime, about: Cabinet | None, *, counts: bool
+) -> Told:
+    return Told(
+        shop=job.shop, job=job, text=text, by=by, at=at, counts=counts,
+        about=key_of(about), words=partial(line_of, unit=job.unit) if counts else None,
+    )  # fmt: skip
 
 
 def shop_changed(*, shop: Shop, text: str, by: Person | None, at: datetime) -> None:
-    """Count a change of each of the shop's jobs, and write it into the diary once."""
-    Job.objects.filter(shop=shop).update(revision=F("revision") + 1)
-    diary_write(shop=shop, text=text, at=at, person=by)
+    """Count a change of each of the shop's jobs, and tell once what it was."""
+    words = partial(line_of, unit=shop.unit)
+    tell(Told(shop=shop, text=text, by=by, at=at, counts=True, words=words))
 
 
 def ways_changed(*, owner: Shop | Job, what: str, by: Person | None, at: datetime) -> None:
-    """Count and write down a change of the ways of a shop, or of those of one job."""
+    """Count and tell a change of the ways of a shop, or of those of one job."""
     if isinstance(owner, Shop):
         shop_changed(shop=owner, text=f"Changed the shop's {what}", by=by, at=at)
     else:
         job_changed(job=owner, text=f"Changed the job's {what}", by=by, at=at)
+
+
+def key_of(cabinet: Cabinet | None) -> str:
+    """What a revision names a cabinet by, whatever it is called by then."""
+    return "" if cabinet is None else f"cabinet {cabinet.pk}"

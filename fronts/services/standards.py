@@ -6,7 +6,6 @@ from fractions import Fraction
 from itertools import pairwise
 
 from django.core.exceptions import ValidationError
-from django.db import transaction
 
 from fronts.facts.rows import by_column, columns_of
 from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
@@ -14,14 +13,15 @@ from fronts.rules.lengths import LONGEST, Mm, exact
 from fronts.rules.limits import LEAST_KG, MOST_HINGES, MOST_KG, MOST_TABLE_ROWS
 from fronts.rules.standard_keys import Standard
 from fronts.rules.validity import standard_faults
-from fronts.services.saving import checked, enter, job_changed, ways_changed
+from fronts.services.saving import checked, enter, job_changed, saved, ways_changed
 from shopjobs.models import Job, Person, Shop
+from shopjobs.services.recording import recorded
 
 Owner = Shop | Job | Cabinet | Opening
 Level = ShopStandard | JobStandard | Cabinet | Opening
 
 
-@transaction.atomic
+@recorded
 def standard_set(
     *, owner: Owner, standard: Standard, at: datetime, by: Person | None = None
 ) -> Level:
@@ -29,12 +29,12 @@ def standard_set(
     level = level_of(owner)
     enter(level, columns_of(standard))
     checked(level, by_column(Standard, standard_faults(standard)))
-    level.save()
+    saved(level)
     _tell(owner, "house standard", by, at)
     return level
 
 
-@transaction.atomic
+@recorded
 def tables_set(
     *,
     owner: Shop | Job,
@@ -48,12 +48,15 @@ def tables_set(
 ) -> ShopStandard | JobStandard:
     """Set the shop's tables; None and "" leave them to the farther level. Weights in kg."""
     level = shared_level_of(owner)
-    level.hinges_by_height = _table("hinges_by_height", hinges_by_height, LONGEST)
-    level.hinges_by_weight = _table("hinges_by_weight", hinges_by_weight, MOST_KG, LEAST_KG)
-    level.slide_classes = _classes(slide_classes)
-    level.material, level.frame_material = material, frame_material
+    enter(level, {
+        "hinges_by_height": _table("hinges_by_height", hinges_by_height, LONGEST),
+        "hinges_by_weight": _table("hinges_by_weight", hinges_by_weight, MOST_KG, LEAST_KG),
+        "slide_classes": _classes(slide_classes),
+        "material": material,
+        "frame_material": frame_material,
+    })  # fmt: skip
     checked(level)
-    level.save()
+    saved(level)
     _tell(owner, "tables", by, at)
     return level
 
@@ -74,10 +77,11 @@ def _tell(owner: Owner, what: str, by: Person | None, at: datetime) -> None:
     match owner:
         case Cabinet():
             text = f"Changed what cabinet {owner.label} says of the {what}"
-            job_changed(job=owner.job, text=text, by=by, at=at)
+            job_changed(job=owner.job, text=text, by=by, at=at, about=owner)
         case Opening():
             text = f"Changed what opening {owner} says of the {what}"
-            job_changed(job=owner.cabinet.job, text=text, by=by, at=at)
+            cabinet = owner.cabinet
+            job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
         case Shop() | Job():
             ways_changed(owner=owner, what=what, by=by, at=at)
 

@@ -6,7 +6,6 @@ from decimal import Decimal
 from fractions import Fraction
 
 from django.core.exceptions import ValidationError
-from django.db import transaction
 
 from fronts.facts.rows import columns_of
 from fronts.models import ShopNumber, Stock
@@ -15,16 +14,17 @@ from fronts.rules.job_facts import Stock as StockFacts
 from fronts.rules.lengths import LengthError, as_decimal, exact
 from fronts.rules.practice import NUMBER_NAMES, PLAIN, POSITIVE, PRACTICE
 from fronts.rules.validity import stock_faults
-from fronts.services.saving import checked, enter, ways_changed
+from fronts.services.saving import checked, enter, saved, ways_changed
 from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Job, Person, Shop
+from shopjobs.services.recording import deleted, recorded
 
 VALUE_PLACES = 10
 MOST_VALUE = 20_000
 """With its places, 15 digits: what SQLite keeps exactly."""
 
 
-@transaction.atomic
+@recorded
 def stock_set(
     *, owner: Shop | Job, stock: StockFacts, at: datetime, by: Person | None = None
 ) -> Stock:
@@ -33,19 +33,19 @@ def stock_set(
     row = Stock.objects.filter(shop=shop, job=job).first() or Stock(shop=shop, job=job)
     enter(row, columns_of(stock))
     checked(row, _stock_faults(stock))
-    row.save()
+    saved(row)
     ways_changed(owner=owner, what="stock", by=by, at=at)
     return row
 
 
-@transaction.atomic
+@recorded
 def stock_clear(*, job: Job, at: datetime, by: Person | None = None) -> None:
     """Let the shop's stock hold for this job again."""
-    if Stock.objects.filter(job=job).delete()[0]:
+    if deleted(Stock.objects.filter(job=job)):
         ways_changed(owner=job, what="stock", by=by, at=at)
 
 
-@transaction.atomic
+@recorded
 def practice_set(
     *,
     owner: Shop | Job,
@@ -58,12 +58,13 @@ def practice_set(
     if faults:
         raise ValidationError(faults)
     shop, job = _of(owner)
-    ShopNumber.objects.filter(shop=shop, job=job, name__in=list(values)).delete()
-    ShopNumber.objects.bulk_create(
-        ShopNumber(shop=shop, job=job, name=name, value=_value(name, value))
-        for name, value in values.items()
-        if value is not None
-    )
+    rows = {row.name: row for row in ShopNumber.objects.filter(shop=shop, job=job)}
+    for name, value in values.items():
+        if value is not None:
+            row = rows.get(name) or ShopNumber(shop=shop, job=job, name=name)
+            enter(row, {"value": _value(name, value)})
+            saved(row)
+    deleted(rows[name] for name, value in values.items() if value is None and name in rows)
     in_force = practice_in_force(owner)
     if in_force.humidity_low > in_force.humidity_high:
         raise ValidationError({"humidity_high": "enter at least the driest month's"})

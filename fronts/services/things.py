@@ -6,8 +6,6 @@ What kinds there are, and what each consists of, is declared with the kitchen.
 from datetime import datetime
 from typing import Any
 
-from django.db import transaction
-
 from fronts.facts.rows import by_column, columns_of
 from fronts.models.kept import Kept, table_of
 from fronts.rules.facts import rows_of
@@ -17,9 +15,10 @@ from fronts.services.ordering import last_position
 from fronts.services.rows import row_for
 from fronts.services.saving import checked, enter, job_changed, saved_under_its_label
 from shopjobs.models import Job, Person
+from shopjobs.services.recording import deleted, made, recorded
 
 
-@transaction.atomic
+@recorded
 def thing_create(*, job: Job, facts: Any, at: datetime, by: Person | None = None) -> Any:
     """Enter a thing, last in the job's order of its kind; the row that was made."""
     table = table_of(type(facts))
@@ -31,7 +30,7 @@ def thing_create(*, job: Job, facts: Any, at: datetime, by: Person | None = None
     return row
 
 
-@transaction.atomic
+@recorded
 def thing_change(*, row: Any, facts: Any, at: datetime, by: Person | None = None) -> Any:
     """Change what is known of a thing."""
     enter(row, columns_of(facts))
@@ -40,11 +39,11 @@ def thing_change(*, row: Any, facts: Any, at: datetime, by: Person | None = None
     return row
 
 
-@transaction.atomic
+@recorded
 def thing_delete(*, row: Any, at: datetime, by: Person | None = None) -> None:
     """Delete a thing."""
     job, name = row.job, called(row)
-    row.delete()
+    deleted([row])
     job_changed(job=job, text=f"Deleted {name}", by=by, at=at)
 
 
@@ -69,7 +68,7 @@ def _save(row: Any, facts: Any) -> None:
             checked(each)
     saved_under_its_label(row, taken=f"there is already a {called(row)} in this job")
     for table, rows in inside:
-        table._default_manager.filter(**{table.owner: row}).delete()
-        table._default_manager.bulk_create(rows)
+        deleted(table._default_manager.filter(**{table.owner: row}))
+        made(table, rows)
     if inside:  # What was fetched with it holds no longer.
         row.refresh_from_db(fields=[fact.name for fact, _ in rows_of(row.facts)])

@@ -1,13 +1,30 @@
 """A job: one client's kitchen."""
 
+from typing import ClassVar
+
 from django.db import models
 
 from shopjobs.models.shop import SIXTEENTH, Shop, Unit
 from shopjobs.words import one_line, trimmed
 
 
+class Living(models.Manager["Job"]):
+    """The jobs that nobody deleted; those that were are asked for by name."""
+
+    def get_queryset(self) -> models.QuerySet["Job"]:
+        return super().get_queryset().filter(deleted_at=None)
+
+
 class Job(models.Model):
-    """A kitchen that the shop works on. `step` is in millimetres."""
+    """A kitchen that the shop works on. `step` is in millimetres.
+
+    One that was deleted is kept for some time, and can be brought back until then.
+    """
+
+    DAYS_KEPT = 30
+
+    objects: ClassVar[Living] = Living()
+    with_deleted: ClassVar["models.Manager[Job]"] = models.Manager()
 
     shop = models.ForeignKey(Shop, on_delete=models.CASCADE, related_name="jobs")
     number = models.CharField(max_length=40, validators=[one_line, trimmed])
@@ -19,10 +36,15 @@ class Job(models.Model):
     created_at = models.DateTimeField(auto_now_add=True)
     updated_at = models.DateTimeField(auto_now=True)
     revision = models.PositiveIntegerField(default=1)
+    deleted_at = models.DateTimeField(null=True, blank=True)
 
     class Meta:
         constraints = [
-            models.UniqueConstraint(fields=["shop", "number"], name="job_number_once_a_shop"),
+            models.UniqueConstraint(
+                fields=["shop", "number"],
+                condition=models.Q(deleted_at=None),
+                name="job_number_once_a_shop",
+            ),
             models.CheckConstraint(condition=models.Q(step__gt=0), name="job_step_above_zero"),
             models.CheckConstraint(condition=models.Q(unit__in=Unit.values), name="job_unit"),
         ]

@@ -1,19 +1,19 @@
 """Making, changing and deleting jobs."""
 
 from contextlib import AbstractContextManager
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from decimal import Decimal
 
-from django.db import transaction
-from django.db.models import F
-from django.utils import timezone
-
-from shopjobs.models import Job, Person, Shop
-from shopjobs.services.diary import diary_write
+from shopjobs.models import Job, Person, Revision, Shop
+from shopjobs.services.change_words import words_of_rows
+from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import refuse_twice
 
+FACTS = ("number", "client", "site", "unit", "step", "fit_on")
+"""What is known of a job."""
 
-@transaction.atomic
+
+@recorded
 def job_create(
     *,
     shop: Shop,
@@ -28,20 +28,22 @@ def job_create(
 ) -> Job:
     """Make a job; where unit or step is not given, it is the shop's."""
     with _taken(number):
-        job = Job.objects.create(
-            shop=shop,
-            number=number,
-            client=client,
-            site=site,
-            unit=unit or shop.unit,
-            step=shop.step if step is None else step,
-            fit_on=fit_on,
+        job = saved(
+            Job(
+                shop=shop,
+                number=number,
+                client=client,
+                site=site,
+                unit=unit or shop.unit,
+                step=shop.step if step is None else step,
+                fit_on=fit_on,
+            )
         )
-    diary_write(shop=shop, job=job, text=f"Made job {number}", at=at, person=by)
+    tell(Told(shop=shop, job=job, text=f"Made job {number}", at=at, by=by))
     return job
 
 
-@transaction.atomic
+@recorded
 def job_change(
     *,
     job: Job,
@@ -58,25 +60,38 @@ def job_change(
     job.number, job.client, job.site = number, client, site
     job.unit, job.step, job.fit_on = unit, step, fit_on
     with _taken(number):
-        job.save(update_fields=["number", "client", "site", "unit", "step", "fit_on", "updated_at"])
-    job_touch(job=job)
-    diary_write(shop=job.shop, job=job, text=f"Changed job {number}", at=at, person=by)
+        saved(job, FACTS)
+    text = f"Changed job {number}"
+    told = Told(shop=job.shop, job=job, text=text, at=at, by=by, counts=True, words=words_of_rows)
+    tell(told)
     return job
 
 
-def job_touch(*, job: Job) -> Job:
-    """Count one more change of the job, whoever else counts at the same time."""
-    job.updated_at = timezone.now()
-    Job.objects.filter(pk=job.pk).update(revision=F("revision") + 1, updated_at=job.updated_at)
-    job.__dict__.pop("revision", None)  # Read again by whoever asks for it.
-    return job
-
-
-@transaction.atomic
+@recorded
 def job_delete(*, job: Job, by: Person, at: datetime) -> None:
-    """Delete a job with all that was entered for it; the diary keeps a line of it."""
-    diary_write(shop=job.shop, text=f"Deleted job {job.number}", at=at, person=by)
-    job.delete()
+    """Delete a job; it can be brought back for as long as it is kept."""
+    _purge(job.shop, at)
+    job.deleted_at = at
+    saved(job, ["deleted_at"])
+    tell(Told(shop=job.shop, job=job, text=f"Deleted job {job.number}", at=at, by=by))
+
+
+@recorded
+def job_restore(*, job: Job, by: Person, at: datetime) -> Job:
+    """Bring back a deleted job with all that was entered for it, under its number."""
+    job.deleted_at = None
+    with _taken(job.number):
+        saved(job, ["deleted_at"])
+    tell(Told(shop=job.shop, job=job, text=f"Brought back job {job.number}", at=at, by=by))
+    return job
+
+
+def _purge(shop: Shop, at: datetime) -> None:
+    """Let go for good of what was deleted long ago; lines of history stay, as words alone."""
+    long_ago = at - timedelta(days=Job.DAYS_KEPT)
+    jobs = Job.with_deleted.filter(shop=shop, deleted_at__lt=long_ago)
+    Revision.objects.filter(job__in=jobs).update(changes=[], can_undo=False)
+    jobs.delete()
 
 
 def _taken(number: str) -> AbstractContextManager[None]:

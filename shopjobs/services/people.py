@@ -2,16 +2,16 @@
 
 from datetime import datetime
 
-from django.db import transaction
-
 from shopjobs.models import Person, Role, Shop
 from shopjobs.selectors import owners_of
-from shopjobs.services.diary import diary_write
+from shopjobs.services.change_words import words_of_rows
+from shopjobs.services.notes import note
+from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import Refused, refuse_twice
 from shopjobs.services.sessions import sessions_end
 
 
-@transaction.atomic
+@recorded
 def person_create(
     *,
     shop: Shop,
@@ -30,11 +30,11 @@ def person_create(
     names = {"first_name": first_name, "last_name": last_name}
     with refuse_twice(taken, field="username"):
         person = Person.objects.create_user(username, None, password, shop=shop, role=role, **names)
-    diary_write(shop=shop, text=f"Added {person} as {role}", at=at, person=by)
+    note(shop=shop, text=f"Added {person} as {role}", at=at, person=by)
     return person
 
 
-@transaction.atomic
+@recorded
 def person_change(
     *, person: Person, first_name: str, last_name: str, role: str, by: Person, at: datetime
 ) -> Person:
@@ -42,12 +42,13 @@ def person_change(
     if role != Role.OWNER:
         _refuse_last_owner(person, "role")
     person.first_name, person.last_name, person.role = first_name, last_name, role
-    person.save(update_fields=["first_name", "last_name", "role"])
-    diary_write(shop=_shop(person), text=f"Changed {person} to {role}", at=at, person=by)
+    saved(person, ["first_name", "last_name", "role"])
+    text = f"Changed {person} to {role}"
+    tell(Told(shop=_shop(person), text=text, at=at, by=by, words=words_of_rows))
     return person
 
 
-@transaction.atomic
+@recorded
 def person_deactivate(*, person: Person, by: Person, at: datetime) -> Person:
     """Let a person sign in no more, and end their sessions for good.
 
@@ -55,29 +56,29 @@ def person_deactivate(*, person: Person, by: Person, at: datetime) -> Person:
     """
     _refuse_last_owner(person, None)
     person.is_active = False
-    person.save(update_fields=["is_active"])
+    saved(person, ["is_active"])
     sessions_end(person=person)
-    diary_write(shop=_shop(person), text=f"Closed the account of {person}", at=at, person=by)
+    tell(Told(shop=_shop(person), text=f"Closed the account of {person}", at=at, by=by))
     return person
 
 
-@transaction.atomic
+@recorded
 def person_reactivate(*, person: Person, by: Person, at: datetime) -> Person:
     """Let a person sign in again."""
     person.is_active = True
-    person.save(update_fields=["is_active"])
-    diary_write(shop=_shop(person), text=f"Opened the account of {person}", at=at, person=by)
+    saved(person, ["is_active"])
+    tell(Told(shop=_shop(person), text=f"Opened the account of {person}", at=at, by=by))
     return person
 
 
-@transaction.atomic
+@recorded
 def password_set(*, person: Person, password: str, by: Person, at: datetime) -> Person:
     """Set a password, checked by whoever asks; sessions under the old one end."""
     person.set_password(password)
     person.save(update_fields=["password"])
     sessions_end(person=person)
     whose = "their own password" if person == by else f"the password of {person}"
-    diary_write(shop=_shop(person), text=f"Set {whose}", at=at, person=by)
+    note(shop=_shop(person), text=f"Set {whose}", at=at, person=by)
     return person
 
 

@@ -4,15 +4,14 @@ from contextlib import AbstractContextManager
 from datetime import datetime
 from decimal import Decimal
 
-from django.db import transaction
-
 from shopjobs.models import Person, Shop
 from shopjobs.models.shop import SIXTEENTH, Paper, Unit
-from shopjobs.services.diary import diary_write
+from shopjobs.services.change_words import words_of_rows
+from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import refuse_twice
 
 
-@transaction.atomic
+@recorded
 def shop_create(
     *,
     name: str,
@@ -25,15 +24,16 @@ def shop_create(
         return Shop.objects.create(name=name, unit=unit, step=step, paper=paper)
 
 
-@transaction.atomic
+@recorded
 def shop_change(
     *, shop: Shop, name: str, unit: str, step: Decimal, paper: str, by: Person, at: datetime
 ) -> Shop:
     """Change a shop's name and habits. Jobs that there are keep their own unit and step."""
     shop.name, shop.unit, shop.step, shop.paper = name, unit, step, paper
     with _taken(name):
-        shop.save(update_fields=["name", "unit", "step", "paper"])
-    diary_write(shop=shop, text="Changed the shop's settings", at=at, person=by)
+        saved(shop, ["name", "unit", "step", "paper"])
+    text = "Changed the shop's settings"
+    tell(Told(shop=shop, text=text, at=at, by=by, words=words_of_rows))
     return shop
 
 

@@ -11,7 +11,7 @@ from fronts.rules.kitchen import ShelfPins
 from fronts.rules.practice import inches
 from fronts.services.cabinets import CabinetNotEmpty, cabinet_copy, cabinet_delete, cabinet_move
 from fronts.snapshot import kitchen_of
-from shopjobs.models import DiaryEntry, Job, Person
+from shopjobs.models import Job, Person, Revision
 from tests.factories import NOW, BoxFactory, CabinetFactory, DoorOnHandFactory, OpeningFactory
 from tests.saying import cabinet_change, shelf_pins_set
 
@@ -22,16 +22,16 @@ def labels_of(job: Job) -> list[str]:
 
 
 def test_a_change_is_counted_and_told(job: Job, owner: Person) -> None:
-    """The job's revision goes up, and the diary says who did what and when."""
+    """The job's revision goes up, and history says who did what and when."""
     cabinet = CabinetFactory.create(job=job)
     before = job.revision
     cabinet_change(cabinet=cabinet, width=inches(21), by=owner, at=NOW)
-    line = DiaryEntry.objects.order_by("pk").last()
+    line = Revision.objects.order_by("pk").last()
 
     assert Job.objects.get(pk=job.pk).revision == before + 1
     assert line is not None
     assert (line.text, line.person, line.job, line.at) == (
-        "Changed cabinet B1",
+        "B1: width 18 → 21",
         owner,
         job,
         NOW,

@@ -11,7 +11,7 @@ from fronts.models import CutPlan, PlanState
 from fronts.rules.lengths import INCH, Mm
 from fronts.selectors.plans import finished_plan, latest_plan
 from fronts.services.cutting import KEPT, Asked, plan_begin, plan_cancel
-from shopjobs.models import DiaryEntry, Job, Person
+from shopjobs.models import Job, Person, Revision
 from shopjobs.services.refused import Refused
 from tests.factories import NOW
 from tests.queue_work import in_queue, work_off
@@ -66,7 +66,7 @@ def test_a_plan_that_was_begun_is_at_work(job: Job, office: Person) -> None:
     assert kept == begun
     assert (begun.state, begun.fingerprint, begun.made_by) == ("working", "1234-abcd", office)
     assert [stored_request(row) for row in begun.asked] == [SHEETS, STICKS]
-    assert DiaryEntry.objects.filter(job=job, text="Began a cutting plan").exists()
+    assert Revision.objects.filter(job=job, text="Began a cutting plan").exists()
     assert finished_plan(job) is None
 
 
@@ -126,7 +126,7 @@ def test_a_plan_that_is_cancelled_says_by_whom(job: Job, office: Person) -> None
 
     begun.refresh_from_db()
     assert (begun.state, begun.found, begun.fault) == ("failed", [], "Cancelled by otto.")
-    assert DiaryEntry.objects.filter(job=job, text="Cancelled a cutting plan").count() == 1
+    assert Revision.objects.filter(job=job, text="Cancelled a cutting plan").count() == 1
     assert finished_plan(job) == before
     assert begin(job, office, at=NOW + timedelta(hours=3)).state == PlanState.WORKING
 
@@ -141,7 +141,7 @@ def test_a_plan_that_is_done_is_not_cancelled(job: Job, office: Person) -> None:
     plan_cancel(plan=done, by=office, at=NOW + timedelta(hours=1))
 
     assert finished_plan(job) == done
-    assert not DiaryEntry.objects.filter(text="Cancelled a cutting plan").exists()
+    assert not Revision.objects.filter(text="Cancelled a cutting plan").exists()
 
 
 @pytest.mark.django_db

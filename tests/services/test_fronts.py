@@ -15,7 +15,7 @@ from fronts.services.fronts import front_change
 from fronts.services.openings import FrontsInTheWay, opening_change, opening_delete
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.things import at_hand
-from shopjobs.models import DiaryEntry, Job, Person
+from shopjobs.models import Job, Person, Revision
 from tests import saying
 from tests.factories import NOW, BoxFactory, DoorOnHandFactory, JobFactory, OpeningFactory
 from tests.saying import front_of
@@ -44,25 +44,27 @@ def fitted(front: Front, label: str, by: Person) -> FitRecord:
 
 
 def test_one_front_is_decided_by_itself(stack: Opening, job: Job, owner: Person) -> None:
-    """The others stay as they were, and the diary says which one it was."""
+    """The others stay as they were, and history says which one it was."""
     front_change(front=front_of(stack, 1), facts=OTHERWISE, by=owner, at=NOW)
-    line = DiaryEntry.objects.order_by("pk").last()
+    line = Revision.objects.order_by("pk").last()
 
     assert facts_of(job) == (FrontFacts(), OTHERWISE, FrontFacts())
     assert line is not None
-    assert (line.text, line.person) == ("Changed front 2 of B1.a", owner)
+    assert line.text.startswith("Front 2 of B1.a: whichever door on hand fits no → yes, ")
+    assert "thickness nothing → 7/8" in line.text
+    assert line.person == owner
 
 
 def test_a_single_front_is_told_by_its_opening(job: Job) -> None:
     """What only a stack has is dropped; a door hangs somewhere."""
     opening = OpeningFactory.create(cabinet__job=job)
     front_change(front=front_of(opening), facts=OTHERWISE, at=NOW)
-    line = DiaryEntry.objects.order_by("pk").last()
+    line = Revision.objects.order_by("pk").last()
 
     (front,) = facts_of(job)
     assert (front.own_height, front.hinged, front.build) == (None, "left", "slab")
     assert line is not None
-    assert line.text == "Changed the front of B1.a"
+    assert line.text.startswith("Front 1 of B1.a: ")
 
 
 def test_a_fronts_box_stays_when_the_front_is_changed(stack: Opening, job: Job) -> None:

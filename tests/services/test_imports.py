@@ -23,7 +23,7 @@ from fronts.services.imports import job_import
 from fronts.services.stock import practice_set
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.standards import standard_of
-from shopjobs.models import DiaryEntry, Job, Person, Shop
+from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.services.refused import Refused
 from tests.factories import NOW, ShopFactory
 from tests.kitchen_files import SAMPLES, small
@@ -182,7 +182,7 @@ def test_labels_that_are_given_twice_are_refused(shop: Shop, kitchen: Kitchen) -
 def test_an_import_is_in_the_diary(shop: Shop, owner: Person, kitchen: Kitchen) -> None:
     """Under the name of whoever did it."""
     job_import(kitchen=kitchen, shop=shop, by=owner, at=NOW)
-    line = DiaryEntry.objects.order_by("pk").last()
+    line = Revision.objects.order_by("pk").last()
 
     assert line is not None
     assert (line.text, line.person) == ("Imported job T-1", owner)

@@ -10,7 +10,7 @@ from fronts.models import ShopNumber
 from fronts.rules.practice import NUMBERS, PRACTICE, inches
 from fronts.services.stock import practice_set, stock_clear
 from fronts.snapshot import kitchen_of
-from shopjobs.models import DiaryEntry, Job, Shop
+from shopjobs.models import Job, Revision, Shop
 from tests.factories import NOW
 from tests.own_ways import own_numbers
 from tests.saying import stock_set
@@ -86,7 +86,7 @@ def test_what_changed_is_told_of_whom_it_concerns(shop: Shop, job: Job) -> None:
     stock_clear(job=job, at=NOW)
     stock_clear(job=job, at=NOW)
 
-    told = DiaryEntry.objects.filter(text__startswith="Changed").order_by("pk")
+    told = Revision.objects.filter(text__startswith="Changed").order_by("pk")
     assert [(line.text, line.job) for line in told] == [
         ("Changed the shop's stock", None),
         ("Changed the job's stock", job),

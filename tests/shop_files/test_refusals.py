@@ -13,7 +13,7 @@ from django.contrib.auth.models import Group
 from django.core.management import call_command
 
 from fronts.models import FitRecord
-from shopjobs.models import DiaryEntry, Job, Shop
+from shopjobs.models import Job, Revision, Shop
 from shopjobs.services.refused import Refused
 from shopjobs.services.shop_files.exporting import shop_export
 from shopjobs.services.shop_files.importing import shop_import
@@ -142,7 +142,7 @@ def _set(label: str, name: str, value: Any) -> Callable[[Lines], None]:
 
 
 def _twice(lines: Lines) -> None:
-    lines.append(rows_of_table(lines, "shopjobs.diaryentry")[0])
+    lines.append(rows_of_table(lines, "shopjobs.revision")[0])
 
 
 def _two_shops(lines: Lines) -> None:
@@ -224,7 +224,7 @@ def test_a_row_that_points_at_another_shops(which: str, ours: Shop) -> None:
         said = f"points at shopjobs.person {stranger.pk}"
     elif which == "job":
         job = Job.objects.get(shop=theirs)
-        DiaryEntry.objects.filter(shop=ours).update(job=job)
+        Revision.objects.filter(shop=ours).update(job=job)
         said = f"points at shopjobs.job {job.pk}, which is not of this shop"
     else:
         group = Group.objects.create(name="fitters")

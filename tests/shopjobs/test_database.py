@@ -4,6 +4,7 @@ import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from uuid import uuid4
 
 import pytest
 from django.conf import settings as site
@@ -15,8 +16,9 @@ from django.test import Client
 from shopjobs.database import database_settings
 from shopjobs.environment import read_environment
 from shopjobs.models import Job, Person
-from shopjobs.services.jobs import job_touch
 from tests.dom import dom
+from tests.factories import NOW
+from tests.saying import client_set
 
 pytestmark = pytest.mark.django_db
 
@@ -154,14 +156,14 @@ def test_sqlite_is_set_up_for_several_people() -> None:
 
 
 @pytest.mark.django_db(transaction=True)
-def test_changes_at_the_same_time_all_count(job: Job) -> None:
+def test_changes_at_the_same_time_all_count(job: Job, owner: Person) -> None:
     """Several people change one job at once: none is refused, none is lost."""
     faults: list[Exception] = []
 
     def change() -> None:
         try:
             for _ in range(CHANGES):
-                job_touch(job=Job.objects.get(pk=job.pk))
+                client_set(Job.objects.get(pk=job.pk), uuid4().hex, NOW, owner)
         except Exception as fault:
             faults.append(fault)
         finally:

@@ -9,11 +9,11 @@ import pytest
 from django.test import Client
 from pytest_django import DjangoAssertNumQueries
 
-from shopjobs.models import DiaryEntry, Job, Person, Shop
+from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.selectors import job_of, jobs_of
-from shopjobs.services.jobs import job_touch
 from tests.dom import dom
-from tests.factories import JobFactory
+from tests.factories import NOW, JobFactory
+from tests.saying import client_set
 
 SignIn = Callable[[Person], Client]
 SETTINGS = {
@@ -109,7 +109,7 @@ def test_the_list_shows_only_the_shops_jobs_latest_first(
     assert stranger.shop
     JobFactory.create(shop=stranger.shop, number="X-1")
     JobFactory.create(shop=job.shop, number="K-2")
-    job_touch(job=job)
+    client_set(job, "Ash", NOW, owner)
 
     page = dom(signed_in(owner).get("/jobs/"))
 
@@ -168,7 +168,8 @@ def test_settings_are_saved(office: Person, job: Job, signed_in: SignIn) -> None
     assert answer.redirect_chain[-1][0] == f"/jobs/{job.pk}/"
     assert (job.number, job.unit, job.fit_on) == ("K-9", "mm", date(2027, 3, 12))
     assert (job.step, job.revision) == (Decimal("0.5"), 2)
-    assert DiaryEntry.objects.filter(job=job, person=office, text="Changed job K-9").exists()
+    line = Revision.objects.get(job=job, person=office)
+    assert line.text.startswith("K-9: number K-1 → K-9, client ")
 
 
 @pytest.mark.parametrize(
@@ -223,7 +224,7 @@ def test_deleting_asks_first(owner: Person, job: Job, signed_in: SignIn) -> None
     answer = client.post(address, follow=True)
     assert "Job K-1 is deleted." in dom(answer).words
     assert not Job.objects.exists()
-    assert DiaryEntry.objects.filter(text="Deleted job K-1", person=owner).exists()
+    assert Revision.objects.filter(text="Deleted job K-1", person=owner).exists()
 
 
 @pytest.mark.parametrize("name", ["number", "client", "site"])

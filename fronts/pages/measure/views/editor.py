@@ -78,7 +78,7 @@ def edited(
 def _conflict(editor: Editor) -> str:
     """Who saved meanwhile, and each value that differs."""
     form = editor.form
-    return conflict_message(editor.job, editor.rows[0], editor.held, form.entered, form.unit)
+    return conflict_message(editor.job, editor.rows, editor.held, form.entered, form.unit)
 
 
 def show_editor(

@@ -1,0 +1,81 @@
+"""Taking back what was done, and doing it again; what comes of it must be a sound kitchen."""
+
+from collections.abc import Iterable
+from datetime import datetime
+
+from django.apps import apps
+from django.core.exceptions import ValidationError
+from django.utils import timezone
+
+from fronts.facts.column_words import column_words
+from fronts.models import Cabinet, Opening
+from fronts.models.kept import Kept
+from fronts.services.label_clashes import past_cabinet
+from fronts.services.openings import refuse_shared_names
+from fronts.services.saving import AskFirst
+from shopjobs.models import Job, Person, Revision
+from shopjobs.selectors import has_owner
+from shopjobs.services.recording import Told, recorded, tell
+from shopjobs.services.refused import Refused
+from shopjobs.services.undo import Clash, clashes, take_back
+
+
+class ChangedSince(AskFirst):
+    """Somebody changed since what would be taken back; that would go."""
+
+
+@recorded
+def revision_undo(*, revision: Revision, at: datetime, by: Person, confirmed: bool = False) -> str:
+    """Take back what a revision did; of an undo, do that again. Returns what was done.
+
+    What was changed since goes too, but only once that is confirmed.
+    """
+    since = clashes(revision)
+    if since and not confirmed:
+        raise ChangedSince("This has been changed since.", [_words(clash) for clash in since])
+    take_back(revision)
+    if revision.job is not None:
+        _refuse_unsound(revision.job)
+    if not has_owner(revision.shop):
+        raise Refused("The shop would be left without an owner.")
+    text = _told(revision)
+    tell(Told(
+        shop=revision.shop, job=revision.job, text=text, at=at, by=by, counts=True,
+        about=revision.about, undoes=revision,
+    ))  # fmt: skip
+    return text
+
+
+def _told(revision: Revision) -> str:
+    """What an undo is called; an undo of an undo says what holds again."""
+    undone = revision.undoes
+    return f"Did again: {undone.text}" if undone is not None else f"Undid: {revision.text}"
+
+
+def _refuse_unsound(job: Job) -> None:
+    """No two fronts are called the same, and every opening lies within its cabinet."""
+    refuse_shared_names(job)
+    for cabinet in Cabinet.objects.filter(job=job).prefetch_related("openings"):
+        _refuse_past(cabinet, cabinet.openings.all(), job)
+
+
+def _refuse_past(cabinet: Cabinet, openings: Iterable[Opening], job: Job) -> None:
+    for opening in openings:
+        for fault in past_cabinet(opening, cabinet, job.unit).values():
+            raise ValidationError(f"Opening {opening.label}: {fault}.")
+
+
+def _words(clash: Clash) -> str:
+    """`B5.a, width: changed by Ada, 26 Nov 10:54`."""
+    what = clash.name or "a row"
+    if clash.column:
+        table = apps.get_model(clash.table)
+        column = table._meta.get_field(clash.column)
+        known = column_words(table.facts) if issubclass(table, Kept) else {}
+        says = known[column.name][0] if column.name in known else column.verbose_name
+        what = f"{what}, {says}"
+    if clash.since is None:
+        return what
+    when = timezone.localtime(clash.since.at)
+    who = clash.since.person.shown_name if clash.since.person else "somebody"
+    return f"{what}: by {who}, {when:%-d %b %H:%M} ({clash.since.text})"

@@ -1,0 +1,43 @@
+"""What changed of a row, in words: the names of its columns, what they held and hold."""
+
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from django.apps import apps
+from django.db.models import Field
+
+from shopjobs.services.row_changes import RowChange
+from shopjobs.services.row_values import python_value
+
+Say = Callable[["Field[Any, Any]", Any], str]
+
+
+def words_of_rows(changes: Sequence[RowChange]) -> str:
+    """`K-104: client Ash → Birch`; "" where a row was made or deleted."""
+    if any(change.before is None or change.after is None for change in changes):
+        return ""
+    return "; ".join(words_of(change) for change in changes if change.name)
+
+
+def words_of(change: RowChange) -> str:
+    """What changed of one row that was there before and after."""
+    before, after = change.before or {}, change.after or {}
+    table = apps.get_model(change.table)
+    said = [
+        f"{field.verbose_name} {plain_words(field, before[name])} → "
+        f"{plain_words(field, after[name])}"
+        for name in after
+        if (field := table._meta.get_field(name))
+    ]
+    return f"{change.name}: {', '.join(said)}"
+
+
+def plain_words(field: "Field[Any, Any]", value: Any) -> str:
+    """A value as a person reads it."""
+    if value in (None, ""):
+        return "nothing"
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    held = python_value(field, value)
+    chosen = dict(field.flatchoices).get(held)
+    return str(held if chosen is None else chosen)

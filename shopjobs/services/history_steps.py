@@ -1,0 +1,59 @@
+"""Which revision Undo takes back next, and which Redo does again."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from django.db.models import QuerySet
+
+from shopjobs.models import Job, Person, Revision, Shop
+
+LOOKED_BACK = 300
+"""Revisions among which the next step is sought."""
+
+
+@dataclass(frozen=True, slots=True)
+class Steps:
+    """What a person can take back and do again; `theirs` is the last thing, if another did it."""
+
+    undo: Revision | None
+    redo: Revision | None
+    theirs: Revision | None
+
+
+def revisions_of(owner: Job | Shop) -> QuerySet[Revision]:
+    """The history of a job, or of what a shop has for all its jobs."""
+    if isinstance(owner, Job):
+        return Revision.objects.filter(job=owner)
+    return Revision.objects.filter(shop=owner, job=None)
+
+
+def steps_of(owner: Job | Shop, person: Person) -> Steps:
+    """The next steps of a person; everybody goes through what they did themselves."""
+    rows = revisions_of(owner).filter(can_undo=True).order_by("-pk").defer("changes")
+    newest = list(rows.select_related("person")[:LOOKED_BACK])
+    dead = taken_back(newest)
+    alive = [revision for revision in newest if revision.pk not in dead]
+    mine = [revision for revision in alive if revision.person_id == person.pk]
+    deeds = [revision for revision in alive if revision.undoes_id is None]
+    undo = next((revision for revision in mine if revision.undoes_id is None), None)
+    redo = next((revision for revision in mine if _is_undo(revision, newest)), None)
+    if redo is not None and undo is not None and undo.pk > redo.pk:
+        redo = None
+    last = deeds[0] if deeds else None
+    theirs = last if last is not None and last.person_id != person.pk else None
+    return Steps(undo, redo, theirs)
+
+
+def taken_back(newest_first: Iterable[Revision]) -> set[int]:
+    """The keys of those revisions that others, still in force, took back."""
+    dead: set[int] = set()
+    for revision in newest_first:
+        if revision.undoes_id is not None and revision.pk not in dead:
+            dead.add(revision.undoes_id)
+    return dead
+
+
+def _is_undo(revision: Revision, among: Iterable[Revision]) -> bool:
+    """Whether it took back a deed; what took back an undo did that deed again."""
+    undone = next((other for other in among if other.pk == revision.undoes_id), None)
+    return undone is not None and undone.undoes_id is None

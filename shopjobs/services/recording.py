@@ -1,0 +1,237 @@
+"""How every service writes rows, so that what it did can be told and taken back.
+
+A service is `recorded`: whatever it saves, makes and deletes through this module becomes one
+`Revision`, together with what it told by `tell`; a service that another one calls adds to
+that one's. Nothing is kept of a service that failed.
+"""
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from contextvars import ContextVar
+from dataclasses import dataclass, field
+from datetime import datetime
+from functools import cache, wraps
+from typing import Any, ParamSpec, TypeVar, cast
+
+from django.db import models, transaction
+from django.db.models import F
+from django.db.models.deletion import Collector
+from django.utils import timezone
+
+from shopjobs.models import Job, Person, Revision, Shop
+from shopjobs.services.row_changes import RowChange, Words
+from shopjobs.services.row_values import Values, said_of, value_of
+
+P = ParamSpec("P")
+T = TypeVar("T")
+Row = TypeVar("Row", bound=models.Model)
+LONGEST = 500
+UNRECORDED = {
+    "shopjobs.job": {"revision", "updated_at"},
+    "shopjobs.person": {"password", "last_login"},
+}
+"""Columns that are no fact: counters, clocks, and what nobody may read back."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Told:
+    """What a service says that it did; `words` finds a finer line in the rows, if it can.
+
+    What `counts` changes the kitchen of the job, or of all the shop's jobs.
+    """
+
+    shop: Shop
+    text: str
+    at: datetime
+    by: Person | None = None
+    job: Job | None = None
+    about: str = ""
+    counts: bool = False
+    undoes: Revision | None = None
+    words: Words | None = None
+
+
+@dataclass(slots=True)
+class Recording:
+    """The rows that changed so far, and what was told last."""
+
+    changes: list[RowChange] = field(default_factory=list)
+    told: Told | None = None
+
+
+_RECORDING: ContextVar[Recording | None] = ContextVar("recording", default=None)
+
+
+def recorded(service: Callable[P, T]) -> Callable[P, T]:
+    """Do all of a service or nothing, and keep a revision of what it did."""
+
+    @wraps(service)
+    def run(*args: P.args, **kwargs: P.kwargs) -> T:
+        with transaction.atomic():
+            if _RECORDING.get() is not None:
+                return service(*args, **kwargs)
+            recording = Recording()
+            token = _RECORDING.set(recording)
+            try:
+                result = service(*args, **kwargs)
+                _keep(recording)
+            finally:
+                _RECORDING.reset(token)
+            return result
+
+    return run
+
+
+def tell(told: Told) -> None:
+    """Say what the service at work did; it is kept if anything changed."""
+    _recording().told = told
+
+
+def saved(
+    row: Row, columns: Iterable[str] | None = None, before: Mapping[str, Any] | None = None
+) -> Row:
+    """Save a row, new or changed.
+
+    `columns` are those that may differ, all where it is None; `before` is what they held by
+    the row's own account, and is asked of the database where nothing is given.
+    """
+    if row._state.adding:
+        row.save(force_insert=True)
+        _record(RowChange(_label(row), row.pk, None, _said(row), str(row)))
+        return row
+    facts = _facts(type(row))
+    names = {each.attname for each in facts} if columns is None else set(columns)
+    if not names:
+        return row
+    differing = [each for each in facts if {each.name, each.attname} & names]
+    if before is None:
+        held = type(row)._base_manager.get(pk=row.pk)
+    else:
+        held = type(row)(**{each.attname: before[each.attname] for each in differing})
+    row.save(update_fields=names)
+    _record_difference(held, row, differing)
+    return row
+
+
+def made(table: type[Row], rows: Sequence[Row]) -> None:
+    """Save several new rows at once."""
+    table._default_manager.bulk_create(rows)
+    for row in rows:
+        _record(RowChange(_label(row), row.pk, None, _said(row)))
+
+
+def deleted(rows: Iterable[models.Model]) -> int:
+    """Delete rows with all that goes with them, and let go of them what only points at them.
+
+    Returns how many of the rows there were.
+    """
+    wanted = list(rows)
+    if not wanted:
+        return 0
+    names = {(_label(row), row.pk): str(row) for row in wanted}
+    collector = Collector(using=wanted[0]._state.db or "default")
+    collector.collect(wanted)
+    _record_letting_go(collector)
+    for row in _going(collector):
+        label, key = _label(row), int(row.pk)
+        _record(RowChange(label, key, _said(row), None, names.get((label, key), "")))
+    collector.delete()
+    return len(wanted)
+
+
+def _going(collector: Collector) -> Iterable[models.Model]:
+    """Whole rows that go, those that point at others first."""
+    for several in collector.fast_deletes:
+        yield from several
+    collector.sort()
+    for table, instances in collector.data.items():
+        yield from table._base_manager.filter(pk__in=[each.pk for each in instances])
+
+
+def _record_letting_go(collector: Collector) -> None:
+    for (column, value), several in collector.field_updates.items():
+        for rows in cast(Iterable[Iterable[models.Model]], several):
+            for row in rows:
+                held = column.model._base_manager.values_list(column.attname, flat=True)
+                before = {column.attname: held.get(pk=row.pk)}
+                _record(RowChange(_label(row), row.pk, before, {column.attname: value}))
+
+
+def _record_difference(
+    held: models.Model, row: models.Model, columns: "Iterable[models.Field[Any, Any]]"
+) -> None:
+    before: Values = {}
+    after: Values = {}
+    for column in columns:
+        was, now = value_of(column, held), value_of(column, row)
+        if was != now:
+            before[column.attname], after[column.attname] = was, now
+    if after:
+        _record(RowChange(_label(row), row.pk, before, after, str(row)))
+
+
+def _said(row: models.Model) -> Values:
+    return said_of(row, _facts(type(row)))
+
+
+@cache
+def _facts(table: type[models.Model]) -> "tuple[models.Field[Any, Any], ...]":
+    """The columns whose changes are kept."""
+    left_out = UNRECORDED.get(table._meta.label_lower, set())
+    return tuple(
+        column
+        for column in table._meta.concrete_fields
+        if not column.primary_key and column.name not in left_out
+    )
+
+
+def _label(row: models.Model) -> str:
+    return row._meta.label_lower
+
+
+def _record(change: RowChange) -> None:
+    _recording().changes.append(change)
+
+
+def _recording() -> Recording:
+    recording = _RECORDING.get()
+    if recording is None:
+        raise RuntimeError("rows are written by recorded services only")
+    return recording
+
+
+def _keep(recording: Recording) -> None:
+    told, changes = recording.told, recording.changes
+    if not changes:
+        return
+    if told is None:
+        raise RuntimeError("a service changed rows without telling what it did")
+    if told.counts:
+        _count(told)
+    line = (told.words(changes) if told.words else "") or told.text
+    Revision.objects.create(
+        shop=told.shop,
+        job=told.job,
+        person=told.by,
+        at=told.at,
+        text=shortened(line),
+        about=told.about,
+        changes=[change.as_json() for change in changes],
+        can_undo=True,
+        undoes=told.undoes,
+    )
+
+
+def _count(told: Told) -> None:
+    """One more change, whoever else counts at the same time."""
+    jobs = Job.objects.filter(shop=told.shop)
+    if told.job is None:
+        jobs.update(revision=F("revision") + 1)
+        return
+    told.job.updated_at = timezone.now()
+    jobs.filter(pk=told.job.pk).update(revision=F("revision") + 1, updated_at=told.job.updated_at)
+    told.job.__dict__.pop("revision", None)  # Read again by whoever asks for it.
+
+
+def shortened(line: str) -> str:
+    """A line cut to what is kept of it."""
+    return line if len(line) <= LONGEST else line[: LONGEST - 1] + "…"

@@ -1,0 +1,181 @@
+"""Taking back what a revision changed, row by row; and what stands in the way of that."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import groupby
+
+from django.apps import apps
+from django.db import IntegrityError
+from django.db.models import ForeignKey, Model
+from django.db.models.deletion import Collector, RestrictedError
+
+from shopjobs.models import Revision
+from shopjobs.services.recording import deleted, made, saved
+from shopjobs.services.refused import Refused
+from shopjobs.services.row_changes import RowChange, changes_of
+from shopjobs.services.row_values import python_value, row_with, said_of, value_of
+
+
+@dataclass(frozen=True, slots=True)
+class Clash:
+    """A row that is no longer as the revision left it, and what was done to it last since.
+
+    `column` is the one that differs, "" where it is the row itself that has come or gone.
+    """
+
+    table: str
+    key: int
+    name: str
+    column: str
+    since: Revision | None
+
+
+def clashes(revision: Revision) -> list[Clash]:
+    """What others, or the same person, changed since of what taking this back would change."""
+    changes = changes_of(revision.changes)
+    own = {(change.table, change.key) for change in changes}
+    found = [clash for change in changes for clash in _clashes(change, revision, own)]
+    return list({(clash.table, clash.key, clash.column): clash for clash in found}.values())
+
+
+def take_back(revision: Revision) -> None:
+    """Bring back the state before a revision, as a part of the recorded service at work.
+
+    What is as it was already stays; `Refused` where a row can't come back.
+    """
+    changes = reversed(changes_of(revision.changes))
+    for (label, kind), several in groupby(changes, key=_table_and_kind):
+        table = _table(label)
+        try:
+            _TAKE_BACK[kind](table, list(several))
+        except RestrictedError as error:
+            raise Refused(f"The {table._meta.verbose_name} is in use by now.") from error
+        except IntegrityError as error:
+            name = table._meta.verbose_name
+            raise Refused(f"There is another {name} in its place by now.") from error
+
+
+def _unmake(table: type[Model], changes: Sequence[RowChange]) -> None:
+    deleted(table._base_manager.filter(pk__in=[change.key for change in changes]))
+
+
+def _bring_back(table: type[Model], changes: Sequence[RowChange]) -> None:
+    there = set(
+        table._base_manager.filter(pk__in=[change.key for change in changes]).values_list(
+            "pk", flat=True
+        )
+    )
+    missing = [change for change in changes if change.key not in there]
+    rows = [row_with(table, change.key, change.before or {}) for change in missing]
+    _refuse_strays(table, rows)
+    for change, row in zip(missing, rows, strict=True):
+        if change.name:
+            saved(row)
+    made(table, [row for change, row in zip(missing, rows, strict=True) if not change.name])
+
+
+def _change_back(table: type[Model], changes: Sequence[RowChange]) -> None:
+    for change in changes:
+        row = table._base_manager.filter(pk=change.key).first()
+        if row is None:
+            raise Refused(f"{change.name or 'What it changed'} is gone. Bring it back first.")
+        before = change.before or {}
+        for column in table._meta.concrete_fields:
+            if column.attname in before:
+                setattr(row, column.attname, python_value(column, before[column.attname]))
+        saved(row, before)
+
+
+_TAKE_BACK = {"made": _unmake, "deleted": _bring_back, "changed": _change_back}
+
+
+def _table_and_kind(change: RowChange) -> tuple[str, str]:
+    if change.before is None:
+        return change.table, "made"
+    return change.table, "deleted" if change.after is None else "changed"
+
+
+def _refuse_strays(table: type[Model], rows: Sequence[Model]) -> None:
+    """A row comes back only to what it belonged to."""
+    for column in table._meta.concrete_fields:
+        if isinstance(column, ForeignKey):
+            keys = {getattr(row, column.attname) for row in rows} - {None}
+            there = column.related_model._base_manager.filter(pk__in=keys).count()
+            if there != len(keys):
+                gone = column.related_model._meta.verbose_name
+                raise Refused(f"The {gone} that it belongs to is gone. Bring that back first.")
+
+
+def _clashes(change: RowChange, revision: Revision, own: set[tuple[str, int]]) -> Iterator[Clash]:
+    table = _table(change.table)
+    row = table._base_manager.filter(pk=change.key).first()
+    if row is None:
+        if change.before is not None and change.after is not None:
+            yield _clash(change, revision, "")
+    elif change.after is None:
+        yield _clash(change, revision, "")
+    else:
+        for name in _differing(table, row, change):
+            yield _clash(change, revision, name)
+        if change.before is None:
+            yield from _come_since(row, revision, own)
+
+
+def _differing(table: type[Model], row: Model, change: RowChange) -> Iterator[str]:
+    """The columns of a row that do not hold any more what the change left there."""
+    after = change.after or {}
+    columns = [column for column in table._meta.concrete_fields if not column.primary_key]
+    if change.before is None:
+        now = said_of(row, columns)
+        yield from (name for name in {**after, **now} if after.get(name) != now.get(name))
+        return
+    for column in columns:
+        if column.attname in after and value_of(column, row) != after[column.attname]:
+            yield column.attname
+
+
+def _come_since(row: Model, revision: Revision, own: set[tuple[str, int]]) -> Iterator[Clash]:
+    """What would go with a row that the revision did not make itself."""
+    for each in _going_with(row):
+        label, key = each._meta.label_lower, int(each.pk)
+        if (label, key) not in own:
+            change = RowChange(label, key, None, {}, str(each))
+            yield _clash(change, revision, "")
+
+
+def _going_with(row: Model) -> list[Model]:
+    """What would go with a row, or keeps it from going."""
+    collector = Collector(using=row._state.db or "default")
+    try:
+        collector.collect([row])
+    except RestrictedError as error:
+        return list(error.restricted_objects)
+    going: list[Model] = [each for several in collector.data.values() for each in several]
+    for several in collector.fast_deletes:
+        going += several
+    return going
+
+
+def _clash(change: RowChange, revision: Revision, column: str) -> Clash:
+    since = _last_since(revision, change.table, change.key, column)
+    return Clash(change.table, change.key, change.name, column, since)
+
+
+def _last_since(revision: Revision, table: str, key: int, column: str) -> Revision | None:
+    """The last revision since that touched the row, in this column where one is named."""
+    later = Revision.objects.filter(shop=revision.shop_id, job=revision.job_id, pk__gt=revision.pk)
+    for other in later.select_related("person").order_by("-pk").iterator(chunk_size=50):
+        if any(_touches(change, table, key, column) for change in changes_of(other.changes)):
+            return other
+    return None
+
+
+def _touches(change: RowChange, table: str, key: int, column: str) -> bool:
+    if (change.table, change.key) != (table, key):
+        return False
+    whole = change.before is None or change.after is None
+    return not column or whole or column in (change.after or {})
+
+
+def _table(label: str) -> type[Model]:
+    return apps.get_model(label)

@@ -1,0 +1,1 @@
+"""What was done can be told, taken back and done again."""

@@ -1,0 +1,212 @@
+"""Every row of a job as it stands, and things that people do to it."""
+
+import contextlib
+import random
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from django.core.exceptions import ValidationError
+
+from fronts import models
+from fronts.rules.fits import FitFacts
+from fronts.rules.kitchen import ShelfPins
+from fronts.rules.practice import inches
+from fronts.services.boxes import box_remove
+from fronts.services.cabinets import cabinet_copy, cabinet_delete, cabinet_move
+from fronts.services.doors import door_delete
+from fronts.services.fits import fit_record
+from fronts.services.openings import opening_delete
+from fronts.services.orders import order_check, order_uncheck
+from fronts.services.stock import practice_set, stock_clear
+from shopjobs.models import Job, Person, Revision, Session
+from shopjobs.services.recording import UNRECORDED
+from shopjobs.services.shop_files.rows import values_of
+from shopjobs.services.shop_files.tables import rows_of as rows_of_shop
+from shopjobs.services.shop_files.tables import shop_tables
+from tests.factories import NOW, OpeningFactory
+from tests.saying import (
+    box_set,
+    cabinet_change,
+    client_set,
+    door_change,
+    opening_change,
+    shelf_pins_set,
+    standard_set,
+    stock_set,
+)
+
+Deed = Callable[[Job, Person, random.Random], object]
+
+
+def state_of(job: Job) -> dict[tuple[str, Any], dict[str, Any]]:
+    """Every row of the job's shop with all its values, but for history itself and counters."""
+    rows = {}
+    for label, table in shop_tables().items():
+        if table in (Revision, Session) or table._meta.auto_created:
+            continue
+        for row in rows_of_shop(job.shop, table):
+            left_out = UNRECORDED.get(label, set())
+            values = {name: value for name, value in values_of(row).items() if name not in left_out}
+            rows[label, row.pk] = values
+    return rows
+
+
+def resize_cabinet(job: Job, by: Person, chance: random.Random) -> None:
+    """Wider, somewhere else."""
+    cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
+    cabinet_change(
+        cabinet=cabinet, width=cabinet.width + inches(1, 8), x=cabinet.x + inches(1), at=NOW, by=by
+    )
+
+
+def resize_opening(job: Job, by: Person, chance: random.Random) -> None:
+    """A little lower."""
+    opening = an_opening(job, chance)
+    opening_change(opening=opening, height=opening.height - inches(1, 16), at=NOW, by=by)
+
+
+def close_otherwise(job: Job, by: Person, chance: random.Random) -> None:
+    """A stack, or something else: fronts come and go, with boxes and records."""
+    kinds = {"closed_by": "drawers", "count": 3}, {"closed_by": "door"}, {"closed_by": "open"}
+    opening = an_opening(job, chance)
+    opening_change(opening=opening, at=NOW, by=by, confirmed=True, **chance.choice(kinds))
+
+
+def delete_opening(job: Job, by: Person, chance: random.Random) -> None:
+    """With all that is in it."""
+    opening_delete(opening=an_opening(job, chance), at=NOW, by=by, confirmed=True)
+
+
+def enter_opening(job: Job, by: Person, chance: random.Random) -> None:
+    """One more."""
+    cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
+    OpeningFactory.create(
+        cabinet=cabinet, label=f"n{chance.randrange(10**6)}", width=inches(2), height=inches(2),
+        x=inches(1), y=inches(1), by=by,
+    )  # fmt: skip
+
+
+def box_behind(job: Job, by: Person, chance: random.Random) -> None:
+    """A box, or the holes in its front."""
+    openings = models.Opening.objects.filter(cabinet__job=job, closed_by="drawers")
+    if not openings:
+        return
+    opening = chance.choice(list(openings))
+    box = models.Box.objects.filter(front__opening=opening, front__position=0).first()
+    if box is not None and chance.random() < 0.5:
+        pins = ShelfPins(inches(1), inches(1), inches(1), 1 + chance.randrange(50))
+        shelf_pins_set(box=box, rows=[pins], at=NOW, by=by)
+        return
+    box_set(
+        opening=opening, index=0, at=NOW, by=by, width=inches(5), height=inches(2),
+        front_thickness=inches(1, 2), rise=inches(1, 2) + inches(chance.randrange(9), 16),
+    )  # fmt: skip
+
+
+def lose_box(job: Job, by: Person, chance: random.Random) -> None:
+    """A box is taken away."""
+    boxes = list(models.Box.objects.filter(front__opening__cabinet__job=job))
+    if boxes:
+        box_remove(front=chance.choice(boxes).front, at=NOW, by=by)
+
+
+def copy_cabinet(job: Job, by: Person, chance: random.Random) -> None:
+    """To another place on its wall."""
+    cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
+    label, x = f"C{chance.randrange(10**6)}", inches(500)
+    cabinet_copy(cabinet=cabinet, label=label, x=x, at=NOW, by=by)
+
+
+def move_cabinet(job: Job, by: Person, chance: random.Random) -> None:
+    """In the job's order."""
+    cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
+    cabinet_move(cabinet=cabinet, to=chance.randrange(5), at=NOW, by=by)
+
+
+def delete_cabinet(job: Job, by: Person, chance: random.Random) -> None:
+    """With all that is in it, and records of fit let go."""
+    cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
+    cabinet_delete(cabinet=cabinet, at=NOW, by=by, confirmed=True)
+
+
+def change_door(job: Job, by: Person, chance: random.Random) -> None:
+    """Wider, with other bores."""
+    doors = list(models.DoorOnHand.objects.filter(job=job))
+    if doors:
+        door = chance.choice(doors)
+        door_change(door=door, width=door.width + inches(1, 8), hinge_bores=(), at=NOW, by=by)
+
+
+def delete_door(job: Job, by: Person, chance: random.Random) -> None:
+    """Fronts that were made from it are left to the rules."""
+    doors = list(models.DoorOnHand.objects.filter(job=job))
+    if doors:
+        door_delete(door=chance.choice(doors), at=NOW, by=by, confirmed=True)
+
+
+def standard_of_job(job: Job, by: Person, chance: random.Random) -> None:
+    """Another gap, for the job or one of its cabinets."""
+    cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
+    owner: Job | models.Cabinet = job if chance.random() < 0.5 else cabinet
+    standard_set(owner=owner, gap_between=inches(1 + chance.randrange(9), 32), at=NOW, by=by)
+
+
+def stock_of_job(job: Job, by: Person, chance: random.Random) -> None:
+    """Its own shelf, or the shop's again."""
+    if chance.random() < 0.3:
+        stock_clear(job=job, at=NOW, by=by)
+    else:
+        lengths = [inches(1), inches(2 + chance.randrange(9))]
+        stock_set(owner=job, screw_lengths=lengths, at=NOW, by=by)
+
+
+def numbers_of_job(job: Job, by: Person, chance: random.Random) -> None:
+    """Its own ledge, or the usual one."""
+    ledge = chance.choice([None, inches(1, 4), inches(3, 8)])
+    practice_set(owner=job, values={"ledge_thickness": ledge}, at=NOW, by=by)
+
+
+def client_of_job(job: Job, by: Person, chance: random.Random) -> None:
+    """Another client."""
+    client_set(job, f"Client {chance.randrange(10**6)}", NOW, by)
+
+
+def fit_front(job: Job, by: Person, chance: random.Random) -> None:
+    """A record of how a front fitted."""
+    fronts = list(models.Front.objects.filter(opening__cabinet__job=job))
+    front = chance.choice(fronts)
+    facts = FitFacts(str(front.opening), note=f"snug {chance.randrange(99)}")
+    fit_record(front=front, facts=facts, hung="", fingerprint="", by=by, at=NOW)
+
+
+def check_line(job: Job, by: Person, chance: random.Random) -> None:
+    """A line of the order is checked, again, or not any more."""
+    need = 1 + chance.randrange(9)
+    if chance.random() < 0.3:
+        order_uncheck(job=job, item="hinge", by=by, at=NOW)
+    else:
+        order_check(job=job, item="hinge", need=need, fingerprint="", by=by, at=NOW)
+
+
+def an_opening(job: Job, chance: random.Random) -> models.Opening:
+    """Any opening of the job."""
+    openings = models.Opening.objects.filter(cabinet__job=job).select_related("cabinet__job")
+    return chance.choice(list(openings))
+
+
+DEEDS: Mapping[str, Deed] = {
+    deed.__name__: deed
+    for deed in (
+        resize_cabinet, resize_opening, close_otherwise, delete_opening, enter_opening,
+        box_behind, lose_box, copy_cabinet, move_cabinet, delete_cabinet, change_door,
+        delete_door, standard_of_job, stock_of_job, numbers_of_job, client_of_job, fit_front,
+        check_line,
+    )
+}  # fmt: skip
+
+
+def do(deed: str, job: Job, by: Person, chance: random.Random) -> None:
+    """Do it; what can't be done is left."""
+    fresh = Job.objects.select_related("shop").get(pk=job.pk)
+    with contextlib.suppress(ValidationError, IndexError):
+        DEEDS[deed](fresh, by, chance)
