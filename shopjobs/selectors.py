@@ -29,6 +29,12 @@ def jobs_of(person: Person) -> QuerySet[Job]:
     return Job.objects.filter(shop__people=person).order_by("-updated_at", "-pk")
 
 
+def deleted_jobs_of(person: Person) -> QuerySet[Job]:
+    """Return the jobs of the person's shop that were deleted and can still be brought back."""
+    jobs = Job.with_deleted.filter(shop__people=person).exclude(deleted_at=None)
+    return jobs.order_by("-deleted_at", "-pk")
+
+
 def job_of(person: Person, job_id: int) -> Job:
     """Return one job of the person's shop; for anyone else it does not exist."""
     return jobs_of(person).select_related("shop").get(pk=job_id)

@@ -17,7 +17,8 @@ site_urls = (
         path("jobs/", jobs.job_list, name="job-list"),
         path("jobs/steps/", jobs.step_list, name="step-list"),
         path("jobs/<int:job_id>/settings/", jobs.job_settings, name="job-settings"),
-        path("jobs/<int:job_id>/delete/", jobs.job_delete_page, name="job-delete"),
+        path("jobs/<int:job_id>/delete/", jobs.job_delete_now, name="job-delete"),
+        path("jobs/<int:job_id>/bring-back/", jobs.job_bring_back, name="job-bring-back"),
         # people
         path("people/", people.person_list, name="person-list"),
         path("people/<int:person_id>/", people.person_page, name="person-page"),

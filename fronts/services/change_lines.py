@@ -4,10 +4,12 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from django.apps import apps
+from django.db.models import Field, ForeignKey
 
 from fronts.facts.column_words import column_words, in_words
 from fronts.models import DoorOnHand, JobStandard, ShopStandard, Stock
 from fronts.models.kept import Kept
+from fronts.rules.facts import Declared
 from fronts.rules.job_facts import Stock as StockFacts
 from fronts.rules.standard_keys import Standard
 from shopjobs.services.row_changes import RowChange
@@ -15,9 +17,8 @@ from shopjobs.services.row_values import python_value
 
 _KINDS: Mapping[type, type] = {JobStandard: Standard, ShopStandard: Standard, Stock: StockFacts}
 """Tables that keep declared facts without being things of a kitchen."""
-_BESIDE = {"choose": "whichever door on hand fits", "door_id": "door on hand"}
+_BESIDE = {"choose": "whichever door on hand fits", "door": "door on hand"}
 """Columns that say together what one fact declares."""
-_POSITION = "position"
 
 
 def line_of(changes: Sequence[RowChange], unit: str) -> str:
@@ -34,28 +35,37 @@ def facts_that_changed(change: RowChange, unit: str) -> list[tuple[str, str, str
     kind = table.facts if issubclass(table, Kept) else _KINDS.get(table)
     words = {} if kind is None else column_words(kind)
     before, after = change.before or {}, change.after or {}
-    said = []
-    for name in {**before, **after}:
-        if name == _POSITION:
-            continue
-        column = table._meta.get_field(name)
-        called, declared = words.get(column.name) or (_BESIDE.get(name, column.verbose_name), None)
-        was, now = (
-            _door(side.get(name)) if column.related_model is DoorOnHand
-            else in_words(python_value(column, side.get(name)), declared, unit)
-            for side in (before, after)
-        )  # fmt: skip
-        said.append((str(called), was, now))
-    return said
+    return [
+        (called, _value(column, before, declared, unit), _value(column, after, declared, unit))
+        for column in table._meta.concrete_fields
+        if column.attname in {**before, **after} and _is_fact(column)
+        for called, declared in [words.get(column.name) or (_called(column), None)]
+    ]
+
+
+def _is_fact(column: "Field[Any, Any]") -> bool:
+    """Whose a thing is, and its place in a list, are told by where it stands."""
+    return column.name != "position" and (
+        not isinstance(column, ForeignKey) or column.related_model is DoorOnHand
+    )
+
+
+def _called(column: "Field[Any, Any]") -> str:
+    return _BESIDE.get(column.name, str(column.verbose_name))
+
+
+def _value(
+    column: "Field[Any, Any]", side: Mapping[str, Any], declared: Declared | None, unit: str
+) -> str:
+    value = side.get(column.attname)
+    if value is None:
+        return "nothing"
+    if isinstance(column, ForeignKey):
+        label = DoorOnHand.objects.filter(pk=value).values_list("label", flat=True).first()
+        return label or "a door that is gone"
+    return in_words(python_value(column, value), declared, unit)
 
 
 def _line(change: RowChange, unit: str) -> str:
     facts = [f"{called} {was} → {now}" for called, was, now in facts_that_changed(change, unit)]
     return f"{change.name}: {', '.join(facts)}" if facts and change.name else ""
-
-
-def _door(key: Any) -> str:
-    if key is None:
-        return "nothing"
-    label = DoorOnHand.objects.filter(pk=key).values_list("label", flat=True).first()
-    return label or "a door that is gone"

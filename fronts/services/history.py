@@ -13,10 +13,13 @@ from fronts.models.kept import Kept
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
 from fronts.services.saving import AskFirst
+from shopjobs.access import Capability
 from shopjobs.models import Job, Person, Revision
 from shopjobs.selectors import has_owner
+from shopjobs.services.history_steps import is_taken_back
 from shopjobs.services.recording import Told, recorded, tell
 from shopjobs.services.refused import Refused
+from shopjobs.services.row_changes import changes_of
 from shopjobs.services.undo import Clash, clashes, take_back
 
 
@@ -30,6 +33,8 @@ def revision_undo(*, revision: Revision, at: datetime, by: Person, confirmed: bo
 
     What was changed since goes too, but only once that is confirmed.
     """
+    if is_taken_back(revision):
+        raise Refused("This has been taken back already.")
     since = clashes(revision)
     if since and not confirmed:
         raise ChangedSince("This has been changed since.", [_words(clash) for clash in since])
@@ -79,3 +84,20 @@ def _words(clash: Clash) -> str:
     when = timezone.localtime(clash.since.at)
     who = clash.since.person.shown_name if clash.since.person else "somebody"
     return f"{what}: by {who}, {when:%-d %b %H:%M} ({clash.since.text})"
+
+
+def capability_for(revision: Revision, person: Person) -> Capability:
+    """What somebody must be allowed in order to take a revision back.
+
+    What one did oneself one may take back; what others did to a kitchen, who may change it.
+    """
+    tables = {change.table for change in changes_of(revision.changes)}
+    if revision.job is None:
+        return "people" if tables & {"shopjobs.person"} else "standard"
+    if tables <= {"fronts.ordercheck", "fronts.orderlist"}:
+        return "order"
+    if tables <= {"fronts.fitrecord"}:
+        return "fit"
+    if "shopjobs.job" in tables:
+        return "jobs"
+    return "measure" if revision.person_id == person.pk else "edit_kitchen"

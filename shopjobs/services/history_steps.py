@@ -53,6 +53,11 @@ def taken_back(newest_first: Iterable[Revision]) -> set[int]:
     return dead
 
 
+def is_taken_back(revision: Revision) -> bool:
+    """Whether another that is still in force took it back."""
+    return any(not is_taken_back(other) for other in revision.undone_by.defer("changes"))
+
+
 def _is_undo(revision: Revision, among: Iterable[Revision]) -> bool:
     """Whether it took back a deed; what took back an undo did that deed again."""
     undone = next((other for other in among if other.pk == revision.undoes_id), None)

@@ -5,7 +5,8 @@ A service is `recorded`: whatever it saves, makes and deletes through this modul
 that one's. Nothing is kept of a service that failed.
 """
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass, field
 from datetime import datetime
@@ -79,6 +80,16 @@ def recorded(service: Callable[P, T]) -> Callable[P, T]:
             return result
 
     return run
+
+
+@contextmanager
+def unkept() -> Iterator[None]:
+    """Let rows be written of which nothing is kept, since all of it will be rolled back."""
+    token = _RECORDING.set(Recording())
+    try:
+        yield
+    finally:
+        _RECORDING.reset(token)
 
 
 def tell(told: Told) -> None:

@@ -4,18 +4,19 @@ from typing import cast
 
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
+from django.db.models import QuerySet
 from django.http import Http404, HttpResponse
-from django.shortcuts import render
+from django.shortcuts import get_object_or_404, render
 from django.utils import timezone
-from django.views.decorators.http import require_GET, require_http_methods
+from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from shopjobs.access import SignedInRequest, may, needs, signed_in
 from shopjobs.forms.jobs import JobForm, NewJobForm
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page
-from shopjobs.selectors import job_of, jobs_of
+from shopjobs.selectors import deleted_jobs_of, job_of, jobs_of
 from shopjobs.sent_once import saved_before, saved_once
-from shopjobs.services.jobs import job_change, job_create, job_delete
+from shopjobs.services.jobs import job_change, job_create, job_delete, job_restore
 from shopjobs.services.refused import Refused
 from shopjobs.steps import GROUP, STEPS, USUAL
 
@@ -41,10 +42,15 @@ def job_list(request: SignedInRequest) -> HttpResponse:
     return render_page(
         request,
         "shopjobs/job_list.html",
-        {"form": form, "jobs": jobs_of(request.user)},
+        {"form": form, "jobs": jobs_of(request.user), "deleted": _deleted(request)},
         partial="new-job",
         status=422 if form.is_bound else 200,
     )
+
+
+def _deleted(request: SignedInRequest) -> QuerySet[Job] | None:
+    """What can be brought back, for those who may."""
+    return deleted_jobs_of(request.user) if may(request.user, "jobs") else None
 
 
 def _made(request: SignedInRequest, form: NewJobForm) -> Job | None:
@@ -103,15 +109,30 @@ def step_list(request: SignedInRequest) -> HttpResponse:
 
 
 @needs("jobs")
-@require_http_methods(["GET", "POST"])
-def job_delete_page(request: SignedInRequest, job_id: int) -> HttpResponse:
-    """Ask, then delete a job with all that was entered for it."""
+@require_POST
+def job_delete_now(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """Delete a job with all that was entered for it; it can be brought back for a while."""
     job = job_or_404(request, job_id)
-    if request.method == "POST":
-        job_delete(job=job, by=request.user, at=timezone.now())
-        messages.success(request, f"Job {job.number} is deleted.")
+    job_delete(job=job, by=request.user, at=timezone.now())
+    days = Job.DAYS_KEPT
+    messages.success(
+        request, f"Job {job.number} is deleted. It can be brought back here for {days} days."
+    )
+    return go_to(request, "shopjobs:job-list")
+
+
+@needs("jobs")
+@require_POST
+def job_bring_back(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """Bring back a deleted job."""
+    job = get_object_or_404(deleted_jobs_of(request.user), pk=job_id)
+    try:
+        job_restore(job=job, by=request.user, at=timezone.now())
+    except Refused as refused:
+        messages.error(request, refused.message)
         return go_to(request, "shopjobs:job-list")
-    return render_page(request, "shopjobs/job_delete.html", {"job": job})
+    messages.success(request, f"Job {job.number} is back.")
+    return go_to(request, "fronts:job-measure", job.pk)
 
 
 @signed_in

@@ -50,7 +50,7 @@ def test_one_front_is_decided_by_itself(stack: Opening, job: Job, owner: Person)
 
     assert facts_of(job) == (FrontFacts(), OTHERWISE, FrontFacts())
     assert line is not None
-    assert line.text.startswith("Front 2 of B1.a: whichever door on hand fits no → yes, ")
+    assert line.text.startswith("Front 2 of B1.a: height in the stack nothing → 6, ")
     assert "thickness nothing → 7/8" in line.text
     assert line.person == owner
 

@@ -1,7 +1,7 @@
 """Making, changing and deleting jobs."""
 
 from collections.abc import Callable
-from datetime import date
+from datetime import date, timedelta
 from decimal import Decimal
 from typing import Any
 
@@ -11,8 +11,9 @@ from pytest_django import DjangoAssertNumQueries
 
 from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.selectors import job_of, jobs_of
+from shopjobs.services.jobs import job_delete
 from tests.dom import dom
-from tests.factories import NOW, JobFactory
+from tests.factories import NOW, CabinetFactory, JobFactory
 from tests.saying import client_set
 
 SignIn = Callable[[Person], Client]
@@ -212,19 +213,60 @@ def test_a_step_that_is_not_on_the_list_stays_on_offer(
     assert job.step == 10
 
 
-def test_deleting_asks_first(owner: Person, job: Job, signed_in: SignIn) -> None:
-    """The page only asks; its button deletes, and the diary keeps a line of it."""
+def test_a_deleted_job_can_be_brought_back(owner: Person, job: Job, signed_in: SignIn) -> None:
+    """It is gone from the list, and stands under it with a way back."""
+    CabinetFactory.create(job=job)
     client = signed_in(owner)
-    address = f"/jobs/{job.pk}/delete/"
+    answer = dom(client.post(f"/jobs/{job.pk}/delete/", follow=True))
 
-    asked = client.get(address)
-    assert "This can't be undone." in dom(asked).words
-    assert Job.objects.exists()
-
-    answer = client.post(address, follow=True)
-    assert "Job K-1 is deleted." in dom(answer).words
+    assert "Job K-1 is deleted. It can be brought back here for 30 days." in answer.words
     assert not Job.objects.exists()
-    assert Revision.objects.filter(text="Deleted job K-1", person=owner).exists()
+    assert client.get(f"/jobs/{job.pk}/").status_code == 404
+    assert answer.has(f"form[action='/jobs/{job.pk}/bring-back/']")
+    back = client.post(f"/jobs/{job.pk}/bring-back/", follow=True)
+    assert "Job K-1 is back." in dom(back).words
+    assert "B1" in dom(back).words
+    told = Revision.objects.filter(job=job, person=owner).order_by("pk")
+    assert [line.text for line in told][-2:] == ["Deleted job K-1", "Brought back job K-1"]
+
+
+def test_a_job_comes_back_only_to_a_number_that_is_free(
+    owner: Person, job: Job, signed_in: SignIn
+) -> None:
+    """Another one of its number was made meanwhile."""
+    client = signed_in(owner)
+    client.post(f"/jobs/{job.pk}/delete/")
+    other = JobFactory.create(shop=job.shop, number=job.number)
+
+    answer = client.post(f"/jobs/{job.pk}/bring-back/", follow=True)
+
+    assert "There is already a job K-1" in dom(answer).words
+    assert list(Job.objects.all()) == [other]
+
+
+def test_a_job_is_kept_for_a_month(owner: Person, job: Job, stranger: Person) -> None:
+    """What was deleted longer ago goes with the next that is deleted; the lines stay."""
+    others = JobFactory.create(shop=stranger.shop)
+    second = JobFactory.create(shop=job.shop, number="K-2")
+    job_delete(job=others, by=stranger, at=NOW)
+    job_delete(job=job, by=owner, at=NOW)
+
+    job_delete(job=second, by=owner, at=NOW + timedelta(days=Job.DAYS_KEPT, seconds=1))
+
+    assert list(Job.with_deleted.filter(shop=job.shop_id)) == [second]
+    assert Job.with_deleted.filter(pk=others.pk).exists()
+    (line,) = Revision.objects.filter(text="Deleted job K-1", shop=owner.shop)
+    assert (line.changes, line.can_undo) == ([], False)
+
+
+def test_nobody_brings_back_another_shops_job(
+    job: Job, stranger: Person, signed_in: SignIn
+) -> None:
+    """For another shop it does not exist, nor for who may not make jobs."""
+    Job.objects.update(deleted_at=NOW)
+
+    assert signed_in(stranger).post(f"/jobs/{job.pk}/bring-back/").status_code == 404
+    assert Job.with_deleted.get(pk=job.pk).deleted_at == NOW
 
 
 @pytest.mark.parametrize("name", ["number", "client", "site"])

@@ -19,7 +19,7 @@ from fronts.models import (
     Opening,
     OrderCheck,
 )
-from shopjobs.models import DiaryEntry, Job, Person, SentForm
+from shopjobs.models import Job, Person, Revision, SentForm
 from tests.dom import Part, dom
 from tests.kitchen_files import SAMPLES
 from tests.pages.kitchens import HTMX, furnish
@@ -85,7 +85,7 @@ def test_sent_four_times_at_once_it_makes_one(
     """Each sending is answered as if it were the one; the diary tells of one."""
     address = address_of(path, job)
     sent = as_sent(form_in(desk, address, selector), **typed)
-    before, told = table._base_manager.count(), DiaryEntry.objects.count()
+    before, told = table._base_manager.count(), Revision.objects.count()
     headers = HTMX if htmx else {}
 
     answers = at_once(TIMES, lambda browser: browser.post(address, sent, headers=headers), desk)
@@ -93,7 +93,7 @@ def test_sent_four_times_at_once_it_makes_one(
     usual = {200} if htmx else {302}
     assert {answer.status_code for answer in answers} == usual, answers[0].content.decode()
     assert table._base_manager.count() == before + 1
-    assert DiaryEntry.objects.count() == told + 1
+    assert Revision.objects.count() == told + 1
     assert len({answer.headers.get("Location") for answer in answers}) == 1
     # A plan may be done by the time that its form comes again: then the way leads to it.
     assert len({answer.headers.get("HX-Redirect") for answer in answers} - {None}) <= 1
