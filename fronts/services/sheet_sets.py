@@ -12,7 +12,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.schedule import schedule
 from fronts.selectors.sheet_sets import latest_set
 from shopjobs.models import Job, Person
-from shopjobs.services.diary import diary_write
+from shopjobs.services.notes import note
 from shopjobs.services.refused import Refused
 from shopjobs.services.task_pieces import tasks_admit
 from shopjobs.services.tasks import task_ask, task_cancel
@@ -47,7 +47,7 @@ def sheet_set_begin(
         job=job, task=task, kitchen=jobfile.write(kitchen), plan=plan, paper=job.shop.paper,
         fingerprint=fingerprint(schedule(kitchen)), printed_on=printed_on, sheets=sheets,
     )  # fmt: skip
-    diary_write(shop=job.shop, job=job, text="Had all sheets printed", at=at, person=by)
+    note(shop=job.shop, job=job, text="Had all sheets printed", at=at, person=by)
     tasks_admit(shop_id=job.shop_id)
     return begun
 

@@ -16,6 +16,7 @@ SERVICES = (
 NO_FACTS = {
     "cutting": "a plan's state is no fact of the job; that it was begun and called off is noted",
     "cutting_task": "the same",
+    "sheet_sets": "files that were printed are no fact of the job; that they were is noted",
     "jobs: Revision.objects.filter(job__in=jobs).update": "history itself, of a job long gone",
     "jobs: jobs.delete": "what was deleted a month ago",
     "people: Person.objects.create_user": "a password is never kept in history; it is noted",

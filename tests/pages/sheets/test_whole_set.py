@@ -12,7 +12,7 @@ from pypdf import PdfReader
 
 from fronts.models import Cabinet, SheetFile, SheetSet
 from fronts.rules.practice import inches
-from shopjobs.models import BackgroundTask, DiaryEntry, Job, Paper, Person
+from shopjobs.models import BackgroundTask, Job, Paper, Person, Revision
 from shopjobs.services.lost_tasks import tasks_tidy, worker_beat
 from tests.dom import dom
 from tests.factories import CabinetFactory, OpeningFactory, door_and_drawer, overlaid
@@ -73,7 +73,7 @@ def test_all_sheets_are_printed_and_taken_away(
     assert answer["Content-Disposition"] == 'inline; filename="K-1 fitting sheets.pdf"'
     assert answer.content == files["fitting-all.pdf"]
     assert [label in text_of(answer.content) for label in ("B1", "B2", "B3")] == [True] * 3
-    assert DiaryEntry.objects.filter(job=job, text="Had all sheets printed").exists()
+    assert Revision.objects.filter(job=job, text="Had all sheets printed").exists()
 
 
 def test_the_page_counts_the_sheets(cabinet: Cabinet, installer: Person, signed_in: SignIn) -> None:
