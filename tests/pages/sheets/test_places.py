@@ -24,8 +24,8 @@ def test_a_shop_that_opens_many_sheets_reads_that_they_come(
             taken.enter_context(printing_place(job.shop_id))
         answer = client.get(path)
 
-    assert (answer.status_code, answer["Retry-After"]) == (503, "3")
-    assert dom(answer).one("head meta[http-equiv]").attribute("content") == "3"
+    assert (answer.status_code, answer["Retry-After"]) == (503, "2")
+    assert dom(answer).one("head meta[http-equiv]").attribute("content") == "2"
     assert "This page tries again by itself" in dom(answer).words
     assert client.get(path).status_code == 200
 

@@ -78,7 +78,7 @@ def _printed(request: SignedInRequest, job: Job, name: str, html: str) -> HttpRe
         context = {"job": job, "message": str(lacking), "busy": busy}
         refused = render_page(request, "fronts/sheets/no_printing.html", context, status=503)
         if busy:
-            refused.headers["Retry-After"] = "3"
+            refused.headers["Retry-After"] = "2"
         return refused
     file = inline(content, "application/pdf", f"{job.number} {name}.pdf")
     # A file that was not made is no file of length 0.
