@@ -79,6 +79,8 @@ def _printed(request: SignedInRequest, job: Job, name: str, html: str) -> HttpRe
         refused = render_page(request, "fronts/sheets/no_printing.html", context, status=503)
         if busy:
             refused.headers["Retry-After"] = "2"
+            # Django logs each 503 as a failure of the site's, and those are mailed; it is none.
+            refused._has_been_logged = True  # type: ignore[attr-defined]
         return refused
     file = inline(content, "application/pdf", f"{job.number} {name}.pdf")
     # A file that was not made is no file of length 0.
