@@ -6,7 +6,7 @@ Every change of a task's state holds the lock of its shop, and asks whether it w
 
 from datetime import datetime
 
-from django.db import transaction
+from django.db import OperationalError, transaction
 from django.utils import timezone
 from django_tasks import task as queued
 from django_tasks_db.models import DBTaskResult
@@ -54,12 +54,17 @@ def piece_enqueue(task: BackgroundTask) -> None:
 
 @queued
 def piece(task_id: int, run: int) -> None:
-    """Make one piece and keep what came of it; what can't be made fails its task, in words."""
+    """Make one piece and keep what came of it; what can't be made fails its task, in words.
+
+    Where the database was away or held up, the piece is lost, and so tried once more.
+    """
     task = BackgroundTask.objects.filter(pk=task_id, run=run, state=TaskState.AT_WORK).first()
     if task is None:
         return
     try:
         _piece_keep(task_id, run, kind_of(task).make(task))
+    except OperationalError:
+        raise
     except Exception as failure:
         fault = failure.message if isinstance(failure, Refused) else kind_of(task).fault
         piece_fail(task_id, run, fault=fault, at=timezone.now())

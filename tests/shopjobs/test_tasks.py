@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from datetime import timedelta
 
 import pytest
+from django.db import OperationalError
 from django.db.models import F
 from django.utils import timezone
 from django_tasks_db.models import DBTaskResult
@@ -198,6 +199,27 @@ def test_a_queue_that_was_emptied_is_filled_again(job: Job, office: Person) -> N
 
     begun.refresh_from_db()
     assert begun.state == "done"
+
+
+def test_a_piece_that_the_database_held_up_is_tried_once_more(
+    job: Job, office: Person, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A lock that could not be had in time is no fault of the plan."""
+
+    def held_up(**given: object) -> None:
+        raise OperationalError("canceling statement due to lock timeout")
+
+    begun = begin(job, office)
+    with monkeypatch.context() as meanwhile:
+        meanwhile.setattr("fronts.tasks.cutting_plan.plan_keep", held_up)
+        work_off(1)
+    tasks_reclaim(at=NOW)
+    task = BackgroundTask.objects.get()
+    assert (task.state, task.done, task.tries) == ("at work", 0, 1)
+
+    work_off()
+    begun.refresh_from_db()
+    assert (begun.state, len(begun.found)) == ("done", 2)
 
 
 def test_what_ended_goes_after_a_day(job: Job, office: Person) -> None:
