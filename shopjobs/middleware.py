@@ -1,20 +1,24 @@
 """What every answer carries, and how strangers are sent to the sign-in page."""
 
+import logging
 import re
-import sqlite3
 from collections.abc import Callable
 
 from django.conf import settings
 from django.contrib.auth.middleware import LoginRequiredMiddleware
 from django.contrib.auth.views import redirect_to_login
-from django.db import OperationalError
 from django.http import HttpRequest, HttpResponse
 from django.http.response import HttpResponseBase
 from django.middleware.gzip import GZipMiddleware
+from django.shortcuts import render
 from django.urls import reverse
 from django.utils.module_loading import import_string
 from django_htmx.http import HttpResponseClientRedirect
 from django_htmx.middleware import HtmxDetails
+
+from shopjobs.database_faults import why_unsaved
+
+LOG = logging.getLogger(__name__)
 
 CONTENT_POLICY = "; ".join(
     (
@@ -29,13 +33,8 @@ CONTENT_POLICY = "; ".join(
 """Scripts and styles come from our own files only; nothing inline, nothing from elsewhere."""
 
 TEXT_TYPES = ("text/", "application/json", "image/svg+xml")
-BUSY_SQLITE = frozenset({sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED})
 _PLACE = re.compile(r"[A-Za-z][A-Za-z0-9_.-]{0,200}")
 """The id of an element."""
-
-BUSY_POSTGRESQL = frozenset({"55P03", "40P01", "40001", "57014"})
-"""PostgreSQL, Appendix A: lock not available, deadlock detected, serialization failure, and
-query canceled, which is what a statement that took too long is."""
 
 
 class ContentPolicy:
@@ -67,8 +66,8 @@ class Compression(GZipMiddleware):
         return super().process_response(request, response)
 
 
-class Busy:
-    """Say so where somebody else's saving took longer than a request waits."""
+class Unsaved:
+    """Say why nothing could be saved, where it is no failure of the site's own."""
 
     def __init__(self, get_response: Callable[[HttpRequest], HttpResponseBase]) -> None:
         self.get_response = get_response
@@ -77,18 +76,18 @@ class Busy:
         return self.get_response(request)
 
     def process_exception(self, request: HttpRequest, exception: Exception) -> HttpResponse | None:
-        """Answer 503 for a lock that could not be had; anything else stays a failure."""
-        if isinstance(exception, OperationalError) and _is_about_a_lock(exception.__cause__):
-            answer: HttpResponse = import_string(settings.BUSY_VIEW)(request)
-            return answer
-        return None
+        """Answer for a lock that could not be had, and for storage that takes nothing more.
 
-
-def _is_about_a_lock(cause: BaseException | None) -> bool:
-    if isinstance(cause, sqlite3.Error):
-        # The lowest eight bits are the result; those above say more of how it came about.
-        return getattr(cause, "sqlite_errorcode", 0) & 0xFF in BUSY_SQLITE
-    return getattr(cause, "sqlstate", None) in BUSY_POSTGRESQL
+        Of storage whoever runs the site must know; of a lock, nobody. Anything else stays a
+        failure.
+        """
+        why = why_unsaved(exception)
+        if why is None:
+            return None
+        if why != "busy":
+            LOG.error("Nothing can be saved: %s", exception, exc_info=exception)
+        answer: HttpResponse = import_string(settings.UNSAVED_VIEW)(request, why)
+        return answer
 
 
 class SignInRequired(LoginRequiredMiddleware):
@@ -96,13 +95,14 @@ class SignInRequired(LoginRequiredMiddleware):
 
     A part of a page that is asked for after the session ended sends the whole
     page to sign in, and back to where that part stands, instead of drawing the form into it.
-    The sign-in page says why; and, where the form said so, that what was typed is kept.
+    The sign-in page says why; and, where the page said so, that what was typed is kept. A page
+    that must stay, since nobody asked or since it holds what would be lost, gets a link to it.
     """
 
     def handle_no_permission(  # type: ignore[override]
         self, request: HttpRequest, view_func: Callable[..., HttpResponseBase]
     ) -> HttpResponseBase:
-        """Redirect to the sign-in page."""
+        """Redirect to the sign-in page, or lead there."""
         htmx: HtmxDetails = getattr(request, "htmx")  # noqa: B009
         if not htmx:
             return redirect_to_login(request.get_full_path(), reverse("shopjobs:sign-in"))
@@ -111,8 +111,12 @@ class SignInRequired(LoginRequiredMiddleware):
         to = redirect_to_login(
             _page_of(htmx).partition("#")[0] + place,
             f"{reverse('shopjobs:sign-in')}?ended={ended}",
-        )
-        return HttpResponseClientRedirect(to.headers["Location"])
+        ).headers["Location"]
+        if request.headers.get("X-Stay"):
+            return render(request, "errors/session_ended.html", {"sign_in": to}, status=401)
+        response = HttpResponseClientRedirect(to)
+        response.status_code = 401  # Nothing was done: whatever was typed is not saved.
+        return response
 
 
 def _page_of(htmx: HtmxDetails) -> str:

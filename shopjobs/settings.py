@@ -41,7 +41,7 @@ MIDDLEWARE = [
     "django.middleware.csrf.CsrfViewMiddleware",
     "django.contrib.auth.middleware.AuthenticationMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
-    "shopjobs.middleware.Busy",
+    "shopjobs.middleware.Unsaved",
     "shopjobs.middleware.SignInRequired",
     "django.contrib.messages.middleware.MessageMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
@@ -85,7 +85,7 @@ LOGOUT_REDIRECT_URL = "shopjobs:sign-in"
 SESSION_ENGINE = "shopjobs.sessions"
 SESSION_COOKIE_AGE = 14 * 24 * 3600
 CSRF_FAILURE_VIEW = "shopjobs.views.errors.form_expired"
-BUSY_VIEW = "shopjobs.views.errors.busy"
+UNSAVED_VIEW = "shopjobs.views.errors.unsaved"
 
 # From so many failures on, a name is locked for one address for so many minutes; from so
 # many with any names, the address is.

@@ -1,12 +1,21 @@
 """What a person reads when something can't be done. For htmx, only the words."""
 
+import sys
+from collections.abc import Mapping
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
 from django.template.loader import render_to_string
 
+from shopjobs.database_faults import Unsaved, why_unsaved
 from shopjobs.pages import wants_part
+
+_UNSAVED: Mapping[Unsaved, tuple[str, int]] = {
+    "busy": ("errors/busy.html", 503),
+    "full": ("errors/full.html", 507),
+    "read_only": ("errors/read_only.html", 503),
+}
 
 
 def bad_request(request: HttpRequest, exception: Exception) -> HttpResponse:
@@ -25,15 +34,23 @@ def not_found(request: HttpRequest, exception: Exception) -> HttpResponse:
 
 
 def failed(request: HttpRequest) -> HttpResponse:
-    """500: the site failed. Nothing is asked of the database or the session here."""
-    return HttpResponse(render_to_string("errors/500.html"), status=500)
+    """500: the site failed. Nothing is asked of the database or the session here.
+
+    Storage that takes nothing more may show as late as that, when a session is kept.
+    """
+    why = why_unsaved(sys.exception())
+    if why is not None:
+        return unsaved(request, why)
+    part = "#fault" if wants_part(request) else ""
+    return HttpResponse(render_to_string(f"errors/500.html{part}"), status=500)
 
 
-def busy(request: HttpRequest) -> HttpResponse:
-    """503: somebody else is saving. What was typed can be sent again as it is."""
-    again = _sent(request)
-    response = _answer(request, "errors/503.html", 503, {"again": again})
-    response.headers["Retry-After"] = "2"
+def unsaved(request: HttpRequest, why: Unsaved) -> HttpResponse:
+    """503, or 507 where there is no room: what was typed can be sent again as it is."""
+    template, status = _UNSAVED[why]
+    response = _answer(request, template, status, {"again": _sent(request)})
+    if why == "busy":
+        response.headers["Retry-After"] = "2"
     return response
 
 

@@ -95,6 +95,6 @@ def test_every_answer_carries_the_content_policy(db: None) -> None:
 
 def test_static_files_are_served_without_debug(db: None) -> None:
     """Our own files and htmx are there, from this site."""
-    for name in ("css/tokens.css", "django_htmx/htmx-2.min.js", "js/site.js"):
+    for name in ("css/tokens.css", "django_htmx/htmx-2.min.js", "js/drafts.js"):
         with closing(Client().get(f"/static/{name}")) as answer:
             assert answer.status_code == 200, name

@@ -141,8 +141,19 @@ def test_a_part_asked_for_by_a_stranger_leads_to_the_sign_in(db: None, claimed: 
     answer = Client().get("/jobs/", headers=headers)
 
     back = "/shop/" if claimed.endswith("shop/") else "/"
-    assert answer.status_code == 200
+    assert answer.status_code == 401
     assert answer["HX-Redirect"] == f"/sign-in/?ended=yes&next={back}"
+
+
+def test_a_page_that_must_stay_gets_a_link(db: None) -> None:
+    """A drawing that follows by itself throws no page away when the session has ended."""
+    headers = {"HX-Request": "true", "HX-Current-URL": "http://testserver/shop/", "X-Stay": "yes"}
+    answer = Client().get("/jobs/", headers=headers)
+
+    assert answer.status_code == 401
+    assert "HX-Redirect" not in answer
+    assert dom(answer).one(".fault a").attribute("href") == "/sign-in/?ended=yes&next=/shop/"
+    assert not dom(answer).is_whole
 
 
 @pytest.mark.parametrize(

@@ -71,7 +71,7 @@ def test_who_waited_in_vain_reads_why(
 
     assert answer.status_code == 503
     assert answer["Retry-After"] == "2"
-    assert "Somebody else is saving; try again." in dom(answer).words
+    assert "Somebody else is saving." in dom(answer).words
     assert not dom(answer).is_whole
 
 
