@@ -74,7 +74,7 @@ def test_the_session_ends_in_mid_edit(page: Page) -> None:
     page.get_by_role("button", name="Make the job").click()
 
     expect(page.get_by_role("heading", name="Sign in")).to_be_visible()
-    expect(page).to_have_url(re.compile(r"/sign-in/\?ended=yes&next=/jobs/%23new-job$"))
+    expect(page).to_have_url(re.compile(r"/sign-in/\?ended=kept&next=/jobs/%23new-job$"))
 
 
 def test_the_server_is_out_of_reach(page: Page) -> None:
@@ -83,7 +83,7 @@ def test_the_server_is_out_of_reach(page: Page) -> None:
     page.context.set_offline(True)
     page.get_by_role("button", name="Make the job").click()
 
-    expect(page.locator("#fault")).to_contain_text("can't be reached")
+    expect(page.locator("#new-job .faults")).to_contain_text("can't be reached")
     expect(page.get_by_label("Job number")).to_have_value("K-9")
 
 

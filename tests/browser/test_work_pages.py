@@ -102,8 +102,8 @@ def test_without_a_connection_it_is_said_where_one_looks(page: Page, cabinet: Ca
     page.context.set_offline(True)
     drawer.get_by_role("button", name="Record B1.b").click()
 
-    expect(page.locator("#fault")).to_be_in_viewport()
-    expect(page.locator("#fault")).to_contain_text("can't be reached")
+    expect(drawer.locator(".faults")).to_be_in_viewport()
+    expect(drawer.locator(".faults")).to_contain_text("can't be reached")
     expect(drawer.get_by_label("Left")).to_have_value("1/8")
     page.context.set_offline(False)
 
@@ -116,7 +116,7 @@ def test_a_form_from_before_a_sign_in_says_so_where_one_looks(page: Page, cabine
     page.context.clear_cookies(name="csrftoken")
     drawer.get_by_role("button", name="Record B1.b").click()
 
-    expect(page.locator("#fault .fault")).to_be_in_viewport()
+    expect(drawer.locator(".faults .fault")).to_be_in_viewport()
 
 
 def test_what_was_typed_outlives_the_session(page: Page, owner: Person, cabinet: Cabinet) -> None:
@@ -141,7 +141,7 @@ def test_what_was_typed_outlives_the_session(page: Page, owner: Person, cabinet:
     page.reload()
     drawer.get_by_text("Measure again").click()
     expect(drawer.get_by_label("Left")).to_have_value("1/8")
-    assert page.evaluate("Object.keys(sessionStorage).filter(key => key.includes('record'))") == []
+    assert page.evaluate("Object.keys(localStorage).filter(key => key.includes('draft'))") == []
 
 
 def test_tables_keep_their_words_on_the_narrowest_phone(page: Page, cabinet: Cabinet) -> None:

@@ -15,10 +15,7 @@ from shopjobs.words import one_line
 
 
 class FitForm(HouseForm, metaclass=FactsFormMeta):
-    """The gaps measured round one front, in the job's unit, and a note.
-
-    What is typed is kept in the browser until it is recorded.
-    """
+    """The gaps measured round one front, in the job's unit, and a note."""
 
     facts = FitFacts
     without = ("label",)
@@ -27,11 +24,9 @@ class FitForm(HouseForm, metaclass=FactsFormMeta):
 
     def __init__(self, *args: Any, unit: str, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
-        for name, field in self.fields.items():
+        for field in self.fields.values():
             if isinstance(field, Size):
                 field.speak(unit)
-            if name != "front":
-                field.widget.attrs["data-keep"] = True
         self.fields["note"].validators.append(one_line)
         self.fields["note"].error_messages["max_length"] = "Keep the note under 400 characters."
 

@@ -1,0 +1,82 @@
+"""Where the focus goes, by keyboard alone: into a form that opens, and back to what opened it."""
+
+import pytest
+from playwright.sync_api import Locator, Page, expect
+
+from shopjobs.models import Job
+from tests.browser.opened_forms import line_of, width_in
+from tests.pages.kitchens import furnish
+
+pytestmark = pytest.mark.slow
+
+
+@pytest.fixture
+def shown(page: Page, job: Job) -> Page:
+    """The job's page, with a small kitchen."""
+    furnish(job)
+    page.goto(f"/jobs/{job.pk}/")
+    return page
+
+
+def press(link: Locator) -> None:
+    """Follow a link by keyboard."""
+    link.focus()
+    link.press("Enter")
+
+
+@pytest.mark.parametrize("how", ["link", "escape"])
+@pytest.mark.parametrize(
+    "name",
+    ["Change opening a", "Change cabinet B1", "Copy cabinet B1", "Add an opening to cabinet B1",
+     "Add a door", "This job's standard", "This job's stock", "Add a wall cabinet"],
+)  # fmt: skip
+def test_into_the_form_and_back_to_its_link(shown: Page, name: str, how: str) -> None:
+    """Whoever opens a form types at once, and is back at its link after leaving it."""
+    link = shown.get_by_role("link", name=name).first
+    press(link)
+    form = shown.locator("form.editor", has=shown.locator(":focus"))
+    expect(form).to_have_count(1)
+    expect(form.locator(":is(input, select):focus")).to_have_count(1)
+
+    if how == "escape":
+        shown.keyboard.press("Escape")
+    else:
+        press(form.locator("[data-leaves]"))
+
+    expect(link).to_be_focused()
+    expect(shown.locator("form.editor")).to_have_count(0)
+
+
+@pytest.mark.parametrize("how", ["link", "escape"])
+def test_into_a_question_and_back_to_its_link(shown: Page, how: str) -> None:
+    """A fold that the link stands in is open again."""
+    line = line_of(shown)
+    line.locator("summary").click()
+    press(line.get_by_role("link", name="Delete…"))
+    expect(line.get_by_role("button", name="Delete opening B1.a")).to_be_focused()
+
+    if how == "escape":
+        shown.keyboard.press("Escape")
+    else:
+        press(line.get_by_role("link", name="Keep it"))
+
+    expect(line.get_by_role("link", name="Delete…")).to_be_focused()
+
+
+def test_a_saved_form_leads_to_its_link(shown: Page) -> None:
+    """As one leaves a form, so one leaves it saved."""
+    line = line_of(shown)
+    press(line.get_by_role("link", name="Change opening a"))
+    expect(width_in(line)).to_be_visible()
+    shown.keyboard.press("Enter")
+
+    expect(line.get_by_role("link", name="Change opening a")).to_be_focused()
+
+
+def test_escape_leaves_a_page_of_its_own_alone(shown: Page, job: Job) -> None:
+    """Only a form that opened in place is left by it."""
+    shown.goto(f"/jobs/{job.pk}/doors/new/")
+    shown.get_by_label("Width", exact=True).press("Escape")
+
+    expect(shown.get_by_role("heading", name="New door on hand")).to_be_visible()
+    assert shown.url.endswith("/doors/new/")
