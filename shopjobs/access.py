@@ -6,6 +6,7 @@ from types import MappingProxyType
 from typing import Concatenate, Literal, ParamSpec, cast
 
 from django.core.exceptions import PermissionDenied
+from django.db import transaction
 from django.http import HttpRequest
 from django.http.response import HttpResponseBase
 from django.utils.cache import add_never_cache_headers
@@ -91,3 +92,20 @@ def needs(capability: Capability) -> Callable[[View[P]], AnyView[P]]:
         return signed_in(checked)
 
     return guard
+
+
+def in_turn(view: View[P]) -> View[P]:
+    """While one request changes what is the shop's, others of the shop that would wait.
+
+    What the view reads then is what nobody else changes until it has answered.
+    """
+
+    @wraps(view)
+    def locked(request: SignedInRequest, /, *args: P.args, **kwargs: P.kwargs) -> HttpResponseBase:
+        if request.method != "POST":
+            return view(request, *args, **kwargs)
+        with transaction.atomic():
+            request.shop = Shop.objects.select_for_update().get(pk=request.shop.pk)
+            return view(request, *args, **kwargs)
+
+    return locked

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from datetime import datetime, timedelta
 
 from django.contrib.auth import HASH_SESSION_KEY
-from django.db.models import Model, QuerySet
+from django.db.models import Model, Q, QuerySet
 from django.db.models.functions import Now
 
 from shopjobs.models import (
@@ -19,6 +19,7 @@ from shopjobs.models import (
     TaskState,
     Worker,
 )
+from shopjobs.row_changes import changes_of
 
 WORKER_GONE_AFTER = timedelta(seconds=10)
 """A worker says every other second that it is there; waiting for a lock may hold it up."""
@@ -86,12 +87,19 @@ def workers_alive() -> QuerySet[Worker]:
     return Worker.objects.filter(seen_at__gte=Now() - WORKER_GONE_AFTER)
 
 
-def last_revision_of(job: Job, rows: Iterable[Model]) -> Revision | None:
-    """What somebody did last to any of these rows of the job."""
+def last_revision_of(owner: Job | Shop, rows: Iterable[Model], column: str = "") -> Revision | None:
+    """What somebody did last to any of these rows of a job, or of what the shop has for all.
+
+    With a column, what was done last to that.
+    """
     wanted = {(row._meta.label_lower, row.pk) for row in rows}
-    revisions = job.revisions.filter(can_undo=True).select_related("person").order_by("-pk")
-    for revision in revisions.iterator(chunk_size=50):
-        if any((table, key) in wanted for table, key, *_ in revision.changes):
+    of_owner = Q(job=owner) if isinstance(owner, Job) else Q(shop=owner, job=None)
+    revisions = Revision.objects.filter(of_owner, can_undo=True).select_related("person")
+    for revision in revisions.order_by("-pk").iterator(chunk_size=50):
+        if any(
+            (change.table, change.key) in wanted and change.touches(column)
+            for change in changes_of(revision.changes)
+        ):
             return revision
     return None
 

@@ -156,7 +156,7 @@ def test_a_page_of_numbers_saved_as_it_is_keeps_nothing_of_another_shops(
     form = dom(client.get("/shop/standard/")).one("#shop-numbers")
     names = [name for name in own_numbers(OURS) if name != "solid_panels"]
     typed = {name: form.field(name).value for name in names} | {"tape_width": "7/8"}
-    posted = {"form": "numbers", "version": form.field("version").value, **typed}
+    posted = {"form": "numbers", "seen": form.field("seen").value, **typed}
 
     assert client.post("/shop/standard/", posted).status_code == 302
 

@@ -12,8 +12,8 @@ from fronts.models.kept import Kept
 from fronts.rules.facts import Declared
 from fronts.rules.job_facts import Stock as StockFacts
 from fronts.rules.standard_keys import Standard
-from shopjobs.services.row_changes import RowChange
-from shopjobs.services.row_values import python_value
+from shopjobs.row_changes import RowChange
+from shopjobs.row_values import python_value
 
 _KINDS: Mapping[type, type] = {JobStandard: Standard, ShopStandard: Standard, Stock: StockFacts}
 """Tables that keep declared facts without being things of a kitchen."""

@@ -15,11 +15,11 @@ from fronts.services.openings import refuse_shared_names
 from fronts.services.saving import AskFirst
 from shopjobs.access import Capability
 from shopjobs.models import Job, Person, Revision
+from shopjobs.row_changes import changes_of
 from shopjobs.selectors import has_owner
 from shopjobs.services.history_steps import is_taken_back
 from shopjobs.services.recording import Told, recorded, tell
 from shopjobs.services.refused import Refused
-from shopjobs.services.row_changes import changes_of
 from shopjobs.services.undo import Clash, clashes, take_back
 
 

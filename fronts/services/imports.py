@@ -39,6 +39,7 @@ def job_import(
     The job comes out just as the kitchen states it, whatever the shop's own standard is:
     where that differs from what a file's silence means, the job says so itself.
     """
+    Shop.objects.select_for_update().get(pk=shop.pk)  # One import at a time, whatever its number.
     job = _job(kitchen.job, shop, replace=replace)
     _import_standard(kitchen.standard, job)
     _import_stock(kitchen, job)

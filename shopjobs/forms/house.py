@@ -1,6 +1,5 @@
 """How every form of the site looks and behaves."""
 
-import hashlib
 from collections import defaultdict
 from collections.abc import Mapping
 from typing import Any
@@ -22,7 +21,6 @@ _WORDS = {
     "max_whole_digits": "This is too much.",
     "null_characters_not_allowed": "This holds a sign that can’t be kept; type it anew.",
 }
-STALE = "Somebody saved this while you were typing. Save again to put yours in its place."
 _DJANGOS = forms.Field.default_error_messages | forms.ChoiceField.default_error_messages
 
 
@@ -45,16 +43,14 @@ class HouseForm(forms.Form):
     """A form whose messages are the server's own; the browser checks nothing first."""
 
     use_required_attribute = False
+    has_clashes = False
+    """Whether somebody else changed since what was changed in the form."""
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:
         kwargs.setdefault("label_suffix", "")
         super().__init__(*args, **kwargs)
         for field in self.fields.values():
             in_house_words(field)
-
-    def seen_anew(self) -> None:
-        """Let what was typed count once it is sent again: it has seen the newest by then."""
-        self.data = {**dict(self.data.items()), "version": self.initial["version"]}
 
     def refuse(self, refused: Refused) -> None:
         """Show a service's refusal at the field that it is about."""
@@ -71,30 +67,17 @@ class HouseForm(forms.Form):
                 self.add_error(name if name in self.fields else None, sentence(message))
 
 
+def unsaved(form: HouseForm) -> int:
+    """What answers a form that is shown: refused where it was sent, or in conflict."""
+    if not form.is_bound:
+        return 200
+    return 409 if form.has_clashes else 422
+
+
 def sentence(message: str) -> str:
     """A message as a sentence: it begins with a capital and ends with a stop."""
     ended = message if message.endswith((".", "!", "?")) else f"{message}."
     return ended[:1].upper() + ended[1:]
-
-
-class SeenForm(HouseForm):
-    """A form of what others change too: it says what it saw, and nothing newer goes unseen."""
-
-    version = forms.CharField(required=False, max_length=40, widget=forms.HiddenInput)
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:
-        super().__init__(*args, **kwargs)
-        known = repr(sorted(self.initial.items()))
-        self.initial["version"] = hashlib.sha256(known.encode()).hexdigest()[:16]
-
-    def clean(self) -> dict[str, Any]:
-        """Refuse what was typed over something older; sent again, it counts."""
-        given = super().clean() or {}
-        given.pop("version", None)
-        if self.data.get("version") != self.initial["version"]:
-            self.add_error(None, STALE)
-            self.seen_anew()
-        return given
 
 
 class DateInput(forms.DateInput):

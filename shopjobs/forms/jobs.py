@@ -6,7 +6,8 @@ from typing import Any
 from django import forms
 from django.urls import reverse_lazy
 
-from shopjobs.forms.house import DateInput, HouseForm, SeenForm
+from shopjobs.forms.house import DateInput, HouseForm
+from shopjobs.forms.seen import SeenForm
 from shopjobs.models import Job, Shop, Unit
 from shopjobs.steps import USUAL, step_choices, step_text, tidy, unit_of
 from shopjobs.words import one_line

@@ -4,8 +4,8 @@ from typing import Any
 
 from django import forms
 
-from shopjobs.forms.house import SeenForm
 from shopjobs.forms.jobs import StepField, StepForm, UnitField, offer_step
+from shopjobs.forms.seen import SeenForm
 from shopjobs.models import Paper, Shop
 from shopjobs.steps import tidy
 

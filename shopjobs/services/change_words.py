@@ -6,8 +6,8 @@ from typing import Any
 from django.apps import apps
 from django.db.models import Field
 
-from shopjobs.services.row_changes import RowChange
-from shopjobs.services.row_values import python_value
+from shopjobs.row_changes import RowChange
+from shopjobs.row_values import python_value
 
 Say = Callable[["Field[Any, Any]", Any], str]
 

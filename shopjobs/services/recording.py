@@ -19,8 +19,8 @@ from django.db.models.deletion import Collector
 from django.utils import timezone
 
 from shopjobs.models import Job, Person, Revision, Shop
-from shopjobs.services.row_changes import RowChange, Words
-from shopjobs.services.row_values import Values, said_of, value_of
+from shopjobs.row_changes import RowChange, Words
+from shopjobs.row_values import Values, said_of, value_of
 
 P = ParamSpec("P")
 T = TypeVar("T")

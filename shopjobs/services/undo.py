@@ -10,10 +10,10 @@ from django.db.models import ForeignKey, Model
 from django.db.models.deletion import Collector, RestrictedError
 
 from shopjobs.models import Revision
+from shopjobs.row_changes import RowChange, changes_of
+from shopjobs.row_values import python_value, row_with, said_of, value_of
 from shopjobs.services.recording import deleted, made, saved
 from shopjobs.services.refused import Refused
-from shopjobs.services.row_changes import RowChange, changes_of
-from shopjobs.services.row_values import python_value, row_with, said_of, value_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,16 +165,12 @@ def _last_since(revision: Revision, table: str, key: int, column: str) -> Revisi
     """The last revision since that touched the row, in this column where one is named."""
     later = Revision.objects.filter(shop=revision.shop_id, job=revision.job_id, pk__gt=revision.pk)
     for other in later.select_related("person").order_by("-pk").iterator(chunk_size=50):
-        if any(_touches(change, table, key, column) for change in changes_of(other.changes)):
+        if any(
+            (change.table, change.key) == (table, key) and change.touches(column)
+            for change in changes_of(other.changes)
+        ):
             return other
     return None
-
-
-def _touches(change: RowChange, table: str, key: int, column: str) -> bool:
-    if (change.table, change.key) != (table, key):
-        return False
-    whole = change.before is None or change.after is None
-    return not column or whole or column in (change.after or {})
 
 
 def _table(label: str) -> type[Model]:

@@ -1,5 +1,6 @@
 """The list of jobs, and what is known of a job beside its kitchen."""
 
+from functools import partial
 from typing import cast
 
 from django.contrib import messages
@@ -10,7 +11,9 @@ from django.shortcuts import get_object_or_404, render
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
-from shopjobs.access import SignedInRequest, may, needs, signed_in
+from shopjobs.access import SignedInRequest, in_turn, may, needs, signed_in
+from shopjobs.edit_conflict import last_writer
+from shopjobs.forms.house import unsaved
 from shopjobs.forms.jobs import JobForm, NewJobForm
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page
@@ -68,10 +71,12 @@ def _made(request: SignedInRequest, form: NewJobForm) -> Job | None:
 
 @needs("jobs")
 @require_http_methods(["GET", "POST"])
+@in_turn
 def job_settings(request: SignedInRequest, job_id: int) -> HttpResponse:
     """Show and change a job's number, client, site, unit, step and date."""
     job = job_or_404(request, job_id)
     form = JobForm(request.POST if request.method == "POST" else None, job=job)
+    form.written_by = partial(last_writer, job, [job])
     if form.is_bound and _changed(request, form, job):
         messages.success(request, f"Job {form.cleaned_data['number']} is saved.")
         return go_to(request, "fronts:job-measure", job.pk)
@@ -80,7 +85,7 @@ def job_settings(request: SignedInRequest, job_id: int) -> HttpResponse:
         "shopjobs/job_settings.html",
         {"form": form, "job": job},
         partial="job-form",
-        status=422 if form.is_bound else 200,
+        status=unsaved(form),
     )
 
 

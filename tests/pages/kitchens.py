@@ -42,6 +42,6 @@ def furnish(job: Job) -> None:
     DoorOnHandFactory.create(job=job)
 
 
-def version_in(page: Part) -> dict[str, Any]:
+def seen_in(page: Part) -> dict[str, Any]:
     """What a form says of the row that it was made from."""
-    return {"version": page.field("version").value}
+    return {"seen": page.field("seen").value}

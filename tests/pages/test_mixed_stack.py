@@ -16,7 +16,7 @@ from fronts.models import Opening
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import CabinetFactory, overlaid
-from tests.pages.kitchens import HTMX, NEW_OPENING, version_in
+from tests.pages.kitchens import HTMX, NEW_OPENING, seen_in
 
 SignIn = Callable[[Person], Client]
 
@@ -44,7 +44,7 @@ def stack(job: Job, desk: Client) -> Opening:
     opening = Opening.objects.get(cabinet=cabinet)
     top = f"/jobs/{job.pk}/openings/{opening.pk}/fronts/0/"
     typed = {"own_height": "6 1/4", "build": "slab", "material": "MDF"}
-    kept = desk.post(top, typed | version_in(dom(desk.get(top))), headers=HTMX)
+    kept = desk.post(top, typed | seen_in(dom(desk.get(top))), headers=HTMX)
     assert kept.status_code == 200
     return opening
 

@@ -105,7 +105,7 @@ def test_who_waited_for_a_lock_reads_that_somebody_else_is_saving(
     client = signed_in(owner)
     typed = {"number": "K-2", "unit": "in", "step": "1.5875", "client": "Lindqvist the younger"}
     address = f"/jobs/{job.pk}/settings/"
-    typed["version"] = dom(client.get(address)).field("version").value
+    typed["seen"] = dom(client.get(address)).field("seen").value
     with connected(site.ENVIRONMENT.database_url, tmp_path) as other:
         other.settings_dict["NAME"] = connection.settings_dict["NAME"]
         other.set_autocommit(False)

@@ -135,8 +135,8 @@ def test_the_list_asks_the_database_little(
 def save(client: Client, job: Job, typed: dict[str, str]) -> Any:
     """Open the job's settings, type, and save; the page that one comes to."""
     address = f"/jobs/{job.pk}/settings/"
-    seen = dom(client.get(address)).field("version").value
-    return client.post(address, {"version": seen} | typed, follow=True)
+    seen = dom(client.get(address)).field("seen").value
+    return client.post(address, {"seen": seen} | typed, follow=True)
 
 
 def test_two_people_do_not_overwrite_a_jobs_settings_unseen(
@@ -144,18 +144,18 @@ def test_two_people_do_not_overwrite_a_jobs_settings_unseen(
 ) -> None:
     """Who typed over something older is told, keeps it, and may then put it in its place."""
     mine, address = signed_in(owner), f"/jobs/{job.pk}/settings/"
-    seen = {"version": dom(mine.get(address)).field("version").value}
+    seen = {"seen": dom(mine.get(address)).field("seen").value}
     save(signed_in(office), job, SETTINGS | {"client": "Lindqvist and Marchetti"})
 
     stale = mine.post(address, SETTINGS | seen)
 
-    assert stale.status_code == 422
-    assert "Somebody saved this while you were typing." in dom(stale).words
+    assert stale.status_code == 409
+    assert "made this “Lindqvist and Marchetti” while you were typing" in dom(stale).words
     assert "Marchetti" in dom(stale).values
     assert Job.objects.get().client == "Lindqvist and Marchetti"
-    assert mine.post(address, SETTINGS).status_code == 422
+    assert mine.post(address, SETTINGS).status_code == 409
 
-    again = {"version": dom(stale).field("version").value}
+    again = {"seen": dom(stale).field("seen").value}
     assert mine.post(address, SETTINGS | again).status_code == 302
     assert Job.objects.get().client == "Marchetti"
 

@@ -155,7 +155,7 @@ def test_the_shop_is_changed_by_its_owner(
     client = signed_in(owner)
     wanted = {"name": "Alder Row", "unit": "mm", "step": "1", "paper": "a4"}
 
-    wanted["version"] = dom(client.get("/shop/")).field("version").value
+    wanted["seen"] = dom(client.get("/shop/")).field("seen").value
     taken = client.post("/shop/", wanted | {"name": "Birch Lane Joiners"})
     assert taken.status_code == 422
     assert "There is already a shop called “Birch Lane Joiners”." in dom(taken).words

@@ -29,15 +29,14 @@ def form_answer(
     show: Show,
     save: Callable[[], T],
     done: Callable[[T], HttpResponse],
-    conflict: Callable[[], str] | None = None,
     tables: "Sequence[BaseFormSet[Any]]" = (),
 ) -> HttpResponse:
     """Show the form; once it was sent, save what it says and answer what was `done`.
 
     What can't be saved is shown again with what is wrong: 422, or 409 where somebody else
-    saved since the form was made, which `conflict` puts into words. `save` does all or
-    nothing, like any one service. `tables` are the form's own small tables. What is sent once
-    more is answered as it was the first time.
+    changed the same fact since the form was made. `save` does all or nothing, like any one
+    service. `tables` are the form's own small tables. What is sent once more is answered as it
+    was the first time.
     """
     if not form.is_bound:
         return show()
@@ -50,11 +49,7 @@ def form_answer(
         return done(before.made)
     sound = [form.is_valid(), *(table.is_valid() for table in tables)]
     if not all(sound):
-        return show(status=422)
-    if conflict is not None and _is_stale(form):
-        form.add_error(None, conflict())
-        form.seen_anew()
-        return show(status=409)
+        return show(status=409 if form.has_clashes else 422)
     try:
         result = saved_once(request, save)
     except AskFirst as question:
@@ -66,10 +61,3 @@ def form_answer(
     else:
         return done(result)
     return show(status=422)
-
-
-def _is_stale(form: HouseForm) -> bool:
-    """Whether what the form was made from is no longer what there is."""
-    now: str = form.initial.get("version", "")
-    seen: str | None = form.data.get("version")
-    return seen != now

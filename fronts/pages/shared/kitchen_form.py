@@ -12,7 +12,8 @@ from fronts.facts.form_fields import FactsFormMeta
 from fronts.facts.rows import from_values
 from fronts.facts.size_form_fields import Size, Sizes
 from fronts.rules.facts import incomplete
-from shopjobs.forms.house import HouseForm, sentence
+from shopjobs.forms.house import sentence
+from shopjobs.forms.seen import SeenForm
 
 T = TypeVar("T")
 _WIDE_CHOICE = 20
@@ -61,12 +62,11 @@ class ShownGroup:
     is_open: bool
 
 
-class KitchenForm(HouseForm, metaclass=FactsFormMeta):
+class KitchenForm(SeenForm, metaclass=FactsFormMeta):
     """A form whose bare numbers are in the job's unit.
 
     It has a field for each fact of the kind of thing that `facts` says, but for those it is
-    `without`. `version` carries what the row was when the form was made, so that nobody's
-    newer value is overwritten unseen.
+    `without`. It `is_merged` where it changes what is there already.
     """
 
     facts: ClassVar[type | None] = None
@@ -78,7 +78,7 @@ class KitchenForm(HouseForm, metaclass=FactsFormMeta):
     differing: frozenset[str] = frozenset()
     """Fields that stand for several values; they are left empty, but not folded away."""
 
-    version = forms.CharField(required=False, max_length=40, widget=forms.HiddenInput)
+    is_merged = False
 
     def __init__(self, *args: Any, unit: str, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
@@ -95,7 +95,7 @@ class KitchenForm(HouseForm, metaclass=FactsFormMeta):
     @property
     def values(self) -> dict[str, Any]:
         """What was entered, by the names of the table's columns."""
-        return {name: value for name, value in self.cleaned_data.items() if name != "version"}
+        return dict(self.cleaned_data)
 
     def clean(self) -> dict[str, Any]:
         """What belongs together is given together."""

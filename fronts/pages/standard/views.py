@@ -1,7 +1,6 @@
 """The shop's own page of habits: its standard, stock, numbers and tables."""
 
-import hashlib
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import partial
 from typing import Any
 
@@ -16,7 +15,6 @@ from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
-from fronts.pages.shared.version import version_of
 from fronts.pages.standard.forms.numbers import NumbersForm
 from fronts.pages.standard.forms.tables import TablesForm
 from fronts.selectors.standards import standard_levels
@@ -24,8 +22,8 @@ from fronts.services.saving import AskFirst
 from fronts.services.standards import shared_level_of, standard_set, tables_set
 from fronts.services.stock import practice_set, stock_set
 from fronts.snapshot.stock import practice_in_force, stock_in_force
-from shopjobs.access import SignedInRequest, needs
-from shopjobs.forms.house import STALE
+from shopjobs.access import SignedInRequest, in_turn, needs
+from shopjobs.edit_conflict import last_writer
 from shopjobs.models import Shop
 from shopjobs.pages import go_to, render_page
 
@@ -40,6 +38,7 @@ _HEADS = {
 
 @needs("standard")
 @require_http_methods(["GET", "POST"])
+@in_turn
 def shop_standard(request: SignedInRequest) -> HttpResponse:
     """Show and change how this shop works; each of the forms is saved by itself."""
     name = request.POST.get("form", "")
@@ -54,7 +53,6 @@ def shop_standard(request: SignedInRequest) -> HttpResponse:
         show=show,
         save=partial(_save, request, name, changed),
         done=lambda _: _saved(request, name),
-        conflict=lambda: STALE,
     )
 
 
@@ -74,8 +72,9 @@ def _forms(request: SignedInRequest, name: str) -> dict[str, KitchenForm]:
         "numbers": NumbersForm(held=practice, **known("numbers")),
         "tables": TablesForm(held=practice, **known("tables")),
     }
-    for each, version in _versions(shop, level).items():
-        forms[each].initial["version"] = version
+    for each, rows in _rows(shop, level).items():
+        forms[each].is_merged = True
+        forms[each].written_by = partial(_written_by, shop, rows)
     return forms
 
 
@@ -97,18 +96,20 @@ def _saved(request: SignedInRequest, name: str) -> HttpResponse:
     return go_to(request, "fronts:shop-standard")
 
 
-def _versions(shop: Shop, level: Model) -> dict[str, str]:
-    """What each of the forms was made from."""
-    standard = version_of(level)
-    stock = Stock.objects.filter(shop=shop, job=None).first()
-    rows = ShopNumber.objects.filter(shop=shop, job=None).order_by("name")
-    numbers = "-".join(str(each.pk) for each in rows)
+def _rows(shop: Shop, level: Model) -> dict[str, list[Model]]:
+    """What each of the forms changes."""
     return {
-        "standard": standard,
-        "tables": standard,
-        "stock": version_of(stock),
-        "numbers": hashlib.sha256(numbers.encode()).hexdigest()[:16],
+        "standard": [level],
+        "tables": [level],
+        "stock": list(Stock.objects.filter(shop=shop, job=None)),
+        "numbers": list(ShopNumber.objects.filter(shop=shop, job=None)),
     }
+
+
+def _written_by(shop: Shop, rows: Sequence[Model], name: str) -> str:
+    """Who saved a field last; each of the numbers is a row of its own."""
+    own = [row for row in rows if getattr(row, "name", name) == name]
+    return last_writer(shop, own, name)
 
 
 def _save(request: SignedInRequest, name: str, form: KitchenForm) -> None:

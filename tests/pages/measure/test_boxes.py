@@ -11,7 +11,7 @@ from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import BoxFactory, CabinetFactory, DoorOnHandFactory, OpeningFactory
-from tests.pages.kitchens import HTMX, version_in
+from tests.pages.kitchens import HTMX, seen_in
 
 SignIn = Callable[[Person], Client]
 
@@ -182,7 +182,7 @@ def test_a_door_is_changed_and_its_bores_taken_out(job: Job, desk: Client) -> No
 
     emptied = {f"{prefix}-TOTAL_FORMS": 1, f"{prefix}-INITIAL_FORMS": 1,
                f"{prefix}-0-x": "", f"{prefix}-0-y": ""}  # fmt: skip
-    answer = desk.post(address, {**DOOR, "width": "15 1/2"} | emptied | version_in(page))
+    answer = desk.post(address, {**DOOR, "width": "15 1/2"} | emptied | seen_in(page))
 
     assert answer.status_code == 302
     door.refresh_from_db()

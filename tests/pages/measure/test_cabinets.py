@@ -11,7 +11,7 @@ from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
-from tests.pages.kitchens import HTMX, NEW_CABINET, furnish, version_in
+from tests.pages.kitchens import HTMX, NEW_CABINET, furnish, seen_in
 
 SignIn = Callable[[Person], Client]
 
@@ -131,7 +131,7 @@ def test_a_cabinet_is_changed_in_its_place(job: Job, desk: Client) -> None:
     assert page.field("height").value == "30 1/2"
 
     typed = {**NEW_CABINET, "wall": "North", "width": '21"', "x": "0", "y": "4"}
-    answer = desk.post(address, typed | version_in(page), headers=HTMX)
+    answer = desk.post(address, typed | seen_in(page), headers=HTMX)
 
     assert answer["HX-Retarget"] == f"#cabinet-{cabinet.pk}"
     assert "21 × 30 1/2 × 24" in dom(answer).words
@@ -144,7 +144,7 @@ def test_openings_must_still_lie_in_their_cabinet(job: Job, desk: Client) -> Non
     """A cabinet can't become smaller than its openings; the message stands at the size."""
     cabinet = OpeningFactory.create(cabinet=CabinetFactory.create(job=job)).cabinet
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/"
-    version = version_in(dom(desk.get(address)))
+    version = seen_in(dom(desk.get(address)))
 
     answer = desk.post(
         address, {**NEW_CABINET, "width": "12", "x": "0", "y": "4", **version}, headers=HTMX
@@ -152,31 +152,6 @@ def test_openings_must_still_lie_in_their_cabinet(job: Job, desk: Client) -> Non
 
     assert answer.status_code == 422
     assert "Opening a: the opening ends" in dom(answer).words
-
-
-def test_nobodys_newer_value_is_overwritten(
-    job: Job, desk: Client, office: Person, signed_in: SignIn
-) -> None:
-    """A form that is older than what somebody else saved is answered with both values."""
-    cabinet = CabinetFactory.create(job=job)
-    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/"
-    typed = {**NEW_CABINET, "wall": "North", "x": "0", "y": "4"}
-    mine, theirs = (version_in(dom(desk.get(address))) for _ in range(2))
-    signed_in(office).post(address, {**typed, "width": "20", **theirs})
-
-    answer = desk.post(address, {**typed, "width": "21", **mine}, headers=HTMX)
-
-    assert answer.status_code == 409
-    assert "otto, at" in dom(answer).words
-    assert "Width: now 20, you typed 21" in dom(answer).words
-    assert dom(answer).field("width").value == "21"
-    cabinet.refresh_from_db()
-    assert cabinet.width == inches(20)
-
-    again = desk.post(address, {**typed, "width": "21", **version_in(dom(answer))}, headers=HTMX)
-    assert again.status_code == 200
-    cabinet.refresh_from_db()
-    assert cabinet.width == inches(21)
 
 
 def test_a_copy_goes_to_the_end_of_the_run(job: Job, desk: Client) -> None:
@@ -237,7 +212,7 @@ def test_an_edit_asks_little_of_the_database(
         BoxFactory.create(opening=OpeningFactory.create(cabinet=each, closed_by="drawer"))
     address = f"/jobs/{job.pk}/cabinets/{cabinets[-1].pk}/"
     typed = {**NEW_CABINET, "label": "B12", "wall": "North", "x": "198", "y": "4"}
-    version = version_in(dom(desk.get(address)))
+    version = seen_in(dom(desk.get(address)))
 
     with django_assert_max_num_queries(22):
         answer = desk.post(address, typed | version, headers=HTMX)

@@ -18,7 +18,7 @@ from tests.factories import (
     OpeningFactory,
     overlaid,
 )
-from tests.pages.kitchens import HTMX, NEW_OPENING, version_in
+from tests.pages.kitchens import HTMX, NEW_OPENING, seen_in
 from tests.saying import front_of
 
 SignIn = Callable[[Person], Client]
@@ -53,7 +53,7 @@ def way(opening: Opening, index: int = 0) -> str:
 def change(client: Client, address: str, **typed: str) -> tuple[int, Answer]:
     """Open a form, type, and save; the answer's code and page."""
     empty = FRONT if "/fronts/" in address else STACK
-    known = version_in(dom(client.get(address)))
+    known = seen_in(dom(client.get(address)))
     answer = client.post(address, empty | known | typed, headers=HTMX)
     return answer.status_code, dom(answer)
 
@@ -97,7 +97,7 @@ def test_the_form_starts_with_what_was_decided(stack: Opening, desk: Client) -> 
 
 def test_without_htmx_the_browser_is_led_back(stack: Opening, desk: Client) -> None:
     """The page leads back to the opening's line, and says what was done."""
-    version = version_in(dom(desk.get(way(stack, 2))))
+    version = seen_in(dom(desk.get(way(stack, 2))))
 
     answer = desk.post(way(stack, 2), {**FRONT, **version, "material": "oak"})
 
@@ -186,7 +186,7 @@ def test_a_stale_form_names_what_differs(
     together: bool, stack: Opening, desk: Client, office: Person, signed_in: SignIn
 ) -> None:
     """Who saved it, alone or with its opening, and each fact in words, theirs and the typed one."""
-    stale, other = version_in(dom(desk.get(way(stack)))), signed_in(office)
+    stale, other = seen_in(dom(desk.get(way(stack)))), signed_in(office)
     if together:
         change(other, f"/jobs/{stack.cabinet.job_id}/openings/{stack.pk}/", front_material="oak")
     else:
@@ -197,10 +197,10 @@ def test_a_stale_form_names_what_differs(
     assert answer.status_code == 409
     told = dom(answer).one(".summary").words
     assert "otto, at " in told
-    assert "Material: now oak, you typed ash" in told
-    assert "Moved up: now 0, you typed 1/8" in told
+    assert "made this “oak” while you were typing; yours is “ash”." in told
+    assert "1/8" not in told
     assert front_of(stack).material == "oak"
-    again = {**FRONT, **version_in(dom(answer)), "material": "ash"}
+    again = {**FRONT, **seen_in(dom(answer)), "material": "ash"}
     assert desk.post(way(stack), again).status_code == 302
     assert front_of(stack).material == "ash"
 

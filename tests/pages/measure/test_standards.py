@@ -11,7 +11,7 @@ from fronts.snapshot.standards import standard_of
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
-from tests.pages.kitchens import HTMX, STOCK, version_in
+from tests.pages.kitchens import HTMX, STOCK, seen_in
 from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
@@ -46,10 +46,10 @@ def test_a_level_is_set_and_let_go(level: str, job: Job, desk: Client) -> None:
     address = f"/jobs/{job.pk}/" + level.format(c=opening.cabinet_id, o=opening.pk)
     own = {f"overlay_{side}": "3/8" for side in SIDES}
 
-    desk.post(address, own | version_in(dom(desk.get(address))))
+    desk.post(address, own | seen_in(dom(desk.get(address))))
     assert "15 3/4" in dom(desk.get(f"/jobs/{job.pk}/")).one("table.fronts").words
 
-    answer = desk.post(address, version_in(dom(desk.get(address))), headers=HTMX)
+    answer = desk.post(address, seen_in(dom(desk.get(address))), headers=HTMX)
     assert answer.status_code == 200
     assert "15 3/4" not in dom(desk.get(f"/jobs/{job.pk}/")).words
 
@@ -83,9 +83,7 @@ def test_a_cabinets_own_standard_shows_in_the_list(job: Job, desk: Client) -> No
     cabinet = CabinetFactory.create(job=job)
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/standard/"
 
-    answer = desk.post(
-        address, {"mount": "inset"} | version_in(dom(desk.get(address))), headers=HTMX
-    )
+    answer = desk.post(address, {"mount": "inset"} | seen_in(dom(desk.get(address))), headers=HTMX)
 
     assert "own standard" in dom(answer).words
     assert standard_of(Cabinet.objects.get()).mount == "inset"

@@ -11,7 +11,7 @@ from django.test import Client
 from fronts.models import Cabinet
 from shopjobs.models import Job, Person
 from tests.dom import dom
-from tests.pages.kitchens import HTMX, furnish, version_in
+from tests.pages.kitchens import HTMX, furnish, seen_in
 
 SignIn = Callable[[Person], Client]
 PATIENCE = {
@@ -64,7 +64,7 @@ def test_who_waited_in_vain_reads_why(
 ) -> None:
     """htmx gets the words for the fault's place, and so the form stays as it was typed."""
     address = _form_of_b1(job)
-    typed = TYPED | version_in(dom(desk.get(address)))
+    typed = TYPED | seen_in(dom(desk.get(address)))
     request.getfixturevalue("somebody_saves")
 
     answer = desk.post(address, typed, headers=HTMX)
@@ -80,7 +80,7 @@ def test_without_javascript_what_was_typed_can_be_sent_again(
 ) -> None:
     """The whole page keeps what was typed behind its button, and never a form's token."""
     address = _form_of_b1(job)
-    typed = TYPED | version_in(dom(desk.get(address))) | {"csrfmiddlewaretoken": "old"}
+    typed = TYPED | seen_in(dom(desk.get(address))) | {"csrfmiddlewaretoken": "old"}
     request.getfixturevalue("somebody_saves")
 
     answer = desk.post(address, typed)
@@ -95,7 +95,7 @@ def test_without_javascript_what_was_typed_can_be_sent_again(
 def test_others_may_save_while_a_refused_form_is_drawn(desk: Client, job: Job) -> None:
     """The kitchen is worked out and drawn once the job is let go."""
     address = _form_of_b1(job)
-    version = version_in(dom(desk.get(address)))
+    version = seen_in(dom(desk.get(address)))
     held: list[bool] = []
 
     def watch(execute: Any, sql: str, params: Any, many: Any, context: Any) -> Any:

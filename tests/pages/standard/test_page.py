@@ -29,12 +29,12 @@ def desk(owner: Person, signed_in: SignIn) -> Client:
 
 def post_own(desk: Client, form: str, typed: dict[str, str]) -> Any:
     """Open the shop's page, type into one of its forms, and save that."""
-    return desk.post("/shop/standard/", {"form": form, "version": own_version(desk, form), **typed})
+    return desk.post("/shop/standard/", {"form": form, "seen": own_seen(desk, form), **typed})
 
 
-def own_version(desk: Client, form: str) -> str:
+def own_seen(desk: Client, form: str) -> str:
     """What one of the forms on the shop's page was made from."""
-    return dom(desk.get("/shop/standard/")).one(f"#shop-{form}").field("version").value
+    return dom(desk.get("/shop/standard/")).one(f"#shop-{form}").field("seen").value
 
 
 def test_the_shops_standard_holds_for_its_jobs(job: Job, desk: Client) -> None:
@@ -170,16 +170,15 @@ def test_the_shops_habits_are_the_owners(
 
 
 def test_two_owners_do_not_overwrite_each_other_unseen(desk: Client) -> None:
-    """A form of the shop's that is older than what was saved says so before it is kept."""
-    version = own_version(desk, "standard")
-    desk.post("/shop/standard/", {"form": "standard", "least_gap": "1/8", "version": version})
+    """What both changed of the shop's ways is said before it is kept."""
+    seen = own_seen(desk, "standard")
+    desk.post("/shop/standard/", {"form": "standard", "least_gap": "1/8", "seen": seen})
 
-    answer = desk.post(
-        "/shop/standard/", {"form": "standard", "least_gap": "1/4", "version": version}
-    )
+    answer = desk.post("/shop/standard/", {"form": "standard", "least_gap": "1/4", "seen": seen})
 
     assert answer.status_code == 409
-    assert "Somebody saved this while you were typing" in dom(answer).words
+    assert "ada, at " in dom(answer).words.lower()
+    assert "made this “1/8” while you were typing; yours is “1/4”." in dom(answer).words
     assert standard_of(ShopStandard.objects.get()).least_gap == inches(1, 8)
 
 

@@ -8,7 +8,7 @@ from django.utils import timezone
 
 from fronts.services.change_lines import facts_that_changed
 from shopjobs.models import Revision
-from shopjobs.services.row_changes import RowChange, changes_of
+from shopjobs.row_changes import RowChange, changes_of
 
 MOST_DETAILS = 40
 

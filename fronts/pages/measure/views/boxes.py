@@ -8,7 +8,7 @@ from django.urls import reverse
 
 from fronts.models import Box, Front
 from fronts.pages.measure.forms.boxes import BoxForm, PinsForm, next_box, pin_rows, rise_offered
-from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
+from fronts.pages.measure.forms.row_forms import heads, rows_form
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import opening_saved
 from fronts.pages.measure.views.removal import Removal, removed
@@ -39,7 +39,7 @@ def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) ->
 def _entered(editor: Editor) -> BoxFacts:
     """The box with its shelf-pin holes."""
     facts: BoxFacts = editor.form.entered
-    return replace(facts, shelf_pins=tuple(stated(editor.table)))
+    return replace(facts, shelf_pins=tuple(editor.table.stated() if editor.table else ()))
 
 
 @job_view("edit_kitchen")
@@ -78,7 +78,7 @@ def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
         data=data,
         unit=job.unit,
         prefix=f"pins-{front.opening_id}-{front.position}",
-        initial=pin_rows(box) if data is None else (),
+        held=pin_rows(box),
     )
     return Editor(
         job=job,
@@ -91,7 +91,6 @@ def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
         heads=tuple(heads(table)),
         remove=reverse("fronts:box-remove", args=here) if box else "",
         rows=(front.box,) if box else (),
-        held=replace(box, shelf_pins=()) if box else None,
     )
 
 

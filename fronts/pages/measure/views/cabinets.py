@@ -66,7 +66,6 @@ def _editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
         preview=reverse("fronts:cabinet-preview", args=here),
         drawn=cabinet.label,
         rows=(cabinet,),
-        held=held,
     )
 
 

@@ -3,21 +3,19 @@
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cache, partial
-from typing import Any, TypeVar
+from typing import TypeVar
 
 from django.db.models import Model
-from django.forms.formsets import BaseFormSet
 from django.http import HttpResponse
 
-from fronts.pages.measure.forms.row_forms import RowForm
+from fronts.pages.measure.forms.row_forms import RowsTable
 from fronts.pages.measure.rows.drawing import drawn_cabinet
-from fronts.pages.shared.edit_conflict import conflict_message
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.return_link import return_link, return_word
-from fronts.pages.shared.version import version_of
 from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
+from shopjobs.edit_conflict import last_writer
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
 
@@ -30,8 +28,8 @@ class Editor:
     """A form, and where it stands: `target` is the id of the element that it replaces.
 
     `drawn` is the label of the cabinet that is drawn beside it, `preview` the address that
-    draws it as the form has it. `rows` are what is changed as it stands in the tables, `held`
-    the same as the form states it.
+    draws it as the form has it. `rows` are what is changed as it stands in the tables;
+    a level of the shop's ways is there also where it says nothing and so has no row.
     """
 
     job: Job
@@ -43,17 +41,18 @@ class Editor:
     leave: str = "Leave it"
     preview: str = ""
     drawn: str = ""
-    table: "BaseFormSet[RowForm] | None" = None
+    table: RowsTable | None = None
     table_legend: str = ""
     heads: tuple[str, ...] = ()
     remove: str = ""
     hint: str = ""
     rows: tuple[Model, ...] = ()
-    held: Any = None
+    is_level: bool = False
 
     def __post_init__(self) -> None:
-        if self.rows:
-            self.form.initial["version"] = version_of(*self.rows)
+        self.form.table = self.table
+        self.form.is_merged = bool(self.rows) or self.is_level
+        self.form.written_by = partial(last_writer, self.job, self.rows)
 
 
 def edited(
@@ -70,15 +69,8 @@ def edited(
         show=partial(show_editor, request, editor),
         save=save,
         done=done,
-        conflict=partial(_conflict, editor) if editor.rows else None,
         tables=() if editor.table is None else (editor.table,),
     )
-
-
-def _conflict(editor: Editor) -> str:
-    """Who saved meanwhile, and each value that differs."""
-    form = editor.form
-    return conflict_message(editor.job, editor.rows, editor.held, form.entered, form.unit)
 
 
 def show_editor(

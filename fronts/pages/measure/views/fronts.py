@@ -51,5 +51,4 @@ def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
         action=reverse("fronts:front-edit", args=[job.pk, front.opening_id, front.position]),
         drawn=front.opening.cabinet.label,
         rows=(front,),
-        held=held,
     )

@@ -116,7 +116,6 @@ def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything:
         preview=reverse("fronts:opening-preview", args=here) if everything else "",
         drawn=opening.cabinet.label,
         rows=(opening, *opening.fronts.all()),
-        held=held,
     )
 
 

@@ -16,7 +16,6 @@ from fronts.selectors.kitchens import cabinet_of, opening_of
 from fronts.selectors.standards import standard_levels
 from fronts.services.standards import level_of, standard_set
 from fronts.services.stock import stock_clear, stock_set
-from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import stock_in_force
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -64,7 +63,7 @@ def _standard(
     )
     editor = Editor(
         job=job, form=form, target=target, heading=heading, action=action, hint=_EMPTY,
-        rows=(row,) if row.pk else (), held=standard_of(row),
+        rows=(row,) if row.pk else (), is_level=True,
     )  # fmt: skip
     return edited(
         request,
@@ -99,7 +98,7 @@ def _stock_editor(request: SignedInRequest, job: Job) -> Editor:
         hint="" if own else "As the shop's, until it is saved here.",
         remove=reverse("fronts:job-stock-clear", args=[job.pk]) if own else "",
         rows=(own,) if own else (),
-        held=held,
+        is_level=True,
     )
 
 

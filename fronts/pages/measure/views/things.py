@@ -9,13 +9,12 @@ from django.http import HttpResponse
 from django.urls import reverse
 
 from fronts.facts.rows import columns_of
-from fronts.pages.measure.forms.row_forms import heads, rows_form, stated
+from fronts.pages.measure.forms.row_forms import heads, rows_form
 from fronts.pages.measure.things.thing_page import ThingPage
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
 from fronts.pages.measure.views.removal import Removal, removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
-from fronts.rules.facts import rows_of
 from fronts.selectors.kitchens import thing_of, things_of
 from fronts.services.things import called, thing_change, thing_create
 from fronts.snapshot.things import at_hand
@@ -52,7 +51,7 @@ def thing_edit(request: SignedInRequest, job: Job, page: ThingPage, key: int) ->
     editor = Editor(
         job=job, form=form, target=target, heading=_named(row), rows=(row,),
         action=reverse("fronts:thing-edit", args=[job.pk, page, key]),
-        held=replace(held, **_nothing_in(page)), **_table(request, job, page, row),
+        **_table(request, job, page, row),
     )  # fmt: skip
     return edited(
         request,
@@ -86,16 +85,12 @@ def _named(row: Any) -> str:
     return name[:1].upper() + name[1:]
 
 
-def _nothing_in(page: ThingPage) -> dict[str, Any]:
-    return {fact.name: () for fact, _ in rows_of(page.form.facts)}
-
-
 def _entered(editor: Editor, page: ThingPage) -> Any:
     """The thing with the rows in it."""
     facts = editor.form.entered
-    return (
-        replace(facts, **{page.inside.fact: tuple(stated(editor.table))}) if page.inside else facts
-    )
+    if page.inside is None or editor.table is None:
+        return facts
+    return replace(facts, **{page.inside.fact: tuple(editor.table.stated())})
 
 
 def _table(request: SignedInRequest, job: Job, page: ThingPage, row: Any) -> dict[str, Any]:
@@ -108,7 +103,7 @@ def _table(request: SignedInRequest, job: Job, page: ThingPage, row: Any) -> dic
         data=posted(request),
         unit=job.unit,
         prefix=f"{page.inside.prefix}-{row.pk if row else 'new'}",
-        initial=[columns_of(one) for one in held],
+        held=[columns_of(one) for one in held],
     )
     return {"table": table, "table_legend": page.inside.legend, "heads": tuple(heads(table))}
 

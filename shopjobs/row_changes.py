@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from typing import Any, NamedTuple, TypeAlias
 
-from shopjobs.services.row_values import Values
+from shopjobs.row_values import Values
 
 
 class RowChange(NamedTuple):
@@ -23,10 +23,11 @@ class RowChange(NamedTuple):
         """What a revision keeps."""
         return list(self) if self.name else list(self)[:-1]
 
-    @property
-    def inverse(self) -> "RowChange":
-        """The change that takes this one back."""
-        return self._replace(before=self.after, after=self.before)
+    def touches(self, column: str) -> bool:
+        """Whether this column of the row changed, or the whole of it; "" is any column."""
+        if not column or self.before is None or self.after is None:
+            return True
+        return column in self.after
 
 
 Words: TypeAlias = Callable[[Sequence[RowChange]], str]

@@ -1,0 +1,18 @@
+"""Who saved a field that somebody else was typing in."""
+
+from collections.abc import Sequence
+
+from django.db.models import Model
+from django.utils import timezone
+
+from shopjobs.forms.seen import somebody
+from shopjobs.models import Job, Shop
+from shopjobs.selectors import last_revision_of
+
+
+def last_writer(owner: Job | Shop, rows: Sequence[Model], column: str) -> str:
+    """Who saved this column of the rows last, else any of them: `Ada, at 10:54,`."""
+    revision = last_revision_of(owner, rows, column) or last_revision_of(owner, rows)
+    if revision is None or revision.person is None:
+        return somebody(column)
+    return f"{revision.person.shown_name}, at {timezone.localtime(revision.at):%H:%M},"
