@@ -149,7 +149,7 @@ def _strips(spans: Iterable[tuple[int, int]], scale: int) -> list[list[int]]:
     strips: dict[int, list[int]] = defaultdict(list)
     size = STRIP * scale
     for index, (low, high) in enumerate(spans):
-        for strip in range(low // size, (high - 1) // size + 1):
+        for strip in range(low // size, -(-high // size)):
             strips[strip].append(index)
     return list(strips.values())
 

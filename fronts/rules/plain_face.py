@@ -15,7 +15,7 @@ sides          sides
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from fronts.rules.kinds import CLOSINGS, ClosedBy, Hinged
+from fronts.rules.kinds import ClosedBy, Hinged
 from fronts.rules.kitchen import FrontFacts, Opening
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.validity import tidied
@@ -78,15 +78,16 @@ def face_openings(face: PlainFace, width: Mm, height: Mm) -> tuple[Opening, ...]
         faults[member] = "The members above and below leave no opening between them."
     if faults:
         raise FaceError(faults)
-    if not face.drawer_over:
-        return (_opening(face, "a", face.below, across, rest),)
-    upper = _opening(face, "a", height - face.above - drawer, across, drawer)
-    return (upper, _opening(face, "b", face.below, across, rest))
+    *upper, lowest = face.closed_by
+    y = height - face.above - drawer
+    openings = [_opening(face, "a", closed_by, y, across, drawer) for closed_by in upper]
+    label = "b" if face.drawer_over else "a"
+    return (*openings, _opening(face, label, lowest, face.below, across, rest))
 
 
-def _opening(face: PlainFace, label: str, y: Mm, width: Mm, height: Mm) -> Opening:
-    closed_by = face.closed_by[0] if label == "a" else face.closed_by[-1]
-    count = face.count if CLOSINGS[closed_by].stack else 1
+def _opening(
+    face: PlainFace, label: str, closed_by: ClosedBy, y: Mm, width: Mm, height: Mm
+) -> Opening:
     return tidied(
         Opening(
             label=label,
@@ -95,6 +96,6 @@ def _opening(face: PlainFace, label: str, y: Mm, width: Mm, height: Mm) -> Openi
             width=width,
             height=height,
             closed_by=closed_by,
-            fronts=(FrontFacts(hinged=face.hinged),) * count,
+            fronts=(FrontFacts(hinged=face.hinged),) * face.count,
         )
     )

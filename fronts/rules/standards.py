@@ -50,7 +50,7 @@ def merge(*levels: Standard) -> Standard:
     """One level that says what all `levels`, nearest first, say together."""
     merged = EMPTY
     for level in levels:
-        if level is not EMPTY and level != EMPTY:
+        if level != EMPTY:
             merged = _under(merged, level)
     return merged
 
