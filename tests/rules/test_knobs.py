@@ -7,7 +7,8 @@ from fronts.rules.kitchen import Point
 from fronts.rules.knobs import knob_count, knob_places, over_box
 from fronts.rules.practice import PRACTICE
 from fronts.rules.rect import Rect
-from tests.rules.small_kitchens import inch
+from tests.rules.small_kitchens import BOX as DRAWER_BOX
+from tests.rules.small_kitchens import cabinet, inch, kitchen, only_front, opening
 
 W, H = inch("16"), inch("28")
 COUNTS: list[tuple[FrontKind, str, int]] = [
@@ -68,6 +69,15 @@ def test_on_a_small_door_it_stays_on_it(size: str) -> None:
             assert knob.x == middle or middle > PRACTICE.knob_from_side
             assert knob.y == middle
             assert 0 < knob.x < small
+
+
+def test_only_a_knob_without_a_box_behind_it_has_a_screw_of_the_fronts() -> None:
+    """A box's fitting says the other; a fixed front has no knob."""
+    door = only_front(kitchen(cabinet(opening())))
+    on_box = only_front(kitchen(cabinet(opening("pull-out", boxes=(DRAWER_BOX,)))))
+    fixed = only_front(kitchen(cabinet(opening("fixed"))))
+
+    assert (door.knob_screw, on_box.knob_screw, fixed.knob_screw) == (inch("1"), None, None)
 
 
 BOX = Rect(inch("1"), inch("1"), inch("14"), inch("20"))

@@ -167,6 +167,15 @@ def test_what_does_not_face(other: Placed) -> None:
     assert facing([_placed(0, 0, 400, 700), other]) == [{}, {}]
 
 
+def test_of_many_at_the_same_distance_twenty_are_named() -> None:
+    """More is a kitchen typed over itself: 25 strips beside a door, or 25 fronts in one place."""
+    strips = [_placed(403, 10 * place, 500, 10 * place + 10) for place in range(25)]
+    same = [_placed(0, 0, 100, 200)] * 25
+
+    assert facing([_placed(0, 0, 400, 700), *strips])[0]["right"].fronts == tuple(range(1, 21))
+    assert facing(same)[0]["right"] == Facing(Fraction(-100), tuple(range(1, 21)))
+
+
 def test_touching_fronts_have_no_gap() -> None:
     """Zero is a gap, and far under any least gap."""
     assert facing([_placed(0, 0, 10, 10), _placed(10, 0, 20, 10)])[0]["right"].gap == 0

@@ -58,6 +58,31 @@ def test_a_drawer_over_a_door_is_offered_again() -> None:
     assert known.members.above == inch("1 1/2")
 
 
+def test_members_are_those_round_the_highest_opening_and_the_lowest() -> None:
+    """Three openings one over the other: between counts down from the highest."""
+    low = opening(height=inch("6"), y=inch("4"))
+    middle = opening("drawer", label="b", y=inch("12"), height=inch("6"))
+    high = opening("drawer", label="c", y=inch("18 3/4"), height=inch("9"))
+
+    found = members_of(cabinet(middle, high, low))
+
+    assert found is not None
+    assert (found.above, found.below, found.between, found.drawer_height) == (
+        inch("2 3/4"), inch("4"), inch("3/4"), inch("9"),
+    )  # fmt: skip
+
+
+def test_openings_that_touch_have_a_member_of_nothing_between() -> None:
+    """A frameless cabinet's drawer right over its door."""
+    door = opening(height=inch("20"))
+    drawer = opening("drawer", label="b", y=inch("21 1/2"), height=inch("6"))
+
+    found = members_of(cabinet(door, drawer))
+
+    assert found is not None
+    assert (found.between, found.drawer_height) == (inch("0"), inch("6"))
+
+
 def test_a_stack_is_offered_again_with_its_drawers() -> None:
     """The number of drawers comes with it."""
     known = next_cabinet([cabinet(opening("drawers", count=4))], "base")

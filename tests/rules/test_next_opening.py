@@ -16,9 +16,27 @@ def test_the_first_takes_the_whole_face() -> None:
     )
 
 
-def test_nothing_is_offered_where_the_members_leave_nothing() -> None:
-    """A cabinet no wider than two members has no room that could be known."""
-    assert next_opening(cabinet(width=inch("3")), MEMBER) == NextOpening("a")
+FACES = [
+    ("as wide as two members", {"width": "3"}, None),
+    ("a hair wider", {"width": "3 1/128"}, ("1/128", "27 1/2")),
+    ("as high as two members", {"height": "3"}, None),
+    ("a hair higher", {"height": "3 1/128"}, ("15", "1/128")),
+]
+
+
+@pytest.mark.parametrize(
+    ("size", "room"), [row[1:] for row in FACES], ids=[row[0] for row in FACES]
+)
+def test_nothing_is_offered_where_the_members_leave_nothing(
+    size: dict[str, str], room: tuple[str, str] | None
+) -> None:
+    """However little they leave, it is an opening's room."""
+    found = next_opening(cabinet(**{name: inch(text) for name, text in size.items()}), MEMBER)
+
+    left = None if room is None else tuple(inch(text) for text in room)
+    assert found == (
+        NextOpening("a") if left is None else NextOpening("a", "door", MEMBER, MEMBER, *left)
+    )
 
 
 LOW, HIGH = opening(height=inch("10")), opening("drawer", y=inch("19"), height=inch("10"))

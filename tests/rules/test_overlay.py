@@ -2,12 +2,15 @@
 
 from math import isqrt
 
+import pytest
+
+from fronts.rules.kinds import Side
 from fronts.rules.lengths import Mm
 from fronts.rules.overlay import members, rule_overlays
 from fronts.rules.rect import Rect
 from fronts.rules.standard_keys import Reveal, Settled, Sides, Standard
 from fronts.rules.standards import settled
-from tests.rules.small_kitchens import all_round, inch
+from tests.rules.small_kitchens import all_round, inch, inches
 
 STEP = inch("1/16")
 # Two openings side by side, 2 in apart, in a cabinet 36 × 30 in with 1 1/2 in stiles.
@@ -76,6 +79,35 @@ def test_a_member_is_shared_only_with_what_stands_across_it() -> None:
 
     assert members(LEFT, [above_right], OUTER)["right"] == (inch("19"), False)
     assert members(LEFT, [RIGHT], OUTER)["right"] == (inch("2"), True)
+
+
+ACROSS: list[tuple[str, Rect, Side, str, bool]] = [
+    ("to the right, up to its bottom", Rect(*inches("19", "1", "5", "1/2")), "right", "19", False),
+    ("to the right, a hair over its bottom", Rect(*inches("19", "1", "5", "65/128")), "right", "2",
+     True),
+    ("above, from its right end on", Rect(*inches("17", "29", "1", "1/2")), "top", "1 1/2", False),
+    ("above, up to its left end", Rect(*inches("1", "29", "1/2", "1/2")), "top", "1 1/2", False),
+    ("above, over its left end", Rect(*inches("1", "29", "1", "1/2")), "top", "1/2", True),
+    ("below it", Rect(*inches("2", "0", "5", "1")), "bottom", "1/2", True),
+    ("to the left of it", Rect(*inches("0", "2", "1", "5")), "left", "1/2", True),
+    ("close to its right", Rect(*inches("17", "2", "5", "5")), "right", "0", True),
+    ("reaching into it", Rect(*inches("16 127/128", "2", "5", "5")), "right", "19", False),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("other", "side", "width", "shared"), [row[1:] for row in ACROSS], ids=[r[0] for r in ACROSS]
+)
+def test_which_member_is_shared(other: Rect, side: Side, width: str, shared: bool) -> None:
+    """The first opening lies from 1 1/2 to 17 in across and from 1 1/2 to 28 1/2 in up."""
+    assert members(LEFT, [other], OUTER)[side] == (inch(width), shared)
+
+
+def test_the_nearest_opening_shares_the_member() -> None:
+    """A farther one behind it is no matter."""
+    far = Rect(inch("30"), inch("1 1/2"), inch("4"), inch("27"))
+
+    assert members(LEFT, [far, RIGHT], OUTER)["right"] == (inch("2"), True)
 
 
 def _root(square: int) -> Mm:

@@ -12,7 +12,7 @@ from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import INCH
 from fronts.rules.materials import Wood, material_of
 from fronts.rules.movement import change, resting_moisture
-from fronts.rules.parts import frame_of, panel_clearance
+from fronts.rules.parts import frame_of, has_panel, panel_clearance
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Part
 from fronts.rules.schedule import schedule
@@ -31,6 +31,7 @@ def test_five_piece_door() -> None:
     wish = FrontFacts(build="five-piece", material="hard maple")
     found = _parts(kitchen(cabinet(opening(front=wish))))
 
+    assert [p.label for p in found] == ["B1.a stile", "B1.a rail", "B1.a panel"]
     assert [(p.part, p.length, p.width, p.thickness, p.material, p.count) for p in found] == [
         ("stile", inch("28 1/2"), inch("2 1/4"), inch("3/4"), "hard maple", 2),
         ("rail", inch("12 1/4"), inch("2 1/4"), inch("3/4"), "hard maple", 2),
@@ -50,6 +51,29 @@ def test_middle_rail(height: str, rails: int, panels: int) -> None:
 
     assert (found.rails, found.panels) == (rails, panels)
     assert found.stile_length == inch(height)
+
+
+PANELS = [
+    ("between the stiles", "4 9/16", "40", "2 1/4", True),
+    ("none between the stiles", "4 1/2", "40", "2 1/4", False),
+    ("between the rails", "40", "4 9/16", "2 1/4", True),
+    ("none between the rails", "40", "4 1/2", "2 1/4", False),
+    ("between three rails", "40", "61 1/2", "20", True),
+    ("none between three rails", "41", "61 1/2", "20 1/2", False),
+]
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "member", "seen"), [row[1:] for row in PANELS], ids=[r[0] for r in PANELS]
+)
+def test_a_frame_has_a_panel_where_something_of_it_shows(
+    width: str, height: str, member: str, seen: bool
+) -> None:
+    """Over 60 in high three rails stand in its way."""
+    rail = inch(member)
+    stile = min(rail, inch("2 1/4"))
+
+    assert has_panel(inch(width), inch(height), stile, rail, PRACTICE) is seen
 
 
 sizes = st.integers(10, 1500).map(lambda n: n * INCH / 16)
@@ -98,15 +122,19 @@ def test_grain_of_a_slab(closed_by: ClosedBy, upright: bool) -> None:
 
     assert (slab.length, slab.width) == (size if upright else size[::-1])
     assert (slab.part, slab.count, slab.material) == ("slab", 1, "MDF")
+    assert slab.label == "B1.a"
 
 
 def test_fronts_of_one_stack_stay_together() -> None:
     """A stack names itself on its parts, so that its grain can run through; others don't."""
     stacked = _parts(kitchen(cabinet(opening("drawers", count=3))))
+    two = _parts(kitchen(cabinet(opening("drawers", count=2))))
     single = _parts(kitchen(cabinet(opening("drawer"))))
+    alone = _parts(kitchen(cabinet(opening("drawers", count=1))))
 
     assert [each.stack for each in stacked] == ["B1.a"] * 3
-    assert [each.stack for each in single] == [None]
+    assert [each.stack for each in two] == ["B1.a"] * 2
+    assert [each.stack for each in (*single, *alone)] == [None, None]
 
 
 def test_an_existing_front_is_not_cut() -> None:
@@ -130,7 +158,10 @@ def test_solid_panels_where_the_shop_makes_them() -> None:
     """The panel is then of the frame's wood."""
     wish = FrontFacts(build="five-piece", material="cherry")
     solid = replace(PRACTICE, solid_panels=Fraction(1))
-    panel = _parts(kitchen(cabinet(opening(front=wish)), practice=solid))[-1]
+    step = inch("1/128")
+    panel = _parts(kitchen(cabinet(opening(front=wish)), practice=solid, step=step))[-1]
+    clearance = panel_clearance(inch("11 1/2"), "cherry", step, solid)
 
     assert panel.material == "cherry"
-    assert panel.width < inch("12 1/8")
+    assert clearance > inch("1/16")
+    assert panel.width == inch("11 1/2") + 2 * (inch("3/8") - clearance)

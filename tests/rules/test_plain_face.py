@@ -71,6 +71,29 @@ def test_members_that_leave_nothing_are_named(changes: dict[str, Mm], members: l
     assert list(refused.value.faults) == members
 
 
+ROOM = [
+    ("across", face("door", sides=inch("9") - inch("1/256")), "width"),
+    ("upwards", face("door", above=inch("29") - inch("1/128")), "height"),
+    ("under a drawer", face("drawer", "door", drawer_height=inch("26") - inch("1/128")), "height"),
+]
+
+
+@pytest.mark.parametrize(("of", "size"), [row[1:] for row in ROOM], ids=[row[0] for row in ROOM])
+def test_however_little_the_members_leave_is_an_opening(of: PlainFace, size: str) -> None:
+    """Here 1/128 in."""
+    assert getattr(face_openings(of, WIDTH, HEIGHT)[-1], size) == inch("1/128")
+
+
+def test_members_that_leave_a_hair_for_both_leave_too_little_for_the_drawer() -> None:
+    """The drawer's height is what is wrong, as long as there is anything to share."""
+    tight = face("drawer", "door", above=inch("29") - inch("1/128"), drawer_height=inch("5"))
+
+    with pytest.raises(FaceError) as refused:
+        face_openings(tight, WIDTH, HEIGHT)
+
+    assert list(refused.value.faults) == ["drawer_height"]
+
+
 @LAW
 @given(
     st.sampled_from(list(PLAIN_FACES)),

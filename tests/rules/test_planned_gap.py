@@ -8,7 +8,15 @@ from fronts.rules.planned_gap import PlannedGap, is_gap, planned_gap
 from fronts.rules.practice import PRACTICE
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
-from tests.rules.small_kitchens import beside, cabinet, inch, kitchen, only_front, opening
+from tests.rules.small_kitchens import (
+    all_round,
+    beside,
+    cabinet,
+    inch,
+    kitchen,
+    only_front,
+    opening,
+)
 
 DOOR = cabinet(opening())
 
@@ -52,6 +60,22 @@ def test_where_the_edge_is_far_too_nothing_is_planned() -> None:
     of = kitchen(cabinet(opening(), height=inch("60")))
 
     assert planned_gap(only_front(of), "top", of) is None
+
+
+@pytest.mark.parametrize("lap", ["0", "1/64"])
+def test_a_front_that_laps_by_nothing_is_planned_to_the_cabinets_edge(lap: str) -> None:
+    """Or by a hair: it has no gap inside its opening, and shows what is left of the stile."""
+    of = kitchen(DOOR, standard=Standard(overlay=all_round(lap)), step=inch("1/64"))
+
+    assert planned_gap(only_front(of), "left", of) == PlannedGap(inch("1 1/2") - inch(lap), "edge")
+
+
+def test_by_how_much_a_gap_was_missed() -> None:
+    """Above zero it came out wider than planned."""
+    planned = PlannedGap(inch("1/8"), "gap")
+
+    assert planned.missed_by(inch("3/16")) == inch("1/16")
+    assert planned.missed_by(inch("1/16")) == inch("-1/16")
 
 
 SPACES = [("-1/16", False), ("0", True), ("3", True), ("3 1/16", False)]

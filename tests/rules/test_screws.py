@@ -68,6 +68,7 @@ MOUNTING = [
     # Check value 3/4 + 3/4 -> 1 1/4: common practice, no source; the rest by hand from the rule.
     ("3/4", "3/4", "1 1/4"),
     ("5/8", "3/4", "1 1/4"),
+    ("5/8", "1/2", "1"),
     ("1/2", "3/4", "1"),
     ("1/2", "5/8", "1"),
     ("3/4", "7/8", "1 1/2"),
@@ -83,6 +84,19 @@ MOUNTING = [
 def test_mounting_screw(box: str, front: str, length: str | None) -> None:
     """The longest stocked that leaves the skin, if it bites."""
     found = mounting_screw(STOCKED, inch(box), inch(front), SKIN, BITE)
+
+    assert found == (None if length is None else inch(length))
+
+
+KNOB = [("3/4", "1"), ("7/8", "1 1/16"), ("13/16", "1"), ("1", "1 1/4"), ("1 5/16", None)]
+
+
+@pytest.mark.parametrize(("stack", "length"), KNOB, ids=[f"a stack of {s}" for s, _ in KNOB])
+def test_the_shortest_screw_that_engages_a_knob(stack: str, length: str | None) -> None:
+    """An 8-32 engages 0.164 in and goes 1/2 in deep; 1, 1 1/16 and 1 1/4 in are stocked."""
+    stocked = inches("1 1/4", "1", "1 1/16")
+
+    found = machine_screw(stocked, inch(stack), inch("0.164"), inch("1/2"))
 
     assert found == (None if length is None else inch(length))
 

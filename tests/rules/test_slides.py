@@ -5,10 +5,26 @@ from fractions import Fraction
 
 import pytest
 
-from fronts.rules.kinds import Mount
+from fronts.rules.kinds import Mount, SlideKind
 from fronts.rules.practice import POUND, PRACTICE
-from fronts.rules.slides import expected_load, slide_class, slide_length, slide_room
-from tests.rules.small_kitchens import BOX, STOCK, cabinet, inch, kitchen, only_front, opening
+from fronts.rules.slides import (
+    SlideOutline,
+    expected_load,
+    slide_class,
+    slide_length,
+    slide_outlines,
+    slide_room,
+)
+from tests.rules.small_kitchens import (
+    BOX,
+    STOCK,
+    cabinet,
+    inch,
+    inches,
+    kitchen,
+    only_front,
+    opening,
+)
 
 FRONT = only_front(kitchen(cabinet(opening("pull-out", boxes=(BOX,)))))
 SQUARE_FOOT = inch("12") ** 2
@@ -61,6 +77,30 @@ def test_a_box_of_unknown_depth_is_taken_as_deep_as_the_cabinet() -> None:
     load = expected_load(replace(BOX, depth=None), inch("24"), Fraction(0), PRACTICE)
 
     assert load == inch("14") * inch("24") * PRACTICE.drawer_load
+
+
+OUTLINES: list[tuple[SlideKind, list[tuple[str, str, str, str]]]] = [
+    ("bottom", [("6 1/8", "-1/2", "7 7/8", "0")]),
+    ("under", [("0", "-1/2", "1 3/4", "0"), ("12 1/4", "-1/2", "14", "0")]),
+    ("side", [("-1 3/4", "11 3/4", "0", "12 1/4"), ("14", "11 3/4", "15 3/4", "12 1/4")]),
+]
+SLIDING = replace(BOX, slide="side", slide_width=inch("1 3/4"), slide_height=inch("1/2"))
+
+
+@pytest.mark.parametrize(("slide", "outlines"), OUTLINES, ids=[kind for kind, _ in OUTLINES])
+def test_where_a_slide_lies(slide: SlideKind, outlines: list[tuple[str, str, str, str]]) -> None:
+    """A box 14 × 24 in: in the middle below it, below its edges, or halfway up its sides."""
+    assert slide_outlines(replace(SLIDING, slide=slide)) == tuple(
+        SlideOutline(*inches(*each)) for each in outlines
+    )
+
+
+@pytest.mark.parametrize("unknown", ["slide", "slide_width", "slide_height"])
+def test_a_slide_that_nobody_measured_lies_nowhere(unknown: str) -> None:
+    """Kind, width and height are all needed."""
+    box = replace(SLIDING, **{unknown: None})  # type: ignore[arg-type]
+
+    assert slide_outlines(box) == ()
 
 
 @pytest.mark.parametrize(

@@ -11,9 +11,11 @@ from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Reveal, Standard
 from fronts.rules.validity import (
     belongs,
+    builds_with,
     closings_with,
     door_faults,
     front_faults,
+    lies_on,
     measured_faults,
     standard_faults,
     stock_faults,
@@ -163,3 +165,25 @@ def test_a_level_says_how_far_fronts_lap_in_one_way() -> None:
     assert standard_faults(Standard(overlay=overlay)) == {}
     assert standard_faults(Standard(reveal=reveal)) == {}
     assert set(standard_faults(Standard(overlay=overlay, reveal=reveal))) == {"reveal.between"}
+
+
+ON_IT = [
+    ("its lower left corner", "0", "0", True),
+    ("its upper right corner", "16", "28 1/2", True),
+    ("a hair left of it", "-1/128", "5", False),
+    ("a hair right of it", "16 1/128", "5", False),
+    ("a hair below it", "5", "-1/128", False),
+    ("a hair above it", "5", "28 65/128", False),
+]
+
+
+@pytest.mark.parametrize(("x", "y", "on_it"), [row[1:] for row in ON_IT], ids=[r[0] for r in ON_IT])
+def test_a_place_lies_on_a_door(x: str, y: str, on_it: bool) -> None:
+    """A door 16 × 28 1/2 in, its edges included."""
+    assert lies_on(door(), Point(inch(x), inch(y))) is on_it
+
+
+def test_only_a_frame_has_stiles() -> None:
+    """A thickness is any door's."""
+    assert builds_with("stile") == builds_with("panel_thickness") == ("five-piece",)
+    assert set(builds_with("thickness")) == {"slab", "five-piece"}
