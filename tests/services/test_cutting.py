@@ -10,7 +10,7 @@ from fronts.cutting.plan_json import plan_to_store, request_to_store, stored_pla
 from fronts.models import CutPlan, PlanState
 from fronts.rules.lengths import INCH, Mm
 from fronts.selectors.plans import finished_plan, latest_plan
-from fronts.services.cutting import KEPT, Asked, plan_begin, plan_cancel
+from fronts.services.cutting import Asked, plan_begin, plan_cancel
 from shopjobs.models import Job, Person, Revision
 from shopjobs.services.refused import Refused
 from tests.factories import NOW
@@ -66,6 +66,8 @@ def test_a_plan_that_was_begun_is_at_work(job: Job, office: Person) -> None:
     assert kept == begun
     assert (begun.state, begun.fingerprint, begun.made_by) == ("working", "1234-abcd", office)
     assert [stored_request(row) for row in begun.asked] == [SHEETS, STICKS]
+    assert begun.task is not None
+    assert begun.task.piece_seconds == 2 + 15  # What a process takes to start and to write.
     assert Revision.objects.filter(job=job, text="Began a cutting plan").exists()
     assert finished_plan(job) is None
 
@@ -146,13 +148,13 @@ def test_a_plan_that_is_done_is_not_cancelled(job: Job, office: Person) -> None:
 
 @pytest.mark.django_db
 def test_old_plans_go(job: Job, office: Person) -> None:
-    """A job keeps its last few finished plans."""
-    for day in range(KEPT + 3):
+    """A job keeps its last three finished plans."""
+    for day in range(5):
         at = NOW + timedelta(days=day)
         begin(job, office, asked=[Asked("k2", "maple", STICKS)], at=at)
 
     kept = CutPlan.objects.filter(job=job)
-    assert kept.count() == KEPT
+    assert kept.count() == 3
     assert latest_plan(job) == finished_plan(job) == kept.latest("started_at")
 
 

@@ -99,7 +99,7 @@ def test_a_table_of_hinges_only_ever_rises(shop: Shop, rows: list[tuple[Fraction
     assert set(refused.value.message_dict) == {"hinges_by_height"}
 
 
-MOST = [Fraction(number) for number in range(1, MOST_TABLE_ROWS + 1)]
+MOST = [Fraction(number, 2) for number in range(1, MOST_TABLE_ROWS + 1)]
 
 
 def test_tables_reach_their_limits(shop: Shop, job: Job) -> None:
