@@ -46,8 +46,6 @@ CHOOSE = "choose"
 """In place of a door's label: pick one of the doors on hand by assignment."""
 
 CUP = Mm(35)
-HALF_INCH = inches(1, 2)
-SIXTEENTH = inches(1, 16)
 QUARTER_INCH = inches(1, 4)
 KNOB_HOLE = inches(3, 16)
 THREE_QUARTERS = inches(3, 4)

@@ -13,7 +13,7 @@ from tests.mutation.mutants import Mutant
 SECONDS = 900
 """Tests that take longer run in circles, which is noticed."""
 WIDER = {
-    "fronts/rules": (("tests/rules",), ("tests/jobfile",)),
+    "fronts/rules": (("tests/rules",), ("tests/facts", "tests/jobfile")),
     "fronts/services": (
         ("tests/services",),
         ("tests/pages", "tests/commands", "tests/test_two_shops.py"),

@@ -4,8 +4,9 @@ from fractions import Fraction
 
 import pytest
 
+from fronts.rules import limits
 from fronts.rules.lengths import LONGEST, Mm
-from fronts.rules.limits import length_fault
+from fronts.rules.limits import COARSEST_STEP, LEAST_KG, MOST_KG, length_fault
 from tests.rules.small_kitchens import inch
 
 NEGATIVE, NOTHING = "this is negative; enter a size", "this is nothing; enter a size above zero"
@@ -42,3 +43,25 @@ def test_a_length_may_have_a_limit_of_its_own() -> None:
     """A step is an inch at most."""
     assert length_fault(inch("1"), zero=False, signed=False, most=inch("1")) is None
     assert length_fault(inch("1 1/16"), zero=False, signed=False, most=inch("1")) == LONG
+
+
+STATED = {
+    "MOST_CABINETS": 5000, "MOST_OPENINGS": 60, "MOST_FRONTS": 20, "MOST_FRONTS_IN_ALL": 20_000,
+    "MOST_DOORS": 5000, "MOST_BORES": 50, "MOST_PIN_ROWS": 50, "MOST_PINS": 500,
+    "MOST_LENGTHS": 200, "MOST_TABLE_ROWS": 20, "MOST_HINGES": 20, "LONGEST_LABEL": 40,
+    "LONGEST_FRONT_LABEL": 100, "LONGEST_MATERIAL": 80, "LONGEST_NOTE": 400,
+    "LONGEST_THREAD": 20, "LONGEST_WORD": 20, "LONGEST_CLIENT": 120, "LONGEST_SITE": 240,
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("name", "most"), STATED.items(), ids=STATED)
+def test_how_many_and_how_long_at_most(name: str, most: int) -> None:
+    """What files were written by, and columns made by, so none moves unnoticed: practice."""
+    assert getattr(limits, name) == most
+
+
+def test_weights_and_steps_have_limits_too() -> None:
+    """From a gram to a tonne; no shop cuts to more than an inch."""
+    assert Fraction("0.001") == LEAST_KG
+    assert Fraction(1000) == MOST_KG
+    assert inch("1") == COARSEST_STEP

@@ -2,9 +2,10 @@
 
 import pytest
 
+from fronts.rules.job_facts import Stock
 from fronts.rules.standard_keys import Reveal, Standard
-from fronts.rules.standards import DEFAULTS, merge, settled
-from tests.rules.small_kitchens import all_round, inch
+from fronts.rules.standards import COMMON_STOCK, DEFAULTS, merge, settled
+from tests.rules.small_kitchens import all_round, inch, inches
 
 HALF, QUARTER = all_round("1/2"), all_round("1/4")
 REVEAL = Reveal(inch("1/8"), QUARTER)
@@ -21,6 +22,20 @@ def test_the_defaults() -> None:
     assert (DEFAULTS.skin, DEFAULTS.bite) == (inch("1/8"), inch("3/8"))
     assert DEFAULTS.hinge_end == inch("3 1/2")
     assert (DEFAULTS.overlay, DEFAULTS.reveal) == (None, None)
+
+
+def test_what_lies_on_the_shelf_where_nobody_says() -> None:
+    """Common practice, no source."""
+    assert (
+        Stock(
+            screw_lengths=inches("3/4", "1", "1 1/4", "1 1/2"),
+            knob_screw_lengths=inches("1", "1 3/4"),
+            knob_thread="8-32",
+            knob_thread_depth=inch("1/2"),
+            slide_lengths=inches("12", "14", "16", "18", "20", "22", "24"),
+        )
+        == COMMON_STOCK
+    )
 
 
 def test_default_front_is_as_thick_as_a_door_must_be() -> None:
