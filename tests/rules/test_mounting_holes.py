@@ -90,6 +90,15 @@ def test_no_place_in_a_box_too_low() -> None:
     assert mounting_holes(_site(replace(BOX, height=inch("5/8"))), STEP) == ()
 
 
+def test_holes_do_not_meet_in_the_middle_of_a_narrow_box() -> None:
+    """In 4 in of width, pins leave room near the middle line only, and too little for two."""
+    columns = ("1/2", "1 23/64", "2 41/64", "3 1/2")
+    pins = tuple(ShelfPins(inch(x), inch("0"), inch("1/16"), 400, inch("1/4")) for x in columns)
+    narrow = replace(BOX, width=inch("4"), shelf_pins=pins)
+
+    assert mounting_holes(_site(narrow), STEP) == ()
+
+
 @pytest.mark.parametrize("slide", ["bottom", "side", "under"])
 def test_slides_lie_outside_the_box(slide: SlideKind) -> None:
     """A slide hangs below the box or at its sides; holes in the box keep clear by being in it."""
