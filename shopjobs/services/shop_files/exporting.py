@@ -22,7 +22,7 @@ from shopjobs.services.shop_files.tables import (
 )
 
 FORMAT = "a shop with all that belongs to it"
-READ_AT_ONCE = 2000
+READ_AT_ONCE = 200
 
 Keys = dict[str, set[Any]]
 

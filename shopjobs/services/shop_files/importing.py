@@ -16,7 +16,7 @@ from shopjobs.services.shop_files.new_rows import Line, NewRows
 from shopjobs.services.shop_files.newcomers import newcomer
 from shopjobs.services.shop_files.tables import label_of, shop_tables
 
-WRITTEN_AT_ONCE = 500
+WRITTEN_AT_ONCE = 200
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
