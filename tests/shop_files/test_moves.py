@@ -4,49 +4,29 @@ import os
 import pickle
 import subprocess
 import sys
-import threading
-from fractions import Fraction
 from io import BytesIO, StringIO
-from itertools import count
 from pathlib import Path
 
 import pytest
 from django.core.management import call_command
-from django.db import connections
 
 from fronts.rules.fingerprint import fingerprint, parts_fingerprint
 from fronts.selectors.kitchens import schedule_of
 from shopjobs.models import Job, Person, Shop
-from shopjobs.services.jobs import job_create
 from shopjobs.services.shop_files.exporting import shop_export
 from shopjobs.services.shop_files.importing import shop_import
-from shopjobs.services.shop_files.lines import read_lines
 from shopjobs.services.shop_files.tables import shop_tables
-from tests.factories import NOW
-from tests.shop_files.whole_shop import Rows, rows_in, whole_shop
+from tests.shop_files.whole_shop import Rows, rows_in
 
 ROOT = Path(__file__).resolve().parents[2]
-OURS, THEIRS = Fraction(9, 10), Fraction(3, 5)
 SIGN_IN = {"username", "password"}
 READ_ALL = """
 import pickle, sys, django
 django.setup()
-from tests.factories import NOW
+from tests.factories import NOW, CabinetFactory
 from tests.shop_files.whole_shop import all_rows
 sys.stdout.buffer.write(pickle.dumps(all_rows()))
 """
-
-
-@pytest.fixture
-def ours(db: None) -> Shop:
-    """The shop that moves."""
-    return whole_shop("Alder Row Cabinets", OURS)
-
-
-@pytest.fixture
-def theirs(db: None) -> Shop:
-    """A shop beside it, with a job of the same number and other values."""
-    return whole_shop("Birch Lane Joiners", THEIRS)
 
 
 @pytest.fixture
@@ -210,41 +190,3 @@ def test_nobody_becomes_the_installations_own(ours: Shop) -> None:
     assert [(each.is_superuser, each.is_staff, each.role) for each in people] == [
         (False, False, "owner"), (False, False, "installer"),
     ]  # fmt: skip
-
-
-@pytest.mark.django_db(transaction=True)
-def test_a_file_is_of_one_moment(tmp_path: Path) -> None:
-    """People go on writing meanwhile; each change, which is two rows, is in it whole or not."""
-    shop, stop, made = whole_shop("Alder Row Cabinets", OURS), threading.Event(), count(1)
-
-    def write() -> None:
-        try:
-            while not stop.wait(0.01):
-                job_create(shop=shop, number=f"W-{next(made)}", at=NOW)
-        finally:
-            connections.close_all()
-
-    writing = threading.Thread(target=write)
-    writing.start()
-    try:
-        files = [BytesIO() for _ in range(4)]
-        for file in files:
-            shop_export(shop=shop, to=file)
-    finally:
-        stop.set()
-        writing.join()
-
-    numbers = [_jobs_and_lines(file) for file in files]
-    assert [jobs for jobs, _ in numbers] == [lines for _, lines in numbers]
-    assert numbers[0] < numbers[-1]
-    assert numbers[-1][0] < next(made)
-
-
-def _jobs_and_lines(file: BytesIO) -> tuple[int, int]:
-    """How many jobs a file holds, and how many lines of the diary say that one was made."""
-    file.seek(0)
-    rows = [line for line in read_lines(file) if isinstance(line, list)]
-    jobs = [row for label, _, row in rows if label == "shopjobs.job"]
-    lines = [row for label, _, row in rows if label == "shopjobs.diaryentry"]
-    written = [job["number"] for job in jobs if job["number"].startswith("W-")]
-    return len(written), sum(line["text"].startswith("Made job W-") for line in lines)

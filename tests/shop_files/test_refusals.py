@@ -3,7 +3,6 @@
 import random
 from collections.abc import Callable
 from copy import deepcopy
-from fractions import Fraction
 from io import BytesIO, StringIO
 from pathlib import Path
 from typing import Any
@@ -20,16 +19,10 @@ from shopjobs.services.shop_files.importing import shop_import
 from shopjobs.services.shop_files.lines import read_lines, write_lines
 from tests.commands.test_jobs import refused
 from tests.kitchen_files import SAMPLES
-from tests.shop_files.whole_shop import rows_in, whole_shop
+from tests.shop_files.whole_shop import rows_in
 
 Lines = list[Any]
 NEW = "Cedar Yard"
-
-
-@pytest.fixture
-def ours(db: None) -> Shop:
-    """A shop with rows in every table."""
-    return whole_shop("Alder Row Cabinets", Fraction(9, 10))
 
 
 @pytest.fixture
@@ -215,9 +208,8 @@ def test_rows_in_another_order(ours: Shop, lines: Lines) -> None:
 
 
 @pytest.mark.parametrize("which", ["person", "job", "group"])
-def test_a_row_that_points_at_another_shops(which: str, ours: Shop) -> None:
+def test_a_row_that_points_at_another_shops(which: str, ours: Shop, theirs: Shop) -> None:
     """Such a shop is not taken apart from the other, in either direction; the line says where."""
-    theirs = whole_shop("Birch Lane Joiners", Fraction(3, 5))
     stranger = theirs.people.get(role="owner")
     if which == "person":
         FitRecord.objects.filter(job__shop=ours).update(fitted_by=stranger)

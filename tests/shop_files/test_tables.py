@@ -1,9 +1,10 @@
 """Every table is a shop's, or is said to be the installation's; nothing is left to be forgotten."""
 
-from django.db.models import FileField
+from django.db.models import FileField, JSONField
 
 from shopjobs.services.installation import own_apps, own_tables
 from shopjobs.services.shop_files.tables import (
+    NAMES_ROWS,
     OF_THE_INSTALLATION,
     label_of,
     plain_fields,
@@ -11,6 +12,12 @@ from shopjobs.services.shop_files.tables import (
     shop_tables,
     target_of,
 )
+
+WITHOUT_KEYS = {
+    "fronts.cutplan.asked", "fronts.cutplan.found", "fronts.orderlist.items",
+    *(f"fronts.{level}standard.{name}" for level in ("shop", "job")
+      for name in ("hinges_by_height", "hinges_by_weight", "slide_classes")),
+}  # fmt: skip
 
 
 def test_the_apps_are_the_projects_own() -> None:
@@ -37,6 +44,19 @@ def test_tables_come_after_those_that_they_point_at() -> None:
         for reference in references(table)
         if target_of(reference) in order[order.index(label) + 1 :]
     ] == []
+
+
+def test_somebody_looked_into_every_column_of_json() -> None:
+    """Keys get new values on the way: a column that names rows inside is read with them."""
+    holding = {
+        f"{label}.{field.name}"
+        for label, table in shop_tables().items()
+        for field in plain_fields(table)
+        if isinstance(field, JSONField)
+    }
+
+    assert holding == WITHOUT_KEYS | {"shopjobs.revision.changes"}
+    assert {"shopjobs.revision"} == NAMES_ROWS.keys() == {list(shop_tables())[-1]}
 
 
 def test_no_column_says_what_a_file_of_lines_does_not_carry() -> None:

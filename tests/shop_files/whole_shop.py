@@ -3,12 +3,14 @@
 from fractions import Fraction
 from typing import Any
 
+from django.apps import apps
 from django.db.models import ForeignKey, Model, QuerySet
 
 from fronts.models import FitRecord, Front
 from fronts.rules.fits import FitFacts, GapsMeasured
 from fronts.rules.practice import inches
 from fronts.selectors.kitchens import schedule_of
+from fronts.services.cabinets import cabinet_delete
 from fronts.services.fits import fit_record
 from fronts.services.imports import job_import
 from fronts.services.order_lists import order_line_check
@@ -18,8 +20,19 @@ from shopjobs.services.shop_files.tables import rows_of, shop_tables
 from tests.factories import NOW, PersonFactory, ShopFactory
 from tests.facts.whole_kitchen import whole_kitchen
 from tests.own_ways import own_ways
-from tests.saying import stock_set
+from tests.saying import cabinet_create, opening_create, stock_set
 from tests.services.test_cutting import begin
+
+OURS, THEIRS = Fraction(9, 10), Fraction(3, 5)
+"""Parts of what is usual, so that no two values agree."""
+BODY: dict[str, Any] = {
+    "label": "Z9", "kind": "base", "build": "face-frame", "wall": "Porch", "x": 0, "y": 0,
+    "width": inches(20), "height": inches(30), "depth": inches(24),
+}  # fmt: skip
+HOLE: dict[str, Any] = {
+    "label": "a", "x": inches(2), "y": inches(2), "width": inches(15), "height": inches(26),
+    "closed_by": "door", "hinged": "left",
+}  # fmt: skip
 
 
 def whole_shop(name: str, part: Fraction) -> Shop:
@@ -47,9 +60,13 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     gone = FitRecord.objects.filter(job=job)[0]
     FitRecord.objects.filter(pk=gone.pk).update(front=None)
     begin(job, fitter)
+    extra = cabinet_create(job=job, at=NOW, by=owner, **BODY)
+    opening_create(cabinet=extra, at=NOW, by=owner, **HOLE)
+    cabinet_delete(cabinet=extra, at=NOW, by=owner, confirmed=True)
 
 
 Rows = dict[str, list[dict[str, Any]]]
+Places = dict[tuple[str, Any], int]
 
 
 def rows_in(shop: Shop) -> Rows:
@@ -69,10 +86,40 @@ def _by_value(tables: dict[str, QuerySet[Model]]) -> Rows:
         for label, several in rows.items()
         for place, row in enumerate(several)
     }
-    return {label: [_values(row, places) for row in several] for label, several in rows.items()}
+    values = {label: [_values(row, places) for row in several] for label, several in rows.items()}
+    _name_by_place(values["shopjobs.revision"], places)
+    return values
 
 
-def _values(row: Model, places: dict[tuple[str, Any], int]) -> dict[str, Any]:
+def _name_by_place(revisions: list[dict[str, Any]], places: Places) -> None:
+    """History names rows by their keys: put their places there, and a number for one that is gone.
+
+    A row is gone under the same number wherever history names it.
+    """
+    gone: dict[tuple[str, Any], str] = {}
+
+    def place(label: str, key: Any) -> Any:
+        if (label, key) in places:
+            return places[label, key]
+        return gone.setdefault((label, key), f"gone {len(gone)}")
+
+    def named(label: str, values: dict[str, Any] | None) -> dict[str, Any] | None:
+        columns = {each.attname: each for each in apps.get_model(label)._meta.concrete_fields}
+        return values and {
+            name: place(target.related_model._meta.label_lower, value)
+            if isinstance(target := columns[name], ForeignKey) and value is not None
+            else value
+            for name, value in values.items()
+        }
+
+    for revision in revisions:
+        revision["changes"] = [
+            [label, place(label, key), named(label, before), named(label, after), *name]
+            for label, key, before, after, *name in revision["changes"]
+        ]
+
+
+def _values(row: Model, places: Places) -> dict[str, Any]:
     values: dict[str, Any] = {}
     for field in row._meta.concrete_fields:
         value = getattr(row, field.attname)

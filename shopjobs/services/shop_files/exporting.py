@@ -9,10 +9,11 @@ from django.db import connection, transaction
 from django.db.models import Model
 
 from shopjobs.models import Person, Shop
+from shopjobs.row_values import Values
 from shopjobs.services.installation import application_version, migrations_applied, own_apps
 from shopjobs.services.refused import Refused
 from shopjobs.services.shop_files.lines import write_lines
-from shopjobs.services.shop_files.rows import Values, values_of
+from shopjobs.services.shop_files.rows import values_of
 from shopjobs.services.shop_files.tables import (
     label_of,
     references,

@@ -7,9 +7,13 @@ from typing import Any
 from django.db import IntegrityError
 from django.db.models import ForeignKey, Model
 
+from shopjobs.models import Revision
+from shopjobs.row_values import Values
 from shopjobs.services.refused import Refused
-from shopjobs.services.shop_files.rows import Values, clock_fields, row_from
-from shopjobs.services.shop_files.tables import Table, label_of, references, shop_tables, target_of
+from shopjobs.services.shop_files.history_keys import changes_here
+from shopjobs.services.shop_files.new_keys import NewKeys
+from shopjobs.services.shop_files.rows import clock_fields, row_from
+from shopjobs.services.shop_files.tables import Table, label_of, references, target_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +32,7 @@ class NewRows:
     """Writes rows and remembers each one's new key; what it can't point at yet, it settles last."""
 
     def __init__(self) -> None:
-        self._keys: dict[str, dict[Hashable, Any]] = {label: {} for label in shop_tables()}
+        self._keys = NewKeys()
         self._later: list[tuple[Line, Model, ForeignKey[Any, Any]]] = []
 
     def write(self, table: Table, lines: Sequence[Line]) -> list[Model]:
@@ -46,9 +50,12 @@ class NewRows:
                 vars(row).update(times)
             table._base_manager.bulk_update(rows, clocks)
         for line, row in zip(lines, rows, strict=True):
-            if line.key in self._keys[line.label]:
-                raise Refused(f"{line} is in this file twice.")
-            self._keys[line.label][line.key] = row.pk
+            self._keys.give(line.label, line.key, row.pk)
+        # Revisions name earlier ones too, so that these have their keys by now.
+        revisions = [row for row in rows if isinstance(row, Revision)]
+        for revision in revisions:
+            revision.changes = changes_here(revision.changes, self._keys)
+        Revision._base_manager.bulk_update(revisions, ["changes"])
         return rows
 
     def settle(self) -> None:
@@ -73,10 +80,7 @@ class NewRows:
 
     def _new_key(self, line: Line, reference: "ForeignKey[Any, Any]") -> Any:
         """The key here of the row that it points at; None as long as there is none."""
-        old = line.values[reference.name]
-        if not isinstance(old, int | str):
-            return None
-        return self._keys.get(target_of(reference), {}).get(old)
+        return self._keys.of(target_of(reference), line.values[reference.name])
 
 
 def _outside(line: Line, reference: "ForeignKey[Any, Any]") -> Refused:

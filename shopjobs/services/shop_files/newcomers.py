@@ -6,10 +6,12 @@ from itertools import count
 from django.contrib.auth.hashers import make_password
 
 from shopjobs.models import Person
+from shopjobs.row_values import Values
 from shopjobs.services.refused import Refused
-from shopjobs.services.shop_files.rows import Values
 
 LONGEST_NAME = 150
+RIGHTS = {"is_superuser", "is_staff"}
+"""Over the whole installation: no shop brings them along."""
 
 
 def newcomer(values: Values, *, by_name_only: bool) -> Values:
@@ -18,7 +20,7 @@ def newcomer(values: Values, *, by_name_only: bool) -> Values:
     By name only, nobody can sign in until they are given a password here, and a sign-in name
     that is taken gets a number.
     """
-    own = {**values, "is_superuser": False, "is_staff": False}
+    own = values | dict.fromkeys(RIGHTS, False)
     username = str(values.get("username"))
     if by_name_only:
         return own | {"username": _free(username), "password": make_password(None)}

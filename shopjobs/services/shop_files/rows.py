@@ -6,18 +6,14 @@ from typing import Any
 from django.core.exceptions import ValidationError
 from django.db.models import DateField, Field, Model
 
+from shopjobs.row_values import Values, value_of
 from shopjobs.services.refused import Refused
 from shopjobs.services.shop_files.tables import Table, label_of, plain_fields, references
-
-PLAIN = (type(None), bool, int, float, str, list, dict)
-"""What JSON holds as it is; everything else goes as its field's own text."""
-
-Values = dict[str, Any]
 
 
 def values_of(row: Model) -> Values:
     """All that a row holds, what it points at as the keys of those rows."""
-    return {field.name: _plain(field, row) for field in plain_fields(type(row))} | {
+    return {field.name: value_of(field, row) for field in plain_fields(type(row))} | {
         reference.name: getattr(row, reference.attname) for reference in references(type(row))
     }
 
@@ -39,11 +35,6 @@ def clock_fields(table: Table) -> list[str]:
         for field in plain_fields(table)
         if isinstance(field, DateField) and (field.auto_now or field.auto_now_add)
     ]
-
-
-def _plain(field: "Field[Any, Any]", row: Model) -> Any:
-    value = field.value_from_object(row)
-    return value if isinstance(value, PLAIN) else field.value_to_string(row)
 
 
 def _checked(field: "Field[Any, Any]", value: Any, where: str) -> Any:

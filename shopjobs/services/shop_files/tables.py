@@ -20,6 +20,9 @@ OF_THE_INSTALLATION = {
 }
 """Tables that stay where they are when a shop moves, each with its reason."""
 
+NAMES_ROWS = {"shopjobs.revision": "its changes name rows of every table by their keys"}
+"""Tables that are read last, once every row has its key, each with its reason."""
+
 
 def label_of(table: Table) -> str:
     """What a table is called in a file."""
@@ -35,8 +38,10 @@ def shop_tables() -> dict[str, Table]:
     """
     waiting = [table for table in own_tables() if label_of(table) not in OF_THE_INSTALLATION]
     ordered: dict[str, Table] = {label_of(Shop): Shop}
-    while reached := _next(ordered, waiting, strict=True) or _next(ordered, waiting, strict=False):
-        ordered |= {label_of(table): table for table in reached}
+    first = [table for table in waiting if label_of(table) not in NAMES_ROWS]
+    for tables in (first, waiting):
+        while reached := _next(ordered, tables):
+            ordered |= {label_of(table): table for table in reached}
     return ordered
 
 
@@ -78,7 +83,11 @@ def rows_of(shop: Shop, table: Table) -> QuerySet[Model]:
     return rows.filter(leads_here)
 
 
-def _next(ordered: dict[str, Table], waiting: list[Table], *, strict: bool) -> list[Table]:
+def _next(ordered: dict[str, Table], waiting: list[Table]) -> list[Table]:
+    return _reached(ordered, waiting, strict=True) or _reached(ordered, waiting, strict=False)
+
+
+def _reached(ordered: dict[str, Table], waiting: list[Table], *, strict: bool) -> list[Table]:
     """Those that lead to a shop while nothing they point at is still to come.
 
     Unless `strict`, only what they must point at counts.
