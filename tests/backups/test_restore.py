@@ -23,7 +23,7 @@ for number in count(1):
     print(number, flush=True)
     sleep(0.01)
 """
-"""Each of its changes is two rows, a job and a line of the diary: both or neither."""
+"""Each of its changes is two rows, a job and a line of history: both or neither."""
 
 OLDER = """
 import django
@@ -94,11 +94,11 @@ def test_a_backup_while_people_write(site: Installation, new: New, tmp_path: Pat
     elsewhere.manage("restore", str(file))
 
     rows, later = elsewhere.rows(), site.rows()
-    jobs, diary = rows["shopjobs.job"], rows["shopjobs.diaryentry"]
+    jobs, history = rows["shopjobs.job"], rows["shopjobs.revision"]
     made = [job["number"] for job in jobs if job["number"].startswith("W-")]
     assert 0 < len(made) < written <= len(later["shopjobs.job"])
     assert made == [f"W-{number}" for number in range(1, len(made) + 1)]
-    assert [line["text"] for line in diary if line["text"].startswith("Made job W-")] == [
+    assert [line["text"] for line in history if line["text"].startswith("Made job W-")] == [
         f"Made job {number}" for number in made
     ]
     assert jobs == later["shopjobs.job"][: len(jobs)]
