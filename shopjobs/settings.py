@@ -135,6 +135,9 @@ TASK_KINDS = {
     "sheet set": "fronts.tasks.sheet_set.KIND",
 }
 
+# What a job consists of beside its own facts, in words, for whoever deletes it.
+JOB_CONTENTS = "fronts.selectors.job_contents.job_contents"
+
 DEMO_LOADER = "fronts.services.demo.load_demo"
 
 X_FRAME_OPTIONS = "DENY"

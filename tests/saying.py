@@ -92,13 +92,12 @@ def opening_change(
     opening: Opening,
     at: datetime,
     by: Person | None = None,
-    confirmed: bool = False,
     **said: Any,
 ) -> Opening:
     """The opening, or each of its fronts, is otherwise in this."""
     row = opening_of(opening.cabinet.job, opening.pk)
     facts = _otherwise(at_hand(row), said)
-    changed = openings.opening_change(opening=row, facts=facts, at=at, by=by, confirmed=confirmed)
+    changed = openings.opening_change(opening=row, facts=facts, at=at, by=by)
     opening.refresh_from_db()
     return changed
 

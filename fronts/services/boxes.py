@@ -10,6 +10,7 @@ from fronts.rules.kitchen import Box as BoxFacts
 from fronts.rules.limits import MOST_PIN_ROWS
 from fronts.services.rows import row_for
 from fronts.services.saving import checked, checked_at, enter, job_changed, saved
+from fronts.services.what_goes import called, settled_in
 from shopjobs.models import Person
 from shopjobs.services.recording import deleted, made, recorded
 
@@ -20,7 +21,7 @@ def box_enter(*, front: Front, facts: BoxFacts, at: datetime, by: Person | None 
     if not front.opening.closing.on_box:
         raise ValidationError("a box stands behind a drawer or a pull-out front only")
     box = box_save(front, front.box if hasattr(front, "box") else None, facts)
-    cabinet, text = front.opening.cabinet, f"Entered {_name(box)}"
+    cabinet, text = front.opening.cabinet, f"Entered {called(box)}"
     job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
     return box
 
@@ -32,10 +33,12 @@ def box_remove(*, front: Front, at: datetime, by: Person | None = None) -> None:
     if box is None:
         return
     box.front = front
-    name = _name(box)
+    cabinet, name = front.opening.cabinet, called(box)
+    before = settled_in(cabinet.job)
+    went = ["its shelf-pin holes"] if box.shelf_pins.exists() else []
     deleted([box])
-    cabinet = front.opening.cabinet
-    job_changed(job=cabinet.job, text=f"Removed {name}", by=by, at=at, about=cabinet)
+    went += before.lost(cabinet.job)
+    job_changed(job=cabinet.job, text=f"Removed {name}", by=by, at=at, about=cabinet, went=went)
 
 
 def box_save(front: Front, box: Box | None, facts: BoxFacts) -> Box:
@@ -70,8 +73,3 @@ def _said(row: ShelfPins) -> list[object]:
         for column in ShelfPins._meta.concrete_fields
         if not column.primary_key
     ]
-
-
-def _name(box: Box) -> str:
-    text = str(box)
-    return text[:1].lower() + text[1:]

@@ -7,20 +7,18 @@ from datetime import datetime
 from django.core.exceptions import ValidationError
 
 from fronts.facts.rows import columns_of
-from fronts.models import Cabinet, DoorOnHand, Front, Opening
+from fronts.models import Cabinet, DoorOnHand, Opening
 from fronts.rules.facts import single_fact
 from fronts.rules.kitchen import CHOOSE, FrontFacts
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.lengths import Mm
-from fronts.services.fronts import carried
 from fronts.services.kitchen_rows import placed_in, things_save
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
 from fronts.services.ordering import last_position, placed
 from fronts.services.rows import row_for
 from fronts.services.saving import (
-    AskFirst,
     changed,
     checked,
     enter,
@@ -28,13 +26,10 @@ from fronts.services.saving import (
     saved,
     saved_under_its_label,
 )
+from fronts.services.what_goes import in_cabinet, settled_in
 from fronts.snapshot.things import whole
 from shopjobs.models import Job, Person
 from shopjobs.services.recording import deleted, recorded
-
-
-class CabinetNotEmpty(AskFirst):
-    """The cabinet has openings, which would go with it."""
 
 
 @recorded
@@ -93,24 +88,14 @@ def cabinet_copy(
 
 
 @recorded
-def cabinet_delete(
-    *, cabinet: Cabinet, at: datetime, confirmed: bool = False, by: Person | None = None
-) -> None:
-    """Delete a cabinet; with openings in it, only once that is confirmed."""
-    goes = what_goes_with(cabinet)
-    if goes and not confirmed:
-        raise CabinetNotEmpty(f"Cabinet {cabinet.label} goes with all its openings.", goes)
+def cabinet_delete(*, cabinet: Cabinet, at: datetime, by: Person | None = None) -> None:
+    """Delete a cabinet with all that is in it."""
+    job, before = cabinet.job, settled_in(cabinet.job)
+    went = in_cabinet(cabinet)
+    deleted(Cabinet.objects.filter(pk=cabinet.pk))
+    went += before.lost(job)
     text = f"Deleted cabinet {cabinet.label}"
-    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
-    deleted([cabinet])
-
-
-def what_goes_with(cabinet: Cabinet) -> list[str]:
-    """The cabinet's openings, and what their fronts carry, in words."""
-    openings = Opening.objects.filter(cabinet=cabinet).select_related("cabinet")
-    fronts = list(Front.objects.filter(opening__cabinet=cabinet))
-    named = [f"opening {opening}" for opening in openings.order_by("position", "pk")]
-    return [*named, *carried(fronts)]
+    job_changed(job=job, text=text, by=by, at=at, about=cabinet, went=went)
 
 
 def _save(cabinet: Cabinet) -> None:

@@ -5,7 +5,7 @@ from datetime import datetime
 
 from django.core.exceptions import ValidationError
 
-from fronts.models import Box, DoorOnHand, FitRecord, Front, Opening
+from fronts.models import Box, DoorOnHand, Front, Opening
 from fronts.rules.kinds import Closing
 from fronts.rules.kitchen import CHOOSE, FrontFacts
 from fronts.rules.kitchen import Opening as OpeningFacts
@@ -13,6 +13,7 @@ from fronts.rules.validity import front_faults, tidied_front
 from fronts.services.boxes import box_save
 from fronts.services.rows import NO_DOORS, stated_columns
 from fronts.services.saving import checked, enter, job_changed, saved
+from fronts.services.what_goes import carried
 from shopjobs.models import Job, Person
 from shopjobs.services.recording import deleted, recorded
 
@@ -68,17 +69,6 @@ def fronts_without_a_place(rows: Sequence[Front], facts: OpeningFacts) -> list[s
     if not surplus and not unboxed:
         return []
     return carried([*surplus, *(row for row in unboxed if row not in surplus)], fits=surplus)
-
-
-def carried(fronts: Sequence[Front], fits: Sequence[Front] | None = None) -> list[str]:
-    """The boxes of some fronts and the records of fit of some, in words."""
-    boxes = Box.objects.filter(front__in=fronts).select_related("front__opening__cabinet")
-    records = FitRecord.objects.filter(front__in=fronts if fits is None else fits)
-    labels = dict.fromkeys(records.order_by("label").values_list("label", flat=True))
-    return [
-        *(str(box) for box in boxes.order_by("front__opening__position", "front__position")),
-        *(f"the record of how {label} fitted" for label in labels),
-    ]
 
 
 def _columns(front: FrontFacts, closing: Closing, job: Job) -> Mapping[str, object]:

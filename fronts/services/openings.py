@@ -10,29 +10,20 @@ from fronts.models import Cabinet, Front, Opening
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.limits import MOST_OPENINGS
 from fronts.rules.validity import measured_faults, tidied
-from fronts.services.fronts import (
-    carried,
-    fronts_at_hand,
-    fronts_save,
-    fronts_without_a_place,
-)
+from fronts.services.fronts import fronts_at_hand, fronts_save, fronts_without_a_place
 from fronts.services.label_clashes import label_taken_twice, past_cabinet
 from fronts.services.ordering import last_position
 from fronts.services.rows import row_for
 from fronts.services.saving import (
-    AskFirst,
     changed,
     checked,
     enter,
     job_changed,
     saved_under_its_label,
 )
+from fronts.services.what_goes import NOTHING_SETTLED, carried, settled_in
 from shopjobs.models import Job, Person
 from shopjobs.services.recording import deleted, recorded
-
-
-class FrontsInTheWay(AskFirst):
-    """Fronts would go, with what they carry: their boxes and records of fit."""
 
 
 @recorded
@@ -51,40 +42,33 @@ def opening_create(
 
 @recorded
 def opening_change(
-    *,
-    opening: Opening,
-    facts: OpeningFacts,
-    at: datetime,
-    confirmed: bool = False,
-    by: Person | None = None,
+    *, opening: Opening, facts: OpeningFacts, at: datetime, by: Person | None = None
 ) -> Opening:
     """Change what is known of an opening and decided about its fronts; boxes stay as they are.
 
-    Fronts or boxes that have no place any more go, only once that is confirmed.
+    Fronts or boxes that have no place any more go, and that is told.
     """
-    rows = fronts_at_hand(opening)
-    lost = fronts_without_a_place(rows, facts)
-    if lost and not confirmed:
-        raise FrontsInTheWay(f"What closes {opening} now has no place for these.", lost)
+    rows, cabinet = fronts_at_hand(opening), opening.cabinet
+    went = fronts_without_a_place(rows, facts)
+    before = settled_in(cabinet.job) if went else NOTHING_SETTLED
     enter(opening, columns_of(facts))
     _save(opening, rows, tidied(facts))
-    text, cabinet = f"Changed opening {opening}", opening.cabinet
-    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
+    went += before.lost(cabinet.job)
+    text = f"Changed opening {opening}"
+    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet, went=went)
     return opening
 
 
 @recorded
-def opening_delete(
-    *, opening: Opening, at: datetime, confirmed: bool = False, by: Person | None = None
-) -> None:
-    """Delete an opening; where its fronts carry something, only once that is confirmed."""
-    lost = carried(list(opening.fronts.all()))
-    if lost and not confirmed:
-        raise FrontsInTheWay(f"Opening {opening} goes with these.", lost)
+def opening_delete(*, opening: Opening, at: datetime, by: Person | None = None) -> None:
+    """Delete an opening with all that its fronts carry."""
     cabinet, name = opening.cabinet, str(opening)
+    before = settled_in(cabinet.job)
+    went = carried(list(opening.fronts.all()))
     deleted([opening])
+    went += before.lost(cabinet.job)
     text = f"Deleted opening {name}"
-    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
+    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet, went=went)
 
 
 def _save(opening: Opening, rows: Sequence[Front], facts: OpeningFacts) -> None:

@@ -1,6 +1,6 @@
 """How every service saves a row, counts the change and tells of it."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime
 from functools import partial
 from typing import TypeVar
@@ -21,7 +21,7 @@ _NOTHING = object()
 
 
 class AskFirst(ValueError):  # noqa: N818 - a question, no error
-    """What was asked takes other things with it; `dependents` names them.
+    """What was asked would take what somebody else did; `dependents` names that.
 
     The same service does it once it is called with `confirmed=True`.
     """
@@ -112,10 +112,16 @@ def checked_at(row: Model, where: str, faults: Mapping[str, str] | None = None) 
 
 
 def job_changed(
-    *, job: Job, text: str, by: Person | None, at: datetime, about: Cabinet | None = None
+    *,
+    job: Job,
+    text: str,
+    by: Person | None,
+    at: datetime,
+    about: Cabinet | None = None,
+    went: Sequence[str] = (),
 ) -> None:
-    """Count a change of the job's kitchen and tell what it was."""
-    tell(_told(job, text, by, at, about, counts=True))
+    """Count a change of the job's kitchen and tell what it was, and what went with it."""
+    tell(_told(job, text, by, at, about, counts=True, went=went))
 
 
 def job_told(
@@ -126,11 +132,18 @@ def job_told(
 
 
 def _told(
-    job: Job, text: str, by: Person | None, at: datetime, about: Cabinet | None, *, counts: bool
+    job: Job,
+    text: str,
+    by: Person | None,
+    at: datetime,
+    about: Cabinet | None,
+    *,
+    counts: bool,
+    went: Sequence[str] = (),
 ) -> Told:
     return Told(
         shop=job.shop, job=job, text=text, by=by, at=at, counts=counts,
-        about=key_of(about), words=partial(line_of, unit=job.unit) if counts else None,
+        about=key_of(about), went=went, words=partial(line_of, unit=job.unit) if counts else None,
     )  # fmt: skip
 
 

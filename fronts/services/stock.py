@@ -14,7 +14,8 @@ from fronts.rules.job_facts import Stock as StockFacts
 from fronts.rules.lengths import LengthError, as_decimal, exact
 from fronts.rules.practice import NUMBER_NAMES, PLAIN, POSITIVE, PRACTICE
 from fronts.rules.validity import stock_faults
-from fronts.services.saving import checked, enter, saved, ways_changed
+from fronts.services.saving import checked, enter, job_changed, saved, ways_changed
+from fronts.services.what_goes import settled_in
 from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.recording import deleted, recorded
@@ -41,8 +42,11 @@ def stock_set(
 @recorded
 def stock_clear(*, job: Job, at: datetime, by: Person | None = None) -> None:
     """Let the shop's stock hold for this job again."""
+    before = settled_in(job)
     if deleted(Stock.objects.filter(job=job)):
-        ways_changed(owner=job, what="stock", by=by, at=at)
+        went = ["this job's own lengths", *before.lost(job)]
+        text = "Took the shop's stock for this job again"
+        job_changed(job=job, text=text, by=by, at=at, went=went)
 
 
 @recorded

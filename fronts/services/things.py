@@ -3,6 +3,7 @@
 What kinds there are, and what each consists of, is declared with the kitchen.
 """
 
+from collections.abc import Callable, Sequence
 from datetime import datetime
 from typing import Any
 
@@ -14,6 +15,7 @@ from fronts.rules.validity import faults_of
 from fronts.services.ordering import last_position
 from fronts.services.rows import row_for
 from fronts.services.saving import checked, enter, job_changed, saved_under_its_label
+from fronts.services.what_goes import settled_in
 from shopjobs.models import Job, Person
 from shopjobs.services.recording import deleted, made, recorded
 
@@ -40,11 +42,19 @@ def thing_change(*, row: Any, facts: Any, at: datetime, by: Person | None = None
 
 
 @recorded
-def thing_delete(*, row: Any, at: datetime, by: Person | None = None) -> None:
-    """Delete a thing."""
-    job, name = row.job, called(row)
+def thing_delete(
+    *,
+    row: Any,
+    at: datetime,
+    by: Person | None = None,
+    let_go: Callable[[], Sequence[str]] = tuple,
+) -> None:
+    """Delete a thing; what holds on to it is `let_go` first, which says what that was."""
+    job, name, before = row.job, called(row), settled_in(row.job)
+    went = list(let_go())
     deleted([row])
-    job_changed(job=job, text=f"Deleted {name}", by=by, at=at)
+    went += before.lost(job)
+    job_changed(job=job, text=f"Deleted {name}", by=by, at=at, went=went)
 
 
 def called(row: Any) -> str:

@@ -12,7 +12,8 @@ class Revision(models.Model):
 
     `changes` are the rows that it made, changed or deleted, each with its values before and
     after, as `services.recording` writes them. `about` names the cabinet that it concerns,
-    where it is one. A revision that `undoes` another took that one back.
+    where it is one. `went` says what went with something that was taken away, as it was then.
+    A revision that `undoes` another took that one back.
     """
 
     shop = models.ForeignKey(Shop, on_delete=models.CASCADE, related_name="revisions")
@@ -26,6 +27,7 @@ class Revision(models.Model):
     text = models.CharField(max_length=500)
     about = models.CharField(max_length=40, blank=True)
     changes = models.JSONField(default=list)
+    went = models.JSONField(default=list)
     can_undo = models.BooleanField(default=False)
     undoes = models.ForeignKey(
         "self", on_delete=models.SET_NULL, null=True, blank=True, related_name="undone_by"

@@ -4,6 +4,9 @@ from contextlib import AbstractContextManager
 from datetime import date, datetime, timedelta
 from decimal import Decimal
 
+from django.conf import settings
+from django.utils.module_loading import import_string
+
 from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.services.change_words import words_of_rows
 from shopjobs.services.recording import Told, recorded, saved, tell
@@ -71,9 +74,11 @@ def job_change(
 def job_delete(*, job: Job, by: Person, at: datetime) -> None:
     """Delete a job; it can be brought back for as long as it is kept."""
     _purge(job.shop, at)
+    went = import_string(settings.JOB_CONTENTS)(job)
     job.deleted_at = at
     saved(job, ["deleted_at"])
-    tell(Told(shop=job.shop, job=job, text=f"Deleted job {job.number}", at=at, by=by))
+    text = f"Deleted job {job.number}"
+    tell(Told(shop=job.shop, job=job, text=text, at=at, by=by, went=went))
 
 
 @recorded

@@ -37,7 +37,8 @@ UNRECORDED = {
 class Told:
     """What a service says that it did; `words` finds a finer line in the rows, if it can.
 
-    What `counts` changes the kitchen of the job, or of all the shop's jobs.
+    What `counts` changes the kitchen of the job, or of all the shop's jobs. `went` says what
+    went with something that was taken away.
     """
 
     shop: Shop
@@ -46,6 +47,7 @@ class Told:
     by: Person | None = None
     job: Job | None = None
     about: str = ""
+    went: Sequence[str] = ()
     counts: bool = False
     undoes: Revision | None = None
     words: Words | None = None
@@ -60,6 +62,7 @@ class Recording:
 
 
 _RECORDING: ContextVar[Recording | None] = ContextVar("recording", default=None)
+_KEPT: ContextVar[list[Revision] | None] = ContextVar("kept", default=None)
 
 
 def recorded(service: Callable[P, T]) -> Callable[P, T]:
@@ -80,6 +83,17 @@ def recorded(service: Callable[P, T]) -> Callable[P, T]:
             return result
 
     return run
+
+
+@contextmanager
+def revisions_kept() -> Iterator[list[Revision]]:
+    """The revisions that services keep meanwhile, for whoever offers to take them back."""
+    kept: list[Revision] = []
+    token = _KEPT.set(kept)
+    try:
+        yield kept
+    finally:
+        _KEPT.reset(token)
 
 
 @contextmanager
@@ -219,7 +233,7 @@ def _keep(recording: Recording) -> None:
     if told.counts:
         _count(told)
     line = (told.words(changes) if told.words else "") or told.text
-    Revision.objects.create(
+    revision = Revision.objects.create(
         shop=told.shop,
         job=told.job,
         person=told.by,
@@ -227,9 +241,13 @@ def _keep(recording: Recording) -> None:
         text=shortened(line),
         about=told.about,
         changes=[change.as_json() for change in changes],
+        went=list(told.went),
         can_undo=True,
         undoes=told.undoes,
     )
+    kept = _KEPT.get()
+    if kept is not None:
+        kept.append(revision)
 
 
 def _count(told: Told) -> None:

@@ -8,6 +8,7 @@ from django.core.exceptions import PermissionDenied
 from django.db.models import QuerySet
 from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, render
+from django.template.loader import render_to_string
 from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
@@ -20,6 +21,7 @@ from shopjobs.pages import go_to, render_page
 from shopjobs.selectors import deleted_jobs_of, job_of, jobs_of
 from shopjobs.sent_once import saved_before, saved_once
 from shopjobs.services.jobs import job_change, job_create, job_delete, job_restore
+from shopjobs.services.recording import revisions_kept
 from shopjobs.services.refused import Refused
 from shopjobs.steps import GROUP, STEPS, USUAL
 
@@ -118,11 +120,10 @@ def step_list(request: SignedInRequest) -> HttpResponse:
 def job_delete_now(request: SignedInRequest, job_id: int) -> HttpResponse:
     """Delete a job with all that was entered for it; it can be brought back for a while."""
     job = job_or_404(request, job_id)
-    job_delete(job=job, by=request.user, at=timezone.now())
-    days = Job.DAYS_KEPT
-    messages.success(
-        request, f"Job {job.number} is deleted. It can be brought back here for {days} days."
-    )
+    with revisions_kept() as kept:
+        job_delete(job=job, by=request.user, at=timezone.now())
+    said = {"job": job, "went": kept[0].went, "days": Job.DAYS_KEPT}
+    messages.success(request, render_to_string("shopjobs/job_deleted.html", said, request))
     return go_to(request, "shopjobs:job-list")
 
 

@@ -162,25 +162,25 @@ def test_a_front_in_the_drawing_opens_its_opening(page: Page, job: Job) -> None:
     assert Front.objects.get(opening__cabinet__label="B1").hinged == "right"
 
 
-def test_deleting_asks_in_place(page: Page, job: Job) -> None:
-    """The question stands where the cabinet stood; keeping it brings the cabinet back."""
+def test_deleting_says_what_went_and_brings_it_back(page: Page, job: Job) -> None:
+    """One press; what went is said where the cabinet stood, and Undo leads back to it there."""
     furnish(job)
     page.goto(f"/jobs/{job.pk}/")
     cabinet = Cabinet.objects.get(label="B2")
     place = page.locator(f"#cabinet-{cabinet.pk}")
 
     place.locator("summary").first.click()
-    place.get_by_role("link", name="Delete…").first.click()
-    expect(place).to_contain_text("Box 1 of B2.a")
-    place.get_by_role("link", name="Keep it").click()
-    expect(place.get_by_role("heading", name="B2")).to_be_visible()
-
-    place.locator("summary").first.click()
-    place.get_by_role("link", name="Delete…").first.click()
     place.get_by_role("button", name="Delete cabinet B2").click()
-    expect(page.locator(".gone")).to_be_focused()
+    expect(place).to_be_focused()
+    expect(place).to_contain_text("box 1 of B2.a")
     expect(page.locator("#walls svg")).not_to_contain_text("B2")
+    expect(page.locator("#undo-bar")).to_contain_text("Undo: Deleted cabinet B2")
     assert not Cabinet.objects.filter(label="B2").exists()
+
+    place.get_by_role("button", name="Undo").click()
+    expect(page.locator("#said")).to_contain_text("Undid: Deleted cabinet B2.")
+    expect(place.get_by_role("heading", name="B2")).to_be_in_viewport()
+    assert Cabinet.objects.filter(label="B2").exists()
 
 
 def test_fields_that_mean_nothing_are_put_away(page: Page, job: Job) -> None:

@@ -69,12 +69,12 @@ def close_otherwise(job: Job, by: Person, chance: random.Random) -> None:
     """A stack, or something else: fronts come and go, with boxes and records."""
     kinds = {"closed_by": "drawers", "count": 3}, {"closed_by": "door"}, {"closed_by": "open"}
     opening = an_opening(job, chance)
-    opening_change(opening=opening, at=NOW, by=by, confirmed=True, **chance.choice(kinds))
+    opening_change(opening=opening, at=NOW, by=by, **chance.choice(kinds))
 
 
 def delete_opening(job: Job, by: Person, chance: random.Random) -> None:
     """With all that is in it."""
-    opening_delete(opening=an_opening(job, chance), at=NOW, by=by, confirmed=True)
+    opening_delete(opening=an_opening(job, chance), at=NOW, by=by)
 
 
 def enter_opening(job: Job, by: Person, chance: random.Random) -> None:
@@ -126,7 +126,7 @@ def move_cabinet(job: Job, by: Person, chance: random.Random) -> None:
 def delete_cabinet(job: Job, by: Person, chance: random.Random) -> None:
     """With all that is in it, and records of fit let go."""
     cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
-    cabinet_delete(cabinet=cabinet, at=NOW, by=by, confirmed=True)
+    cabinet_delete(cabinet=cabinet, at=NOW, by=by)
 
 
 def change_door(job: Job, by: Person, chance: random.Random) -> None:
@@ -141,7 +141,7 @@ def delete_door(job: Job, by: Person, chance: random.Random) -> None:
     """Fronts that were made from it are left to the rules."""
     doors = list(models.DoorOnHand.objects.filter(job=job))
     if doors:
-        door_delete(door=chance.choice(doors), at=NOW, by=by, confirmed=True)
+        door_delete(row=chance.choice(doors), at=NOW, by=by)
 
 
 def standard_of_job(job: Job, by: Person, chance: random.Random) -> None:

@@ -162,7 +162,7 @@ def test_what_has_no_place_any_more_is_refused(job: Job, owner: Person) -> None:
     with pytest.raises(Exception, match="past cabinet"):
         revision_undo(revision=lower, at=NOW, by=owner)
 
-    cabinet_delete(cabinet=cabinet, at=NOW, by=owner, confirmed=True)
+    cabinet_delete(cabinet=cabinet, at=NOW, by=owner)
     gone = newest()
     with pytest.raises(Refused, match="is gone"):
         revision_undo(revision=lower, at=NOW, by=owner, confirmed=True)

@@ -45,3 +45,8 @@ def furnish(job: Job) -> None:
 def seen_in(page: Part) -> dict[str, Any]:
     """What a form says of the row that it was made from."""
     return {"seen": page.field("seen").value}
+
+
+def posted_by(form: Part) -> dict[str, str]:
+    """What a browser would post of a form as it stands."""
+    return {field.attribute("name"): field.attribute("value") for field in form.all("input")}

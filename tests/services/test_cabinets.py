@@ -1,4 +1,4 @@
-"""Cabinets: entered, changed, put in order, copied, deleted."""
+"""Cabinets: entered, changed, put in order, copied."""
 
 from dataclasses import replace
 from fractions import Fraction
@@ -6,10 +6,10 @@ from fractions import Fraction
 import pytest
 from django.core.exceptions import ValidationError
 
-from fronts.models import Box, Cabinet, Opening
+from fronts.models import Cabinet, Opening
 from fronts.rules.kitchen import ShelfPins
 from fronts.rules.practice import inches
-from fronts.services.cabinets import CabinetNotEmpty, cabinet_copy, cabinet_delete, cabinet_move
+from fronts.services.cabinets import cabinet_copy, cabinet_move
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision
 from tests.factories import NOW, BoxFactory, CabinetFactory, DoorOnHandFactory, OpeningFactory
@@ -122,35 +122,3 @@ def test_a_copy_under_a_taken_label_changes_nothing(job: Job) -> None:
         cabinet_copy(cabinet=cabinet, label="B1", x=inches(18), at=NOW)
 
     assert (Cabinet.objects.count(), Opening.objects.count()) == (1, 1)
-
-
-def test_deleting_what_holds_openings_asks_first(job: Job) -> None:
-    """Once it is confirmed, all goes together."""
-    cabinet = CabinetFactory.create(job=job)
-    BoxFactory.create(opening__cabinet=cabinet, opening__closed_by="drawer")
-    with pytest.raises(CabinetNotEmpty) as asked:
-        cabinet_delete(cabinet=cabinet, at=NOW)
-    assert asked.value.dependents == ("opening B1.a", "Box 1 of B1.a")
-    assert Cabinet.objects.exists()
-
-    cabinet_delete(cabinet=cabinet, confirmed=True, at=NOW)
-    assert not Cabinet.objects.exists()
-    assert not Box.objects.exists()
-
-
-def test_an_empty_cabinet_is_deleted_at_once(job: Job) -> None:
-    """Nothing depends on it."""
-    cabinet_delete(cabinet=CabinetFactory.create(job=job), at=NOW)
-
-    assert not Cabinet.objects.exists()
-
-
-def test_no_two_fronts_get_one_name(job: Job) -> None:
-    """`B1` with opening `a.1` would be called like the first drawer of `B1.a`."""
-    cabinet = CabinetFactory.create(job=job)
-    OpeningFactory.create(cabinet=cabinet, closed_by="drawers", count=2)
-    other = CabinetFactory.create(job=job, label="B1.a", x=inches(18))
-    with pytest.raises(ValidationError) as refused:
-        OpeningFactory.create(cabinet=other, label="1")
-
-    assert "B1.a.1" in refused.value.message_dict["label"][0]

@@ -1,4 +1,4 @@
-"""Each front of an opening: decided by itself, and what it carries is asked about."""
+"""Each front of an opening: decided by itself, with what it carries."""
 
 from typing import Any
 
@@ -9,10 +9,10 @@ from fronts.models import Box, FitRecord, Front, Opening
 from fronts.rules.fits import FitFacts
 from fronts.rules.kitchen import CHOOSE, FrontFacts
 from fronts.rules.practice import inches
-from fronts.selectors.kitchens import fit_records_of, opening_of
+from fronts.selectors.kitchens import opening_of
 from fronts.services.fits import fit_record
 from fronts.services.fronts import front_change
-from fronts.services.openings import FrontsInTheWay, opening_change, opening_delete
+from fronts.services.openings import opening_change
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.things import at_hand
 from shopjobs.models import Job, Person, Revision
@@ -118,42 +118,11 @@ def test_fronts_that_stay_are_the_same_rows(stack: Opening, job: Job) -> None:
     assert [*Front.objects.all()] == [first]
 
 
-def test_a_fitted_front_is_asked_about_before_it_goes(
-    stack: Opening, job: Job, installer: Person
-) -> None:
-    """With its box, by what it is called; the record stays but counts for no front."""
-    BoxFactory.create(opening=stack, index=2)
-    fitted(front_of(stack, 2), "B1.a.3", installer)
-    fitted(front_of(stack, 0), "B1.a.1", installer)
-    with pytest.raises(FrontsInTheWay) as asked:
-        saying.opening_change(opening=stack, count=2, at=NOW)
-    assert asked.value.dependents == ("Box 3 of B1.a", "the record of how B1.a.3 fitted")
-    assert Front.objects.count() == 3
-
-    saying.opening_change(opening=stack, count=2, confirmed=True, at=NOW)
-    assert list(fit_records_of(job)) == ["B1.a.1"]
-    assert FitRecord.objects.get(label="B1.a.3").front is None
-
-
-def test_a_front_that_loses_its_box_keeps_its_record(job: Job, installer: Person) -> None:
-    """A drawer that becomes a fixed front is asked about for its box alone."""
-    opening = OpeningFactory.create(cabinet__job=job, closed_by="drawer")
-    BoxFactory.create(opening=opening)
-    record = fitted(front_of(opening), "B1.a", installer)
-    with pytest.raises(FrontsInTheWay) as asked:
-        saying.opening_change(opening=opening, closed_by="fixed", at=NOW)
-    assert asked.value.dependents == ("Box 1 of B1.a",)
-
-    saying.opening_change(opening=opening, closed_by="fixed", confirmed=True, at=NOW)
-    assert not Box.objects.exists()
-    assert fit_records_of(job) == {"B1.a": record}
-
-
 def test_the_only_box_of_a_stack_goes_with_what_it_stood_behind(stack: Opening) -> None:
-    """Two of three drawers have none yet: the third's is asked about, and goes."""
+    """Two of three drawers have none yet: the third's goes."""
     BoxFactory.create(opening=stack, index=2, height=inches(4))
 
-    saying.opening_change(opening=stack, closed_by="fixed", confirmed=True, at=NOW, count=None)
+    saying.opening_change(opening=stack, closed_by="fixed", at=NOW, count=None)
 
     assert not Box.objects.exists()
 
@@ -163,21 +132,10 @@ def test_one_box_among_fronts_that_all_stay_goes_too(job: Job) -> None:
     opening = OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=2)
     BoxFactory.create(opening=opening, index=1, height=inches(4))
 
-    saying.opening_change(opening=opening, closed_by="pair", confirmed=True, at=NOW, count=None)
+    saying.opening_change(opening=opening, closed_by="pair", at=NOW, count=None)
 
     assert Front.objects.count() == 2
     assert not Box.objects.exists()
-
-
-def test_an_opening_goes_with_the_records_of_its_fronts(stack: Opening, installer: Person) -> None:
-    """Once that is confirmed."""
-    fitted(front_of(stack, 1), "B1.a.2", installer)
-    with pytest.raises(FrontsInTheWay) as asked:
-        opening_delete(opening=stack, at=NOW)
-    assert asked.value.dependents == ("the record of how B1.a.2 fitted",)
-
-    opening_delete(opening=stack, confirmed=True, at=NOW)
-    assert FitRecord.objects.get().front is None
 
 
 @pytest.mark.parametrize("given", [1, 2])

@@ -3,12 +3,10 @@
 import pytest
 from django.core.exceptions import ValidationError
 
-from fronts.models import Box, DoorOnHand, Front, HingeBore, Opening
+from fronts.models import Box, Front, HingeBore, Opening
 from fronts.rules.kitchen import Point, ShelfPins
 from fronts.rules.practice import inches
 from fronts.services.boxes import box_remove
-from fronts.services.doors import DoorInUse, door_delete
-from fronts.services.openings import FrontsInTheWay, opening_delete
 from shopjobs.models import Job
 from tests.factories import (
     NOW,
@@ -52,34 +50,6 @@ def test_what_a_former_way_of_closing_left_behind_goes(job: Job) -> None:
 
     assert (front.opening, front.position) == (stack, 0)
     assert (front.own_height, front.hinged) == (None, "left")
-
-
-def test_boxes_that_lose_their_front_are_asked_for_first(job: Job) -> None:
-    """Fewer drawers, fewer boxes; nothing goes unseen."""
-    stack = OpeningFactory.create(cabinet__job=job, closed_by="drawers", count=3)
-    for index in range(3):
-        BoxFactory.create(opening=stack, index=index)
-    with pytest.raises(FrontsInTheWay) as asked:
-        opening_change(opening=stack, count=2, at=NOW)
-    assert asked.value.dependents == ("Box 3 of B1.a",)
-    assert Front.objects.count() == 3
-
-    opening_change(opening=stack, count=2, confirmed=True, at=NOW)
-    boxes = Box.objects.order_by("front__position")
-    assert [box.front.position for box in boxes] == [0, 1]
-
-
-def test_deleting_an_opening_with_boxes_asks_first(job: Job) -> None:
-    """An opening without any goes at once."""
-    cabinet = CabinetFactory.create(job=job)
-    opening = OpeningFactory.create(cabinet=cabinet, closed_by="drawer")
-    BoxFactory.create(opening=opening)
-    with pytest.raises(FrontsInTheWay):
-        opening_delete(opening=opening, at=NOW)
-    opening_delete(opening=opening, confirmed=True, at=NOW)
-    opening_delete(opening=OpeningFactory.create(cabinet=cabinet), at=NOW)
-
-    assert not Opening.objects.exists()
 
 
 def test_openings_keep_the_order_that_they_are_given(job: Job) -> None:
@@ -216,16 +186,3 @@ class TestDoors:
             door_change(door=door, at=NOW, **changes)  # type: ignore[arg-type]
 
         assert set(refused.value.message_dict) == {field}
-
-    def test_deleting_a_door_that_closes_an_opening_asks_first(self, job: Job) -> None:
-        """Once it is confirmed, the opening is left to the rules."""
-        door = DoorOnHandFactory.create(job=job)
-        OpeningFactory.create(cabinet__job=job, front_door=door)
-        with pytest.raises(DoorInUse) as asked:
-            door_delete(door=door, at=NOW)
-        assert asked.value.dependents == ("B1.a",)
-        assert DoorOnHand.objects.exists()
-
-        door_delete(door=door, confirmed=True, at=NOW)
-        assert Front.objects.get().door is None
-        assert not DoorOnHand.objects.exists()

@@ -172,7 +172,7 @@ def test_a_record_goes_with_its_front_whatever_that_is_called(
 def test_a_record_outlives_its_front(hung: Front, job: Job, installer: Person) -> None:
     """It no longer counts for any front of the job, but stays."""
     record(hung, installer, left=inches(1, 8))
-    opening_delete(opening=Opening.objects.get(), confirmed=True, at=NOW)
+    opening_delete(opening=Opening.objects.get(), at=NOW)
 
     assert fit_records_of(job) == {}
     assert FitRecord.objects.get().front is None

@@ -5,12 +5,11 @@ from django.core.exceptions import ValidationError
 from django.db import transaction
 from django.utils import timezone
 
-from fronts.models import Box, Cabinet, Opening
+from fronts.models import Cabinet
 from fronts.rules.practice import inches
-from fronts.services.openings import FrontsInTheWay
 from shopjobs.models import Job
-from tests.factories import BoxFactory, CabinetFactory, OpeningFactory
-from tests.saying import cabinet_change, opening_change
+from tests.factories import CabinetFactory
+from tests.saying import cabinet_change
 
 NOW = timezone.now()
 
@@ -74,18 +73,3 @@ def test_a_refused_label_leaves_the_service_undone(job: Job) -> None:
         cabinet_change(cabinet=cabinet, at=NOW, label="B1", depth=inches(12))
 
     assert (kept(cabinet).label, kept(cabinet).depth) == ("B2", inches(24))
-
-
-def test_boxes_are_asked_about_until_it_is_confirmed(job: Job) -> None:
-    """The same row asks again after a refusal, and the boxes go once it is confirmed."""
-    made = OpeningFactory.create(cabinet__job=job, closed_by="drawer")
-    BoxFactory.create(opening=made)
-    opening = Opening.objects.get(pk=made.pk)
-    for _ in range(2):
-        with pytest.raises(FrontsInTheWay):
-            opening_change(opening=opening, at=NOW, closed_by="door")
-
-    opening_change(opening=opening, at=NOW, closed_by="door", confirmed=True)
-
-    assert Opening.objects.get(pk=made.pk).closed_by == "door"
-    assert not Box.objects.exists()

@@ -62,7 +62,7 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     begin(job, fitter)
     extra = cabinet_create(job=job, at=NOW, by=owner, **BODY)
     opening_create(cabinet=extra, at=NOW, by=owner, **HOLE)
-    cabinet_delete(cabinet=extra, at=NOW, by=owner, confirmed=True)
+    cabinet_delete(cabinet=extra, at=NOW, by=owner)
 
 
 Rows = dict[str, list[dict[str, Any]]]

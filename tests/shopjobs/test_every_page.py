@@ -14,7 +14,6 @@ PAGES = {
     # address: (who gets it, what it heads)
     "/jobs/": ("ada otto ines", "Jobs"),
     "/jobs/{job}/settings/": ("ada otto", "Settings of job K-1"),
-    "/jobs/{job}/delete/": ("ada otto", "Delete job K-1?"),
     "/people/": ("ada", "People"),
     "/people/{person}/": ("ada", "ines"),
     "/shop/": ("ada", "Shop"),

@@ -219,7 +219,10 @@ def test_a_deleted_job_can_be_brought_back(owner: Person, job: Job, signed_in: S
     client = signed_in(owner)
     answer = dom(client.post(f"/jobs/{job.pk}/delete/", follow=True))
 
-    assert "Job K-1 is deleted. It can be brought back here for 30 days." in answer.words
+    said = answer.one("#said")
+    assert "Job K-1 is deleted, with 1 cabinet." in said.words
+    assert "It can be brought back here for 30 days." in said.words
+    assert said.one("form").attribute("action") == f"/jobs/{job.pk}/bring-back/"
     assert not Job.objects.exists()
     assert client.get(f"/jobs/{job.pk}/").status_code == 404
     assert answer.has(f"form[action='/jobs/{job.pk}/bring-back/']")

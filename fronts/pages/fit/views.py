@@ -18,6 +18,7 @@ from fronts.pages.fit.forms import FitForm
 from fronts.pages.fit.rows.at_cabinet import AtCabinet, at_cabinet, cabinet_numbers
 from fronts.pages.fit.rows.fronts import FrontToFit, as_recorded, elevation_of, record_key
 from fronts.pages.fit.rows.walls import walls_of
+from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.blocking_findings import findings_with_links
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
@@ -94,7 +95,8 @@ def _record(request: SignedInRequest, at: AtCabinet, front: Front, form: FitForm
 def _recorded(request: SignedInRequest, at: AtCabinet, label: str) -> HttpResponse:
     if wants_part(request):
         now = replace(at, records=fit_records_of(at.job))
-        return _shown(request, now, FitForm(unit=at.job.unit), now.front(label))
+        shown = _shown(request, now, FitForm(unit=at.job.unit), now.front(label))
+        return announce_change(shown)
     messages.success(request, f"The fit of {label} is recorded.")
     here = reverse("fronts:job-fit-cabinet", args=[at.job.pk, at.number])
     return redirect(f"{here}#{record_key(label)}")

@@ -31,20 +31,20 @@ urlpatterns: list[URLPattern] = [
     path(_CABINET, cabinets.cabinet_edit, name="cabinet-edit"),
     path(_CABINET + "copy/", cabinets.cabinet_copy_page, name="cabinet-copy"),
     path(_CABINET + "move/", cabinets.cabinet_move_by, name="cabinet-move"),
-    path(_CABINET + "delete/", cabinets.cabinet_delete_page, name="cabinet-delete"),
+    path(_CABINET + "delete/", cabinets.cabinet_delete_now, name="cabinet-delete"),
     # openings
     path(_CABINET + "openings/new/", openings.opening_new, name="opening-new"),
     path(_OPENING, openings.opening_edit, name="opening-edit"),
     path(_OPENING + "measured/", openings.opening_measured, name="opening-measured"),
-    path(_OPENING + "delete/", openings.opening_delete_page, name="opening-delete"),
+    path(_OPENING + "delete/", openings.opening_delete_now, name="opening-delete"),
     # fronts and boxes
     path(_FRONT, fronts.front_edit, name="front-edit"),
     path(_BOX, boxes.box_edit, name="box-edit"),
-    path(_BOX + "remove/", boxes.box_remove_page, name="box-remove"),
+    path(_BOX + "remove/", boxes.box_remove_now, name="box-remove"),
     # things beside the cabinets: doors on hand
     path(_THINGS + "new/", things.thing_new, name="thing-new"),
     path(_THINGS + "<int:key>/", things.thing_edit, name="thing-edit"),
-    path(_THINGS + "<int:key>/delete/", things.thing_delete_page, name="thing-delete"),
+    path(_THINGS + "<int:key>/delete/", things.thing_delete_now, name="thing-delete"),
     # the house standard and the stock
     path(_JOB + "standard/", standards.job_standard, name="job-standard"),
     path(_CABINET + "standard/", standards.cabinet_standard, name="cabinet-standard"),

@@ -8,6 +8,7 @@ from fronts.models import OrderCheck
 from fronts.pages.order.forms import OrderLineForm
 from fronts.pages.order.rows.csv_file import order_csv
 from fronts.pages.order.rows.lines import Row, hardware_list
+from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
@@ -54,7 +55,7 @@ def _mark(
 
 def _marked(request: SignedInRequest, job: Job, schedule: Schedule) -> HttpResponse:
     if wants_part(request):
-        return _page(request, job, schedule, OrderLineForm())
+        return announce_change(_page(request, job, schedule, OrderLineForm()))
     return go_to(request, "fronts:job-order", job.pk)
 
 

@@ -11,7 +11,7 @@ from fronts.services.cabinets import cabinet_delete
 from shopjobs.models import Job, Person, Revision
 from tests.dom import Part, dom
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
-from tests.pages.kitchens import HTMX
+from tests.pages.kitchens import HTMX, posted_by
 from tests.saying import cabinet_change, standard_set
 
 SignIn = Callable[[Person], Client]
@@ -26,15 +26,10 @@ def cabinet(job: Job, owner: Person) -> Cabinet:
     return cabinet_change(cabinet=cabinet, width=inches(20), at=NOW, by=owner)
 
 
-def sent(form: Part) -> dict[str, str]:
-    """What a browser would post of a form as it stands."""
-    return {field.attribute("name"): field.attribute("value") for field in form.all("input")}
-
-
 def press(client: Client, page: Part, which: str) -> Part:
     """Press Undo or Redo in the bar; the page that follows."""
     form = page.one(f"form[data-step='{which}']")
-    posted = sent(form)
+    posted = posted_by(form)
     return dom(client.post(form.attribute("action"), posted, follow=True))
 
 
@@ -80,7 +75,7 @@ def test_what_another_changed_since_is_asked_about(
     page = dom(client.get(f"/jobs/{job.pk}/history/"))
     cabinet_change(cabinet=cabinet, width=inches(22), at=NOW, by=office)
     form = page.one("form[data-step='undo']")
-    posted = sent(form)
+    posted = posted_by(form)
 
     answer = client.post(f"/jobs/{job.pk}/undo/", posted)
     asked = dom(answer)
@@ -98,14 +93,14 @@ def test_a_deleted_cabinet_is_brought_back_from_the_list(
     job: Job, cabinet: Cabinet, owner: Person, signed_in: SignIn
 ) -> None:
     """However long ago, and whatever was done since."""
-    cabinet_delete(cabinet=Cabinet.objects.get(), at=NOW, by=owner, confirmed=True)
+    cabinet_delete(cabinet=Cabinet.objects.get(), at=NOW, by=owner)
     CabinetFactory.create(job=job, label="B7", by=owner)
     client = signed_in(owner)
     page = dom(client.get(f"/jobs/{job.pk}/history/"))
     (line,) = (item for item in page.all(".history > li") if "Deleted cabinet B1" in item.words)
     assert "Bring back" in line.words
     form = line.one("form")
-    client.post(form.attribute("action"), sent(form))
+    client.post(form.attribute("action"), posted_by(form))
 
     back = Cabinet.objects.get(label="B1")
     assert back.openings.count() == 1

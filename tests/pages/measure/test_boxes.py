@@ -135,19 +135,6 @@ def test_an_upper_box_is_offered_its_likely_rise(job: Job, desk: Client) -> None
     assert "from the bottom of the whole opening" in page.words
 
 
-def test_removing_a_box_asks_first(job: Job, desk: Client) -> None:
-    """The question comes before the box goes."""
-    box = BoxFactory.create(opening__cabinet__job=job)
-    address = f"/jobs/{job.pk}/openings/{box.front.opening_id}/boxes/0/remove/"
-
-    assert "Remove box of B1.a?" in dom(desk.get(address, headers=HTMX)).words
-    assert Box.objects.exists()
-    answer = desk.post(address, headers=HTMX)
-
-    assert "not measured" in dom(answer).words
-    assert not Box.objects.exists()
-
-
 def test_a_door_is_entered_with_its_bores(job: Job, desk: Client) -> None:
     """Bores that were measured are kept in their order; the next door has the next label."""
     bores = ({"x": "7/8", "y": "3"}, {"x": "7/8", "y": "24"})

@@ -1,4 +1,4 @@
-"""Cabinets entered, changed, copied, moved and deleted on the job's page."""
+"""Cabinets entered, changed, copied and moved on the job's page."""
 
 from collections.abc import Callable
 
@@ -43,7 +43,7 @@ def test_htmx_gets_the_new_cabinet_and_the_next_form(job: Job, desk: Client) -> 
     answer = desk.post(f"/jobs/{job.pk}/cabinets/new/", NEW_CABINET, headers=HTMX)
 
     assert answer.status_code == 200
-    assert "kitchen-changed" in answer["HX-Trigger-After-Settle"]
+    assert "job-changed" in answer["HX-Trigger-After-Settle"]
     assert answer["HX-Retarget"] == "#cabinet-new"
     assert [head.words for head in dom(answer).all("h3")] == ["Wall A"]
     assert not dom(answer).is_whole
@@ -184,24 +184,6 @@ def test_a_cabinet_moves_among_those_of_its_wall(job: Job, desk: Client) -> None
     assert labels(job)[:2] == ["B1", "B2"]
 
 
-def test_deleting_asks_first_and_says_what_goes(job: Job, desk: Client) -> None:
-    """The question names openings and boxes; the answer deletes them with the cabinet."""
-    furnish(job)
-    cabinet = Cabinet.objects.get(label="B2")
-    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/delete/"
-
-    question = dom(desk.get(address, headers=HTMX))
-    assert "Delete cabinet B2?" in question.words
-    assert "opening B2.a" in question.words
-    assert "Box 1 of B2.a" in question.words
-    assert labels(job) == ["B1", "B2"]
-
-    answer = desk.post(address, headers=HTMX)
-    assert "Cabinet B2 is deleted." in dom(answer).words
-    assert labels(job) == ["B1"]
-    assert desk.post(address).status_code == 404
-
-
 def test_an_edit_asks_little_of_the_database(
     job: Job, desk: Client, django_assert_max_num_queries: DjangoAssertNumQueries
 ) -> None:
@@ -228,7 +210,7 @@ def test_the_installer_enters_no_cabinets(
     cabinet = CabinetFactory.create(job=job)
     address = f"/jobs/{job.pk}/" + end.format(pk=cabinet.pk)
 
-    assert signed_in(installer).get(address).status_code == 403
+    assert signed_in(installer).get(address).status_code in (403, 405)
     assert signed_in(installer).post(address, NEW_CABINET).status_code == 403
     assert labels(job) == ["B1"]
 

@@ -1,11 +1,11 @@
-"""Openings entered, changed, measured and deleted."""
+"""Openings entered, changed and measured."""
 
 from collections.abc import Callable
 
 import pytest
 from django.test import Client
 
-from fronts.models import Box, DoorOnHand, Opening
+from fronts.models import Opening
 from fronts.rules.kinds import CLOSINGS
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
@@ -13,12 +13,11 @@ from fronts.rules.validity import belongs
 from shopjobs.models import Job, Person
 from tests.dom import Answer, dom
 from tests.factories import (
-    BoxFactory,
     CabinetFactory,
     DoorOnHandFactory,
     OpeningFactory,
 )
-from tests.pages.kitchens import HTMX, NEW_OPENING, furnish, seen_in
+from tests.pages.kitchens import HTMX, NEW_OPENING, seen_in
 from tests.saying import front_of
 
 SignIn = Callable[[Person], Client]
@@ -187,21 +186,6 @@ def test_a_door_on_hand_becomes_the_front(choose: bool, job: Job, desk: Client) 
     assert shown.field("front_door_on_hand").value == ("choose" if choose else "D1")
 
 
-def test_boxes_that_lose_their_front_are_asked_about(job: Job, desk: Client) -> None:
-    """A drawer that becomes a door would lose its box: that is said, and done once confirmed."""
-    opening = BoxFactory.create(opening__cabinet__job=job).front.opening
-
-    status, page = change(desk, opening, closed_by="door")
-    assert status == 422
-    assert "now has no place for these" in page.words
-    assert "Box 1 of B1.a" in page.words
-    assert Box.objects.exists()
-
-    status, page = change(desk, opening, closed_by="door", confirmed="1")
-    assert status == 200
-    assert not Box.objects.exists()
-
-
 def test_the_installer_enters_what_was_measured(
     job: Job, installer: Person, signed_in: SignIn
 ) -> None:
@@ -225,20 +209,6 @@ def test_the_installer_enters_what_was_measured(
     assert client.post(everything, NEW_OPENING).status_code == 403
 
 
-def test_deleting_an_opening_says_what_goes(job: Job, desk: Client) -> None:
-    """The question names the boxes; the answer leaves the cabinet without them."""
-    furnish(job)
-    opening = Opening.objects.get(cabinet__label="B2")
-    address = f"/jobs/{job.pk}/openings/{opening.pk}/delete/"
-
-    assert "Box 1 of B2.a" in dom(desk.get(address, headers=HTMX)).words
-    answer = desk.post(address, headers=HTMX)
-
-    assert "Opening B2.a is deleted." in dom(answer).words
-    assert not Box.objects.exists()
-    assert Opening.objects.count() == 1
-
-
 def test_what_is_measured_meanwhile_stays(
     job: Job, desk: Client, installer: Person, signed_in: SignIn
 ) -> None:
@@ -255,19 +225,6 @@ def test_what_is_measured_meanwhile_stays(
     assert answer.status_code == 302
     opening.refresh_from_db()
     assert (opening.measured_height_left, opening.width) == (inches(27), inches(14))
-
-
-def test_a_door_that_is_used_names_its_openings(job: Job, desk: Client) -> None:
-    """Deleting a door on hand asks with the fronts that it makes."""
-    door = DoorOnHandFactory.create(job=job)
-    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job), front_door=door)
-    address = f"/jobs/{job.pk}/doors/{door.pk}/delete/"
-
-    assert "B1.a, which then gets a new front" in dom(desk.get(address)).words
-    desk.post(address)
-
-    assert not DoorOnHand.objects.exists()
-    assert front_of(opening).door is None
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,7 @@ from fronts.snapshot.standards import standard_of
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
-from tests.pages.kitchens import HTMX, STOCK, seen_in
+from tests.pages.kitchens import HTMX, STOCK, posted_by, seen_in
 from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
@@ -90,16 +90,22 @@ def test_a_cabinets_own_standard_shows_in_the_list(job: Job, desk: Client) -> No
 
 
 def test_a_jobs_stock_is_its_own_until_it_is_let_go(job: Job, desk: Client) -> None:
-    """The shop's stock is shown to start from; letting go asks first."""
+    """The shop's stock is shown to start from; a press lets it hold again, another undoes that."""
     address = f"/jobs/{job.pk}/stock/"
     assert "As the shop's" in dom(desk.get(address)).words
 
-    desk.post(address, STOCK)
+    desk.post(address, STOCK | seen_in(dom(desk.get(address))))
     assert Stock.objects.get(job=job).screw_lengths == (inches(1), inches(5, 4))
 
-    assert "Let the shop's stock hold" in dom(desk.get(address + "clear/")).words
-    desk.post(address + "clear/")
+    clear = dom(desk.get(address)).one("button[formaction]")
+    assert clear.words == "Take the shop's"
+    answer = dom(desk.post(clear.attribute("formaction"), headers=HTMX)).one("#job-stock")
     assert not Stock.objects.exists()
+
+    assert answer.one(".gone li").words == "this job's own lengths"
+    undo = answer.one(".gone form")
+    desk.post(undo.attribute("action"), posted_by(undo))
+    assert Stock.objects.get(job=job).screw_lengths == (inches(1), inches(5, 4))
 
 
 def test_a_length_that_is_none_is_refused_in_its_list(job: Job, desk: Client) -> None:

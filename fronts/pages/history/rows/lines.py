@@ -27,10 +27,8 @@ class Detail:
 class HistoryLine:
     """One revision; `action` is the word that takes it back, "" where that can't be."""
 
-    key: int
-    at: datetime
+    revision: Revision
     who: str
-    text: str
     is_taken_back: bool
     action: str
     details: tuple[Detail, ...]
@@ -60,10 +58,8 @@ def _line(revision: Revision, taken_back: set[int], unit: str) -> HistoryLine:
     changes, gone = changes_of(revision.changes), revision.pk in taken_back
     details = list(_details(changes, unit))
     return HistoryLine(
-        key=revision.pk,
-        at=revision.at,
+        revision=revision,
         who=revision.person.shown_name if revision.person else "somebody",
-        text=revision.text,
         is_taken_back=gone,
         action="" if gone or not revision.can_undo else _action(revision, changes),
         details=tuple(details[:MOST_DETAILS]),

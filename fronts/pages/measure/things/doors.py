@@ -59,16 +59,6 @@ def _words(door: models.DoorOnHand, unit: str) -> Words:
     return Words(size(unit, door.width, door.height, door.thickness), what, tuple(notes))
 
 
-def _fronts_of(door: models.DoorOnHand) -> list[str]:
-    """What is made from the door."""
-    fronts = models.Front.objects.filter(door=door).select_related("opening__cabinet")
-    return [f"{front.opening}, which then gets a new front" for front in fronts]
-
-
-def _delete(*, row: models.DoorOnHand, **who: Any) -> None:
-    door_delete(door=row, confirmed=True, **who)
-
-
 DOORS = ThingPage(
     form=DoorForm,
     words=_words,
@@ -76,6 +66,5 @@ DOORS = ThingPage(
     none="None. A door on hand is an old one that can become a front.",
     alike=("thickness", "build", "stile", "rail", "panel_thickness", "material"),
     inside=InThing("hinge_bores", BoreForm, "bores", "Places of old hinge bores"),
-    goes=_fronts_of,
-    delete=_delete,
+    delete=door_delete,
 )

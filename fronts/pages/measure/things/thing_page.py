@@ -1,6 +1,6 @@
 """How one kind of thing beside the cabinets is entered and shown; a file here for each."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
@@ -52,16 +52,13 @@ class InThing:
     legend: str
 
 
-def _nothing(_: Any) -> Iterable[str]:
-    return ()
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ThingPage:
     """One kind of thing: its form, and its words in a list, by row and unit.
 
     `letter` begins the labels that are offered, and a new one starts with what is `alike`
-    in the last. `goes` names what else its deletion touches. `none` is said of an empty list.
+    in the last. `delete` is asked for where its deletion touches something else. `none` is
+    said of an empty list.
     """
 
     form: type[ThingForm]
@@ -70,7 +67,6 @@ class ThingPage:
     none: str
     alike: tuple[str, ...] = ()
     inside: InThing | None = None
-    goes: Callable[[Any], Iterable[str]] = _nothing
     delete: Callable[..., None] = thing_delete
 
     @property

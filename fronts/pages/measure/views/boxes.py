@@ -11,7 +11,7 @@ from fronts.pages.measure.forms.boxes import BoxForm, PinsForm, next_box, pin_ro
 from fronts.pages.measure.forms.row_forms import heads, rows_form
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import opening_saved
-from fronts.pages.measure.views.removal import Removal, removed
+from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.kitchen import Box as BoxFacts
 from fronts.rules.kitchen import Opening
@@ -42,24 +42,15 @@ def _entered(editor: Editor) -> BoxFacts:
     return replace(facts, shelf_pins=tuple(editor.table.stated() if editor.table else ()))
 
 
-@job_view("edit_kitchen")
-def box_remove_page(
-    request: SignedInRequest, job: Job, opening_id: int, index: int
-) -> HttpResponse:
-    """Ask, then take a box away."""
+@job_view("edit_kitchen", "POST")
+def box_remove_now(request: SignedInRequest, job: Job, opening_id: int, index: int) -> HttpResponse:
+    """Take a box away; its front stays."""
     front = _boxed(job, opening_id, index)
-    name = f"{_name(front)} of {front.opening}"
-    removal = Removal(
-        job=job,
-        target=f"opening-{opening_id}",
-        question=f"Remove {name[0].lower()}{name[1:]}?",
-        goes=lambda: ["its sizes", "its shelf-pin holes"],
-        action=reverse("fronts:box-remove", args=[job.pk, opening_id, index]),
-        button="Remove the box",
-        said=f"{name} is removed.",
-        gone=False,
-    )
-    return removed(request, removal, remove=partial(box_remove, front=front, **who(request)))
+    if not hasattr(front, "box"):
+        raise Http404
+    said, target = f"{_name(front)} of {front.opening} is removed.", f"opening-{opening_id}"
+    remove = partial(box_remove, front=front, **who(request))
+    return removed(request, job, target, said, remove=remove, gone=False)
 
 
 def _boxed(job: Job, opening_id: int, index: int) -> Front:
@@ -90,6 +81,7 @@ def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
         table_legend="Shelf-pin holes in the box front, from its lower left corner",
         heads=tuple(heads(table)),
         remove=reverse("fronts:box-remove", args=here) if box else "",
+        remove_button="Remove the box",
         rows=(front.box,) if box else (),
     )
 

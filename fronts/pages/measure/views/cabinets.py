@@ -11,7 +11,7 @@ from fronts.pages.measure.forms.cabinets import CabinetForm, CopyForm
 from fronts.pages.measure.rows.kitchen import cabinet_row
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import PAGE, done
-from fronts.pages.measure.views.removal import Removal, removed
+from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.standards import EMPTY
 from fronts.selectors.kitchens import cabinet_of, with_openings
@@ -20,7 +20,6 @@ from fronts.services.cabinets import (
     cabinet_copy,
     cabinet_delete,
     cabinet_move,
-    what_goes_with,
 )
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.standards import standard_of
@@ -118,18 +117,10 @@ def cabinet_move_by(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     return done(request, job, "cabinets", said, anchor=f"cabinet-{cabinet.pk}")
 
 
-@job_view("edit_kitchen")
-def cabinet_delete_page(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
-    """Say what goes with a cabinet, then delete it."""
+@job_view("edit_kitchen", "POST")
+def cabinet_delete_now(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
+    """Delete a cabinet with all that is in it."""
     cabinet = found_or_404(cabinet_of, job, cabinet_id)
-    removal = Removal(
-        job=job,
-        target=f"cabinet-{cabinet.pk}",
-        question=f"Delete cabinet {cabinet.label}?",
-        goes=partial(what_goes_with, cabinet),
-        action=reverse("fronts:cabinet-delete", args=[job.pk, cabinet.pk]),
-        button=f"Delete cabinet {cabinet.label}",
-        said=f"Cabinet {cabinet.label} is deleted.",
-    )
-    delete = partial(cabinet_delete, cabinet=cabinet, confirmed=True, **who(request))
-    return removed(request, removal, remove=delete)
+    said, target = f"Cabinet {cabinet.label} is deleted.", f"cabinet-{cabinet.pk}"
+    delete = partial(cabinet_delete, cabinet=cabinet, **who(request))
+    return removed(request, job, target, said, remove=delete)

@@ -28,8 +28,9 @@ class Editor:
     """A form, and where it stands: `target` is the id of the element that it replaces.
 
     `drawn` is the label of the cabinet that is drawn beside it, `preview` the address that
-    draws it as the form has it. `rows` are what is changed as it stands in the tables;
-    a level of the shop's ways is there also where it says nothing and so has no row.
+    draws it as the form has it, `remove` the one that takes it away. `rows` are what is
+    changed as it stands in the tables; a level of the shop's ways is there also where it says
+    nothing and so has no row.
     """
 
     job: Job
@@ -45,6 +46,7 @@ class Editor:
     table_legend: str = ""
     heads: tuple[str, ...] = ()
     remove: str = ""
+    remove_button: str = ""
     hint: str = ""
     rows: tuple[Model, ...] = ()
     is_level: bool = False
@@ -76,7 +78,7 @@ def edited(
 def show_editor(
     request: SignedInRequest, editor: Editor, *, status: int = 200, asks: AskFirst | None = None
 ) -> HttpResponse:
-    """The page with the form; for htmx the form alone. `asks` is what goes if it is saved."""
+    """The page with the form; for htmx the form alone."""
     word = return_word(request)
     if word:
         editor = replace(editor, action=f"{editor.action}?back={word}")
@@ -85,7 +87,6 @@ def show_editor(
         TEMPLATE,
         {
             "editor": editor,
-            "asks": asks,
             "form": editor.form,
             "drawing": cache(partial(drawn_cabinet, editor.job, editor.drawn)),
             "job": editor.job,

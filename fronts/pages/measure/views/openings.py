@@ -12,17 +12,17 @@ from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, offer
 from fronts.pages.measure.rows.openings import opening_row
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done, opening_saved
-from fronts.pages.measure.views.removal import Removal, removed
+from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.member_width import member_width
 from fronts.rules.next_opening import next_opening
 from fronts.selectors.kitchens import cabinet_of, opening_of
-from fronts.services.fronts import carried
 from fronts.services.openings import opening_change, opening_create, opening_delete
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.things import at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
+from shopjobs.services.recording import revisions_kept
 
 
 @job_view("edit_kitchen")
@@ -86,15 +86,15 @@ def _edited(
 ) -> HttpResponse:
     opening = found_or_404(opening_of, job, opening_id)
     editor = _editor(request, job, opening, everything=everything)
-    confirmed = request.POST.get("confirmed") == "1"
-    return edited(
-        request,
-        editor,
-        save=lambda: opening_change(
-            opening=opening, facts=editor.form.entered, confirmed=confirmed, **who(request)
-        ),
-        done=lambda _: opening_saved(request, job, opening, f"Opening {opening} is saved."),
-    )
+    with revisions_kept() as kept:
+        return edited(
+            request,
+            editor,
+            save=lambda: opening_change(opening=opening, facts=editor.form.entered, **who(request)),
+            done=lambda _: opening_saved(
+                request, job, opening, f"Opening {opening} is saved.", kept
+            ),
+        )
 
 
 def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything: bool) -> Editor:
@@ -119,18 +119,10 @@ def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything:
     )
 
 
-@job_view("edit_kitchen")
-def opening_delete_page(request: SignedInRequest, job: Job, opening_id: int) -> HttpResponse:
-    """Say what goes with an opening, then delete it."""
+@job_view("edit_kitchen", "POST")
+def opening_delete_now(request: SignedInRequest, job: Job, opening_id: int) -> HttpResponse:
+    """Delete an opening with all that its fronts carry."""
     opening = found_or_404(opening_of, job, opening_id)
-    removal = Removal(
-        job=job,
-        target=f"opening-{opening_id}",
-        question=f"Delete opening {opening}?",
-        goes=lambda: carried(list(opening.fronts.all())),
-        action=reverse("fronts:opening-delete", args=[job.pk, opening_id]),
-        button=f"Delete opening {opening}",
-        said=f"Opening {opening} is deleted.",
-    )
-    delete = partial(opening_delete, opening=opening, confirmed=True, **who(request))
-    return removed(request, removal, remove=delete)
+    said, target = f"Opening {opening} is deleted.", f"opening-{opening_id}"
+    delete = partial(opening_delete, opening=opening, **who(request))
+    return removed(request, job, target, said, remove=delete)

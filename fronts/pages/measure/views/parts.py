@@ -1,31 +1,35 @@
 """The parts of a job's page that stand for one thing each, and what is answered once it changed."""
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from functools import partial
 from typing import Any
 
 from django.contrib import messages
 from django.http import Http404, HttpResponse
 from django.shortcuts import redirect
+from django.template.loader import render_to_string
 from django.urls import reverse
 from django.utils.cache import patch_vary_headers
-from django_htmx.http import reswap, retarget, trigger_client_event
+from django_htmx.http import reswap, retarget
 
 from fronts.models import Opening
 from fronts.pages.measure.rows.kitchen import cabinet_row, wall_rows
 from fronts.pages.measure.rows.openings import opening_row
 from fronts.pages.measure.things.registry import THING_PAGES
 from fronts.pages.measure.things.thing_page import ThingPage, ThingRow
+from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.return_link import return_link
+from fronts.pages.shared.undo_offer import undo_offer
 from fronts.selectors.kitchens import cabinets_of, opening_of, thing_of, things_of, with_fronts
 from shopjobs.access import SignedInRequest
-from shopjobs.models import Job
+from shopjobs.models import Job, Revision
 from shopjobs.pages import PartsResponse, wants_part
 
 PAGE = "fronts/measure/page.html"
 GONE = f"{PAGE}#gone"
+OFFER = "fronts/history/offer.html"
 KIND_LINKS = (
     ("?kind=base", "Add a base cabinet"),
     ("?kind=wall", "Add a wall cabinet"),
@@ -40,28 +44,47 @@ Context = dict[str, Any]
 
 
 def done(
-    request: SignedInRequest, job: Job, part: str, said: str, *, anchor: str = "", **more: Any
+    request: SignedInRequest,
+    job: Job,
+    part: str,
+    said: str,
+    *,
+    anchor: str = "",
+    took: Revision | None = None,
+    **more: Any,
 ) -> HttpResponse:
     """What is answered once something changed: its part of the page, or the way to it.
 
-    `also` names further parts; `template` shows another in the part's place.
+    `also` names further parts; `template` shows another in the part's place. What `took`
+    something away is said with all that went, and with its own Undo.
     """
+    offer = undo_offer(job, said, took, anchor or part) if took else None
     if not wants_part(request):
-        messages.success(request, said)
+        words = render_to_string(OFFER, {"offer": offer}, request) if offer else said
+        messages.success(request, words)
         back = return_link(request, job)
         if back:
             return redirect(back)
         return redirect(f"{reverse('fronts:job-measure', args=[job.pk])}#{anchor or part}")
-    response = part_answer(request, job, part, said=said, changed=anchor or part, **more)
+    more |= {"said": said, "changed": anchor or part, "offer": offer}
+    response = part_answer(request, job, part, **more)
     retarget(response, f"#{part}")
     reswap(response, "outerHTML")
-    return trigger_client_event(response, "kitchen-changed", after="settle")
+    return announce_change(response)
 
 
-def opening_saved(request: SignedInRequest, job: Job, opening: Opening, said: str) -> HttpResponse:
-    """The opening as it is now, with its fronts and boxes."""
+def opening_saved(
+    request: SignedInRequest,
+    job: Job,
+    opening: Opening,
+    said: str,
+    kept: Sequence[Revision] = (),
+) -> HttpResponse:
+    """The opening as it is now, with its fronts and boxes; what was `kept` may have taken some."""
     row, template = opening_row(with_fronts(opening), job.unit), f"{PAGE}#opening"
-    return done(request, job, f"opening-{opening.pk}", said, template=template, opening=row)
+    took = next((revision for revision in kept if revision.went), None)
+    part = f"opening-{opening.pk}"
+    return done(request, job, part, said, took=took, template=template, opening=row)
 
 
 def part_answer(request: SignedInRequest, job: Job, part: str, **more: Any) -> HttpResponse:

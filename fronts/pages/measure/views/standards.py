@@ -8,7 +8,7 @@ from django.urls import reverse
 from fronts.models import Cabinet, Opening, Stock
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
-from fronts.pages.measure.views.removal import Removal, removed
+from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
@@ -97,22 +97,15 @@ def _stock_editor(request: SignedInRequest, job: Job) -> Editor:
         action=reverse("fronts:job-stock", args=[job.pk]),
         hint="" if own else "As the shop's, until it is saved here.",
         remove=reverse("fronts:job-stock-clear", args=[job.pk]) if own else "",
+        remove_button="Take the shop's",
         rows=(own,) if own else (),
         is_level=True,
     )
 
 
-@job_view("edit_kitchen")
+@job_view("edit_kitchen", "POST")
 def job_stock_clear(request: SignedInRequest, job: Job) -> HttpResponse:
-    """Ask, then let the shop's stock hold again."""
-    removal = Removal(
-        job=job,
-        target="job-stock",
-        question="Let the shop's stock hold for this job again?",
-        goes=lambda: ["this job's own lengths"],
-        action=reverse("fronts:job-stock-clear", args=[job.pk]),
-        button="Take the shop's",
-        said="The shop's stock holds for this job again.",
-        gone=False,
-    )
-    return removed(request, removal, remove=partial(stock_clear, job=job, **who(request)))
+    """Let the shop's stock hold again."""
+    said = "The shop's stock holds for this job again."
+    clear = partial(stock_clear, job=job, **who(request))
+    return removed(request, job, "job-stock", said, remove=clear, gone=False)

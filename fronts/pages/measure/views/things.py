@@ -13,7 +13,7 @@ from fronts.pages.measure.forms.row_forms import heads, rows_form
 from fronts.pages.measure.things.thing_page import ThingPage
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
-from fronts.pages.measure.views.removal import Removal, removed
+from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.selectors.kitchens import thing_of, things_of
 from fronts.services.things import called, thing_change, thing_create
@@ -61,22 +61,13 @@ def thing_edit(request: SignedInRequest, job: Job, page: ThingPage, key: int) ->
     )
 
 
-@job_view("edit_kitchen")
-def thing_delete_page(
-    request: SignedInRequest, job: Job, page: ThingPage, key: int
-) -> HttpResponse:
-    """Name what is touched by a thing's deletion, then delete it."""
+@job_view("edit_kitchen", "POST")
+def thing_delete_now(request: SignedInRequest, job: Job, page: ThingPage, key: int) -> HttpResponse:
+    """Delete a thing; what else that touches is said."""
     row = found_or_404(thing_of, job, page.table, key)
-    removal = Removal(
-        job=job,
-        target=f"{page.one}-{key}",
-        question=f"Delete {called(row)}?",
-        goes=partial(page.goes, row),
-        action=reverse("fronts:thing-delete", args=[job.pk, page, key]),
-        button=f"Delete {called(row)}",
-        said=f"{_named(row)} is deleted.",
-    )
-    return removed(request, removal, remove=partial(page.delete, row=row, **who(request)))
+    said, target = f"{_named(row)} is deleted.", f"{page.one}-{key}"
+    delete = partial(page.delete, row=row, **who(request))
+    return removed(request, job, target, said, remove=delete)
 
 
 def _named(row: Any) -> str:

@@ -1,0 +1,118 @@
+"""What goes with something that is taken away, in words, as it is at that moment."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from django.utils import timezone
+
+from fronts.models import Box, Cabinet, CutPlan, FitRecord, Front, Opening, OrderCheck
+from fronts.rules.fingerprint import parts_fingerprint
+from fronts.rules.fits import hangs_still
+from fronts.rules.results import Schedule
+from fronts.selectors.kitchens import fit_records_of, schedule_of
+from fronts.selectors.plans import finished_plan
+from shopjobs.models import Job
+
+
+@dataclass(frozen=True, slots=True)
+class Settled:
+    """What people settled by the kitchen as it is, as far as it holds.
+
+    Lines of the order that were checked, by their item; records of fit by their keys; the
+    cutting plan. Of a kitchen by which nothing was settled no schedule is asked.
+    """
+
+    checks: Mapping[str, OrderCheck]
+    fits: frozenset[int]
+    plan: CutPlan | None
+
+    def lost(self, job: Job) -> list[str]:
+        """What of it holds no more by the kitchen as it is now, in words."""
+        if not self.checks and not self.fits and self.plan is None:
+            return []
+        now = schedule_of(job)
+        return [*self._fits_lost(job, now), *self._checks_lost(now), *self._plan_lost(now)]
+
+    def _fits_lost(self, job: Job, now: Schedule) -> Iterator[str]:
+        fits = fit_records_of(job) if self.fits else {}
+        hanging = _hanging(fits, now)
+        others = [
+            label
+            for label, record in fits.items()
+            if record.pk in self.fits and record.pk not in hanging
+        ]
+        if others:
+            are = "are other fronts now" if len(others) > 1 else "is another front now"
+            yield f"{', '.join(others)} {are}, to be fitted anew"
+
+    def _checks_lost(self, now: Schedule) -> Iterator[str]:
+        for item, check in self.checks.items():
+            need = _needs(now).get(item, 0)
+            if need != check.need:
+                now_needed = f"{need or 'none'} needed now"
+                yield f"the check of {check.need} × {item} holds no more: {now_needed}"
+
+    def _plan_lost(self, now: Schedule) -> Iterator[str]:
+        if self.plan is not None and self.plan.fingerprint != parts_fingerprint(now.parts):
+            made = timezone.localtime(self.plan.started_at)
+            yield f"the cutting plan of {made:%-d %b %H:%M} is of other parts"
+
+
+def settled_in(job: Job) -> Settled:
+    """What holds before something is taken away."""
+    checks = list(OrderCheck.objects.filter(job=job).order_by("item"))
+    fits, plan = fit_records_of(job), finished_plan(job)
+    if not checks and not fits and plan is None:
+        return NOTHING_SETTLED
+    now = schedule_of(job)
+    needs = _needs(now)
+    return Settled(
+        {check.item: check for check in checks if needs.get(check.item) == check.need},
+        _hanging(fits, now),
+        plan if plan and plan.fingerprint == parts_fingerprint(now.parts) else None,
+    )
+
+
+NOTHING_SETTLED = Settled({}, frozenset(), None)
+
+
+def in_cabinet(cabinet: Cabinet) -> list[str]:
+    """A cabinet's openings, and what their fronts carry."""
+    openings = Opening.objects.filter(cabinet=cabinet).select_related("cabinet")
+    names = [str(opening) for opening in openings.order_by("position", "pk")]
+    word = "opening" if len(names) == 1 else "openings"
+    fronts = list(Front.objects.filter(opening__cabinet=cabinet))
+    return [*([f"{word} {', '.join(names)}"] if names else []), *carried(fronts)]
+
+
+def carried(fronts: Sequence[Front], fits: Sequence[Front] | None = None) -> list[str]:
+    """The boxes of some fronts, and the records of fit of some: of the same, if none is named."""
+    boxes = Box.objects.filter(front__in=fronts).select_related("front__opening__cabinet")
+    in_order = boxes.order_by("front__opening__position", "front__opening", "front__position")
+    records = FitRecord.objects.filter(front__in=fronts if fits is None else fits)
+    labels = dict.fromkeys(records.order_by("label").values_list("label", flat=True))
+    word = "record" if len(labels) == 1 else "records"
+    return [
+        *([", ".join(map(called, in_order))] if boxes else []),
+        *([f"the {word} of how {', '.join(labels)} fitted"] if labels else []),
+    ]
+
+
+def called(box: Box) -> str:
+    """What a box is called within a sentence: `box 1 of B1.a`."""
+    name = str(box)
+    return name[:1].lower() + name[1:]
+
+
+def _hanging(fits: Mapping[str, FitRecord], now: Schedule) -> frozenset[int]:
+    """The records whose fronts are those that were fitted."""
+    fronts = {front.label: front for front in now.fronts}
+    return frozenset(
+        record.pk
+        for label, record in fits.items()
+        if label in fronts and hangs_still(record.hung, fronts[label])
+    )
+
+
+def _needs(schedule: Schedule) -> Mapping[str, int]:
+    return {need.item: need.need for need in schedule.hardware}
