@@ -121,6 +121,7 @@ def test_htmx_gets_the_one_front(cabinet: Cabinet, installer: Person, signed_in:
 
     assert answer.status_code == 200
     assert dom(answer).first.id == "record-B1.a"
+    assert "job-changed" in answer["HX-Trigger-After-Settle"]  # Undo follows it.
     assert "B1.b" not in dom(answer).words
 
 

@@ -110,6 +110,7 @@ def test_htmx_gets_the_list_alone(kitchen_job: Job, office: Person, signed_in: S
 
     assert answer.status_code == 200
     assert dom(answer).first.id == "order-list"
+    assert "job-changed" in answer["HX-Trigger-After-Settle"]  # Undo follows it.
     assert "2 checked by otto" in dom(answer).words
     assert "HX-Request" in answer["Vary"]
 
