@@ -27,6 +27,9 @@ from fronts.rules.facts import (
 from fronts.rules.lengths import Mm
 from fronts.rules.limits import LONGEST_THREAD, LONGEST_WORD
 
+MOST_IN_SMALL = 32_767
+"""What PostgreSQL's `smallint` holds at most."""
+
 
 def of_all(kind: type) -> "dict[str, models.Field[Any, Any]]":
     """A column for every single fact of a kind of thing, by its name."""
@@ -66,12 +69,17 @@ def word(kind: type, path: str) -> "models.CharField[str, str]":
     raise TypeError(f"{kind.__name__}.{path} is no word out of a few")
 
 
-def count(kind: type, path: str) -> "models.PositiveSmallIntegerField[int, int]":
+def count(kind: type, path: str) -> "models.IntegerField[int, int]":
     """A whole number within its limits."""
     fact = single_fact(kind, path)
     match fact.declared:
         case Count(least=least, most=most):
-            return models.PositiveSmallIntegerField(
+            whole = (
+                models.PositiveSmallIntegerField
+                if most <= MOST_IN_SMALL
+                else models.PositiveIntegerField
+            )
+            return whole(
                 validators=[MinValueValidator(least), MaxValueValidator(most)], **_default(fact)
             )
     raise TypeError(f"{kind.__name__}.{path} is no count")
@@ -82,7 +90,7 @@ def words(kind: type, path: str) -> "WordsField[str, str]":
     fact = single_fact(kind, path)
     match fact.declared:
         case Label(most=most):
-            return LabelField(max_length=most)
+            return LabelField(max_length=most, **_default(fact))
         case Text(most=most):
             return WordsField(max_length=most, blank=True)
         case Thread():

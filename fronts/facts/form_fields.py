@@ -30,6 +30,8 @@ from fronts.rules.limits import LONGEST_THREAD
 class FactsFormMeta(DeclarativeFieldsMetaclass):
     """Gives a form a field for each single fact of its `facts`, but for those it is `without`.
 
+    What it is without is named by its path: `planned` with all that is in it, `gaps.left_top`.
+
     `also` are other kinds of thing that it asks for, each with what begins its fields' names
     and what is left out of it.
     """
@@ -48,7 +50,8 @@ def fields_of(kind: type, prefix: str = "", without: tuple[str, ...] = ()) -> di
     return {
         f"{prefix}{name}": form_field(fact, required=not _may_be_empty(kind, path, fact))
         for name, path, fact in single_facts(kind)
-        if path.partition(".")[0] not in without and not isinstance(fact.declared, DoorName)
+        if not {path, path.partition(".")[0]} & {*without}
+        and not isinstance(fact.declared, DoorName)
     }
 
 

@@ -2,9 +2,10 @@
 
 from django.db import models
 
-from fronts.facts import columns
+from fronts.facts import WordsField, columns
 from fronts.models.fronts import Front
 from fronts.rules.fits import FitFacts as Facts
+from fronts.rules.limits import LONGEST_NAME
 
 
 class FitRecord(models.Model):
@@ -12,7 +13,9 @@ class FitRecord(models.Model):
 
     `label` is what the front was called then. It points at nothing where the front has gone
     since. `hung` is the short name of the front as it was: a front that is made or hung
-    otherwise since has not been fitted so; "" where that was not noted.
+    otherwise since has not been fitted so; "" where that was not noted. `planned_…` is what
+    was measured against. `fitted_by_name` is who it was where a file names somebody who is
+    not in the shop.
     """
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
@@ -24,11 +27,40 @@ class FitRecord(models.Model):
     gap_right = columns.maybe_size(Facts, "gaps.right")
     gap_top = columns.maybe_size(Facts, "gaps.top")
     gap_bottom = columns.maybe_size(Facts, "gaps.bottom")
+    gap_left_top = columns.maybe_size(Facts, "gaps.left_top")
+    gap_left_bottom = columns.maybe_size(Facts, "gaps.left_bottom")
+    gap_right_top = columns.maybe_size(Facts, "gaps.right_top")
+    gap_right_bottom = columns.maybe_size(Facts, "gaps.right_bottom")
+    gap_top_left = columns.maybe_size(Facts, "gaps.top_left")
+    gap_top_right = columns.maybe_size(Facts, "gaps.top_right")
+    gap_bottom_left = columns.maybe_size(Facts, "gaps.bottom_left")
+    gap_bottom_right = columns.maybe_size(Facts, "gaps.bottom_right")
+    planned_left = columns.maybe_size(Facts, "planned.left")
+    planned_right = columns.maybe_size(Facts, "planned.right")
+    planned_top = columns.maybe_size(Facts, "planned.top")
+    planned_bottom = columns.maybe_size(Facts, "planned.bottom")
+    planned_left_top = columns.maybe_size(Facts, "planned.left_top")
+    planned_left_bottom = columns.maybe_size(Facts, "planned.left_bottom")
+    planned_right_top = columns.maybe_size(Facts, "planned.right_top")
+    planned_right_bottom = columns.maybe_size(Facts, "planned.right_bottom")
+    planned_top_left = columns.maybe_size(Facts, "planned.top_left")
+    planned_top_right = columns.maybe_size(Facts, "planned.top_right")
+    planned_bottom_left = columns.maybe_size(Facts, "planned.bottom_left")
+    planned_bottom_right = columns.maybe_size(Facts, "planned.bottom_right")
     note = columns.words(Facts, "note")
-    fitted_by = models.ForeignKey("shopjobs.Person", on_delete=models.RESTRICT, related_name="+")
+    state = columns.words(Facts, "state")
+    fitted_by = models.ForeignKey(
+        "shopjobs.Person", null=True, blank=True, on_delete=models.RESTRICT, related_name="+"
+    )
+    fitted_by_name = WordsField(max_length=LONGEST_NAME, blank=True)
     fitted_at = models.DateTimeField()
     fingerprint = models.CharField(max_length=64, blank=True)
     hung = models.CharField(max_length=64, blank=True)
 
     def __str__(self) -> str:
         return f"{self.label}, {self.fitted_at:%Y-%m-%d}"
+
+    @property
+    def by(self) -> str:
+        """The name of who recorded it; "" where no name is known."""
+        return self.fitted_by.shown_name if self.fitted_by else self.fitted_by_name

@@ -1,39 +1,101 @@
-"""How a front fitted once it hung: what was measured and said, and of which front."""
+"""How a front fitted once it hung: what was measured and said, by whom, and of which front."""
 
 import hashlib
+from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import datetime
 from typing import Annotated
 
-from fronts.rules.facts import Group, Length, Text
+from fronts.rules.facts import Group, Label, Length, Text
+from fronts.rules.kinds import SIDES, Side
 from fronts.rules.lengths import Mm
-from fronts.rules.limits import LONGEST_FRONT_LABEL, LONGEST_NOTE
+from fronts.rules.limits import LONGEST_FRONT_LABEL, LONGEST_NOTE, LONGEST_WORD
 from fronts.rules.results import Front
 
 LETTERS = 16
+DONE = "done"
+ENDS: Mapping[Side, tuple[Side, Side]] = {
+    "left": ("top", "bottom"), "right": ("top", "bottom"),
+    "top": ("left", "right"), "bottom": ("left", "right"),
+}  # fmt: skip
+"""The two ends of each side, in the order in which they are said."""
 
 
 @dataclass(frozen=True, slots=True)
-class GapsMeasured:
-    """The gap at each side, None where none was measured."""
+class Gaps:
+    """The gap at each side: one figure along all of it, or one at each end; None: not known.
+
+    A side never has both: `left` is None where `left_top` and `left_bottom` speak.
+    """
 
     left: Annotated[Mm | None, Length("left", zero=True)] = None
     right: Annotated[Mm | None, Length("right", zero=True)] = None
     top: Annotated[Mm | None, Length("top", zero=True)] = None
     bottom: Annotated[Mm | None, Length("bottom", zero=True)] = None
+    left_top: Annotated[Mm | None, Length("left, at the top", zero=True)] = None
+    left_bottom: Annotated[Mm | None, Length("left, at the bottom", zero=True)] = None
+    right_top: Annotated[Mm | None, Length("right, at the top", zero=True)] = None
+    right_bottom: Annotated[Mm | None, Length("right, at the bottom", zero=True)] = None
+    top_left: Annotated[Mm | None, Length("top, at the left", zero=True)] = None
+    top_right: Annotated[Mm | None, Length("top, at the right", zero=True)] = None
+    bottom_left: Annotated[Mm | None, Length("bottom, at the left", zero=True)] = None
+    bottom_right: Annotated[Mm | None, Length("bottom, at the right", zero=True)] = None
+
+    def figures(self, side: Side) -> tuple[Mm, ...]:
+        """What is known of a side: nothing, one figure, or one at each of its `ENDS`."""
+        said = (getattr(self, name) for name in (side, *end_names(side)))
+        return tuple(figure for figure in said if figure is not None)
+
+    def filled_from(self, others: "Gaps") -> "Gaps":
+        """These gaps, and the others' at each side of which nothing is known here."""
+        return Gaps(**{
+            name: getattr(self if self.figures(side) else others, name)
+            for side in SIDES
+            for name in (side, *end_names(side))
+        })  # fmt: skip
+
+
+def end_names(side: Side) -> tuple[str, str]:
+    """What the gaps at the two ends of a side are called in `Gaps`."""
+    first, second = ENDS[side]
+    return f"{side}_{first}", f"{side}_{second}"
 
 
 @dataclass(frozen=True, slots=True)
 class FitFacts:
-    """What was measured round one front, called `label` then, and a note."""
+    """What was measured round one front, called `label` then, and a note.
+
+    `state` is a short word for how it stands then. `planned` is what was measured against:
+    the gaps as they were planned then, which a later change of the kitchen leaves alone.
+    """
 
     label: Annotated[str, Text("front", LONGEST_FRONT_LABEL)]
-    gaps: Annotated[GapsMeasured, Group("gaps", "gap_")] = GapsMeasured()
+    gaps: Annotated[Gaps, Group("gaps", "gap_")] = Gaps()
     note: Annotated[str, Text("note", LONGEST_NOTE)] = ""
+    state: Annotated[str, Label("state", LONGEST_WORD, example=DONE)] = DONE
+    planned: Annotated[Gaps, Group("planned gaps", "planned_")] = Gaps()
 
     @property
     def says_nothing(self) -> bool:
         """Whether nothing was measured and nothing said."""
-        return not self.note and self.gaps == GapsMeasured()
+        return not self.note and self.gaps == Gaps()
+
+
+@dataclass(frozen=True, slots=True)
+class RecordedFit:
+    """A record of fit: of the front called so now, or then where it has gone; when; by whom.
+
+    `hung` is the short name of what hung there, `fingerprint` that of the schedule; ""
+    where nobody noted it.
+    """
+
+    front: str
+    at: datetime
+    by: str
+    facts: FitFacts
+    gone: bool = False
+    hung: str = ""
+    fingerprint: str = ""
 
 
 def hangs_still(hung: str, front: Front) -> bool:

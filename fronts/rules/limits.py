@@ -24,12 +24,20 @@ MOST_HINGES = 20
 LEAST_KG = Fraction(1, 1000)
 MOST_KG = Fraction(1000)
 COARSEST_STEP = INCH
+MOST_FITS = 100_000
+MOST_CHECKS = 5000
+MOST_NEEDED = 1_000_000
+"""Of one item of hardware."""
 
 LONGEST_LABEL = 40
 LONGEST_FRONT_LABEL = 100
 """Cabinet's, opening's, and a number."""
 LONGEST_MATERIAL = 80
 LONGEST_NOTE = 400
+LONGEST_ITEM = 200
+"""What a line of the hardware list is called."""
+LONGEST_NAME = 301
+"""A person's first and last name with the space between them."""
 LONGEST_THREAD = 20
 LONGEST_WORD = 20
 """Of the words that a fact chooses from."""

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from fronts.rules.cabinet_edges import to_cabinet_edges
-from fronts.rules.kinds import Side
+from fronts.rules.fits import Gaps
+from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.rect import Rect
@@ -22,10 +23,6 @@ class PlannedGap:
 
     width: Mm
     to: Literal["gap", "edge"]
-
-    def missed_by(self, measured: Mm) -> Mm:
-        """How much wider it came out than planned; below zero: narrower."""
-        return measured - self.width
 
 
 def is_gap(space: Mm, farthest: Mm) -> bool:
@@ -43,3 +40,9 @@ def planned_gap(front: Front, side: Side, kitchen: Kitchen) -> PlannedGap | None
     outline = Rect(front.x, front.y, front.width, front.height)
     shows = to_cabinet_edges(outline, kitchen.cabinet(front.cabinet))[side]
     return PlannedGap(shows, "edge") if is_gap(shows, farthest) else None
+
+
+def planned_gaps(front: Front, kitchen: Kitchen) -> Gaps:
+    """The gaps that are planned round a front, None where there is nothing to plan."""
+    planned = {side: planned_gap(front, side, kitchen) for side in SIDES}
+    return Gaps(**{side: gap.width for side, gap in planned.items() if gap is not None})

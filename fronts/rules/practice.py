@@ -102,6 +102,12 @@ class Practice:
     hinge_inset_most: Mm = _number(
         inches(1, 4), "greatest inset gap the shop's hinges make", "practice, memory"
     )
+    hinge_adjust_side: Mm = _number(
+        Fraction(2), "a hinge moves its door sideways by, each way", "practice"
+    )
+    hinge_adjust_height: Mm = _number(
+        Fraction(2), "a hinge moves its door up and down by, each way", "practice"
+    )
     humidity_low: Fraction = _number(
         Fraction(30), "driest month on site, % RH", "practice", plain=(0, 100)
     )

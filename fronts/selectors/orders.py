@@ -7,7 +7,7 @@ from datetime import datetime
 from fronts.models import OrderCheck
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.results import Need, Schedule
-from shopjobs.models import Job, Person
+from shopjobs.models import Job
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +24,7 @@ class OrderLine:
     why: str
     fronts: tuple[str, ...]
     per_front: Mapping[str, int]
-    checked_by: Person | None = None
+    checked_by: str = ""
     checked_at: datetime | None = None
     note: str = ""
     was: int | None = None
@@ -57,7 +57,7 @@ def _line(need: Need, check: OrderCheck | None, now: str) -> OrderLine:
         return OrderLine(*facts, spares=need.spares)
     return OrderLine(
         *facts,
-        checked_by=check.checked_by,
+        checked_by=check.by,
         checked_at=check.checked_at,
         note=check.note,
         was=check.need,

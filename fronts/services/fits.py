@@ -1,15 +1,16 @@
 """Recording how a front fitted."""
 
+from dataclasses import fields, replace
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
 
+from fronts.facts import PLACES
 from fronts.facts.rows import columns_of
 from fronts.models import FitRecord, Front
-from fronts.rules.fits import FitFacts
-from fronts.selectors.kitchens import front_keys_of
-from fronts.services.saving import checked, enter, job_told, saved
-from shopjobs.models import Job, Person
+from fronts.rules.fits import FitFacts, Gaps
+from fronts.services.saving import checked, job_told, saved
+from shopjobs.models import Person
 from shopjobs.services.recording import recorded
 
 
@@ -26,13 +27,14 @@ def fit_record(
     """Record the gaps measured round a front once it hung; each record stays, the last counts.
 
     `hung` is the short name of the front as it is now, `fingerprint` that of the schedule.
+    What the facts say was planned is kept to the last decimal that a column holds.
     """
     if facts.says_nothing:
         raise ValidationError("enter a gap that was measured, or a note")
     job = front.opening.cabinet.job
     record = FitRecord(
         job=job, front=front, hung=hung, fingerprint=fingerprint, fitted_by=by, fitted_at=at,
-        **columns_of(facts),
+        **columns_of(replace(facts, planned=_as_kept(facts.planned))),
     )  # fmt: skip
     checked(record)
     saved(record)
@@ -41,13 +43,9 @@ def fit_record(
     return record
 
 
-def fits_find_their_fronts(*, job: Job) -> None:
-    """Records whose fronts were taken out and put back by a file find them by their labels."""
-    lost = list(FitRecord.objects.filter(job=job, front=None))
-    if not lost:
-        return
-    fronts = front_keys_of(job)
-    found = [record for record in lost if record.label in fronts]
-    for record in found:
-        enter(record, {"front_id": fronts[record.label]})
-        saved(record)
+def _as_kept(planned: Gaps) -> Gaps:
+    """A gap that is reckoned may have no end of decimals; one that is entered has few."""
+    reckoned = {gap.name: getattr(planned, gap.name) for gap in fields(planned)}
+    return Gaps(**{
+        name: None if gap is None else round(gap, PLACES) for name, gap in reckoned.items()
+    })  # fmt: skip

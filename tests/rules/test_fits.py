@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.fits import FitFacts, GapsMeasured, hangs_still, hung_as
+from fronts.rules.fits import FitFacts, Gaps, hangs_still, hung_as
 from fronts.rules.kitchen import FrontFacts
 from fronts.rules.results import Front
 from tests.rules.small_kitchens import cabinet, door, inch, kitchen, only_front, opening
@@ -12,9 +12,9 @@ from tests.rules.small_kitchens import cabinet, door, inch, kitchen, only_front,
 NOTED = [
     ("nothing", FitFacts("B1.a"), True),
     ("a note", FitFacts("B1.a", note="rubs"), False),
-    ("a gap", FitFacts("B1.a", GapsMeasured(left=inch("1/8"))), False),
-    ("a gap of nothing", FitFacts("B1.a", GapsMeasured(top=inch("0"))), False),
-    ("both", FitFacts("B1.a", GapsMeasured(left=inch("1/8")), "rubs"), False),
+    ("a gap", FitFacts("B1.a", Gaps(left=inch("1/8"))), False),
+    ("a gap of nothing", FitFacts("B1.a", Gaps(top=inch("0"))), False),
+    ("both", FitFacts("B1.a", Gaps(left=inch("1/8")), "rubs"), False),
 ]
 
 
@@ -22,6 +22,29 @@ NOTED = [
 def test_what_says_nothing(facts: FitFacts, empty: bool) -> None:
     """Neither a gap, be it none at all, nor a word."""
     assert facts.says_nothing is empty
+
+
+def test_a_side_speaks_in_one_figure_or_at_both_its_ends() -> None:
+    """Upright sides from the top, the others from the left; nothing where nothing is known."""
+    gaps = Gaps(left=inch("1/8"), right_bottom=inch("1/4"), right_top=inch("3/16"),
+                top_left=inch("1/16"), top_right=inch("0"))  # fmt: skip
+
+    assert gaps.figures("left") == (inch("1/8"),)
+    assert gaps.figures("right") == (inch("3/16"), inch("1/4"))
+    assert gaps.figures("top") == (inch("1/16"), inch("0"))
+    assert gaps.figures("bottom") == ()
+
+
+def test_what_is_not_known_of_a_side_is_filled_whole() -> None:
+    """One figure is not mixed with another's two ends."""
+    known = Gaps(left=inch("1/8"), top_left=inch("1"), top_right=inch("2"))
+    others = Gaps(left_top=inch("3"), left_bottom=inch("3"), right=inch("4"), top=inch("5"))
+
+    filled = known.filled_from(others)
+
+    assert filled == Gaps(
+        left=inch("1/8"), right=inch("4"), top_left=inch("1"), top_right=inch("2")
+    )
 
 
 FRONT = only_front(kitchen(cabinet(opening())))

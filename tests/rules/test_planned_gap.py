@@ -2,9 +2,10 @@
 
 import pytest
 
+from fronts.rules.fits import Gaps
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.planned_gap import PlannedGap, is_gap, planned_gap
+from fronts.rules.planned_gap import PlannedGap, is_gap, planned_gap, planned_gaps
 from fronts.rules.practice import PRACTICE
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
@@ -70,12 +71,11 @@ def test_a_front_that_laps_by_nothing_is_planned_to_the_cabinets_edge(lap: str) 
     assert planned_gap(only_front(of), "left", of) == PlannedGap(inch("1 1/2") - inch(lap), "edge")
 
 
-def test_by_how_much_a_gap_was_missed() -> None:
-    """Above zero it came out wider than planned."""
-    planned = PlannedGap(inch("1/8"), "gap")
+def test_all_that_is_planned_round_a_front() -> None:
+    """The same at each side; nothing where there is nothing to plan."""
+    of = kitchen(cabinet(opening(), height=inch("60")))
 
-    assert planned.missed_by(inch("3/16")) == inch("1/16")
-    assert planned.missed_by(inch("1/16")) == inch("-1/16")
+    assert planned_gaps(only_front(of), of) == Gaps(inch("1"), inch("1"), None, inch("1"))
 
 
 SPACES = [("-1/16", False), ("0", True), ("3", True), ("3 1/16", False)]

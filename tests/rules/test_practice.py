@@ -46,6 +46,8 @@ VALUES = [
     ("hinge_half", "1"),
     ("hinge_overlay_most", "1 1/2"),
     ("hinge_inset_most", "1/4"),
+    ("hinge_adjust_side", "2 mm"),
+    ("hinge_adjust_height", "2 mm"),
 ]
 
 # Common practice, no source, but the wood made at 6–8 %: Wood Handbook.

@@ -7,7 +7,7 @@ from django.apps import apps
 from django.db.models import ForeignKey, Model, QuerySet
 
 from fronts.models import FitRecord, Front
-from fronts.rules.fits import FitFacts, GapsMeasured
+from fronts.rules.fits import FitFacts, Gaps
 from fronts.rules.practice import inches
 from fronts.selectors.kitchens import schedule_of
 from fronts.services.cabinets import cabinet_delete
@@ -53,7 +53,7 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     schedule = schedule_of(job)
     item = schedule.hardware[0]
     order_line_check(job=job, schedule=schedule, item=item.item, seen=item.need, by=owner, at=NOW)
-    gaps = GapsMeasured(left=inches(1, 8))
+    gaps = Gaps(left=inches(1, 8))
     for front in Front.objects.filter(opening__cabinet__job=job):
         facts = FitFacts(label=str(front), gaps=gaps, note="planed «twice»")
         fit_record(front=front, facts=facts, hung="9c2", fingerprint="77-ab", by=fitter, at=NOW)

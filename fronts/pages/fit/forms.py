@@ -6,9 +6,10 @@ from django import forms
 from django.core.exceptions import ValidationError
 
 from fronts.facts.form_fields import FactsFormMeta
-from fronts.facts.rows import from_values
+from fronts.facts.rows import columns_of, from_values
 from fronts.facts.size_form_fields import Size
-from fronts.rules.fits import FitFacts
+from fronts.rules.fits import FitFacts, end_names
+from fronts.rules.kinds import SIDES
 from fronts.rules.limits import LONGEST_FRONT_LABEL
 from shopjobs.forms.house import HouseForm
 from shopjobs.words import one_line
@@ -18,7 +19,10 @@ class FitForm(HouseForm, metaclass=FactsFormMeta):
     """The gaps measured round one front, in the job's unit, and a note."""
 
     facts = FitFacts
-    without = ("label",)
+    without = (
+        "label", "state", "planned",
+        *(f"gaps.{name}" for side in SIDES for name in end_names(side)),
+    )  # fmt: skip
 
     front = forms.CharField(max_length=LONGEST_FRONT_LABEL, strip=False, widget=forms.HiddenInput())
 
@@ -32,7 +36,8 @@ class FitForm(HouseForm, metaclass=FactsFormMeta):
 
     def entered(self, label: str) -> FitFacts:
         """What was measured and said of the front that is called so."""
-        return from_values(FitFacts, {**self.cleaned_data, "label": label})
+        unasked = columns_of(FitFacts(label))
+        return from_values(FitFacts, {**unasked, **self.cleaned_data, "label": label})
 
     def clean(self) -> dict[str, Any]:
         """Something must have been measured or said."""

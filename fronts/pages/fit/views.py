@@ -23,6 +23,7 @@ from fronts.pages.shared.blocking_findings import findings_with_links
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.fits import hung_as
+from fronts.rules.planned_gap import planned_gaps
 from fronts.rules.results import Front
 from fronts.rules.schedule import schedule as schedule_for
 from fronts.selectors.kitchens import fit_records_of, front_keys_of
@@ -85,7 +86,7 @@ def _gone(request: SignedInRequest, at: AtCabinet, form: FitForm) -> HttpRespons
 def _record(request: SignedInRequest, at: AtCabinet, front: Front, form: FitForm) -> FitRecord:
     return fit_record(
         front=FrontRow.objects.get(pk=front_keys_of(at.job)[front.label]),
-        facts=form.entered(front.label),
+        facts=replace(form.entered(front.label), planned=planned_gaps(front, at.kitchen)),
         hung=hung_as(front),
         fingerprint=at.now,
         **who(request),

@@ -1,6 +1,6 @@
 """One cabinet at the wall: each of its fronts with what is needed to hang it."""
 
-from collections.abc import Mapping
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from django.forms import BoundField, Form
@@ -11,18 +11,20 @@ from fronts.drawings.drawing import SCREEN
 from fronts.drawings.front_back import Bores, front_from_back
 from fronts.drawings.jig import jig_drawing
 from fronts.drawings.svg import Px, safe_id
+from fronts.facts.rows import columns_of, from_row
 from fronts.figures.boxes import HolePlace, box_figures, hole_places
 from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
 from fronts.figures.sizes import signed
 from fronts.models import FitRecord
-from fronts.rules.fits import hangs_still
+from fronts.rules.fits import DONE, ENDS, FitFacts, Gaps, hangs_still
 from fronts.rules.kinds import FRONT_KINDS, SIDES, Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
-from fronts.rules.planned_gap import PlannedGap, planned_gap
+from fronts.rules.planned_gap import PlannedGap, planned_gap, planned_gaps
 from fronts.rules.results import Fitting, Front, Schedule
+from fronts.rules.truing import errors_at
 
 _ROOM: tuple[Px, Px] = (358_00, 420_00)
 """What a phone is wide; at a desk the drawing is shown larger."""
@@ -32,7 +34,10 @@ _JIG: tuple[Px, Px] = (340_00, 240_00)
 
 @dataclass(frozen=True, slots=True)
 class Gap:
-    """One gap: as planned, as measured, and by how much they differ; "" where there is none."""
+    """One side's gap: as planned, as measured, and by how much they differ; "" where none is.
+
+    A side that was measured at both its ends says so: `top 3/16, bottom 1/8`.
+    """
 
     side: Side
     planned: str
@@ -42,13 +47,16 @@ class Gap:
 
 @dataclass(frozen=True, slots=True)
 class Recorded:
-    """The last record of a front, beside what is planned today.
+    """The last record of a front, beside what was planned then, or is now where nobody noted it.
 
     `another`: the front is made or hung otherwise since, so that it has to be fitted anew.
+    `state` is said where the front is not done.
     """
 
     record: FitRecord
+    state: str
     gaps: tuple[Gap, ...]
+    planned_then: bool
     outdated: bool
     another: bool
 
@@ -127,35 +135,35 @@ def as_recorded(record: FitRecord | None) -> dict[str, Mm | str | None]:
     """What a form to measure again starts from."""
     if record is None:
         return {}
-    gaps = {f"gap_{side}": gap for side, gap in _measured(record).items()}
-    return {**gaps, "note": record.note}
-
-
-def _measured(record: FitRecord) -> Mapping[Side, Mm | None]:
-    return {
-        "left": record.gap_left,
-        "right": record.gap_right,
-        "top": record.gap_top,
-        "bottom": record.gap_bottom,
-    }
+    return columns_of(from_row(FitFacts, record))
 
 
 def _recorded(front: Front, record: FitRecord, kitchen: Kitchen, now: str) -> Recorded:
-    measured = _measured(record)
-    gaps = tuple(
-        _gap(side, planned_gap(front, side, kitchen), measured[side], kitchen.job.unit)
-        for side in SIDES
+    facts = from_row(FitFacts, record)
+    planned = facts.planned.filled_from(planned_gaps(front, kitchen))
+    return Recorded(
+        record=record,
+        state="" if facts.state == DONE else facts.state,
+        gaps=tuple(_gap(side, planned, facts.gaps, kitchen.job.unit) for side in SIDES),
+        planned_then=facts.planned != Gaps(),
+        outdated=record.fingerprint != now,
+        another=not hangs_still(record.hung, front),
     )
-    another = not hangs_still(record.hung, front)
-    return Recorded(record, gaps, record.fingerprint != now, another)
 
 
-def _gap(side: Side, planned: PlannedGap | None, measured: Mm | None, unit: str) -> Gap:
-    difference = ""
-    if planned is not None and measured is not None:
-        difference = signed(planned.missed_by(measured), unit)
-    wanted = "" if planned is None else show(planned.width, unit)
-    return Gap(side, wanted, "" if measured is None else show(measured, unit), difference)
+def _gap(side: Side, planned: Gaps, measured: Gaps, unit: str) -> Gap:
+    off = [signed(error, unit) for error in errors_at(measured, planned, side)]
+    wanted, found = (
+        [show(figure, unit) for figure in gaps.figures(side)] for gaps in (planned, measured)
+    )
+    return Gap(side, *(_at_ends(side, figures) for figures in (wanted, found, off)))
+
+
+def _at_ends(side: Side, figures: Sequence[str]) -> str:
+    """One figure as it is; two with the ends at which they are."""
+    if len(figures) < 2:
+        return "".join(figures)
+    return ", ".join(f"{end} {figure}" for end, figure in zip(ENDS[side], figures, strict=True))
 
 
 def _in_words(planned: PlannedGap | None, unit: str) -> str:

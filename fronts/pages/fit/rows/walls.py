@@ -7,7 +7,7 @@ from fronts.figures.findings import findings_of, places_at
 from fronts.figures.fronts import what
 from fronts.figures.sizes import size
 from fronts.models import FitRecord
-from fronts.rules.fits import hangs_still
+from fronts.rules.fits import DONE, hangs_still
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Front, Schedule
 
@@ -81,9 +81,9 @@ def _row(
 
 
 def _is_fitted(front: Front, records: Mapping[str, FitRecord]) -> bool:
-    """Whether the front has been fitted, and is still the front that was."""
+    """Whether the front has been fitted to the end, and is still the front that was."""
     record = records.get(front.label)
-    return record is not None and hangs_still(record.hung, front)
+    return record is not None and record.state == DONE and hangs_still(record.hung, front)
 
 
 def _holds(fronts: Sequence[Front]) -> Iterator[str]:

@@ -49,7 +49,7 @@ def _cells(row: Row) -> tuple[str, ...]:
         str(line.spares),
         line.why,
         row.where,
-        line.checked_by.shown_name if line.checked_by else "",
+        line.checked_by,
         line.checked_at.isoformat(timespec="minutes") if line.checked_at else "",
         "" if line.was is None else str(line.was),
         row.change,

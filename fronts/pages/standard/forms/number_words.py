@@ -18,6 +18,7 @@ _GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "Hinges": (
         "cup_diameter", "cup_from_edge", "hinge_half", "hinge_overlay_most", "hinge_inset_most",
+        "hinge_adjust_side", "hinge_adjust_height",
     ),
     "Five-piece fronts": (
         "stile", "rail", "tongue", "panel_clearance", "panel_thickness", "solid_panels",

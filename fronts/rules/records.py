@@ -1,0 +1,43 @@
+"""What people put their names to on a job: how fronts fitted, and what the order needs."""
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Annotated
+
+from fronts.rules.facts import Count, Label, Text
+from fronts.rules.fits import RecordedFit
+from fronts.rules.limits import LONGEST_ITEM, LONGEST_NOTE, MOST_NEEDED
+
+
+@dataclass(frozen=True, slots=True)
+class CheckFacts:
+    """A line of the hardware list as it was checked: the item, how many, and a note."""
+
+    item: Annotated[str, Label("item", LONGEST_ITEM, example="hinge")]
+    need: Annotated[int, Count("need", 0, MOST_NEEDED)] = 0
+    note: Annotated[str, Text("note", LONGEST_NOTE)] = ""
+
+
+@dataclass(frozen=True, slots=True)
+class RecordedCheck:
+    """A line that was checked, when and by whom.
+
+    Without `at` nobody checked it: it stood on the list when somebody began to go through
+    it, and is not new.
+    """
+
+    facts: CheckFacts
+    at: datetime | None = None
+    by: str = ""
+    fingerprint: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Records:
+    """Everything recorded on a job, each kind in its order."""
+
+    fits: tuple[RecordedFit, ...] = ()
+    checks: tuple[RecordedCheck, ...] = ()
+
+
+NO_RECORDS = Records()

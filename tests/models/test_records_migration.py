@@ -1,0 +1,58 @@
+"""Records of people who are not in the shop come through on the way back, with their names."""
+
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from django.db import connection
+from django.db.migrations.executor import MigrationExecutor
+
+from fronts.rules.practice import inches
+from tests.factories import NOW, JobFactory, PersonFactory
+from tests.models.test_front_migration import migrated, newest
+
+BEFORE = ("fronts", "0008_sheet_sets")
+
+
+@pytest.fixture
+def now(transactional_db: None) -> Iterator[Any]:
+    """The tables as they are; they are so again after the test whatever happened."""
+    yield MigrationExecutor(connection).loader.project_state().apps.get_model
+    newest()
+
+
+def test_names_and_gaps_at_two_ends_go_back_and_come_again(now: Any) -> None:
+    """The owner stands in for who is not there, and the note says who it was."""
+    job, empty = JobFactory.create(), JobFactory.create()
+    owner = PersonFactory.create(shop=job.shop, owner=True)
+    fitter = PersonFactory.create(shop=job.shop, installer=True)
+    fits, checks = now("fronts", "FitRecord").objects, now("fronts", "OrderCheck").objects
+    for number, by in (
+        (job, {"fitted_by_name": "Kim", "note": "snug"}),
+        (job, {"fitted_by_id": fitter.pk}),
+        (empty, {"fitted_by_name": "Kim"}),
+    ):
+        fits.create(
+            job_id=number.pk, label="B1.a", fitted_at=NOW, gap_left=inches(1, 8),
+            gap_right_top=inches(1, 8), gap_right_bottom=inches(1, 4), **by,
+        )  # fmt: skip
+    checks.create(
+        job_id=job.pk, item="hinge", need=2, checked_at=NOW, checked_by_name="Bo", note=""
+    )
+
+    before = migrated(BEFORE)
+
+    assert [
+        (fit.job_id, fit.fitted_by_id, fit.note, fit.gap_left, fit.gap_right)
+        for fit in before("fronts", "FitRecord").objects.order_by("pk")
+    ] == [
+        (job.pk, owner.pk, "Kim: snug", inches(1, 8), inches(3, 16)),
+        (job.pk, fitter.pk, "", inches(1, 8), inches(3, 16)),
+    ]
+    check = before("fronts", "OrderCheck").objects.get()
+    assert (check.checked_by_id, check.note) == (owner.pk, "Bo")
+
+    again = newest()("fronts", "FitRecord").objects.order_by("pk")
+    assert [(fit.fitted_by_id, fit.state) for fit in again] == [
+        (owner.pk, "done"), (fitter.pk, "done"),
+    ]  # fmt: skip
