@@ -1,5 +1,6 @@
 """Taking back what a revision changed, row by row; and what stands in the way of that."""
 
+from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
@@ -11,7 +12,7 @@ from django.db.models.deletion import Collector, RestrictedError
 
 from shopjobs.models import Revision
 from shopjobs.row_changes import RowChange, changes_of
-from shopjobs.row_values import python_value, row_with, said_of, value_of
+from shopjobs.row_values import Values, python_value, row_with, said_of, value_of
 from shopjobs.services.recording import deleted, made, saved
 from shopjobs.services.refused import Refused
 
@@ -32,10 +33,28 @@ class Clash:
 
 def clashes(revision: Revision) -> list[Clash]:
     """What others, or the same person, changed since of what taking this back would change."""
-    changes = changes_of(revision.changes)
+    changes = _as_left(changes_of(revision.changes))
     own = {(change.table, change.key) for change in changes}
     found = [clash for change in changes for clash in _clashes(change, revision, own)]
     return list({(clash.table, clash.key, clash.column): clash for clash in found}.values())
+
+
+def _as_left(changes: Sequence[RowChange]) -> list[RowChange]:
+    """The changes, each with what stood in its columns once all of them were made.
+
+    A service may change a row twice: a record lets its front go, and finds the new one.
+    """
+    left: dict[tuple[str, int], Values] = defaultdict(dict)
+    for change in changes:
+        left[change.table, change.key] |= change.after or {}
+    return [
+        change
+        if change.after is None
+        else change._replace(
+            after={name: left[change.table, change.key][name] for name in change.after}
+        )
+        for change in changes
+    ]
 
 
 def take_back(revision: Revision) -> None:
