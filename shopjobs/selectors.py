@@ -1,5 +1,6 @@
 """Reads of shops, people, jobs and tasks. Each starts from a person, and so from one shop."""
 
+from collections import Counter
 from collections.abc import Iterable
 from datetime import datetime, timedelta
 
@@ -44,6 +45,30 @@ def job_of(person: Person, job_id: int) -> Job:
 def people_of(person: Person) -> QuerySet[Person]:
     """Return the people of the person's shop, those who may sign in first."""
     return Person.objects.filter(shop__people=person).order_by("-is_active", "username")
+
+
+def names_in(shop: Shop) -> dict[int, str]:
+    """Return a name for each person of the shop that means nobody else there.
+
+    It is the name that others read; the sign-in name where that could be taken for another's.
+    """
+    return _names([*Person.objects.filter(shop=shop)])
+
+
+def keys_by_name(shop: Shop) -> dict[str, int]:
+    """Return whom of the shop a name means: one of `names_in`, or a sign-in name."""
+    people = [*Person.objects.filter(shop=shop)]
+    signed_in = {person.username: person.pk for person in people}
+    return signed_in | {name: key for key, name in _names(people).items()}
+
+
+def _names(people: list[Person]) -> dict[int, str]:
+    meant = Counter(person.username for person in people)
+    meant.update(person.shown_name for person in people if person.shown_name != person.username)
+    return {
+        person.pk: person.shown_name if meant[person.shown_name] == 1 else person.username
+        for person in people
+    }
 
 
 def colleague_of(person: Person, person_id: int) -> Person:

@@ -33,6 +33,11 @@ class Faults:
         self._found: list[Fault] = []
         self._further = 0
 
+    @property
+    def any(self) -> bool:
+        """Whether there is one so far."""
+        return bool(self._found)
+
     def add(self, path: str, found: str, wanted: str) -> None:
         if len(self._found) < MOST_FAULTS:
             self._found.append(Fault(path, found, wanted))

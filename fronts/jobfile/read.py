@@ -1,12 +1,14 @@
-"""A job file to a kitchen, or everything that is wrong with it."""
+"""A job file to a kitchen and its records, or everything that is wrong with it."""
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from fronts.jobfile import values
 from fronts.jobfile.cabinets import cabinets
 from fronts.jobfile.consistency import Consistency
-from fronts.jobfile.json_text import decoded, parsed
+from fronts.jobfile.json_text import Keys, decoded, parsed
 from fronts.jobfile.reader import Page, Place, Record
+from fronts.jobfile.records import KEYS as RECORD_KEYS
+from fronts.jobfile.records import records
 from fronts.jobfile.shop_numbers import practice
 from fronts.jobfile.standard import standard
 from fronts.jobfile.stated import keys_of, stated
@@ -17,6 +19,7 @@ from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import UNITS, Unit
 from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen
 from fronts.rules.lengths import INCH, Mm
+from fronts.rules.records import NO_RECORDS, Records
 
 VERSION = 2
 """Of what is written."""
@@ -25,10 +28,24 @@ KEYS = ("version", *keys_of(Kitchen))
 STEPS: dict[Unit, Mm] = {"in": INCH / 16, "mm": Mm(1, 2)}
 
 
+@dataclass(frozen=True, slots=True)
+class JobFile:
+    """All that a job file states: the kitchen, and what people recorded on its job."""
+
+    kitchen: Kitchen
+    records: Records = NO_RECORDS
+
+
 def read(text: str) -> Kitchen:
-    """The kitchen that a job file states; `Refused` with every fault in it."""
-    page = Page()
-    root = Record(Place(page, "", parsed(text)), KEYS)
+    """The kitchen alone that a job file states; `Refused` with every fault in the file."""
+    return read_job(text).kitchen
+
+
+def read_job(text: str) -> JobFile:
+    """All that a job file states; `Refused` with every fault in it."""
+    page, tree = Page(), parsed(text)
+    older = isinstance(tree, Keys) and tree.get("version") == 1
+    root = Record(Place(page, "", tree), KEYS if older else (*KEYS, *RECORD_KEYS))
     version = root.need("version", _version, VERSION, _WANTED)
     job = root.need("job", _job, JobFacts(number=""), "an object with number and unit")
     standing = {
@@ -45,13 +62,14 @@ def read(text: str) -> Kitchen:
     )
     consistency = Consistency(kitchen.doors_on_hand)
     kitchen = replace(kitchen, cabinets=cabinets(root, consistency, version))
+    recorded = NO_RECORDS if older else records(root, kitchen)
     page.faults.refuse_if_any()
-    return kitchen
+    return JobFile(kitchen, recorded)
 
 
-def read_bytes(data: bytes) -> Kitchen:
-    """As `read`, from a file's bytes."""
-    return read(decoded(data))
+def read_bytes(data: bytes) -> JobFile:
+    """As `read_job`, from a file's bytes."""
+    return read_job(decoded(data))
 
 
 _WANTED = " or ".join(str(version) for version in VERSIONS)

@@ -6,7 +6,8 @@ from fractions import Fraction
 from typing import TypeAlias
 
 from fronts.rules.fingerprint import fingerprint
-from fronts.rules.kinds import SIDES
+from fronts.rules.fits import ENDS, Gaps
+from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, exact
 from fronts.rules.results import (
@@ -25,12 +26,13 @@ from fronts.rules.results import (
     Shim,
     Slot,
 )
+from fronts.rules.truing import Truing
 
 Json: TypeAlias = dict[str, object]
 
 
-def schedule_json(schedule: Schedule) -> Json:
-    """The whole schedule as plain values, ready for `json.dumps`."""
+def schedule_json(schedule: Schedule, truings: Iterable[Truing] = ()) -> Json:
+    """The whole schedule as plain values, ready for `json.dumps`; `truings` as records say."""
     job = schedule.job
     return {
         "job": {"number": job.number, "unit": job.unit, "step": exact(job.step)},
@@ -43,6 +45,7 @@ def schedule_json(schedule: Schedule) -> Json:
         "hardware": [_need(each) for each in schedule.hardware],
         "parts": [_part(each) for each in schedule.parts],
         "findings": [_finding(each) for each in schedule.findings],
+        "truing": [_truing(each) for each in truings],
     }
 
 
@@ -187,6 +190,27 @@ def _finding(finding: Finding) -> Json:
         "where": list(finding.where),
         "message": finding.message,
     }
+
+
+def _truing(truing: Truing) -> Json:
+    return {
+        "front": truing.front,
+        "planned": {side: _gap(truing.planned, side) for side in SIDES},
+        "shift_right": _maybe(truing.shift_right),
+        "shift_up": _maybe(truing.shift_up),
+        "wide_by": _maybe(truing.wide_by),
+        "high_by": _maybe(truing.high_by),
+        "tilt": _maybe(truing.tilt),
+        "within_play": truing.within_play,
+    }
+
+
+def _gap(gaps: Gaps, side: Side) -> str | Json | None:
+    """One figure, or one at each end; None where nothing is known."""
+    figures = [exact(figure) for figure in gaps.figures(side)]
+    if len(figures) > 1:
+        return dict(zip(ENDS[side], figures, strict=True))
+    return figures[0] if figures else None
 
 
 def kilograms(mass: Fraction) -> str:

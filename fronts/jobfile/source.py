@@ -5,14 +5,13 @@ from pathlib import Path
 
 from fronts.jobfile.faults import refused
 from fronts.jobfile.json_text import LARGEST_FILE
-from fronts.jobfile.read import read_bytes
-from fronts.rules.kitchen import Kitchen
+from fronts.jobfile.read import JobFile, read_bytes
 
 STANDARD_INPUT = "-"
 
 
-def read_file(name: str) -> Kitchen:
-    """The kitchen in the file `name`, or in standard input for `-`; else `Refused`."""
+def read_file(name: str) -> JobFile:
+    """All that the file `name` states, or standard input for `-`; else `Refused`."""
     return read_bytes(_bytes_of(name))
 
 

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Callable, Mapping
-from datetime import date
+from datetime import UTC, date, datetime
 from fractions import Fraction
 from typing import TypeVar
 
@@ -15,6 +15,12 @@ from shopjobs.words import fits_one_line
 T = TypeVar("T")
 
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
+_MOMENT = re.compile(
+    r"[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(?:\.[0-9]{1,6})?"
+    r"(?:Z|[+-][0-9]{2}:[0-9]{2})"
+)
+SOME_TIME = datetime(2000, 1, 1, tzinfo=UTC)
+"""Read on with this where a time is at fault; the file is refused in the end."""
 _NUMBER = re.compile(r"-?[0-9]{1,20}(?:\.[0-9]{1,20}|/[0-9]{1,20})?")
 
 
@@ -94,6 +100,25 @@ def number(least: Fraction, most: Fraction) -> Callable[[Place], Fraction | None
         return None
 
     return read
+
+
+def yes_or_no(place: Place) -> bool | None:
+    """True or false, as JSON says it."""
+    if isinstance(place.value, bool):
+        return place.value
+    place.fault("true or false")
+    return None
+
+
+def moment(place: Place) -> datetime | None:
+    """A moment as ISO 8601 writes it in full, with how far its clock is from UTC."""
+    if isinstance(place.value, str) and _MOMENT.fullmatch(place.value):
+        try:
+            return datetime.fromisoformat(place.value).astimezone(UTC)
+        except (ValueError, OverflowError):
+            pass
+    place.fault("a time like 2027-03-12T10:00:00Z")
+    return None
 
 
 def day(place: Place) -> date | None:

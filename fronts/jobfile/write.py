@@ -1,25 +1,28 @@
-"""A kitchen to a job file: what `read` takes back to exactly the same kitchen."""
+"""A kitchen and its records to a job file: what `read_job` takes back exactly."""
 
 import json
-from datetime import date
+from datetime import UTC, date, datetime
 from typing import Any, TypeAlias
 
 from fronts.jobfile import shop_tables
 from fronts.jobfile.read import VERSION
 from fronts.rules import lengths
 from fronts.rules.facts import Fact, facts_of, rows_of
+from fronts.rules.fits import ENDS, Gaps, RecordedFit
 from fronts.rules.kinds import SIDES, Unit
 from fronts.rules.kitchen import Cabinet, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import NUMBER_NAMES, PLAIN, PRACTICE, Practice
+from fronts.rules.records import NO_RECORDS, RecordedCheck, Records
 from fronts.rules.standard_keys import Sides
 
 Json: TypeAlias = bool | int | str | list["Json"] | dict[str, "Json"] | None
 
 
-def write(kitchen: Kitchen) -> str:
+def write(kitchen: Kitchen, records: Records = NO_RECORDS) -> str:
     """The job file, in UTF-8 text; what the kitchen leaves to others stays left out."""
-    said = _Writer(kitchen.job.unit).kitchen(kitchen)
+    writer = _Writer(kitchen.job.unit)
+    said = writer.kitchen(kitchen) | writer.records(records)
     return json.dumps(said, ensure_ascii=False, indent=1) + "\n"
 
 
@@ -27,7 +30,7 @@ class _Writer:
     def __init__(self, unit: Unit) -> None:
         self.unit = unit
 
-    def kitchen(self, kitchen: Kitchen) -> Json:
+    def kitchen(self, kitchen: Kitchen) -> dict[str, Json]:
         return {
             "version": VERSION,
             "job": self.thing(kitchen.job),
@@ -85,6 +88,50 @@ class _Writer:
             return {"height": said.pop("own_height"), **said}
         return said
 
+    def records(self, records: Records) -> dict[str, Json]:
+        """Records of fit and order checks, each key where there are any."""
+        fits: list[Json] = [self.fit(fit) for fit in records.fits]
+        checks: list[Json] = [self.check(check) for check in records.checks]
+        return {**_said("fits", fits), **_said("checks", checks)}
+
+    def fit(self, fit: RecordedFit) -> Json:
+        facts = fit.facts
+        return {
+            "front": fit.front,
+            "at": _moment(fit.at),
+            **_said("by", fit.by),
+            "state": facts.state,
+            **_said("gaps", self.gaps(facts.gaps)),
+            **_said("planned", self.gaps(facts.planned)),
+            **_said("note", facts.note),
+            **_said("called", facts.label if facts.label != fit.front else ""),
+            **_said("gone", fit.gone),
+            **_said("hung", fit.hung),
+            **_said("fingerprint", fit.fingerprint),
+        }
+
+    def gaps(self, gaps: Gaps) -> dict[str, Json]:
+        """Each side of which something is known: in one figure, or at both its ends."""
+        said: dict[str, Json] = {}
+        for side in SIDES:
+            figures = [self.length(figure) for figure in gaps.figures(side)]
+            if figures:
+                both = len(figures) > 1
+                said[side] = dict(zip(ENDS[side], figures, strict=True)) if both else figures[0]
+        return said
+
+    def check(self, check: RecordedCheck) -> Json:
+        if check.at is None:
+            return {"item": check.facts.item}
+        return {
+            "item": check.facts.item,
+            "need": check.facts.need,
+            "at": _moment(check.at),
+            **_said("by", check.by),
+            **_said("note", check.facts.note),
+            **_said("fingerprint", check.fingerprint),
+        }
+
     def practice(self, practice: Practice) -> dict[str, Json]:
         return {
             key: self.shop_number(key, getattr(practice, key))
@@ -129,3 +176,8 @@ def _says_nothing(fact: Fact, value: Any) -> bool:
 def _said(key: str, value: Json) -> dict[str, Json]:
     """The key with its value; nothing where there is nothing to say."""
     return {key: value} if value else {}
+
+
+def _moment(moment: datetime) -> str:
+    """As ISO 8601 writes it, in UTC."""
+    return moment.astimezone(UTC).isoformat().replace("+00:00", "Z")

@@ -6,8 +6,7 @@ import sys
 
 from django.core.management.base import BaseCommand, CommandParser
 
-from fronts.jobfile import Refused, read_file
-from fronts.rules.kitchen import Kitchen
+from fronts.jobfile import JobFile, Refused, read_file
 from shopjobs.management.refusals import refuse
 
 
@@ -16,8 +15,8 @@ def add_file(parser: CommandParser) -> None:
     parser.add_argument("file", metavar="FILE", help="a job file, or - for standard input")
 
 
-def kitchen_in(command: BaseCommand, name: str) -> Kitchen:
-    """The kitchen in a job file; else one line per fault on standard error, and exit 2."""
+def job_file_in(command: BaseCommand, name: str) -> JobFile:
+    """What a job file states; else one line per fault on standard error, and exit 2."""
     try:
         return read_file(name)
     except Refused as refused:

@@ -11,10 +11,11 @@ from fronts.rules.job_facts import JobFacts
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import LengthError, as_decimal
 from fronts.rules.practice import NUMBER_NAMES, TABLES, Practice
+from fronts.rules.records import NO_RECORDS, Records
 from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
-from fronts.services.fits import fits_find_their_fronts
 from fronts.services.kitchen_rows import kitchen_empty, kitchen_save
+from fronts.services.records import fronts_fitted, records_add
 from fronts.services.saving import checked, enter, job_changed, saved
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
@@ -31,21 +32,24 @@ def job_import(
     kitchen: Kitchen,
     shop: Shop,
     at: datetime,
+    records: Records = NO_RECORDS,
     by: Person | None = None,
     replace: bool = False,
 ) -> Job:
     """Put a kitchen into the shop as a job; refuse a number that is there, unless `replace`.
 
     The job comes out just as the kitchen states it, whatever the shop's own standard is:
-    where that differs from what a file's silence means, the job says so itself.
+    where that differs from what a file's silence means, the job says so itself. What was
+    recorded on the job that is replaced stays; `records` are added to it.
     """
     Shop.objects.select_for_update().get(pk=shop.pk)  # One import at a time, whatever its number.
+    fitted = fronts_fitted(shop=shop, number=kitchen.job.number)
     job = _job(kitchen.job, shop, replace=replace)
     _import_standard(kitchen.standard, job)
     _import_stock(kitchen, job)
     _import_practice(kitchen.practice, job, by, at)
     kitchen_save(kitchen, job)
-    fits_find_their_fronts(job=job)
+    records_add(job=job, records=records, fitted=fitted)
     job_changed(job=job, text=f"Imported job {job.number}", by=by, at=at)
     return job
 

@@ -96,7 +96,7 @@ def figures() -> Iterator[Figure]:
 
 def _people(port: int) -> Iterator[AtWork]:
     """Three people of two shops each, at a kitchen of their own like the demo's."""
-    kitchen = read_file(str(DEMO))
+    kitchen = read_file(str(DEMO)).kitchen
     for shop in (ShopFactory.create(name=name) for name in ("Alder Row", "Birch Lane")):
         for number in range(PEOPLE_A_SHOP):
             own = replace(kitchen, job=replace(kitchen.job, number=f"K-{number}"))

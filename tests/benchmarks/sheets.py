@@ -23,7 +23,7 @@ MOST_TIMES = 1.5
 
 def figures() -> Iterator[Figure]:
     """From the kitchen to the PDF, beside the PDF of its finished HTML; each in turn."""
-    kitchen = read_file(str(DEMO))
+    kitchen = read_file(str(DEMO)).kitchen
     printed = date(2027, 3, 1)
     static = fitting.content(source_of(kitchen, printed))
     fonts = FontConfiguration()

@@ -3,6 +3,7 @@
 import json
 from io import StringIO
 from pathlib import Path
+from typing import Any
 
 import pytest
 from django.core.management import call_command
@@ -14,7 +15,7 @@ from fronts.services.imports import job_import
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
 from tests.commands.test_schedule import run
-from tests.factories import NOW
+from tests.factories import NOW, ShopFactory
 from tests.kitchen_files import FOLDER, SAMPLES, changed, small
 from tests.strategies import kitchens
 
@@ -60,6 +61,37 @@ def test_any_kitchen_survives_the_database(shop: Shop, kitchen: Kitchen) -> None
     kept = kitchen_of(Job.objects.get(pk=job.pk))
     assert kept == kitchen
     assert read(write(kept)) == kitchen
+
+
+RECORDS: dict[str, list[dict[str, Any]]] = {
+    "fits": [
+        {"front": "B1.a", "at": "2027-03-12T10:00:00Z", "by": "Kim Ford", "state": "done",
+         "gaps": {"left": "1/16", "right": {"top": "3/16", "bottom": "1/8"}, "top": "1/8"},
+         "planned": {"left": "1/8", "right": "1/8"}, "note": "planed"},
+    ],
+    "checks": [
+        {"item": "hinge", "need": 2, "at": "2027-03-13T08:30:15.5Z", "by": "Bo", "note": "ordered"},
+        {"item": "knob"},
+    ],
+}  # fmt: skip
+
+
+def test_records_come_in_and_go_out(shop: Shop, tmp_path: Path) -> None:
+    """A second time over the same job, and into another shop: the same file."""
+    file = tmp_path / "records.json"
+    file.write_text(json.dumps(small() | {"version": 2} | RECORDS), encoding="utf-8")
+    call_command("import_job", str(file), shop=shop.name, stdout=StringIO())
+    text = export("T-1", shop)
+    exported = json.loads(text)
+    checks = [dict(check) for check in RECORDS["checks"]]
+    checks[0]["at"] = "2027-03-13T08:30:15.500000Z"
+    assert (exported["fits"], exported["checks"]) == (RECORDS["fits"], checks)
+
+    file.write_text(text, encoding="utf-8")
+    elsewhere = ShopFactory.create(name="Elm End")
+    for each in (shop, shop, elsewhere):
+        call_command("import_job", str(file), shop=each.name, replace=True, stdout=StringIO())
+    assert export("T-1", shop) == export("T-1", elsewhere) == text
 
 
 def test_a_number_is_given_once(shop: Shop, tmp_path: Path) -> None:

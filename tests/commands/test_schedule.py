@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.kitchen_files import FOLDER, SAMPLES, changed
+from tests.kitchen_files import FOLDER, SAMPLES, changed, small
 
 ROOT = Path(__file__).resolve().parents[2]
 GALLEY = FOLDER / "boathouse-galley.job.json"
@@ -104,3 +104,27 @@ def test_it_starts_without_what_only_sheets_need() -> None:
     loaded = {line.rpartition(b"|")[2].strip() for line in done.stderr.splitlines()}
     assert b"fronts.rules.schedule" in loaded
     assert not loaded & {b"weasyprint", b"pint", b"highspy", b"numpy"}
+
+
+def test_what_was_measured_is_held_against_what_was_planned() -> None:
+    """Reckoned by hand, in mm: left 1/16 − 1/8 in, right (3/16 + 1/8)/2 − 1/8, below 1/8 more.
+
+    −1.5875 and 0.79375 are −1.190625 to the left and 0.79375 too wide; 3.175 below and nothing
+    above 1.5875 up, and too low by 3.175; a hinge moves its door 2 mm (common practice, no source).
+    """
+    eighth = dict.fromkeys(("left", "right", "top", "bottom"), "1/8")
+    fit = {
+        "front": "B1.a", "at": "2027-03-12T10:00:00Z", "by": "Kim", "state": "done",
+        "gaps": {**eighth, "left": "1/16", "right": {"top": "3/16", "bottom": "1/8"},
+                 "bottom": "1/4"},
+        "planned": eighth,
+    }  # fmt: skip
+    older = fit | {"at": "2027-03-11T10:00:00Z", "gaps": eighth}
+    text = json.dumps(small() | {"version": 2, "fits": [fit, older]})
+    done = run("schedule", "-", given=text.encode())
+
+    assert json.loads(done.stdout)["truing"] == [{
+        "front": "B1.a", "planned": dict.fromkeys(eighth, "3.175"), "shift_right": "-1.190625",
+        "shift_up": "1.5875", "wide_by": "0.79375", "high_by": "-3.175", "tilt": None,
+        "within_play": True,
+    }]  # fmt: skip

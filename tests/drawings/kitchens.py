@@ -21,7 +21,7 @@ HOSTILE = '<script>alert("1")</script>&\'; ../../x 🪚'
 @cache
 def demo() -> tuple[Kitchen, Schedule]:
     """The demo kitchen and its schedule."""
-    found = read_file(str(DEMO))
+    found = read_file(str(DEMO)).kitchen
     return found, schedule(found)
 
 

@@ -8,7 +8,7 @@ import pytest
 from django import forms
 
 from fronts.facts.rows import columns_of
-from fronts.jobfile import read, write
+from fronts.jobfile import read, read_job, write
 from fronts.pages.fit.forms import FitForm
 from fronts.pages.measure.forms.boxes import BoxForm, PinsForm
 from fronts.pages.measure.forms.cabinets import CabinetForm
@@ -20,15 +20,19 @@ from fronts.pages.shared.stock_form import StockForm
 from fronts.pages.shared.thing_addresses import path_of
 from fronts.rules.facts import Group, Rows, Word, facts_of, rows_of
 from fronts.rules.fingerprint import fingerprint
-from fronts.rules.fits import FitFacts
+from fronts.rules.fits import FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.job_facts import Stock
+from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen, Opening
+from fronts.rules.labels import front_labels
 from fronts.rules.practice import Practice
+from fronts.rules.records import CheckFacts, RecordedCheck, Records
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides, Standard
+from fronts.selectors.records import records_of
 from fronts.services.imports import job_import
 from fronts.snapshot import kitchen_of
-from shopjobs.models import Job, Shop
+from shopjobs.models import Job, Person, Shop
 from tests.factories import NOW
 from tests.facts.distinct import DOOR, Distinct, at, changed, paths
 from tests.facts.whole_kitchen import whole_kitchen
@@ -218,11 +222,47 @@ def test_every_fact_of_the_stock_comes_back_from_its_form() -> None:
     assert form.entered == stock
 
 
-def test_every_fact_of_a_record_comes_back_from_its_form() -> None:
-    """The gaps at all sides, and the note."""
-    record = Distinct().thing(FitFacts)
+def a_fit() -> FitFacts:
+    """A record whose every fact has a value of its own, at one end of no side alone."""
+    whole = Distinct().thing(FitFacts)
+    ends = {end: None for side in ("left", "bottom") for end in end_names(side)}
+    both = replace(whole.planned, left=None, right=None, top=None, bottom=None)
+    return replace(whole, gaps=replace(whole.gaps, right=None, top=None, **ends), planned=both)
+
+
+def test_every_fact_of_a_record_that_its_form_asks_for_comes_back_from_it() -> None:
+    """The gaps at all sides, and the note; how it stands is said otherwise."""
+    whole = Distinct().thing(FitFacts)
+    gaps = Gaps(*(getattr(whole.gaps, side) for side in SIDES))
+    record = FitFacts(whole.label, gaps, whole.note)
     shown = FitForm(unit="mm", initial={"front": record.label, **columns_of(record)})
     form = FitForm(typed(shown), unit="mm")
 
     assert form.is_valid(), form.errors
     assert form.entered(record.label) == record
+
+
+def test_every_fact_that_people_record_comes_back_from_file_and_database(
+    shop: Shop, installer: Person
+) -> None:
+    """Each in a file of its own unit, into the tables, out again, and in a file once more."""
+    new = Distinct()
+    other = replace(a_fit(), state="to adjust", planned=Gaps())
+    front = front_labels(CABINET.label, STACK)[0]
+    fits = (
+        RecordedFit(front, NOW, "ines", a_fit(), hung="9c2", fingerprint="77-ab"),
+        RecordedFit("Z9", NOW, "Nobody Here", replace(other, label="Z9"), gone=True),
+    )
+    checks = (
+        RecordedCheck(new.thing(CheckFacts), NOW, "ines", "77-ab"),
+        RecordedCheck(CheckFacts("knob")),
+    )
+    records = Records(fits, checks)
+
+    stated = read_job(write(KITCHEN, records))
+    job = job_import(kitchen=stated.kitchen, records=stated.records, shop=shop, at=NOW)
+    kept = records_of(Job.objects.get(pk=job.pk))
+
+    assert stated.records == records
+    assert set(kept.fits) == set(fits)
+    assert kept.checks == checks

@@ -180,7 +180,7 @@ def test_what_this_program_has_no_use_for_is_refused_by_name(key: str) -> None:
     assert fault.startswith(f"fronts[0].{key}: found an unknown key, wanted one of ")
 
 
-@pytest.mark.parametrize("key", ["walls", "hardware", "boxes_made_of", "others", "fits", "checks"])
+@pytest.mark.parametrize("key", ["walls", "hardware", "boxes_made_of", "others"])
 def test_whole_parts_of_a_kitchen_are_refused_by_name(key: str) -> None:
     """In version 2 as in version 1."""
     for version in (1, 2):

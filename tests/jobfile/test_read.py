@@ -214,7 +214,7 @@ def test_every_number_of_the_shop_is_known_as_a_length_or_as_none() -> None:
 
 def test_a_byte_order_mark_is_no_fault() -> None:
     """Some editors put one in front of UTF-8."""
-    assert read_bytes(b"\xef\xbb\xbf" + json.dumps(small()).encode()).job.number == "T-1"
+    assert read_bytes(b"\xef\xbb\xbf" + json.dumps(small()).encode()).kitchen.job.number == "T-1"
 
 
 def test_a_door_may_be_named_twice() -> None:

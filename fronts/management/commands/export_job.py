@@ -4,6 +4,7 @@ from django.core.management.base import BaseCommand, CommandParser
 
 from fronts.jobfile import write
 from fronts.management import job_files, jobs
+from fronts.selectors.records import records_of
 from fronts.snapshot import kitchen_of
 from shopjobs.management.refusals import shop_named, told
 
@@ -20,5 +21,5 @@ class Command(BaseCommand):
     def handle(self, *, number: str, shop: str, **options: object) -> None:
         with told(self):
             job = jobs.job_numbered(self, shop_named(self, shop), number)
-            kitchen = kitchen_of(job)
-        job_files.print_text(self, write(kitchen))
+            kitchen, records = kitchen_of(job), records_of(job)
+        job_files.print_text(self, write(kitchen, records))

@@ -23,12 +23,13 @@ class Command(BaseCommand):
         )
 
     def handle(self, *, file: str, shop: str, replace: bool, **options: object) -> None:
-        kitchen = job_files.kitchen_in(self, file)
+        stated = job_files.job_file_in(self, file)
         with told(self):
             job = job_import(
-                kitchen=kitchen,
+                kitchen=stated.kitchen,
+                records=stated.records,
                 shop=shop_named(self, shop),
                 at=timezone.now(),
                 replace=replace,
             )
-        self.stdout.write(f"{shop} has job {job.number}: {len(kitchen.cabinets)} cabinets")
+        self.stdout.write(f"{shop} has job {job.number}: {len(stated.kitchen.cabinets)} cabinets")

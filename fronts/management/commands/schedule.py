@@ -5,6 +5,7 @@ from django.core.management.base import BaseCommand, CommandParser
 from fronts.jobfile import schedule_json
 from fronts.management import job_files
 from fronts.rules.schedule import schedule
+from fronts.rules.truing import truings
 
 
 class Command(BaseCommand):
@@ -17,5 +18,7 @@ class Command(BaseCommand):
         job_files.add_file(parser)
 
     def handle(self, *, file: str, **options: object) -> None:
-        kitchen = job_files.kitchen_in(self, file)
-        job_files.print_json(self, schedule_json(schedule(kitchen)))
+        stated = job_files.job_file_in(self, file)
+        planned = schedule(stated.kitchen)
+        trued = truings(stated.records.fits, planned, stated.kitchen)
+        job_files.print_json(self, schedule_json(planned, trued))

@@ -36,7 +36,7 @@ class Command(BaseCommand):
         parser.add_argument("--paper", type=_paper, default="letter", help="letter or a4")
 
     def handle(self, *, file: str, out: Path, paper: Paper, **options: object) -> None:
-        kitchen = job_files.kitchen_in(self, file)
+        kitchen = job_files.job_file_in(self, file).kitchen
         unplanned = source_of(kitchen, timezone.localdate())
         source = replace(unplanned, plan=_usual_plan(unplanned.schedule))
         try:

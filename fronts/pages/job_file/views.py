@@ -15,6 +15,7 @@ from fronts.pages.job_file.forms import JobFileForm
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.kitchen import Kitchen
+from fronts.selectors.records import records_of
 from fronts.services.imports import job_import
 from fronts.services.saving import AskFirst
 from fronts.snapshot import kitchen_of
@@ -32,8 +33,8 @@ _NOT_IN_A_NAME = re.compile(r"[^A-Za-z0-9._-]+")
 
 @job_view("measure", "GET", "HEAD")
 def job_file(request: SignedInRequest, job: Job) -> HttpResponse:
-    """Hand out the job's kitchen as a job file."""
-    text = jobfile.write(kitchen_of(job))
+    """Hand out the job as a job file: its kitchen, and what was recorded on it."""
+    text = jobfile.write(kitchen_of(job), records_of(job))
     name = _NOT_IN_A_NAME.sub("-", job.number).strip("-.") or "job"
     headers = {"Content-Disposition": f'attachment; filename="{name}.job.json"'}
     return HttpResponse(text, content_type="application/json", headers=headers)
@@ -57,16 +58,19 @@ def job_import_page(request: SignedInRequest) -> HttpResponse:
 def _take_in(request: SignedInRequest, form: JobFileForm, faults: list[jobfile.Fault]) -> Job:
     """The job that the file becomes; `faults` are filled with what is wrong in it."""
     try:
-        kitchen = jobfile.read_bytes(form.cleaned_data["file"])
+        stated = jobfile.read_bytes(form.cleaned_data["file"])
     except jobfile.Refused as refused:
         faults += refused.faults
         nothing = "Nothing was taken in. What is wrong stands below."
         raise ValidationError({"file": nothing}) from refused
+    kitchen = stated.kitchen
     _refuse_too_many(kitchen)
     if form.cleaned_data["number"]:
         kitchen = replace(kitchen, job=replace(kitchen.job, number=form.cleaned_data["number"]))
     try:
-        return job_import(kitchen=kitchen, shop=request.shop, **who(request))
+        return job_import(
+            kitchen=kitchen, records=stated.records, shop=request.shop, **who(request)
+        )
     except Refused as refused:
         words = "There is already a job of this number in the shop. Give another number here."
         raise Refused(words, field="number") from refused

@@ -1,0 +1,116 @@
+"""Records of fit and order checks, as a job file gives them since version 2.
+
+An entry of `fits` says `front`, `at` and `by`, and what was measured: `gaps` and `planned`
+(each side in one figure, or at both its ends), `state`, `note`. Beside that, where it is so:
+`called` (what the front was called then), `gone` (the front is no longer there), `hung` and
+`fingerprint` (short names of what hung, and of the schedule).
+
+An entry of `checks` says `item`, `need`, `at`, `by`, `note` and `fingerprint`; with `item`
+alone it stood on the list when somebody began to go through it, and nobody has checked it.
+"""
+
+from fronts.jobfile import sizes, values
+from fronts.jobfile.json_text import Keys
+from fronts.jobfile.reader import Place, Record
+from fronts.jobfile.stated import keys_of, stated
+from fronts.rules.fits import ENDS, FitFacts, Gaps, RecordedFit, end_names
+from fronts.rules.kinds import SIDES
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.labels import front_labels
+from fronts.rules.lengths import Mm
+from fronts.rules.limits import LONGEST_FRONT_LABEL, LONGEST_NAME, MOST_CHECKS, MOST_FITS
+from fronts.rules.records import CheckFacts, RecordedCheck, Records
+
+KEYS = ("fits", "checks")
+LONGEST_FINGERPRINT = 64
+_FIT_KEYS = (
+    "front", "at", "by", "state", "gaps", "planned", "note",
+    "called", "gone", "hung", "fingerprint",
+)  # fmt: skip
+_WHEN = "when, like 2027-03-12T10:00:00Z"
+_label = values.label(LONGEST_FRONT_LABEL)
+_name = values.text(LONGEST_NAME)
+_fingerprint = values.text(LONGEST_FINGERPRINT)
+
+
+def records(root: Record, kitchen: Kitchen) -> Records:
+    """What the keys `fits` and `checks` say, held against the kitchen that the file states."""
+    fronts = None if root.place.page.faults.any else _labels(kitchen)
+    fits = [_fit(Record(place, _FIT_KEYS), fronts) for place in root.entries("fits", MOST_FITS)]
+    return Records(tuple(fits), tuple(_checks(root)))
+
+
+def _labels(kitchen: Kitchen) -> frozenset[str]:
+    return frozenset(
+        label
+        for cabinet in kitchen.cabinets
+        for opening in cabinet.openings
+        for label in front_labels(cabinet.label, opening)
+    )
+
+
+def _fit(record: Record, fronts: frozenset[str] | None) -> RecordedFit:
+    """One record; `fronts` are those that there are, None where the kitchen is at fault itself."""
+    front = record.need("front", _label, "", "the front's label")
+    gone = record.take("gone", values.yes_or_no) or False
+    if fronts is not None and record.sound("front", "gone") and not gone and front not in fronts:
+        record.fault("front", "the label of a front of this kitchen, or gone: true")
+    facts = stated(
+        FitFacts,
+        record,
+        label=record.take("called", _label) or front,
+        gaps=record.take("gaps", _gaps) or Gaps(),
+        planned=record.take("planned", _gaps) or Gaps(),
+    )
+    return RecordedFit(
+        front=front,
+        at=record.need("at", values.moment, values.SOME_TIME, _WHEN),
+        by=record.take("by", _name) or "",
+        facts=facts,
+        gone=gone,
+        hung=record.take("hung", _fingerprint) or "",
+        fingerprint=record.take("fingerprint", _fingerprint) or "",
+    )
+
+
+def _gaps(place: Place) -> Gaps | None:
+    record = Record(place, SIDES)
+    said: dict[str, Mm | None] = {}
+    for side in SIDES:
+        if isinstance(record.at(side).value, Keys):
+            ends = Record(record.at(side), ENDS[side])
+            for name, end in zip(end_names(side), ENDS[side], strict=True):
+                said[name] = sizes.needed(ends, end, sizes.OR_ZERO)
+        else:
+            said[side] = sizes.given(record, side, sizes.OR_ZERO)
+    return Gaps(**said)
+
+
+def _checks(root: Record) -> list[RecordedCheck]:
+    checks, items = [], set()
+    for place in root.entries("checks", MOST_CHECKS):
+        record = Record(place, (*keys_of(CheckFacts), "at", "by", "fingerprint"))
+        check = _check(record)
+        if record.sound("item") and check.facts.item in items:
+            record.fault("item", "an item that no other check has")
+        items.add(check.facts.item)
+        checks.append(check)
+    return checks
+
+
+def _check(record: Record) -> RecordedCheck:
+    checked = record.has("at") or record.has("by") or record.has("need")
+    if checked:
+        for key, wanted in (("need", "how many were needed"), ("at", _WHEN)):
+            if not record.has(key):
+                record.fault(key, wanted, "nothing")
+    else:
+        for key in ("note", "fingerprint"):
+            if record.has(key):
+                record.fault(key, f"no {key} without need, at and by")
+    return RecordedCheck(
+        facts=stated(CheckFacts, record),
+        at=record.take("at", values.moment),
+        by=record.take("by", _name) or "",
+        fingerprint=record.take("fingerprint", _fingerprint) or "",
+    )

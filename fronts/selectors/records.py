@@ -1,0 +1,56 @@
+"""What people recorded on a job, as a job file carries it."""
+
+from collections.abc import Iterable
+
+from fronts.facts.rows import from_row
+from fronts.models import FitRecord, OrderCheck, OrderList
+from fronts.rules.fits import FitFacts, RecordedFit
+from fronts.rules.records import CheckFacts, RecordedCheck, Records
+from fronts.selectors.kitchens import front_keys_of
+from shopjobs.models import Job
+from shopjobs.selectors import names_in
+
+
+def records_of(job: Job) -> Records:
+    """Every record of fit, the oldest first, and the hardware list as the office left it."""
+    names = names_in(job.shop)
+    return Records(fits=tuple(_fits(job, names)), checks=tuple(_checks(job, names)))
+
+
+def _fits(job: Job, names: dict[int, str]) -> Iterable[RecordedFit]:
+    called: dict[int | None, str] = {key: label for label, key in front_keys_of(job).items()}
+    rows = FitRecord.objects.filter(job=job).select_related("fitted_by")
+    for row in rows.order_by("fitted_at", "pk"):
+        gone = row.front_id not in called
+        yield RecordedFit(
+            front=row.label if gone else called[row.front_id],
+            at=row.fitted_at,
+            by=_name(row.fitted_by_id, row.by, names),
+            facts=from_row(FitFacts, row),
+            gone=gone,
+            hung=row.hung,
+            fingerprint=row.fingerprint,
+        )
+
+
+def _checks(job: Job, names: dict[int, str]) -> Iterable[RecordedCheck]:
+    """What stood on the list when it was begun, in its order, and then what is beside it."""
+    rows = OrderCheck.objects.filter(job=job).select_related("checked_by").order_by("pk")
+    checks = {row.item: row for row in rows}
+    begun = OrderList.objects.filter(job=job).first()
+    for item in dict.fromkeys([*(begun.items if begun else ()), *checks]):
+        row = checks.get(item)
+        if row is None:
+            yield RecordedCheck(CheckFacts(item))
+            continue
+        yield RecordedCheck(
+            facts=from_row(CheckFacts, row),
+            at=row.checked_at,
+            by=_name(row.checked_by_id, row.by, names),
+            fingerprint=row.fingerprint,
+        )
+
+
+def _name(person: int | None, shown: str, names: dict[int, str]) -> str:
+    """A name that leads back to the person, where the record has one of the shop."""
+    return shown if person is None else names.get(person, shown)

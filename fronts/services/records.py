@@ -1,0 +1,114 @@
+"""Records that a file brings to a job: those that are new, and none of them twice."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from fronts.facts.rows import columns_of, from_row
+from fronts.models import FitRecord, OrderCheck, OrderList
+from fronts.rules.fits import FitFacts, RecordedFit
+from fronts.rules.records import RecordedCheck, Records
+from fronts.selectors.kitchens import front_keys_of
+from fronts.services.saving import checked_at, enter, saved
+from shopjobs.models import Job, Shop
+from shopjobs.selectors import keys_by_name
+from shopjobs.services.recording import made
+
+Who = int | str
+"""A person of the shop by the key, or the name of somebody who is not in it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Same:
+    """What makes two records of fit the same one."""
+
+    at: datetime
+    who: Who
+    facts: FitFacts
+
+
+def fronts_fitted(*, shop: Shop, number: str) -> dict[int, str]:
+    """What the front of each record of fit of a job is called, before a file replaces it."""
+    job = Job.objects.filter(shop=shop, number=number).first()
+    if job is None:
+        return {}
+    called = {key: label for label, key in front_keys_of(job).items()}
+    records = FitRecord.objects.filter(job=job, front__isnull=False)
+    return {key: called[front] for key, front in records.values_list("pk", "front_id")}
+
+
+def records_add(*, job: Job, records: Records, fitted: Mapping[int, str]) -> None:
+    """Add what a file says to what was recorded on the job, whose kitchen is now the file's.
+
+    A record that is there already is kept, and is of the front that the file says; one that
+    the file does not hold finds its front by what it was called (`fitted`), else by its label.
+    """
+    people = keys_by_name(job.shop)
+    _add_fits(job, records.fits, people, fitted)
+    _add_checks(job, records.checks, people)
+
+
+def _add_fits(
+    job: Job, fits: Iterable[RecordedFit], people: Mapping[str, int], fitted: Mapping[int, str]
+) -> None:
+    fronts = front_keys_of(job)
+    new = {Same(fit.at, people.get(fit.by, fit.by), fit.facts): fit for fit in fits}
+    for row in FitRecord.objects.filter(job=job, front=None).order_by("pk"):
+        fit = new.pop(_same(row, people), None)
+        label = fitted.get(row.pk, row.label) if fit is None else _hangs_at(fit)
+        enter(row, {"front_id": fronts.get(label)})
+        saved(row)
+    rows = [
+        FitRecord(
+            job=job, front_id=fronts.get(_hangs_at(fit)), fitted_at=same.at, hung=fit.hung,
+            fingerprint=fit.fingerprint, **_named("fitted_by", same.who), **columns_of(fit.facts),
+        )
+        for same, fit in new.items()
+    ]  # fmt: skip
+    for row in rows:
+        checked_at(row, f"record of fit of {row.label}, {row.fitted_at:%Y-%m-%d %H:%M}")
+    made(FitRecord, rows)
+
+
+def _same(row: FitRecord, people: Mapping[str, int]) -> Same:
+    name = row.fitted_by_name
+    who: Who = people.get(name, name) if row.fitted_by_id is None else row.fitted_by_id
+    return Same(row.fitted_at, who, from_row(FitFacts, row))
+
+
+def _hangs_at(fit: RecordedFit) -> str:
+    return "" if fit.gone else fit.front
+
+
+def _add_checks(job: Job, checks: Iterable[RecordedCheck], people: Mapping[str, int]) -> None:
+    """The later of two marks of one item holds, as where somebody checks it again."""
+    held = {row.item: row for row in OrderCheck.objects.filter(job=job)}
+    items = []
+    for check in checks:
+        item, at = check.facts.item, check.at
+        items.append(item)
+        row = held.get(item)
+        if at is None or (row is not None and row.checked_at >= at):
+            continue
+        row = row or OrderCheck(job=job)
+        who = _named("checked_by", people.get(check.by, check.by))
+        marked = {"checked_at": at, "fingerprint": check.fingerprint}
+        enter(row, {**columns_of(check.facts), **marked, **who})
+        checked_at(row, f"check of {item}")
+        saved(row)
+    if items:
+        _stand_on_list(job, items)
+
+
+def _stand_on_list(job: Job, items: Iterable[str]) -> None:
+    """What the file knows of the list is not new."""
+    begun = OrderList.objects.filter(job=job).first() or OrderList(job=job)
+    enter(begun, {"items": [*dict.fromkeys([*begun.items, *items])]})
+    saved(begun)
+
+
+def _named(column: str, who: Who) -> dict[str, Any]:
+    """The columns that say who it was: a person of the shop, or a name."""
+    named = isinstance(who, str)
+    return {f"{column}_id": None if named else who, f"{column}_name": who if named else ""}
