@@ -1,0 +1,68 @@
+"""What holds for every form of the site that somebody types in."""
+
+from collections.abc import Callable, Iterator
+
+import pytest
+from django.test import Client
+from django.urls import URLPattern, URLResolver, get_resolver, reverse
+
+from fronts.models import DoorOnHand, Opening
+from shopjobs.models import Job, Person
+from tests.dom import Part, dom
+from tests.pages.kitchens import furnish
+
+SignIn = Callable[[Person], Client]
+TYPED = 'input:not([type="hidden"], [type="file"], [type="password"]), select, textarea'
+ONLY_CHANGES = {"job-form", "shop-form", "person-form"}
+"""Forms of rows that are there already, saved by pages of `shopjobs`: sent twice, they still say
+the same."""
+
+
+def addresses(patterns: list[URLPattern | URLResolver]) -> Iterator[URLPattern]:
+    """Every address of the site."""
+    for pattern in patterns:
+        if isinstance(pattern, URLResolver):
+            yield from addresses(pattern.url_patterns)
+        else:
+            yield pattern
+
+
+@pytest.fixture
+def forms(job: Job, owner: Person, signed_in: SignIn) -> dict[str, list[Part]]:
+    """The forms that one types in, by the names of their pages."""
+    furnish(job)
+    drawer = Opening.objects.get(closed_by="drawer")
+    known = {
+        "job_id": job.pk, "cabinet_id": drawer.cabinet_id, "opening_id": drawer.pk, "index": 0,
+        "page": "doors", "key": DoorOnHand.objects.get().pk, "person_id": owner.pk,
+    }  # fmt: skip
+    client, shown = signed_in(owner), {}
+    for address in addresses(get_resolver().url_patterns):
+        if not address.pattern.converters.keys() <= known.keys():
+            continue
+        asked = {name: known[name] for name in address.pattern.converters}
+        namespace = "fronts" if "fronts." in address.lookup_str else "shopjobs"
+        answer = client.get(reverse(f"{namespace}:{address.name}", kwargs=asked))
+        if answer.status_code == 200 and answer["Content-Type"].startswith("text/html"):
+            typed = [form for form in dom(answer).all('form[method="post"]') if form.has(TYPED)]
+            shown[str(address.name)] = typed
+    return {name: found for name, found in shown.items() if found}
+
+
+def test_each_is_known_by_its_id(forms: dict[str, list[Part]]) -> None:
+    """A draft is kept under it, and so no page has the same one twice."""
+    assert len(forms) > 15
+    assert [name for name, found in forms.items() if "" in [form.id for form in found]] == []
+    assert [
+        name for name, found in forms.items() if len({form.id for form in found}) < len(found)
+    ] == []
+
+
+def test_each_that_makes_something_has_its_key(forms: dict[str, list[Part]]) -> None:
+    """By which it is known when it is sent twice."""
+    assert [
+        f"{name}: {form.id}"
+        for name, found in forms.items()
+        for form in found
+        if not form.has('input[name="form_key"]') and form.id not in ONLY_CHANGES
+    ] == []
