@@ -113,7 +113,10 @@
     const draft = draftStore.read(name);
     const wasRefused = form.querySelector(WAS_REFUSED) !== null;
     states.set(form, { name, base: wasRefused && draft ? draft.base : draftFields.made(form) });
-    if (draft && !wasRefused) restore(form, draft.earlier ?? draft);
+    if (!draft) return;
+    // A form that was refused has it all; where theirs was taken, it has that.
+    if (wasRefused) keep(form, draft.at);
+    else restore(form, draft.earlier ?? draft);
   }
 
   document.addEventListener("input", ({ target }) => {

@@ -122,12 +122,14 @@ def test_a_conflict_stays_said_while_one_types(page: Page, kitchen: Job) -> None
     """409: who saved stands above the form until it is saved again."""
     line = opened(page, kitchen)
     width_in(line).fill("14 1/2")
-    Opening.objects.filter(cabinet__label="B1").update(width=inches(29, 2))
+    Opening.objects.filter(cabinet__label="B1").update(width=inches(57, 4))
     save(line)
 
     expect(line.locator(".summary")).to_be_focused()
     type_on(page, line)
     expect(line.locator(".summary")).to_be_visible()
+    page.reload()
+    expect(line.locator(".draft-note")).to_contain_text("Width: 14 1/4 by now, you typed 14 3/4")
 
 
 def test_a_refusal_stays_said_while_one_types(page: Page, kitchen: Job) -> None:
