@@ -42,7 +42,9 @@
     line.className = "fault";
     line.dataset.about = about;
     line.append(...said);
-    if (about === "save") line.append(` ${HERE}${isWorthAnother ? ` ${AGAIN}` : ""}`);
+    const isTyped = about === "save" && draftFields.of(elt).length > 0;
+    if (isTyped) line.append(` ${HERE}${isWorthAnother ? ` ${AGAIN}` : ""}`);
+    else if (about === "save" && isWorthAnother) line.append(" Try again.");
     if (draftStore.isRefused) {
       for (const link of line.querySelectorAll("a")) link.target = "_blank";
     }

@@ -10,14 +10,11 @@
     (first ?? form.querySelector("button"))?.focus();
   }
 
-  // The same link, where several open the form; else the one whose address the form's begins with:
-  // a question that was asked in a form leads to what opens that form.
+  // The same link, where several open the form.
   function backTo(part, form) {
     const address = pathOf(form.getAttribute("hx-post") ?? "");
     const links = [...part.querySelectorAll("a[hx-get]")]
-      .filter((one) => address.startsWith(pathOf(one.getAttribute("hx-get"))))
-      .sort((one, other) => other.getAttribute("hx-get").length
-        - one.getAttribute("hx-get").length);
+      .filter((one) => pathOf(one.getAttribute("hx-get")) === address);
     const opener = openers.get(form);
     const link = links.find((one) => one.getAttribute("hx-get") === opener) ?? links[0];
     if (!link) return;

@@ -207,11 +207,25 @@ def test_what_fails_elsewhere_is_said_on_top_until_something_works(
     page.goto(f"/jobs/{kitchen.pk}/")
     opening = Opening.objects.get(cabinet__label="B2")
     line = page.locator(f"#opening-{opening.pk}")
-    line.locator("summary").click()
     opening.delete()
-    line.get_by_role("link", name="Delete…").click()
+    line.get_by_role("link", name="Change opening a").click()
     expect(page.locator("#fault")).to_contain_text("There is nothing at this address.")
 
     line_of(page).get_by_role("link", name="Change opening a").click()
     expect(width_in(line_of(page))).to_be_visible()
     expect(page.locator("#fault")).to_be_empty()
+
+
+def test_a_button_that_failed_speaks_of_nothing_typed(page: Page, kitchen: Job) -> None:
+    """Where there is nothing to type, there is nothing to keep; it can be pressed again."""
+    page.goto(f"/jobs/{kitchen.pk}/")
+    line = line_of(page)
+    line.locator("summary").click()
+    page.context.set_offline(True)
+    line.get_by_role("button", name="Delete").click()
+
+    expect(line.locator(".fault")).to_have_text("The server can't be reached. Try again.")
+    page.context.set_offline(False)
+    line.get_by_role("button", name="Delete").click()
+    expect(page.locator(".fault")).to_have_count(0)
+    assert not Opening.objects.filter(cabinet__label="B1").exists()
