@@ -79,8 +79,8 @@ def plan_end(*, plan: CutPlan, task: BackgroundTask) -> None:
     """Write down what became of the plan; of those that were finished, keep the last few."""
     done = task.state == TaskState.DONE
     plan.state = PlanState.DONE if done else PlanState.FAILED
-    stuck = task.state == TaskState.FAILED and len(plan.found) < len(plan.asked)
-    about = f"{plan.asked[len(plan.found)]['name']}: " if stuck else ""
+    missing = plan.asked[len(plan.found) :] if task.state == TaskState.FAILED else []
+    about = f"{missing[0]['name']}: " if missing else ""
     plan.fault, plan.finished_at = about + task.fault, task.ended_at
     plan.save(update_fields=["state", "fault", "finished_at"])
     ended = CutPlan.objects.filter(job_id=plan.job_id).exclude(state=PlanState.WORKING)

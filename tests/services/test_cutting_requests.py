@@ -61,6 +61,7 @@ def test_parts_are_cut_from_the_usual_with_the_usual() -> None:
     assert (sheets.kerf, sheets.trim, sheets.safe_width) == (USUAL.kerf, USUAL.trim, USUAL.safe)
     assert (sticks.kerf, sticks.trim) == (USUAL.kerf, USUAL.ends)
     assert sheets.stock == (SHEET,)
+    assert [each.block for each in sheets.parts] == [None, None]
     assert sticks.parts == (WantedPart("B1.a stile", inch("28"), count=2),)
 
 
