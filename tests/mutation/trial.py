@@ -15,8 +15,8 @@ SECONDS = 900
 WIDER = {
     "fronts/rules": (("tests/rules",), ("tests/facts", "tests/jobfile")),
     "fronts/services": (
-        ("tests/services",),
-        ("tests/pages", "tests/commands", "tests/test_two_shops.py"),
+        ("tests/services", "tests/history"),
+        ("tests/jobfile", "tests/pages", "tests/commands", "tests/test_two_shops.py"),
     ),
 }
 """What is asked too, one after the other, where a file's own tests notice nothing."""

@@ -13,7 +13,7 @@ from fronts.services.cabinets import cabinet_copy, cabinet_move
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision
 from tests.factories import NOW, BoxFactory, CabinetFactory, DoorOnHandFactory, OpeningFactory
-from tests.saying import cabinet_change, shelf_pins_set
+from tests.saying import cabinet_change, opening_change, shelf_pins_set
 
 
 def labels_of(job: Job) -> list[str]:
@@ -122,3 +122,52 @@ def test_a_copy_under_a_taken_label_changes_nothing(job: Job) -> None:
         cabinet_copy(cabinet=cabinet, label="B1", x=inches(18), at=NOW)
 
     assert (Cabinet.objects.count(), Opening.objects.count()) == (1, 1)
+
+
+def test_no_two_fronts_get_one_name(job: Job) -> None:
+    """`B1` with opening `a.1` would be called like the first drawer of `B1.a`."""
+    cabinet = CabinetFactory.create(job=job)
+    OpeningFactory.create(cabinet=cabinet, closed_by="drawers", count=2)
+    other = CabinetFactory.create(job=job, label="B1.a", x=inches(18))
+    with pytest.raises(ValidationError) as refused:
+        OpeningFactory.create(cabinet=other, label="1")
+
+    assert "B1.a.1" in refused.value.message_dict["label"][0]
+
+
+def test_a_new_label_gives_no_two_fronts_one_name(job: Job) -> None:
+    """Nor does a cabinet that is called otherwise."""
+    OpeningFactory.create(cabinet=CabinetFactory.create(job=job), closed_by="drawers", count=2)
+    other = CabinetFactory.create(job=job, label="B2", x=inches(18))
+    OpeningFactory.create(cabinet=other, label="1")
+
+    with pytest.raises(ValidationError) as refused:
+        cabinet_change(cabinet=other, label="B1.a", at=NOW)
+
+    assert "B1.a.1" in refused.value.message_dict["label"][0]
+
+
+def test_one_drawer_more_gives_no_two_fronts_one_name(job: Job) -> None:
+    """`B1.a` with one drawer has no front called `B1.a.2`; with two it has."""
+    stack = OpeningFactory.create(
+        cabinet=CabinetFactory.create(job=job), closed_by="drawers", count=1
+    )
+    other = CabinetFactory.create(job=job, label="B1.a", x=inches(18))
+    OpeningFactory.create(cabinet=other, label="2")
+
+    with pytest.raises(ValidationError) as refused:
+        opening_change(opening=stack, count=2, at=NOW)
+
+    assert "B1.a.2" in refused.value.message_dict["label"][0]
+
+
+def test_a_box_has_fifty_rows_of_holes_and_no_more(job: Job) -> None:
+    """The fiftieth is kept; the next is one too many."""
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job), closed_by="pull-out")
+    box = BoxFactory.create(opening=opening)
+    rows = [ShelfPins(inches(n, 4), inches(1), inches(1), 2, inches(1, 4)) for n in range(1, 52)]
+    shelf_pins_set(box=box, rows=rows[:50], at=NOW)
+
+    with pytest.raises(ValidationError, match="at most 50 rows"):
+        shelf_pins_set(box=box, rows=rows, at=NOW)
+    assert box.shelf_pins.count() == 50

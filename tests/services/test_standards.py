@@ -122,6 +122,8 @@ def test_tables_reach_their_limits(shop: Shop, job: Job) -> None:
         ("hinges_by_height", [(size, 2) for size in [*MOST, Fraction(999)]]),
         ("hinges_by_weight", [(LEAST_KG / 2, 2)]),
         ("hinges_by_weight", [(MOST_KG + 1, 2)]),
+        ("hinges_by_weight", [(Fraction(9), 2), (MOST_KG + 1, 3)]),
+        ("hinges_by_weight", [(Fraction(9), 2), (Fraction(10), MOST_HINGES + 1)]),
         ("hinges_by_weight", [(Fraction(9), MOST_HINGES + 1)]),
         ("slide_classes", [*MOST, Fraction(999)]),
         ("slide_classes", [LEAST_KG / 2]),
