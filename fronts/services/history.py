@@ -1,26 +1,29 @@
 """Taking back what was done, and doing it again; what comes of it must be a sound kitchen."""
 
-from collections.abc import Iterable
 from datetime import datetime
 
 from django.apps import apps
 from django.core.exceptions import ValidationError
+from django.db.models import Q
 from django.utils import timezone
 
 from fronts.facts.column_words import column_words
-from fronts.models import Cabinet, Opening
+from fronts.models import Opening
 from fronts.models.kept import Kept
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
 from fronts.services.saving import AskFirst
 from shopjobs.access import Capability
-from shopjobs.models import Job, Person, Revision
+from shopjobs.models import Person, Revision, Shop
 from shopjobs.row_changes import changes_of
 from shopjobs.selectors import has_owner
 from shopjobs.services.history_steps import is_taken_back
 from shopjobs.services.recording import Told, recorded, tell
 from shopjobs.services.refused import Refused
 from shopjobs.services.undo import Clash, clashes, take_back
+
+_NAMED_AND_PLACED = frozenset({"fronts.cabinet", "fronts.opening", "fronts.front"})
+"""Tables whose rows must agree with each other."""
 
 
 class ChangedSince(AskFirst):
@@ -39,10 +42,7 @@ def revision_undo(*, revision: Revision, at: datetime, by: Person, confirmed: bo
     if since and not confirmed:
         raise ChangedSince("This has been changed since.", [_words(clash) for clash in since])
     take_back(revision)
-    if revision.job is not None:
-        _refuse_unsound(revision.job)
-    if not has_owner(revision.shop):
-        raise Refused("The shop would be left without an owner.")
+    _refuse_unsound(revision)
     text = _told(revision)
     tell(Told(
         shop=revision.shop, job=revision.job, text=text, at=at, by=by, counts=True,
@@ -57,17 +57,26 @@ def _told(revision: Revision) -> str:
     return f"Did again: {undone.text}" if undone is not None else f"Undid: {revision.text}"
 
 
-def _refuse_unsound(job: Job) -> None:
-    """No two fronts are called the same, and every opening lies within its cabinet."""
-    refuse_shared_names(job)
-    for cabinet in Cabinet.objects.filter(job=job).prefetch_related("openings"):
-        _refuse_past(cabinet, cabinet.openings.all(), job)
-
-
-def _refuse_past(cabinet: Cabinet, openings: Iterable[Opening], job: Job) -> None:
-    for opening in openings:
-        for fault in past_cabinet(opening, cabinet, job.unit).values():
+def _refuse_unsound(revision: Revision) -> None:
+    """What comes of it must stand: names, places, and somebody who owns the shop."""
+    changes = changes_of(revision.changes)
+    if any(change.table == "shopjobs.person" for change in changes):
+        _refuse_without_owner(revision.shop)
+    of_kitchen = [change for change in changes if change.table in _NAMED_AND_PLACED]
+    if revision.job is None or not of_kitchen:
+        return
+    if any(change.touches("label") or change.touches("closed_by") for change in of_kitchen):
+        refuse_shared_names(revision.job)
+    keys = {change.key for change in of_kitchen}
+    openings = Opening.objects.filter(Q(pk__in=keys) | Q(cabinet__in=keys))
+    for opening in openings.filter(cabinet__job=revision.job).select_related("cabinet"):
+        for fault in past_cabinet(opening, opening.cabinet, revision.job.unit).values():
             raise ValidationError(f"Opening {opening.label}: {fault}.")
+
+
+def _refuse_without_owner(shop: Shop) -> None:
+    if not has_owner(shop):
+        raise Refused("The shop would be left without an owner.")
 
 
 def _words(clash: Clash) -> str:

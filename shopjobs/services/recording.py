@@ -112,12 +112,16 @@ def tell(told: Told) -> None:
 
 
 def saved(
-    row: Row, columns: Iterable[str] | None = None, before: Mapping[str, Any] | None = None
+    row: Row,
+    columns: Iterable[str] | None = None,
+    before: Mapping[str, Any] | None = None,
+    name: str = "",
 ) -> Row:
     """Save a row, new or changed.
 
     `columns` are those that may differ, all where it is None; `before` is what they held by
-    the row's own account, and is asked of the database where nothing is given.
+    the row's own account, and is asked of the database where nothing is given. `name` is what
+    the row is called, where that is known without asking.
     """
     if row._state.adding:
         row.save(force_insert=True)
@@ -133,7 +137,7 @@ def saved(
     else:
         held = type(row)(**{each.attname: before[each.attname] for each in differing})
     row.save(update_fields=names)
-    _record_difference(held, row, differing)
+    _record_difference(held, row, differing, name)
     return row
 
 
@@ -182,7 +186,7 @@ def _record_letting_go(collector: Collector) -> None:
 
 
 def _record_difference(
-    held: models.Model, row: models.Model, columns: "Iterable[models.Field[Any, Any]]"
+    held: models.Model, row: models.Model, columns: "Iterable[models.Field[Any, Any]]", name: str
 ) -> None:
     before: Values = {}
     after: Values = {}
@@ -191,7 +195,7 @@ def _record_difference(
         if was != now:
             before[column.attname], after[column.attname] = was, now
     if after:
-        _record(RowChange(_label(row), row.pk, before, after, str(row)))
+        _record(RowChange(_label(row), row.pk, before, after, name or str(row)))
 
 
 def _said(row: models.Model) -> Values:

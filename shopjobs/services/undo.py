@@ -98,11 +98,11 @@ def _change_back(table: type[Model], changes: Sequence[RowChange]) -> None:
         row = table._base_manager.filter(pk=change.key).first()
         if row is None:
             raise Refused(f"{change.name or 'What it changed'} is gone. Bring it back first.")
-        before = change.before or {}
+        before, held = change.before or {}, dict(vars(row))
         for column in table._meta.concrete_fields:
             if column.attname in before:
                 setattr(row, column.attname, python_value(column, before[column.attname]))
-        saved(row, before)
+        saved(row, before, held, change.name)
 
 
 _TAKE_BACK = {"made": _unmake, "deleted": _bring_back, "changed": _change_back}

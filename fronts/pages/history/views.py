@@ -149,6 +149,7 @@ def _undo(request: SignedInRequest, owner: Job | Shop) -> HttpResponse:
 def _taken_back(request: SignedInRequest, owner: Job | Shop, form: UndoForm) -> str:
     asked = form.cleaned_data
     revision = get_object_or_404(revisions_of(owner).filter(can_undo=True), pk=asked["revision"])
+    revision.shop, revision.job = request.shop, owner if isinstance(owner, Job) else None
     if not may(request.user, capability_for(revision, request.user)):
         raise PermissionDenied
     return revision_undo(revision=revision, confirmed=asked["confirmed"], **who(request))
