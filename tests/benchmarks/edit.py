@@ -12,7 +12,6 @@ from functools import lru_cache
 from html.parser import HTMLParser
 from http import HTTPStatus
 from itertools import cycle
-from secrets import token_hex
 from typing import Any
 from urllib.parse import urlencode
 
@@ -27,7 +26,6 @@ from fronts.rules.lengths import Mm, write
 from fronts.rules.practice import inches
 from fronts.services.demo import load_demo
 from shopjobs.models import Job, Person, Role
-from shopjobs.sent_once import KEY
 from tests.benchmarks.figures import Figure, best_ms, database
 
 ROUNDS = 100
@@ -122,19 +120,15 @@ class Edit:
         return len(answer.encode())
 
     def _typed(self, width: Mm) -> str:
-        """Fill the form in, post it, and keep what was posted: what it was shown with comes again.
-
-        But for its key: what is sent twice under one key is not saved twice.
-        """
+        """Fill the form in, post it, and keep what was posted: the form's version comes again."""
         form = content(self.client.get(self.address, headers=_htmx(self.part))).decode()
-        values = {name: value for name, value in Typed(form).values.items() if name != KEY}
-        typed = urlencode(values | {"width": write(width, self.job.unit)})
+        typed = urlencode(Typed(form).values | {"width": write(width, self.job.unit)})
         self._post(typed)
         return typed
 
     def _post(self, typed: str) -> bytes:
-        headers, keyed = _htmx(self.part), f"{typed}&{KEY}={token_hex(8)}"
-        return content(self.client.post(self.address, keyed, content_type=AS_FORM, headers=headers))
+        headers = _htmx(self.part)
+        return content(self.client.post(self.address, typed, content_type=AS_FORM, headers=headers))
 
 
 def edits(client: Client, job: Job) -> Iterator[tuple[str, Edit]]:
