@@ -40,7 +40,7 @@ def revision_undo(*, revision: Revision, at: datetime, by: Person, confirmed: bo
         raise Refused("This has been taken back already.")
     since = clashes(revision)
     if since and not confirmed:
-        raise ChangedSince("This has been changed since.", [_words(clash) for clash in since])
+        raise ChangedSince(_asked(revision), [_words(clash) for clash in since])
     take_back(revision)
     _refuse_unsound(revision)
     text = _told(revision)
@@ -49,6 +49,11 @@ def revision_undo(*, revision: Revision, at: datetime, by: Person, confirmed: bo
         about=revision.about, undoes=revision,
     ))  # fmt: skip
     return text
+
+
+def _asked(revision: Revision) -> str:
+    """What would be taken back: `“B1: width 18 → 20” of 26 Nov 10:54 was changed since.`"""
+    return f"“{revision.text}” of {_when(revision)} was changed since."
 
 
 def _told(revision: Revision) -> str:
@@ -90,9 +95,12 @@ def _words(clash: Clash) -> str:
         what = f"{what}, {says}"
     if clash.since is None:
         return what
-    when = timezone.localtime(clash.since.at)
     who = clash.since.person.shown_name if clash.since.person else "somebody"
-    return f"{what}: by {who}, {when:%-d %b %H:%M} ({clash.since.text})"
+    return f"{what}: by {who}, {_when(clash.since)} ({clash.since.text})"
+
+
+def _when(revision: Revision) -> str:
+    return f"{timezone.localtime(revision.at):%-d %b %H:%M}"
 
 
 def capability_for(revision: Revision, person: Person) -> Capability:

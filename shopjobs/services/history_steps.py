@@ -13,10 +13,14 @@ LOOKED_BACK = 300
 
 @dataclass(frozen=True, slots=True)
 class Steps:
-    """What a person can take back and do again; `theirs` is the last thing, if another did it."""
+    """What a person can take back and do again; `theirs` is the last thing, if another did it.
+
+    `redo` took back what is then done again: `again`.
+    """
 
     undo: Revision | None
     redo: Revision | None
+    again: Revision | None
     theirs: Revision | None
 
 
@@ -36,12 +40,12 @@ def steps_of(owner: Job | Shop, person: Person) -> Steps:
     mine = [revision for revision in alive if revision.person_id == person.pk]
     deeds = [revision for revision in alive if revision.undoes_id is None]
     undo = next((revision for revision in mine if revision.undoes_id is None), None)
-    redo = next((revision for revision in mine if _is_undo(revision, newest)), None)
+    redo = next((revision for revision in mine if _undone(revision, newest)), None)
     if redo is not None and undo is not None and undo.pk > redo.pk:
         redo = None
     last = deeds[0] if deeds else None
     theirs = last if last is not None and last.person_id != person.pk else None
-    return Steps(undo, redo, theirs)
+    return Steps(undo, redo, _undone(redo, newest) if redo else None, theirs)
 
 
 def taken_back(newest_first: Iterable[Revision]) -> set[int]:
@@ -58,7 +62,7 @@ def is_taken_back(revision: Revision) -> bool:
     return any(not is_taken_back(other) for other in revision.undone_by.defer("changes"))
 
 
-def _is_undo(revision: Revision, among: Iterable[Revision]) -> bool:
-    """Whether it took back a deed; what took back an undo did that deed again."""
+def _undone(revision: Revision, among: Iterable[Revision]) -> Revision | None:
+    """The deed that it took back, if it did; what took back an undo did that deed again."""
     undone = next((other for other in among if other.pk == revision.undoes_id), None)
-    return undone is not None and undone.undoes_id is None
+    return undone if undone is not None and undone.undoes_id is None else None

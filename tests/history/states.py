@@ -2,28 +2,34 @@
 
 import contextlib
 import random
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from django.core.exceptions import ValidationError
 
 from fronts import models
 from fronts.rules.fits import FitFacts
-from fronts.rules.kitchen import ShelfPins
+from fronts.rules.kitchen import Point, ShelfPins
 from fronts.rules.practice import inches
+from fronts.selectors.kitchens import schedule_of
 from fronts.services.boxes import box_remove
 from fronts.services.cabinets import cabinet_copy, cabinet_delete, cabinet_move
 from fronts.services.doors import door_delete
 from fronts.services.fits import fit_record
+from fronts.services.fronts import front_change
 from fronts.services.openings import opening_delete
+from fronts.services.order_lists import order_line_check, order_line_uncheck
 from fronts.services.orders import order_check, order_uncheck
 from fronts.services.stock import practice_set, stock_clear
+from fronts.snapshot.things import bare
 from shopjobs.models import Job, Person, Revision, Session
 from shopjobs.services.recording import UNRECORDED
 from shopjobs.services.shop_files.rows import values_of
 from shopjobs.services.shop_files.tables import rows_of as rows_of_shop
 from shopjobs.services.shop_files.tables import shop_tables
-from tests.factories import NOW, OpeningFactory
+from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
+from tests.history.shop_deeds import DEEDS_OF_SHOP, Deed, set_tables
 from tests.saying import (
     box_set,
     cabinet_change,
@@ -34,8 +40,6 @@ from tests.saying import (
     standard_set,
     stock_set,
 )
-
-Deed = Callable[[Job, Person, random.Random], object]
 
 
 def state_of(job: Job) -> dict[tuple[str, Any], dict[str, Any]]:
@@ -194,19 +198,57 @@ def an_opening(job: Job, chance: random.Random) -> models.Opening:
     return chance.choice(list(openings))
 
 
+def enter_cabinet(job: Job, by: Person, chance: random.Random) -> None:
+    """One more, at the end of a wall."""
+    label, x = f"K{chance.randrange(10**6)}", inches(500)
+    CabinetFactory.create(job=job, label=label, x=x, by=by)
+
+
+def enter_door(job: Job, by: Person, chance: random.Random) -> None:
+    """One more door on hand, with its bores."""
+    bores = (Point(inches(1), inches(3)), Point(inches(1), inches(24)))
+    label = f"K{chance.randrange(10**6)}"
+    DoorOnHandFactory.create(job=job, label=label, hinge_bores=bores, by=by)
+
+
+def decide_front(job: Job, by: Person, chance: random.Random) -> None:
+    """One front of its own thickness."""
+    fronts = models.Front.objects.filter(opening__cabinet__job=job)
+    front = chance.choice(list(fronts.order_by("pk")))
+    thick = inches(chance.randrange(10, 17), 16)
+    front_change(front=front, facts=replace(bare(front), thickness=thick), at=NOW, by=by)
+
+
+def tables_of_job(job: Job, by: Person, chance: random.Random) -> None:
+    """Another table of hinges, for the job alone."""
+    set_tables(job, by, chance)
+
+
+def line_of_list(job: Job, by: Person, chance: random.Random) -> None:
+    """A line is checked as it is needed, and the list begins; or its mark goes, and the list."""
+    found = schedule_of(job)
+    begun = models.OrderCheck.objects.filter(job=job, item=found.hardware[0].item).exists()
+    item, need = found.hardware[0].item, found.hardware[0].need
+    if begun:
+        order_line_uncheck(job=job, item=item, by=by, at=NOW)
+    else:
+        order_line_check(job=job, schedule=found, item=item, seen=need, by=by, at=NOW)
+
+
 DEEDS: Mapping[str, Deed] = {
     deed.__name__: deed
     for deed in (
         resize_cabinet, resize_opening, close_otherwise, delete_opening, enter_opening,
         box_behind, lose_box, copy_cabinet, move_cabinet, delete_cabinet, change_door,
         delete_door, standard_of_job, stock_of_job, numbers_of_job, client_of_job, fit_front,
-        check_line,
+        check_line, enter_cabinet, enter_door, decide_front, tables_of_job, line_of_list,
     )
 }  # fmt: skip
+"""What people do to a job."""
 
 
 def do(deed: str, job: Job, by: Person, chance: random.Random) -> None:
     """Do it; what can't be done is left."""
     fresh = Job.objects.select_related("shop").get(pk=job.pk)
     with contextlib.suppress(ValidationError, IndexError):
-        DEEDS[deed](fresh, by, chance)
+        {**DEEDS, **DEEDS_OF_SHOP}[deed](fresh, by, chance)

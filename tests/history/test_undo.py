@@ -14,6 +14,7 @@ from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.services.history_steps import steps_of
 from shopjobs.services.refused import Refused
 from tests.factories import NOW, CabinetFactory, OpeningFactory
+from tests.history.shop_deeds import DEEDS_OF_SHOP
 from tests.history.states import DEEDS, do, state_of
 from tests.kitchen_files import demo_kitchen
 from tests.saying import cabinet_change, opening_change
@@ -44,6 +45,27 @@ def test_each_deed_is_taken_back_and_done_again(deed: str, demo: Job, owner: Per
     undo(demo, owner)
     assert state_of(demo) == before
     redo(demo, owner)
+    assert state_of(demo) == after
+
+
+@pytest.mark.parametrize("deed", DEEDS_OF_SHOP)
+def test_each_deed_of_the_shop_is_taken_back_and_done_again(
+    deed: str, demo: Job, owner: Person, office: Person
+) -> None:
+    """What holds for all jobs, and people: the same, in the shop's own history."""
+    shop, chance = demo.shop, random.Random(7)
+    do(deed, demo, owner, chance)
+    before = state_of(demo)
+    for _ in range(20):
+        do(deed, demo, owner, chance)
+        after = state_of(demo)
+        if after != before:
+            break
+    assert after != before
+
+    undo(shop, owner)
+    assert state_of(demo) == before
+    redo(shop, owner)
     assert state_of(demo) == after
 
 
@@ -171,16 +193,16 @@ def test_what_has_no_place_any_more_is_refused(job: Job, owner: Person) -> None:
         revision_undo(revision=gone, at=NOW, by=owner)
 
 
-def undo(job: Job, by: Person) -> None:
+def undo(of: Job | Shop, by: Person) -> None:
     """One step back."""
-    step = steps_of(job, by).undo
+    step = steps_of(of, by).undo
     assert step is not None
     revision_undo(revision=step, at=NOW, by=by)
 
 
-def redo(job: Job, by: Person) -> None:
+def redo(of: Job | Shop, by: Person) -> None:
     """One step on again."""
-    step = steps_of(job, by).redo
+    step = steps_of(of, by).redo
     assert step is not None
     revision_undo(revision=step, at=NOW, by=by)
 

@@ -36,6 +36,7 @@ from shopjobs.services.history_steps import revisions_of, taken_back
 
 A_PAGE = 50
 PAGE = "fronts/history/page.html"
+JOB_LAYOUT, SHOP_LAYOUT = "fronts/job.html", "shopjobs/shop.html"
 
 
 @job_view("measure", "GET", "HEAD")
@@ -112,7 +113,7 @@ def _history(
     page = Paginator(_chosen(rows, form), A_PAGE).get_page(request.GET.get("page"))
     job = owner if isinstance(owner, Job) else None
     context = {
-        "layout": "fronts/job.html" if job else "base.html",
+        "layout": JOB_LAYOUT if job else SHOP_LAYOUT,
         "job": job,
         "step": "history",
         "form": form,
@@ -170,7 +171,7 @@ def _ask(
 ) -> HttpResponse:
     """Say why it can't be taken back, or what goes if it is."""
     context = {
-        "layout": "fronts/job.html" if isinstance(owner, Job) else "base.html",
+        "layout": JOB_LAYOUT if isinstance(owner, Job) else SHOP_LAYOUT,
         "job": owner if isinstance(owner, Job) else None,
         "form": form,
         "asks": asks,

@@ -171,3 +171,34 @@ def test_nobody_takes_back_what_is_another_shops(
     assert hands.status_code == 403
     cabinet.refresh_from_db()
     assert cabinet.width == inches(20)
+
+
+def test_the_shops_pages_have_its_undo(
+    job: Job, owner: Person, installer: Person, signed_in: SignIn
+) -> None:
+    """Its standard and its people; pressed on a page, one is on that page again."""
+    standard_set(owner=job.shop, gap_between=inches(3, 32), at=NOW, by=owner)
+    client = signed_in(owner)
+    client.post(f"/people/{installer.pk}/close/")
+    pages = ("/shop/", "/shop/standard/", "/people/", f"/people/{installer.pk}/", "/shop/history/")
+    for address in pages:
+        page = dom(client.get(address))
+        assert "Undo: Closed the account of ines" in page.one(".undo-bar").words, address
+        assert page.one(".undo-bar [name='back']").attribute("value") == address
+
+    back = press(client, dom(client.get("/people/")), "undo")
+    installer.refresh_from_db()
+    assert installer.is_active
+    assert back.one("h1").words == "People"
+    assert "Redo: Closed the account of ines" in back.one(".undo-bar").words
+    assert "/shop/history/" in dom(client.get("/shop/")).one("main").addresses
+
+
+def test_what_went_is_told_in_the_list(
+    job: Job, cabinet: Cabinet, owner: Person, signed_in: SignIn
+) -> None:
+    """As it was said when the cabinet was deleted."""
+    cabinet_delete(cabinet=cabinet, at=NOW, by=owner)
+    page = dom(signed_in(owner).get(f"/jobs/{job.pk}/history/"))
+
+    assert page.all(".went")[0].words == "With it: opening B1.a."

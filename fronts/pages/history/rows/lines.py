@@ -4,8 +4,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+from django.apps import apps
 from django.utils import timezone
 
+from fronts.models.kept import Kept
 from fronts.services.change_lines import facts_that_changed
 from shopjobs.models import Revision
 from shopjobs.row_changes import RowChange, changes_of
@@ -71,7 +73,13 @@ def _action(revision: Revision, changes: Sequence[RowChange]) -> str:
     if revision.undoes_id is not None:
         return "Take back"
     named = [change for change in changes if change.name]
-    return "Bring back" if named and all(each.after is None for each in named) else "Undo"
+    is_gone = named and all(each.after is None and _is_thing(each) for each in named)
+    return "Bring back" if is_gone else "Undo"
+
+
+def _is_thing(change: RowChange) -> bool:
+    """Whether it is a thing of the kitchen, which goes and comes; not what is said of it."""
+    return issubclass(apps.get_model(change.table), Kept)
 
 
 def _details(changes: Sequence[RowChange], unit: str) -> Iterator[Detail]:

@@ -1,0 +1,85 @@
+"""Things that an owner does to what holds for all jobs, and to people."""
+
+import random
+from collections.abc import Callable, Mapping
+
+from fronts.rules.practice import inches
+from fronts.services.standards import tables_set
+from fronts.services.stock import practice_set
+from shopjobs.models import Job, Person, Role, Shop
+from shopjobs.services.people import person_change, person_deactivate, person_reactivate
+from shopjobs.services.shops import shop_change
+from tests.factories import NOW
+from tests.saying import standard_set, stock_set
+
+Deed = Callable[[Job, Person, random.Random], object]
+
+
+def standard_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """Another gap, for every job."""
+    gap = inches(1 + chance.randrange(9), 32)
+    standard_set(owner=job.shop, gap_between=gap, at=NOW, by=by)
+
+
+def stock_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """Other lengths on the shelf."""
+    lengths = [inches(1), inches(2 + chance.randrange(9))]
+    stock_set(owner=job.shop, screw_lengths=lengths, at=NOW, by=by)
+
+
+def numbers_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """Another ledge, or the usual one."""
+    ledge = chance.choice([None, inches(1, 4), inches(3, 8)])
+    practice_set(owner=job.shop, values={"ledge_thickness": ledge}, at=NOW, by=by)
+
+
+def tables_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """Another table of hinges, for every job."""
+    set_tables(job.shop, by, chance)
+
+
+def facts_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """Another name over the door."""
+    shop, name = job.shop, f"Shop {chance.randrange(10**6)}"
+    shop_change(
+        shop=shop, name=name, unit=shop.unit, step=shop.step, paper=shop.paper, by=by, at=NOW
+    )
+
+
+def role_of_person(job: Job, by: Person, chance: random.Random) -> None:
+    """Somebody becomes the office, or an installer."""
+    person = _another(by)
+    role = Role.INSTALLER if person.role == Role.OFFICE else Role.OFFICE
+    name = f"Name {chance.randrange(10**6)}"
+    person_change(person=person, first_name=name, last_name="", role=role, by=by, at=NOW)
+
+
+def account_of_person(job: Job, by: Person, chance: random.Random) -> None:
+    """An account is closed, or opened again."""
+    person = _another(by)
+    if person.is_active:
+        person_deactivate(person=person, by=by, at=NOW)
+    else:
+        person_reactivate(person=person, by=by, at=NOW)
+
+
+def _another(by: Person) -> Person:
+    return Person.objects.filter(shop=by.shop).exclude(pk=by.pk).order_by("pk")[0]
+
+
+def set_tables(owner: Job | Shop, by: Person, chance: random.Random) -> None:
+    """A table of hinges, and a material."""
+    heights = [(inches(30 + chance.randrange(9)), 2), (inches(90), 4)]
+    tables_set(
+        owner=owner, hinges_by_height=heights, hinges_by_weight=None, slide_classes=None,
+        material="cherry", frame_material="", at=NOW, by=by,
+    )  # fmt: skip
+
+
+DEEDS_OF_SHOP: Mapping[str, Deed] = {
+    deed.__name__: deed
+    for deed in (
+        standard_of_shop, stock_of_shop, numbers_of_shop, tables_of_shop, facts_of_shop,
+        role_of_person, account_of_person,
+    )
+}  # fmt: skip
