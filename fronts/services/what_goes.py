@@ -46,11 +46,15 @@ class Settled:
             yield f"{', '.join(others)} {are}, to be fitted anew"
 
     def _checks_lost(self, now: Schedule) -> Iterator[str]:
-        for item, check in self.checks.items():
-            need = _needs(now).get(item, 0)
-            if need != check.need:
-                now_needed = f"{need or 'none'} needed now"
-                yield f"the check of {check.need} × {item} holds no more: {now_needed}"
+        needs = _needs(now)
+        others = [
+            f"{item} {check.need} → {needs.get(item, 0)}"
+            for item, check in self.checks.items()
+            if check.need != needs.get(item, 0)
+        ]
+        if others:
+            word = "check holds" if len(others) == 1 else "checks hold"
+            yield f"the order's {word} no more: {', '.join(others)}"
 
     def _plan_lost(self, now: Schedule) -> Iterator[str]:
         if self.plan is not None and self.plan.fingerprint != parts_fingerprint(now.parts):

@@ -104,12 +104,13 @@ def test_checks_and_plans_that_fit_no_more_are_told(cabinet: Cabinet, owner: Per
         cabinet=CabinetFactory.create(job=job, label="B2", x=inches(30)), closed_by="drawer"
     )
     checked(job, "hinge", owner)
+    checked(job, "knob or pull", owner)
     checked(job, "slide screw", owner)
     planned(job, owner)
     opening_delete(opening=Opening.objects.get(label="a", cabinet=cabinet), at=NOW, by=owner)
 
     assert told() == [
-        "the check of 2 × hinge holds no more: none needed now",
+        "the order's checks hold no more: hinge 2 → 0, knob or pull 3 → 2",
         "the cutting plan of 1 Mar 09:30 is of other parts",
     ]
 
