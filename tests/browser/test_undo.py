@@ -137,3 +137,18 @@ def test_the_bar_is_one_line(
     assert high == max(heights)
     assert min(heights) >= (TARGET if width == PHONE else 0)
     assert page.evaluate("document.documentElement.scrollWidth - window.innerWidth") <= 0
+
+
+def test_history_fits_the_window_with_long_words(page: Page, long_job: Job, office: Person) -> None:
+    """Labels without a space, in lines, in old and new values, and in the kitchen as it was."""
+    first = Cabinet.objects.get(label="B1")
+    cabinet_change(cabinet=first, label="W" * 40, at=NOW, by=office)
+    cabinet_change(cabinet=first, depth=inches(20), at=NOW, by=office)
+    page.goto(f"/jobs/{long_job.pk}/history/")
+    for fold in page.locator(".history summary").all()[:3]:
+        fold.click()
+    assert page.evaluate("document.documentElement.scrollWidth - window.innerWidth") <= 0
+
+    page.get_by_role("link", name="As it was after: Entered opening B1.a").click()
+    expect(page.locator("h1")).to_contain_text("As it was on")
+    assert page.evaluate("document.documentElement.scrollWidth - window.innerWidth") <= 0
