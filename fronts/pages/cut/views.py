@@ -21,7 +21,6 @@ from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import finished_plan, latest_plan
 from fronts.services.cutting import plan_begin, plan_cancel
-from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page, wants_part
@@ -89,7 +88,6 @@ def _page(
     latest: CutPlan | None,
     *,
     status: int = 200,
-    asks: AskFirst | None = None,
 ) -> HttpResponse:
     """The page, or its plan for htmx; what was typed and refused comes before any progress."""
     context = {

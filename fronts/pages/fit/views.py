@@ -28,7 +28,6 @@ from fronts.rules.results import Front
 from fronts.rules.schedule import schedule as schedule_for
 from fronts.selectors.kitchens import fit_records_of, front_keys_of
 from fronts.services.fits import fit_record
-from fronts.services.saving import AskFirst
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -110,7 +109,6 @@ def _shown(
     front: Front | None,
     *,
     status: int = 200,
-    asks: AskFirst | None = None,
 ) -> HttpResponse:
     """The one front's part for htmx; the whole page, with what was typed, without it."""
     if front is None or not wants_part(request):

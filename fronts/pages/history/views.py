@@ -141,7 +141,8 @@ def _undo(request: SignedInRequest, owner: Job | Shop) -> HttpResponse:
     return form_answer(
         request,
         form,
-        show=partial(_ask, request, owner, form),
+        show=partial(_refused, request, owner, form),
+        ask=lambda asks: _refused(request, owner, form, asks=asks, status=422),
         save=lambda: _taken_back(request, owner, form),
         done=lambda text: _told(request, owner, form, text),
     )
@@ -161,7 +162,7 @@ def _told(request: SignedInRequest, owner: Job | Shop, form: UndoForm, text: str
     return redirect(_safe_back(request, form.data.get("back", ""), owner))
 
 
-def _ask(
+def _refused(
     request: SignedInRequest,
     owner: Job | Shop,
     form: UndoForm,

@@ -17,7 +17,6 @@ from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.kitchen import Kitchen
 from fronts.selectors.records import records_of
 from fronts.services.imports import job_import
-from fronts.services.saving import AskFirst
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, needs
 from shopjobs.models import Job
@@ -89,7 +88,6 @@ def _page(
     faults: Sequence[jobfile.Fault],
     *,
     status: int = 200,
-    asks: AskFirst | None = None,
 ) -> HttpResponse:
     more = max(0, len(faults) - MOST_SHOWN)
     shown = {"form": form, "faults": faults[:MOST_SHOWN], "more": more}

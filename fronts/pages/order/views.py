@@ -15,7 +15,6 @@ from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import schedule_of
 from fronts.services.order_lists import order_line_check, order_line_uncheck
-from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page, wants_part
@@ -66,7 +65,6 @@ def _page(
     form: OrderLineForm,
     *,
     status: int = 200,
-    asks: AskFirst | None = None,
 ) -> HttpResponse:
     hardware = hardware_list(job, schedule)
     context = {

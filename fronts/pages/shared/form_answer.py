@@ -19,7 +19,7 @@ T = TypeVar("T")
 class Show(Protocol):
     """Draws the page with its form, as it stands."""
 
-    def __call__(self, *, status: int = 200, asks: AskFirst | None = None) -> HttpResponse: ...
+    def __call__(self, *, status: int = 200) -> HttpResponse: ...
 
 
 def form_answer(
@@ -29,14 +29,15 @@ def form_answer(
     show: Show,
     save: Callable[[], T],
     done: Callable[[T], HttpResponse],
+    ask: Callable[[AskFirst], HttpResponse] | None = None,
     tables: "Sequence[BaseFormSet[Any]]" = (),
 ) -> HttpResponse:
     """Show the form; once it was sent, save what it says and answer what was `done`.
 
     What can't be saved is shown again with what is wrong: 422, or 409 where somebody else
     changed the same fact since the form was made. `save` does all or nothing, like any one
-    service. `tables` are the form's own small tables. What is sent once more is answered as it
-    was the first time.
+    service; what it wants to be confirmed first, `ask` shows. `tables` are the form's own small
+    tables. What is sent once more is answered as it was the first time.
     """
     if not form.is_bound:
         return show()
@@ -53,7 +54,9 @@ def form_answer(
     try:
         result = saved_once(request, save)
     except AskFirst as question:
-        return show(status=422, asks=question)
+        if ask is None:
+            raise
+        return ask(question)
     except ValidationError as error:
         form.refuse_all(error)
     except Refused as refused:

@@ -18,7 +18,6 @@ from fronts.pages.shared.stock_form import StockForm
 from fronts.pages.standard.forms.numbers import NumbersForm
 from fronts.pages.standard.forms.tables import TablesForm
 from fronts.selectors.standards import standard_levels
-from fronts.services.saving import AskFirst
 from fronts.services.standards import shared_level_of, standard_set, tables_set
 from fronts.services.stock import practice_set, stock_set
 from fronts.snapshot.stock import practice_in_force, stock_in_force
@@ -84,7 +83,6 @@ def _page(
     changed: KitchenForm | None,
     *,
     status: int = 200,
-    asks: AskFirst | None = None,
 ) -> HttpResponse:
     shown = [{"name": name, "head": _HEADS[name], "form": form} for name, form in forms.items()]
     context = {"forms": shown, "form": changed, "shop": request.shop}

@@ -13,7 +13,6 @@ from fronts.pages.measure.rows.drawing import drawn_cabinet
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.return_link import return_link, return_word
-from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
 from shopjobs.edit_conflict import last_writer
 from shopjobs.models import Job
@@ -75,9 +74,7 @@ def edited(
     )
 
 
-def show_editor(
-    request: SignedInRequest, editor: Editor, *, status: int = 200, asks: AskFirst | None = None
-) -> HttpResponse:
+def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) -> HttpResponse:
     """The page with the form; for htmx the form alone."""
     word = return_word(request)
     if word:

@@ -17,7 +17,6 @@ from fronts.pages.sheets.forms import PrintForm
 from fronts.pages.sheets.rows import progress_of, set_shown, single_sheets
 from fronts.selectors.plans import finished_plan
 from fronts.selectors.sheet_sets import files_of, is_kept, latest_set
-from fronts.services.saving import AskFirst
 from fronts.services.sheet_sets import sheet_set_begin, sheet_set_cancel
 from fronts.sheets.job_source import source_of_job
 from fronts.sheets.registry import FITTINGS_TOGETHER
@@ -114,7 +113,6 @@ def _page(
     form: PrintForm,
     *,
     status: int = 200,
-    asks: AskFirst | None = None,
 ) -> HttpResponse:
     latest, plan = latest_set(job), finished_plan(job)
     source = source_of_job(job, timezone.localdate(), plan)
