@@ -44,18 +44,19 @@ def job_import(
     """
     Shop.objects.select_for_update().get(pk=shop.pk)  # One import at a time, whatever its number.
     fitted = fronts_fitted(shop=shop, number=kitchen.job.number)
-    job = _job(kitchen.job, shop, replace=replace)
+    there = Job.objects.filter(shop=shop, number=kitchen.job.number).first()
+    job = _job(kitchen.job, shop, there, replace=replace)
     _import_standard(kitchen.standard, job)
     _import_stock(kitchen, job)
     _import_practice(kitchen.practice, job, by, at)
     kitchen_save(kitchen, job)
     records_add(job=job, records=records, fitted=fitted)
-    job_changed(job=job, text=f"Imported job {job.number}", by=by, at=at)
+    text = f"Imported job {job.number}"
+    job_changed(job=job, text=text, by=by, at=at, stays=there is None)
     return job
 
 
-def _job(facts: JobFacts, shop: Shop, *, replace: bool) -> Job:
-    job = Job.objects.filter(shop=shop, number=facts.number).first()
+def _job(facts: JobFacts, shop: Shop, job: Job | None, *, replace: bool) -> Job:
     if job is not None and not replace:
         raise Refused(
             f"There is already a job {facts.number} in this shop. "

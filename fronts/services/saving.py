@@ -1,6 +1,7 @@
 """How every service saves a row, counts the change and tells of it."""
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from datetime import datetime
 from functools import partial
 from typing import TypeVar
@@ -119,9 +120,14 @@ def job_changed(
     at: datetime,
     about: Cabinet | None = None,
     went: Sequence[str] = (),
+    stays: bool = False,
 ) -> None:
-    """Count a change of the job's kitchen and tell what it was, and what went with it."""
-    tell(_told(job, text, by, at, about, counts=True, went=went))
+    """Count a change of the job's kitchen and tell what it was, and what went with it.
+
+    A change that `stays` has nothing before it that Undo could bring back.
+    """
+    told = _told(job, text, by, at, about, counts=True, went=went)
+    tell(replace(told, stays=stays))
 
 
 def job_told(

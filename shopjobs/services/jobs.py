@@ -42,7 +42,7 @@ def job_create(
                 fit_on=fit_on,
             )
         )
-    tell(Told(shop=shop, job=job, text=f"Made job {number}", at=at, by=by))
+    tell(Told(shop=shop, job=job, text=f"Made job {number}", at=at, by=by, stays=True))
     return job
 
 
@@ -78,7 +78,7 @@ def job_delete(*, job: Job, by: Person, at: datetime) -> None:
     job.deleted_at = at
     saved(job, ["deleted_at"])
     text = f"Deleted job {job.number}"
-    tell(Told(shop=job.shop, job=job, text=text, at=at, by=by, went=went))
+    tell(Told(shop=job.shop, job=job, text=text, at=at, by=by, went=went, stays=True))
 
 
 @recorded
@@ -87,7 +87,8 @@ def job_restore(*, job: Job, by: Person, at: datetime) -> Job:
     job.deleted_at = None
     with _taken(job.number):
         saved(job, ["deleted_at"])
-    tell(Told(shop=job.shop, job=job, text=f"Brought back job {job.number}", at=at, by=by))
+    text = f"Brought back job {job.number}"
+    tell(Told(shop=job.shop, job=job, text=text, at=at, by=by, stays=True))
     return job
 
 

@@ -38,7 +38,8 @@ class Told:
     """What a service says that it did; `words` finds a finer line in the rows, if it can.
 
     What `counts` changes the kitchen of the job, or of all the shop's jobs. `went` says what
-    went with something that was taken away.
+    went with something that was taken away. What `stays` has a way back of its own, or nothing
+    before it: Undo passes it by.
     """
 
     shop: Shop
@@ -49,6 +50,7 @@ class Told:
     about: str = ""
     went: Sequence[str] = ()
     counts: bool = False
+    stays: bool = False
     undoes: Revision | None = None
     words: Words | None = None
 
@@ -246,7 +248,7 @@ def _keep(recording: Recording) -> None:
         about=told.about,
         changes=[change.as_json() for change in changes],
         went=list(told.went),
-        can_undo=True,
+        can_undo=not told.stays,
         undoes=told.undoes,
     )
     kept = _KEPT.get()
