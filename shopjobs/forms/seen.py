@@ -49,9 +49,10 @@ class SeenForm(HouseForm):
         """Put together what was typed and what was saved since, then check it."""
         if self.is_bound and self.is_merged and not hasattr(self, "_clashing"):
             self._clashing = self._merge()
-            self.has_clashes = bool(self._clashing)
         super().full_clean()
         if self.is_bound and self.is_merged:
+            # What is wrong by itself is mended first, whoever else saved.
+            self.has_clashes = bool(self._clashing) and not self.errors
             for name, words in self._clashing.items():
                 self.add_error(None if name == ROWS else name, words)
 

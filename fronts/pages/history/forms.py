@@ -3,9 +3,12 @@
 from typing import Any
 
 from django import forms
+from django.db.models import QuerySet
+from django.utils import timezone
+from django.utils.text import Truncator
 
 from shopjobs.forms.house import HouseForm
-from shopjobs.models import Person, Shop
+from shopjobs.models import Person, Revision, Shop
 
 
 class UndoForm(HouseForm):
@@ -34,3 +37,28 @@ class FilterForm(HouseForm):
         about.choices = [("", "all"), *cabinets]
         if not cabinets:
             del self.fields["about"]
+
+
+class CompareForm(HouseForm):
+    """Which state a kitchen of the past is compared with: today's, or after another revision."""
+
+    after = forms.ModelChoiceField(
+        Revision.objects.none(), label="Compare with", required=False, empty_label="today"
+    )
+
+    def __init__(self, *args: Any, revisions: QuerySet[Revision], **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        after: Any = self.fields["after"]
+        after.queryset = revisions.defer("changes").order_by("-pk")
+        after.label_from_instance = _said
+
+    @property
+    def other(self) -> Revision | None:
+        """The revision that was chosen; what can't be read is today."""
+        return self.cleaned_data["after"] if self.is_bound and self.is_valid() else None
+
+
+def _said(revision: Revision) -> str:
+    """`26 Nov 10:54, B5.a: width 27 → 26 7/8`, cut where it is long."""
+    text = Truncator(revision.text).chars(60)
+    return f"{timezone.localtime(revision.at):%-d %b %H:%M}, {text}"

@@ -17,7 +17,7 @@ from django.views.decorators.http import require_GET, require_POST
 from fronts.drawings.elevation import wall_elevation
 from fronts.figures.differences import front_lines, need_lines
 from fronts.models import Cabinet
-from fronts.pages.history.forms import FilterForm, UndoForm
+from fronts.pages.history.forms import CompareForm, FilterForm, UndoForm
 from fronts.pages.history.rows.lines import days_of
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
@@ -78,15 +78,20 @@ def shop_undo(request: SignedInRequest) -> HttpResponse:
 
 @job_view("measure", "GET", "HEAD")
 def job_past(request: SignedInRequest, job: Job, key: int) -> HttpResponse:
-    """The kitchen as a revision left it, and what has become otherwise since."""
+    """The kitchen as a revision left it, and what is otherwise now, or after another revision."""
     revision = get_object_or_404(revisions_of(job), pk=key)
+    form = CompareForm(request.GET or None, revisions=revisions_of(job))
+    other = form.other
     kitchen = kitchen_after(job, revision)
-    then, now = schedule(kitchen), schedule(kitchen_of(job))
-    since = differences(then, now)
+    later = kitchen_of(job) if other is None else kitchen_after(job, other)
+    then = schedule(kitchen)
+    since = differences(then, schedule(later))
     context = {
         "job": job,
         "step": "history",
         "revision": revision,
+        "form": form,
+        "other": other,
         "drawn": _drawn(then, kitchen),
         "fronts": front_lines(since, job.unit),
         "needs": need_lines(since),

@@ -139,6 +139,10 @@ def test_the_kitchen_as_it_was(
     assert "As it was on 1 March 2027" in page.one("h1").words
     assert page.has("figure svg")
     assert "width 16 → 16 1/4" in page.words
+    between = signed_in(owner).get(f"/jobs/{job.pk}/history/{before.pk}/?after={before.pk}")
+    assert "Nothing: every front and every item is as it was." in dom(between).words
+    unread = signed_in(owner).get(f"/jobs/{job.pk}/history/{before.pk}/?after=soon")
+    assert "width 16 → 16 1/4" in dom(unread).words
     assert list(Cabinet.objects.values()) == rows
 
 
