@@ -146,6 +146,6 @@ def test_htmx_is_sent_to_sign_in_with_the_whole_page(db: None) -> None:
 
     answer = Client().post("/jobs/", {"number": "K-2"}, headers=headers)
 
-    assert answer.status_code == 200
+    assert answer.status_code == 401
     assert answer["HX-Redirect"] == "/sign-in/?ended=yes&next=/jobs/%3Fpage%3D2"
     assert answer.text == ""
