@@ -16,6 +16,9 @@ from hypothesis.internal.constants_ast import Constants
 from shopjobs.models import Job, Person, Shop
 from tests.factories import JobFactory, PersonFactory, ShopFactory
 from tests.jsonlog import JsonLog
+from tests.tried import pytest_terminal_summary, tally
+
+__all__ = ["pytest_terminal_summary", "tally"]
 
 # Examples must not depend on which modules happen to be loaded: without this, hypothesis draws
 # numbers that stand in their source, and a test by itself tries others than within the suite.

@@ -10,6 +10,9 @@ from django.test import Client
 
 from tests.dom import Part
 
+Sending = tuple[Client, Callable[[Client], Any]]
+"""A browser in which somebody is signed in, and what is sent from it."""
+
 
 def as_sent(form: Part, **typed: Any) -> dict[str, Any]:
     """The form's names and values, its hidden fields and its key included."""
@@ -23,16 +26,22 @@ def as_sent(form: Part, **typed: Any) -> dict[str, Any]:
 
 def at_once(times: int, send: Callable[[Client], Any], client: Client) -> list[Any]:
     """What each of so many sendings is answered, all of them sent at the same moment."""
-    ready = Barrier(times)
+    return together(*[(client, send)] * times)
 
-    def one(_: int) -> Any:
+
+def together(*sendings: Sending) -> list[Any]:
+    """What each of the sendings is answered, all of them sent at the same moment."""
+    ready = Barrier(len(sendings))
+
+    def one(sending: Sending) -> Any:
+        signed_in, send = sending
         browser = Client(raise_request_exception=False)
-        browser.cookies = client.cookies
+        browser.cookies = signed_in.cookies
         try:
             ready.wait(30)
             return send(browser)
         finally:
             connections.close_all()
 
-    with ThreadPoolExecutor(times) as threads:
-        return list(threads.map(one, range(times)))
+    with ThreadPoolExecutor(len(sendings)) as threads:
+        return list(threads.map(one, sendings))
