@@ -41,6 +41,12 @@ class OrderLine:
         return self.was is not None and self.was != self.need
 
 
+def order_check_of(job: Job, item: str) -> OrderCheck | None:
+    """The check of an item that holds, None where nobody made one."""
+    checks = OrderCheck.objects.filter(job=job, item=item)
+    return checks.select_related("checked_by").first()
+
+
 def order_lines(job: Job, schedule: Schedule) -> list[OrderLine]:
     """The job's hardware in the schedule's order; behind it what was checked and fell away."""
     rows = OrderCheck.objects.filter(job=job).select_related("checked_by")

@@ -14,6 +14,7 @@ from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import schedule_of
+from fronts.selectors.orders import order_check_of
 from fronts.services.order_lists import order_line_check, order_line_uncheck
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -23,7 +24,8 @@ from shopjobs.pages import go_to, render_page, wants_part
 @job_view("measure", to_post="order")
 def job_order(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the hardware list; check a line of it, or take its mark back."""
-    schedule, form = schedule_of(job), OrderLineForm(posted(request))
+    schedule = schedule_of(job)
+    form = OrderLineForm(posted(request), check_of=partial(order_check_of, job))
     return form_answer(
         request,
         form,

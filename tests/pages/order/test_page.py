@@ -41,9 +41,14 @@ def address(job: Job) -> str:
 
 
 def mark(client: Client, job: Job, **changes: str | int) -> Any:
-    """Check the hinges, unless told otherwise."""
+    """Look at the page and check the hinges, unless told otherwise."""
     posted: dict[str, str | int] = {"item": "hinge", "need": 2, "mark": "check", "note": ""}
-    return client.post(address(job), posted | changes)
+    posted |= changes
+    forms = dom(client.get(address(job))).all(".mark form")
+    seen = [
+        form.field("seen").value for form in forms if form.field("item").value == posted["item"]
+    ]
+    return client.post(address(job), {"seen": "".join(seen), **posted})
 
 
 def add_door(job: Job) -> None:
@@ -273,3 +278,20 @@ def test_spares_stand_beside_the_need(kitchen_job: Job, office: Person, signed_i
 def _items(client: Client, job: Job) -> list[str]:
     answer = client.get(f"/jobs/{job.pk}/order.csv")
     return [row[0] for row in csv.reader(io.StringIO(answer.content.decode("utf-8-sig")))]
+
+
+@pytest.mark.parametrize("decision", ["check", "uncheck"])
+def test_what_another_checked_since_stands(
+    decision: str, kitchen_job: Job, owner: Person, office: Person, signed_in: SignIn
+) -> None:
+    """Whoever didn't see a check neither replaces it nor takes it back; both notes are shown."""
+    mark(signed_in(owner), kitchen_job, note="from the shelf")
+
+    answer = mark(signed_in(office), kitchen_job, mark=decision, note="brass ones", seen="")
+
+    assert answer.status_code == 409
+    told = dom(answer).one(".summary").words
+    assert "Ada checked 2 × hinge with the note “from the shelf” since you looked" in told
+    assert "Your note was “brass ones”." in told
+    assert OrderCheck.objects.get().note == "from the shelf"
+    assert mark(signed_in(office), kitchen_job, mark="uncheck").status_code == 302

@@ -21,6 +21,12 @@ class Row:
     stands: bool
     key: str
 
+    @property
+    def seen(self) -> str:
+        """When the check was made that the page shows; "" where there is none."""
+        at = self.line.checked_at
+        return at.isoformat() if at else ""
+
 
 @dataclass(frozen=True, slots=True)
 class HardwareList:
