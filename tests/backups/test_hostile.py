@@ -21,6 +21,8 @@ from tests.backups.conftest import New
 from tests.backups.installations import Installation
 from tests.commands.test_jobs import refused
 
+pytestmark = pytest.mark.installation
+
 Parts = dict[str, bytes]
 Said = dict[str, Any]
 

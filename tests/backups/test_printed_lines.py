@@ -15,6 +15,8 @@ import pytest
 from tests.backups.conftest import New
 from tests.backups.installations import ROOT, Installation
 
+pytestmark = pytest.mark.installation
+
 PARTS = ("fronts", "shopjobs", "static", "templates")
 RECIPE = "shopjobs/recipe/shopjobs-backup"
 DAY = 24 * 3600

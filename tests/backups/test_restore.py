@@ -4,9 +4,13 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
 from tests.backups.conftest import New
 from tests.backups.installations import FURNISH, ROOT, Installation
 from tests.kitchen_files import SAMPLES
+
+pytestmark = pytest.mark.installation
 
 SHOP = "Alder Row Cabinets"
 WRITE = """

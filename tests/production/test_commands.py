@@ -10,6 +10,8 @@ from shopjobs.bootstrap import ROOT
 from tests.cutting.test_parts_file import GOOD
 from tests.production.running import README, run
 
+pytestmark = pytest.mark.installation
+
 PASSWORD = "spokeshave and sawdust 9"
 ROW = re.compile(r"^\| `(python3? manage\.py (\w+)[^`]*)`", re.MULTILINE)
 ELSEWHERE = {"bench": "its own test runs it: all of it takes minutes"}

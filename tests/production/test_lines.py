@@ -7,6 +7,8 @@ import pytest
 
 from tests.production.running import answer_of, printed_lines, run, served
 
+pytestmark = pytest.mark.installation
+
 SERVED = "\ngunicorn "
 
 
