@@ -15,6 +15,15 @@
     return element.matches("input, textarea, [contenteditable]") && !element.matches(NO_TEXT);
   }
 
+  // A browser may keep nothing, or refuse to say: then the page comes back at its top.
+  function inStore(use) {
+    try {
+      return use(sessionStorage);
+    } catch {
+      return null;
+    }
+  }
+
   let isGoing = false;
 
   const formOf = (step) => document.querySelector(`#undo-bar [data-step="${step}"]`);
@@ -55,22 +64,22 @@
     if (isGoing) return event.preventDefault();
     isGoing = true;
     const held = document.activeElement;
-    sessionStorage.setItem(PLACE, JSON.stringify({
+    inStore((store) => store.setItem(PLACE, JSON.stringify({
       page: location.pathname,
       asked: new URL(form.action).pathname,
       top: scrollY,
       step: form.contains(held) ? step : null,
       id: held.id,
-    }));
+    })));
   });
 
   // A page between, that asks whether somebody else's change may go, leaves the place waiting.
   function comeBack() {
-    const kept = sessionStorage.getItem(PLACE);
+    const kept = inStore((store) => store.getItem(PLACE));
     if (!kept) return;
     const place = JSON.parse(kept);
     if (location.pathname === place.asked) return;
-    sessionStorage.removeItem(PLACE);
+    inStore((store) => store.removeItem(PLACE));
     if (location.pathname !== place.page) return;
     scrollTo(0, place.top);
     const other = place.step === "undo" ? "redo" : "undo";
