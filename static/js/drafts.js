@@ -121,7 +121,9 @@
 
   document.addEventListener("input", ({ target }) => {
     const form = target.form;
-    if (!form || !states.has(form)) return;
+    if (!form) return;
+    take(form); // Who types at once is ahead of the page's own look at a form that opened.
+    if (!states.has(form)) return;
     typedHere.add(states.get(form).name);
     keep(form);
   });
