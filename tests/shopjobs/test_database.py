@@ -120,7 +120,7 @@ def test_who_waited_for_a_lock_reads_that_somebody_else_is_saving(
 
     assert answer.status_code == 503
     assert answer["Retry-After"] == "2"
-    assert "Somebody else is saving; try again." in dom(answer).words
+    assert "What you typed is not saved, but still here" in dom(answer).words
     assert dom(answer).one("input[name=client]").value == "Lindqvist the younger"
     job.refresh_from_db()
     assert job.number == "K-1"
