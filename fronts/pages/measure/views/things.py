@@ -32,7 +32,7 @@ def thing_new(request: SignedInRequest, job: Job, page: ThingPage) -> HttpRespon
     editor = Editor(
         job=job, form=form, target=target, heading=heading, button=f"Enter the {page.one}",
         action=reverse("fronts:thing-new", args=[job.pk, page]),
-        **_table(request, job, page, None),
+        **_table(request, job, page, "new", None),
     )  # fmt: skip
     return edited(
         request,
@@ -51,7 +51,7 @@ def thing_edit(request: SignedInRequest, job: Job, page: ThingPage, key: int) ->
     editor = Editor(
         job=job, form=form, target=target, heading=_named(row), rows=(row,),
         action=reverse("fronts:thing-edit", args=[job.pk, page, key]),
-        **_table(request, job, page, row),
+        **_table(request, job, page, key, held),
     )  # fmt: skip
     return edited(
         request,
@@ -84,17 +84,19 @@ def _entered(editor: Editor, page: ThingPage) -> Any:
     return replace(facts, **{page.inside.fact: tuple(editor.table.stated())})
 
 
-def _table(request: SignedInRequest, job: Job, page: ThingPage, row: Any) -> dict[str, Any]:
-    """The small table in the form, where this kind has one."""
+def _table(
+    request: SignedInRequest, job: Job, page: ThingPage, key: int | str, held: Any
+) -> dict[str, Any]:
+    """The small table in the form, where this kind has one, with what the thing holds."""
     if page.inside is None:
         return {}
-    held = [] if row is None else getattr(at_hand(row), page.inside.fact)
+    rows = [] if held is None else getattr(held, page.inside.fact)
     table = rows_form(
         page.inside.form,
         data=posted(request),
         unit=job.unit,
-        prefix=f"{page.inside.prefix}-{row.pk if row else 'new'}",
-        held=[columns_of(one) for one in held],
+        prefix=f"{page.inside.prefix}-{key}",
+        held=[columns_of(one) for one in rows],
     )
     return {"table": table, "table_legend": page.inside.legend, "heads": tuple(heads(table))}
 
