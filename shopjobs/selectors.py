@@ -1,11 +1,11 @@
 """Reads of shops, people, jobs and tasks. Each starts from a person, and so from one shop."""
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Collection
 from datetime import datetime, timedelta
 
 from django.contrib.auth import HASH_SESSION_KEY
-from django.db.models import Model, Q, QuerySet
+from django.db.models import QuerySet
 from django.db.models.functions import Now
 
 from shopjobs.models import (
@@ -112,17 +112,24 @@ def workers_alive() -> QuerySet[Worker]:
     return Worker.objects.filter(seen_at__gte=Now() - WORKER_GONE_AFTER)
 
 
-def last_revision_of(owner: Job | Shop, rows: Iterable[Model], column: str = "") -> Revision | None:
-    """What somebody did last to any of these rows of a job, or of what the shop has for all.
+def revisions_of(owner: Job | Shop) -> QuerySet[Revision]:
+    """Return the history of a job, or of what a shop has for all its jobs."""
+    if isinstance(owner, Job):
+        return Revision.objects.filter(job=owner)
+    return Revision.objects.filter(shop=owner, job=None)
+
+
+def last_touching(
+    revisions: QuerySet[Revision], rows: Collection[tuple[str, int]], column: str = ""
+) -> Revision | None:
+    """Return what was done last to any of these rows, by their tables and keys.
 
     With a column, what was done last to that.
     """
-    wanted = {(row._meta.label_lower, row.pk) for row in rows}
-    of_owner = Q(job=owner) if isinstance(owner, Job) else Q(shop=owner, job=None)
-    revisions = Revision.objects.filter(of_owner, can_undo=True).select_related("person")
-    for revision in revisions.order_by("-pk").iterator(chunk_size=50):
+    newest_first = revisions.select_related("person").order_by("-pk")
+    for revision in newest_first.iterator(chunk_size=50):
         if any(
-            (change.table, change.key) in wanted and change.touches(column)
+            (change.table, change.key) in rows and change.touches(column)
             for change in changes_of(revision.changes)
         ):
             return revision

@@ -3,9 +3,8 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from django.db.models import QuerySet
-
 from shopjobs.models import Job, Person, Revision, Shop
+from shopjobs.selectors import revisions_of
 
 LOOKED_BACK = 300
 """Revisions among which the next step is sought."""
@@ -22,13 +21,6 @@ class Steps:
     redo: Revision | None
     again: Revision | None
     theirs: Revision | None
-
-
-def revisions_of(owner: Job | Shop) -> QuerySet[Revision]:
-    """The history of a job, or of what a shop has for all its jobs."""
-    if isinstance(owner, Job):
-        return Revision.objects.filter(job=owner)
-    return Revision.objects.filter(shop=owner, job=None)
 
 
 def steps_of(owner: Job | Shop, person: Person) -> Steps:

@@ -13,6 +13,7 @@ from django.db.models.deletion import Collector, RestrictedError
 from shopjobs.models import Revision
 from shopjobs.row_changes import RowChange, changes_of
 from shopjobs.row_values import Values, python_value, row_with, said_of, value_of
+from shopjobs.selectors import last_touching, revisions_of
 from shopjobs.services.recording import deleted, made, saved
 from shopjobs.services.refused import Refused
 
@@ -182,14 +183,8 @@ def _clash(change: RowChange, revision: Revision, column: str) -> Clash:
 
 def _last_since(revision: Revision, table: str, key: int, column: str) -> Revision | None:
     """The last revision since that touched the row, in this column where one is named."""
-    later = Revision.objects.filter(shop=revision.shop_id, job=revision.job_id, pk__gt=revision.pk)
-    for other in later.select_related("person").order_by("-pk").iterator(chunk_size=50):
-        if any(
-            (change.table, change.key) == (table, key) and change.touches(column)
-            for change in changes_of(other.changes)
-        ):
-            return other
-    return None
+    later = revisions_of(revision.job or revision.shop).filter(pk__gt=revision.pk)
+    return last_touching(later, {(table, key)}, column)
 
 
 def _table(label: str) -> type[Model]:

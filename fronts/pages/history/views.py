@@ -32,7 +32,8 @@ from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, may, needs
 from shopjobs.models import Job, Revision, Shop
 from shopjobs.pages import render_page
-from shopjobs.services.history_steps import revisions_of, taken_back
+from shopjobs.selectors import revisions_of
+from shopjobs.services.history_steps import taken_back
 
 A_PAGE = 50
 PAGE = "fronts/history/page.html"
