@@ -8,9 +8,9 @@ from fronts.facts.rows import columns_of
 from fronts.models import Box, Front, ShelfPins
 from fronts.rules.kitchen import Box as BoxFacts
 from fronts.rules.limits import MOST_PIN_ROWS
-from fronts.services.rows import row_for
+from fronts.services.rows import called, row_for
 from fronts.services.saving import checked, checked_at, enter, job_changed, saved
-from fronts.services.what_goes import called, settled_in
+from fronts.services.what_goes import settled_in
 from shopjobs.models import Person
 from shopjobs.services.recording import deleted, made, recorded
 

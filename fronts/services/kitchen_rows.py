@@ -12,7 +12,7 @@ from fronts.models.kept import Kept, order_of, table_of
 from fronts.rules.facts import Fact, Rows, rows_of
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.validity import faults_of, tidied_thing
-from fronts.services.rows import NO_DOORS, Doors, row_for
+from fronts.services.rows import NO_DOORS, Doors, called, row_for
 from fronts.services.saving import checked_at
 from shopjobs.models import Job
 from shopjobs.services.recording import deleted, made
@@ -73,14 +73,6 @@ def held(thing: Any, fact: Fact, declared: Rows) -> tuple[Any, ...]:
     if declared.most > 1:
         return tuple(value)
     return () if value is None else (value,)
-
-
-def called(row: Model) -> str:
-    """What a row is called within a sentence: `door on hand D1`, `box 1 of B1.a`."""
-    name = str(row)
-    if hasattr(row, "label"):
-        return f"{row._meta.verbose_name} {name}"
-    return name[:1].lower() + name[1:]
 
 
 def _checked_row(

@@ -3,6 +3,8 @@
 from collections.abc import Mapping
 from typing import Any, TypeVar
 
+from django.db.models import Model
+
 from fronts import models
 from fronts.facts.rows import columns_of
 from fronts.models.kept import Kept
@@ -35,3 +37,11 @@ def stated_columns(thing: Any, doors: Doors) -> dict[str, Any]:
             columns["choose"] = chosen
             columns["door"] = None if named is None or chosen else doors[named]
     return columns
+
+
+def called(row: Model) -> str:
+    """What a row is called within a sentence: `door on hand D1`, `box 1 of B1.a`."""
+    name = str(row)
+    if hasattr(row, "label"):
+        return f"{row._meta.verbose_name} {name}"
+    return name[:1].lower() + name[1:]

@@ -11,6 +11,7 @@ from fronts.rules.fits import hangs_still
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import fit_records_of, schedule_of
 from fronts.selectors.plans import finished_plan
+from fronts.services.rows import called
 from shopjobs.models import Job
 
 
@@ -100,12 +101,6 @@ def carried(fronts: Sequence[Front], fits: Sequence[Front] | None = None) -> lis
         *([", ".join(map(called, in_order))] if boxes else []),
         *([f"the {word} of how {', '.join(labels)} fitted"] if labels else []),
     ]
-
-
-def called(box: Box) -> str:
-    """What a box is called within a sentence: `box 1 of B1.a`."""
-    name = str(box)
-    return name[:1].lower() + name[1:]
 
 
 def _hanging(fits: Mapping[str, FitRecord], now: Schedule) -> frozenset[int]:
