@@ -129,7 +129,7 @@ def saved(
         row.save(force_insert=True)
         _record(RowChange(_label(row), row.pk, None, _said(row), str(row)))
         return row
-    facts = _facts(type(row))
+    facts = recorded_columns(type(row))
     names = {each.attname for each in facts} if columns is None else set(columns)
     if not names:
         return row
@@ -201,11 +201,11 @@ def _record_difference(
 
 
 def _said(row: models.Model) -> Values:
-    return said_of(row, _facts(type(row)))
+    return said_of(row, recorded_columns(type(row)))
 
 
 @cache
-def _facts(table: type[models.Model]) -> "tuple[models.Field[Any, Any], ...]":
+def recorded_columns(table: type[models.Model]) -> "tuple[models.Field[Any, Any], ...]":
     """The columns whose changes are kept."""
     left_out = UNRECORDED.get(table._meta.label_lower, set())
     return tuple(

@@ -14,7 +14,7 @@ from shopjobs.models import Revision
 from shopjobs.row_changes import RowChange, changes_of
 from shopjobs.row_values import Values, python_value, row_with, said_of, value_of
 from shopjobs.selectors import last_touching, revisions_of
-from shopjobs.services.recording import deleted, made, saved
+from shopjobs.services.recording import deleted, made, recorded_columns, saved
 from shopjobs.services.refused import Refused
 
 
@@ -144,7 +144,7 @@ def _clashes(change: RowChange, revision: Revision, own: set[tuple[str, int]]) -
 def _differing(table: type[Model], row: Model, change: RowChange) -> Iterator[str]:
     """The columns of a row that do not hold any more what the change left there."""
     after = change.after or {}
-    columns = [column for column in table._meta.concrete_fields if not column.primary_key]
+    columns = recorded_columns(table)
     if change.before is None:
         now = said_of(row, columns)
         yield from (name for name in {**after, **now} if after.get(name) != now.get(name))
