@@ -8,11 +8,11 @@ from fronts.facts.rows import columns_of
 from fronts.models import Box, Front, ShelfPins
 from fronts.rules.kitchen import Box as BoxFacts
 from fronts.rules.limits import MOST_PIN_ROWS
-from fronts.services.rows import called, row_for
+from fronts.services.rows import called, row_for, rows_replaced
 from fronts.services.saving import checked, checked_at, enter, job_changed, saved
 from fronts.services.what_goes import settled_in
 from shopjobs.models import Person
-from shopjobs.services.recording import deleted, made, recorded
+from shopjobs.services.recording import deleted, recorded
 
 
 @recorded
@@ -62,14 +62,4 @@ def _save_pins(box: Box, facts: BoxFacts) -> None:
     for number, row in enumerate(rows, start=1):
         checked_at(row, f"row {number}")
     before = sorted(box.shelf_pins.all(), key=lambda pin: pin.position)
-    if [_said(row) for row in before] != [_said(row) for row in rows]:
-        deleted(before)
-        made(ShelfPins, rows)
-
-
-def _said(row: ShelfPins) -> list[object]:
-    return [
-        getattr(row, column.attname)
-        for column in ShelfPins._meta.concrete_fields
-        if not column.primary_key
-    ]
+    rows_replaced(ShelfPins, before, rows)

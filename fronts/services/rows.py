@@ -1,6 +1,6 @@
 """Rows for what a kitchen states, not yet saved: the way back from the snapshot."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any, TypeVar
 
 from django.db.models import Model
@@ -10,6 +10,7 @@ from fronts.facts.rows import columns_of
 from fronts.models.kept import Kept
 from fronts.rules.facts import DoorName, facts_of
 from fronts.rules.kitchen import CHOOSE
+from shopjobs.services.recording import deleted, made
 
 Row = TypeVar("Row", bound=Kept)
 Doors = Mapping[str, models.DoorOnHand]
@@ -45,3 +46,15 @@ def called(row: Model) -> str:
     if hasattr(row, "label"):
         return f"{row._meta.verbose_name} {name}"
     return name[:1].lower() + name[1:]
+
+
+def rows_replaced(table: type[Kept], before: Sequence[Kept], rows: Sequence[Kept]) -> None:
+    """Put rows in the place of those before, unless they say the same."""
+    if [_said(row) for row in before] != [_said(row) for row in rows]:
+        deleted(before)
+        made(table, rows)
+
+
+def _said(row: Kept) -> list[object]:
+    columns = type(row)._meta.concrete_fields
+    return [getattr(row, column.attname) for column in columns if not column.primary_key]

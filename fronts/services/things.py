@@ -8,16 +8,16 @@ from datetime import datetime
 from typing import Any
 
 from fronts.facts.rows import by_column, columns_of
-from fronts.models.kept import Kept, table_of
+from fronts.models.kept import Kept, order_of, table_of
 from fronts.rules.facts import rows_of
 from fronts.rules.kitchen import BESIDE_CABINETS
 from fronts.rules.validity import faults_of
 from fronts.services.ordering import last_position
-from fronts.services.rows import row_for
+from fronts.services.rows import row_for, rows_replaced
 from fronts.services.saving import checked, enter, job_changed, saved_under_its_label
 from fronts.services.what_goes import settled_in
 from shopjobs.models import Job, Person
-from shopjobs.services.recording import deleted, made, recorded
+from shopjobs.services.recording import deleted, recorded
 
 
 @recorded
@@ -78,7 +78,7 @@ def _save(row: Any, facts: Any) -> None:
             checked(each)
     saved_under_its_label(row, taken=f"there is already a {called(row)} in this job")
     for table, rows in inside:
-        deleted(table._default_manager.filter(**{table.owner: row}))
-        made(table, rows)
+        held = table._default_manager.filter(**{table.owner: row})
+        rows_replaced(table, list(held.order_by(*order_of(table))), rows)
     if inside:  # What was fetched with it holds no longer.
         row.refresh_from_db(fields=[fact.name for fact, _ in rows_of(row.facts)])

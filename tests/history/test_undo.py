@@ -5,6 +5,7 @@ import random
 import pytest
 
 from fronts import models
+from fronts.rules.kitchen import Point
 from fronts.rules.practice import inches
 from fronts.services.cabinets import cabinet_delete
 from fronts.services.history import ChangedSince, revision_undo
@@ -13,11 +14,11 @@ from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.services.history_steps import steps_of
 from shopjobs.services.refused import Refused
-from tests.factories import NOW, CabinetFactory, OpeningFactory
+from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
 from tests.history.shop_deeds import DEEDS_OF_SHOP
 from tests.history.states import DEEDS, do, state_of
 from tests.kitchen_files import demo_kitchen
-from tests.saying import cabinet_change, opening_change
+from tests.saying import cabinet_change, door_change, opening_change
 
 MANY = 40
 
@@ -212,3 +213,14 @@ def newest() -> Revision:
     revision = Revision.objects.order_by("-pk").first()
     assert revision is not None
     return revision
+
+
+def test_bores_that_nobody_touched_stay_as_they_are(job: Job, owner: Person) -> None:
+    """A wider door is told by its width alone, and its bores are the same rows."""
+    door = DoorOnHandFactory.create(job=job, hinge_bores=[Point(inches(1), inches(3))], by=owner)
+    (bore,) = models.HingeBore.objects.all()
+
+    door_change(door=door, width=inches(17), at=NOW, by=owner)
+
+    assert newest().text == "D1: width 16 → 17"
+    assert list(models.HingeBore.objects.all()) == [bore]
