@@ -7,9 +7,7 @@ from django.db import transaction
 
 from fronts import jobfile
 from fronts.models import CutPlan, SheetFile, SheetSet
-from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.schedule import schedule
 from fronts.selectors.sheet_sets import latest_set
 from shopjobs.models import Job, Person
 from shopjobs.services.notes import note
@@ -26,6 +24,7 @@ def sheet_set_begin(
     *,
     job: Job,
     kitchen: Kitchen,
+    fingerprint: str,
     plan: CutPlan | None,
     sheets: int,
     pieces: int,
@@ -45,7 +44,7 @@ def sheet_set_begin(
         before.delete()
     begun = SheetSet.objects.create(
         job=job, task=task, kitchen=jobfile.write(kitchen), plan=plan, paper=job.shop.paper,
-        fingerprint=fingerprint(schedule(kitchen)), printed_on=printed_on, sheets=sheets,
+        fingerprint=fingerprint, printed_on=printed_on, sheets=sheets,
     )  # fmt: skip
     note(shop=job.shop, job=job, text="Had all sheets printed", at=at, person=by)
     tasks_admit(shop_id=job.shop_id)

@@ -89,8 +89,8 @@ def _begin(request: SignedInRequest, job: Job) -> SheetSet:
     source = source_of_job(job, today, plan)
     sheets, pieces = sheets_and_pieces(source)
     return sheet_set_begin(
-        job=job, kitchen=source.kitchen, plan=plan, sheets=sheets, pieces=pieces,
-        printed_on=today, **who(request),
+        job=job, kitchen=source.kitchen, fingerprint=source.fingerprint, plan=plan,
+        sheets=sheets, pieces=pieces, printed_on=today, **who(request),
     )  # fmt: skip
 
 
