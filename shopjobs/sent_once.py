@@ -22,16 +22,25 @@ KEY = "form_key"
 
 def saved_before(request: SignedInRequest) -> Saved | None:
     """What came of the form that is sent, where it was saved before."""
-    digest = _digest(request)
+    digest = _digest_of(request)
     return form_saved_before(person=request.user, digest=digest) if digest else None
 
 
 def saved_once(request: SignedInRequest, save: Callable[[], T]) -> T:
     """Save what is sent, unless the same comes at the same time and is saved already."""
-    digest = _digest(request)
+    digest = _digest_of(request)
     if not digest:
         return save()
     return form_saved_once(person=request.user, digest=digest, at=timezone.now(), save=save)
+
+
+def _digest_of(request: SignedInRequest) -> str:
+    """The name of what is sent, worked out once a request: a file in it is read for it."""
+    known = vars(request)
+    if "form_digest" not in known:
+        known["form_digest"] = _digest(request)
+    digest: str = known["form_digest"]
+    return digest
 
 
 def _digest(request: SignedInRequest) -> str:

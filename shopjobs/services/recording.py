@@ -181,10 +181,12 @@ def _going(collector: Collector) -> Iterable[models.Model]:
 def _record_letting_go(collector: Collector) -> None:
     for (column, value), several in collector.field_updates.items():
         for rows in cast(Iterable[Iterable[models.Model]], several):
+            keys = [row.pk for row in rows]
+            table = column.model._base_manager.filter(pk__in=keys)
+            held = dict(table.values_list("pk", column.attname)) if keys else {}
             for row in rows:
-                held = column.model._base_manager.values_list(column.attname, flat=True)
-                before = {column.attname: held.get(pk=row.pk)}
-                _record(RowChange(_label(row), row.pk, before, {column.attname: value}))
+                before, after = {column.attname: held[row.pk]}, {column.attname: value}
+                _record(RowChange(_label(row), row.pk, before, after))
 
 
 def _record_difference(

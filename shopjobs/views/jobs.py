@@ -1,7 +1,6 @@
 """The list of jobs, and what is known of a job beside its kitchen."""
 
 from functools import partial
-from typing import cast
 
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
@@ -19,11 +18,11 @@ from shopjobs.forms.jobs import JobForm, NewJobForm
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page
 from shopjobs.selectors import deleted_jobs_of, job_of, jobs_of
-from shopjobs.sent_once import saved_before, saved_once
 from shopjobs.services.jobs import job_change, job_create, job_delete, job_restore
 from shopjobs.services.recording import revisions_kept
 from shopjobs.services.refused import Refused
 from shopjobs.steps import GROUP, STEPS, USUAL
+from shopjobs.views.made_once import made_once
 
 
 def job_or_404(request: SignedInRequest, job_id: int) -> Job:
@@ -42,7 +41,7 @@ def job_list(request: SignedInRequest) -> HttpResponse:
     if form.is_bound:
         if not may(request.user, "jobs"):
             raise PermissionDenied
-        if job := _made(request, form):
+        if job := made_once(request, form, job_create):
             return go_to(request, "fronts:job-measure", job.pk)
     return render_page(
         request,
@@ -56,19 +55,6 @@ def job_list(request: SignedInRequest) -> HttpResponse:
 def _deleted(request: SignedInRequest) -> QuerySet[Job] | None:
     """What can be brought back, for those who may."""
     return deleted_jobs_of(request.user) if may(request.user, "jobs") else None
-
-
-def _made(request: SignedInRequest, form: NewJobForm) -> Job | None:
-    try:
-        if before := saved_before(request):
-            return cast(Job, before.made)
-        if not form.is_valid():
-            return None
-        new = {"shop": request.shop, "by": request.user, **form.cleaned_data}
-        return saved_once(request, lambda: job_create(at=timezone.now(), **new))
-    except Refused as refused:
-        form.refuse(refused)
-        return None
 
 
 @needs("jobs")

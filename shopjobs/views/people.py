@@ -1,6 +1,6 @@
 """The people of the shop."""
 
-from typing import Any, cast
+from typing import Any
 
 from django.contrib import messages
 from django.http import Http404, HttpResponse
@@ -12,7 +12,6 @@ from shopjobs.forms.people import NewPasswordForm, NewPersonForm, PersonForm
 from shopjobs.models import Person
 from shopjobs.pages import go_to, render_page
 from shopjobs.selectors import colleague_of, people_of
-from shopjobs.sent_once import saved_before, saved_once
 from shopjobs.services.people import (
     password_set,
     person_change,
@@ -21,6 +20,7 @@ from shopjobs.services.people import (
     person_reactivate,
 )
 from shopjobs.services.refused import Refused
+from shopjobs.views.made_once import made_once
 
 
 def _person_or_404(request: SignedInRequest, person_id: int) -> Person:
@@ -35,7 +35,7 @@ def _person_or_404(request: SignedInRequest, person_id: int) -> Person:
 def person_list(request: SignedInRequest) -> HttpResponse:
     """Show the people of the shop; add one."""
     form = NewPersonForm(request.POST if request.method == "POST" else None)
-    if form.is_bound and (new := _added(request, form)):
+    if form.is_bound and (new := made_once(request, form, person_create)):
         messages.success(request, f"{new.shown_name} can sign in now as “{new}”.")
         return go_to(request, "shopjobs:person-list")
     return render_page(
@@ -45,19 +45,6 @@ def person_list(request: SignedInRequest) -> HttpResponse:
         partial="new-person",
         status=422 if form.is_bound else 200,
     )
-
-
-def _added(request: SignedInRequest, form: NewPersonForm) -> Person | None:
-    try:
-        if before := saved_before(request):
-            return cast(Person, before.made)
-        if not form.is_valid():
-            return None
-        new = {"shop": request.shop, "by": request.user, **form.cleaned_data}
-        return saved_once(request, lambda: person_create(at=timezone.now(), **new))
-    except Refused as refused:
-        form.refuse(refused)
-        return None
 
 
 @needs("people")
