@@ -5,9 +5,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from fronts.cutting.model import Cut, Layout
-from fronts.rules.lengths import Mm, show
-
-_NOTHING = Mm(0)
+from fronts.rules.lengths import NOTHING, Mm, show
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,8 +83,8 @@ def _names(layout: Layout, kerf: Mm) -> Iterator[tuple[str, str]]:
 
 def _pieces(layout: Layout, kerf: Mm) -> dict[str, _Piece]:
     """Every piece that the cuts make, by name, each cut replayed on the full stock."""
-    width = _NOTHING if layout.stock.width is None else layout.stock.width
-    found = {"sheet": _Piece(_NOTHING, _NOTHING, layout.stock.length, width)}
+    width = NOTHING if layout.stock.width is None else layout.stock.width
+    found = {"sheet": _Piece(NOTHING, NOTHING, layout.stock.length, width)}
     for cut in layout.cuts:
         low, high = _divided(found[cut.piece], cut, kerf)
         start = low.x if cut.along == "width" else low.y

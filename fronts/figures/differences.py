@@ -11,8 +11,7 @@ from fronts.rules.lengths import Mm, show
 
 _CALLED: Mapping[str, str] = {
     "x": "place from the left", "y": "place above the floor", "plane": "hung as",
-    "door_on_hand": "door on hand", "trim_width": "off the width", "trim_height": "off the height",
-    "hinge_centres": "hinge centres", "knob_screw": "knob screw",
+    "trim_width": "off the width", "trim_height": "off the height",
 }  # fmt: skip
 
 
@@ -45,7 +44,7 @@ def _front(front: FrontDiffers, unit: str) -> tuple[str, ...]:
 
 
 def _fact(fact: FactDiffers, unit: str) -> str:
-    called = _CALLED.get(fact.name, fact.name)
+    called = _CALLED.get(fact.name, fact.name.replace("_", " "))
     return f"{called} {_value(fact.was, unit)} → {_value(fact.now, unit)}"
 
 

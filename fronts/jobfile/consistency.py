@@ -25,11 +25,7 @@ class Consistency:
         self._too_many = False
 
     def cabinet(self, record: Record, cabinet: Cabinet) -> None:
-        if not record.sound("label"):
-            return
-        if cabinet.label in self._cabinets:
-            record.fault("label", "a label that no other cabinet has")
-        self._cabinets.add(cabinet.label)
+        record.once("label", cabinet.label, self._cabinets, "a label that no other cabinet has")
 
     def opening(self, record: Record, opening: Opening, around: Record, cabinet: Cabinet) -> None:
         if record.sound("label", "closed_by", "count") and around.sound("label"):

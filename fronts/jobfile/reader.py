@@ -81,6 +81,13 @@ class Record:
         value = None if self._values is None else self._values.get(key)
         return self.place.under(key, value)
 
+    def once(self, key: str, value: str, taken: set[str], wanted: str) -> None:
+        """Hold a sound value against those before it, to which it is added."""
+        if self.sound(key):
+            if value in taken:
+                self.fault(key, wanted)
+            taken.add(value)
+
     def sound(self, *keys: str) -> bool:
         return self._values is not None and not self._unsound.intersection(keys)
 

@@ -87,13 +87,12 @@ def _gaps(place: Place) -> Gaps | None:
 
 
 def _checks(root: Record) -> list[RecordedCheck]:
-    checks, items = [], set()
+    checks: list[RecordedCheck] = []
+    items: set[str] = set()
     for place in root.entries("checks", MOST_CHECKS):
         record = Record(place, (*keys_of(CheckFacts), "at", "by", "fingerprint"))
         check = _check(record)
-        if record.sound("item") and check.facts.item in items:
-            record.fault("item", "an item that no other check has")
-        items.add(check.facts.item)
+        record.once("item", check.facts.item, items, "an item that no other check has")
         checks.append(check)
     return checks
 

@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import TypeAlias
 
 from fronts.rules.fingerprint import fingerprint
-from fronts.rules.fits import ENDS, Gaps
+from fronts.rules.fits import Gaps, at_ends
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, exact
@@ -205,12 +205,9 @@ def _truing(truing: Truing) -> Json:
     }
 
 
-def _gap(gaps: Gaps, side: Side) -> str | Json | None:
+def _gap(gaps: Gaps, side: Side) -> str | dict[str, str] | None:
     """One figure, or one at each end; None where nothing is known."""
-    figures = [exact(figure) for figure in gaps.figures(side)]
-    if len(figures) > 1:
-        return dict(zip(ENDS[side], figures, strict=True))
-    return figures[0] if figures else None
+    return at_ends(side, [exact(figure) for figure in gaps.figures(side)])
 
 
 def kilograms(mass: Fraction) -> str:

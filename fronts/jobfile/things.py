@@ -22,10 +22,7 @@ def things(record: Record, fact: Fact, declared: Rows) -> tuple[Any, ...]:
     for place in record.entries(fact.name, declared.most):
         entry = Record(place, keys_of(fact.kind))
         thing = stated(fact.kind, entry)
-        if entry.sound("label"):
-            if thing.label in labels:
-                entry.fault("label", f"a label that no other {declared.one} has")
-            labels.add(thing.label)
+        entry.once("label", thing.label, labels, f"a label that no other {declared.one} has")
         tell(entry, thing)
         found.append(thing)
     return tuple(found)

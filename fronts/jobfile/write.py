@@ -8,7 +8,7 @@ from fronts.jobfile import shop_tables
 from fronts.jobfile.read import VERSION
 from fronts.rules import lengths
 from fronts.rules.facts import Fact, facts_of, rows_of
-from fronts.rules.fits import ENDS, Gaps, RecordedFit
+from fronts.rules.fits import Gaps, RecordedFit, at_ends
 from fronts.rules.kinds import SIDES, Unit
 from fronts.rules.kitchen import Cabinet, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
@@ -114,10 +114,10 @@ class _Writer:
         """Each side of which something is known: in one figure, or at both its ends."""
         said: dict[str, Json] = {}
         for side in SIDES:
-            figures = [self.length(figure) for figure in gaps.figures(side)]
-            if figures:
-                both = len(figures) > 1
-                said[side] = dict(zip(ENDS[side], figures, strict=True)) if both else figures[0]
+            figures: list[Json] = [self.length(figure) for figure in gaps.figures(side)]
+            at = at_ends(side, figures)
+            if at is not None:
+                said[side] = at
         return said
 
     def check(self, check: RecordedCheck) -> Json:

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
+from fronts.rules.hardware import needs_by_item
 from fronts.rules.results import Front, Schedule
 
 FACTS = (
@@ -72,8 +73,7 @@ def _facts(was: Front, now: Front) -> Iterator[FactDiffers]:
 
 
 def _needs(was: Schedule, now: Schedule) -> Iterator[NeedDiffers]:
-    before = {need.item: need.need for need in was.hardware}
-    after = {need.item: need.need for need in now.hardware}
+    before, after = needs_by_item(was), needs_by_item(now)
     for item in dict.fromkeys([*before, *after]):
         one, other = before.get(item, 0), after.get(item, 0)
         if one != other:

@@ -135,7 +135,7 @@ class Rows:
 
     says: str
     most: int
-    one: str = ""
+    one: str
 
 
 Declared = (

@@ -1,10 +1,10 @@
 """How a front fitted once it hung: what was measured and said, by whom, and of which front."""
 
 import hashlib
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Annotated
+from typing import Annotated, TypeVar
 
 from fronts.rules.facts import Group, Label, Length, Text
 from fronts.rules.kinds import SIDES, Side
@@ -12,6 +12,7 @@ from fronts.rules.lengths import Mm
 from fronts.rules.limits import LONGEST_FRONT_LABEL, LONGEST_NOTE, LONGEST_WORD
 from fronts.rules.results import Front
 
+T = TypeVar("T")
 LETTERS = 16
 DONE = "done"
 ENDS: Mapping[Side, tuple[Side, Side]] = {
@@ -59,6 +60,13 @@ def end_names(side: Side) -> tuple[str, str]:
     """What the gaps at the two ends of a side are called in `Gaps`."""
     first, second = ENDS[side]
     return f"{side}_{first}", f"{side}_{second}"
+
+
+def at_ends(side: Side, figures: Sequence[T]) -> T | dict[str, T] | None:
+    """The one figure of a side, or each by its end; None where nothing is known."""
+    if len(figures) > 1:
+        return {str(end): figure for end, figure in zip(ENDS[side], figures, strict=True)}
+    return figures[0] if figures else None
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from fronts.rules.kinds import FRONT_KINDS, SLIDES
 from fronts.rules.kitchen import Box, Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.materials import PERCENT
-from fronts.rules.results import Finding, Fitting, Front, Need
+from fronts.rules.results import Finding, Fitting, Front, Need, Schedule
 from fronts.rules.screws import thread_diameter
 from fronts.rules.slides import expected_load, slide_class
 
@@ -171,3 +171,8 @@ def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:
         yield _Line(
             "bumper", "bumper", front.label, count, f"{count} a door, {count} a drawer front"
         )
+
+
+def needs_by_item(schedule: Schedule) -> dict[str, int]:
+    """How many of each item a schedule needs, in the order of its list."""
+    return {need.item: need.need for need in schedule.hardware}

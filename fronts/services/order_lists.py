@@ -7,6 +7,7 @@ from django.core.exceptions import ValidationError
 
 from fronts.models import OrderCheck, OrderList
 from fronts.rules.fingerprint import fingerprint
+from fronts.rules.hardware import needs_by_item
 from fronts.rules.results import Schedule
 from fronts.services.orders import order_check, order_uncheck
 from fronts.services.saving import enter, saved
@@ -26,7 +27,7 @@ def order_line_check(
     note: str = "",
 ) -> OrderCheck:
     """Mark an item as checked with the need that the person saw, if it is still so."""
-    needs = {each.item: each.need for each in schedule.hardware}
+    needs = needs_by_item(schedule)
     if item not in needs:
         raise ValidationError(f"{item} is no longer needed: the kitchen has changed.")
     if needs[item] != seen:

@@ -8,6 +8,7 @@ from django.utils import timezone
 from fronts.models import Box, Cabinet, CutPlan, FitRecord, Front, Opening, OrderCheck
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.fits import hangs_still
+from fronts.rules.hardware import needs_by_item
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import fit_records_of, schedule_of
 from fronts.selectors.plans import finished_plan
@@ -47,7 +48,7 @@ class Settled:
             yield f"{', '.join(others)} {are}, to be fitted anew"
 
     def _checks_lost(self, now: Schedule) -> Iterator[str]:
-        needs = _needs(now)
+        needs = needs_by_item(now)
         others = [
             f"{item} {check.need} → {needs.get(item, 0)}"
             for item, check in self.checks.items()
@@ -70,7 +71,7 @@ def settled_in(job: Job) -> Settled:
     if not checks and not fits and plan is None:
         return NOTHING_SETTLED
     now = schedule_of(job)
-    needs = _needs(now)
+    needs = needs_by_item(now)
     return Settled(
         {check.item: check for check in checks if needs.get(check.item) == check.need},
         _hanging(fits, now),
@@ -111,7 +112,3 @@ def _hanging(fits: Mapping[str, FitRecord], now: Schedule) -> frozenset[int]:
         for label, record in fits.items()
         if label in fronts and hangs_still(record.hung, fronts[label])
     )
-
-
-def _needs(schedule: Schedule) -> Mapping[str, int]:
-    return {need.item: need.need for need in schedule.hardware}

@@ -15,12 +15,13 @@ from shopjobs.models import Job
 
 def source_of_job(job: Job, printed: date, plan: CutPlan | None = None) -> SheetSource:
     """The job's kitchen with its schedule, and the plan where there is one."""
-    source = source_of(kitchen_of(job), printed)
-    return source if plan is None else with_plan(source, plan)
+    return with_plan(source_of(kitchen_of(job), printed), plan)
 
 
-def with_plan(source: SheetSource, plan: CutPlan) -> SheetSource:
-    """The same with a cutting plan, which says by whom and from which parts it was made."""
+def with_plan(source: SheetSource, plan: CutPlan | None) -> SheetSource:
+    """The same with a cutting plan, if any, that says by whom and from which parts it was made."""
+    if plan is None:
+        return source
     made_at = timezone.localtime(plan.finished_at or plan.started_at)
     shown = CutPlanSource(
         plans=tuple(named_plans(plan)),

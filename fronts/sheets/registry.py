@@ -70,6 +70,11 @@ def every_printout(source: SheetSource) -> Iterator[Printout]:
             yield Printout(f"{_plain(sheet.name)}.pdf", partial(sheet.content, source))
 
 
+def has_fittings_together(printouts: Iterable[Printout]) -> bool:
+    """Whether several of the files are for cabinets, so that those come in one file too."""
+    return sum(bool(printout.cabinet) for printout in printouts) > 1
+
+
 def _fittings(source: SheetSource) -> Iterator[Printout]:
     cabinets = fitting.fitted_cabinets(source)
     for label, file in zip(cabinets, _files(cabinets), strict=True):

@@ -13,6 +13,7 @@ from fronts.sheets.registry import (
     Printout,
     every_printout,
     fittings_together,
+    has_fittings_together,
 )
 from fronts.sheets.sheet_page import SheetSource, source_of
 from shopjobs.models import BackgroundTask, TaskState
@@ -28,12 +29,8 @@ Files = list[tuple[str, str, bytes]]
 def sheets_and_pieces(source: SheetSource) -> tuple[int, int]:
     """How many files the set has, and in how many pieces they are made."""
     printouts = list(every_printout(source))
-    together = _has_several_cabinets(printouts)
+    together = has_fittings_together(printouts)
     return len(printouts) + together, -(-len(printouts) // FILES_A_PIECE) + together
-
-
-def _has_several_cabinets(printouts: Iterable[Printout]) -> bool:
-    return sum(bool(printout.cabinet) for printout in printouts) > 1
 
 
 def _set_of(task: BackgroundTask) -> SheetSet:
@@ -45,11 +42,9 @@ def _set_of(task: BackgroundTask) -> SheetSet:
 
 def _make(task: BackgroundTask) -> Files:
     sheet_set = _set_of(task)
-    source = source_of(read(sheet_set.kitchen), sheet_set.printed_on)
-    if sheet_set.plan is not None:
-        source = with_plan(source, sheet_set.plan)
+    source = with_plan(source_of(read(sheet_set.kitchen), sheet_set.printed_on), sheet_set.plan)
     printouts = list(every_printout(source))
-    if len(printouts) + _has_several_cabinets(printouts) != sheet_set.sheets:
+    if len(printouts) + has_fittings_together(printouts) != sheet_set.sheets:
         raise Refused("The cutting plan of these sheets is gone. Print the sheets again.")
     now = printouts[task.done * FILES_A_PIECE :][:FILES_A_PIECE]
     return _printed(now, cast(Paper, sheet_set.paper)) if now else _together(sheet_set, source)

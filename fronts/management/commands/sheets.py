@@ -17,7 +17,12 @@ from fronts.rules.lengths import show_with_unit
 from fronts.rules.results import Schedule
 from fronts.services.cutting_requests import usual_request
 from fronts.sheets.pdf import PAPERS, Paper, PrintingError, render
-from fronts.sheets.registry import FITTINGS_TOGETHER, every_printout, fittings_together
+from fronts.sheets.registry import (
+    FITTINGS_TOGETHER,
+    every_printout,
+    fittings_together,
+    has_fittings_together,
+)
 from fronts.sheets.sheet_page import CutPlanSource, SheetSource, source_of
 
 SECONDS = 2.0
@@ -51,13 +56,13 @@ class Command(BaseCommand):
 
 
 def _printed(source: SheetSource, paper: Paper) -> Iterator[tuple[str, bytes]]:
-    fittings = []
-    for printout in every_printout(source):
+    fittings, printouts = [], list(every_printout(source))
+    for printout in printouts:
         content = render(printout.html(), paper)
         yield printout.file, content
         if printout.cabinet:
             fittings.append((printout.cabinet, content))
-    if len(fittings) > 1:
+    if has_fittings_together(printouts):
         yield FITTINGS_TOGETHER, fittings_together(source.kitchen.job.number, fittings)
 
 
