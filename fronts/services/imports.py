@@ -43,12 +43,13 @@ def job_import(
     recorded on the job that is replaced stays; `records` are added to it.
     """
     Shop.objects.select_for_update().get(pk=shop.pk)  # One import at a time, whatever its number.
-    fitted = fronts_fitted(shop=shop, number=kitchen.job.number)
     there = Job.objects.filter(shop=shop, number=kitchen.job.number).first()
+    fitted = fronts_fitted(there) if there else {}
     job = _job(kitchen.job, shop, there, replace=replace)
-    _import_standard(kitchen.standard, job)
+    shop_level = models.ShopStandard.objects.filter(shop=shop).first()
+    _import_standard(kitchen.standard, job, shop_level)
     _import_stock(kitchen, job)
-    _import_practice(kitchen.practice, job, by, at)
+    _import_practice(kitchen.practice, job, shop_level, by, at)
     kitchen_save(kitchen, job)
     records_add(job=job, records=records, fitted=fitted)
     text = f"Imported job {job.number}"
@@ -85,8 +86,7 @@ def _empty(job: Job) -> None:
         deleted(table._default_manager.filter(job=job))
 
 
-def _import_standard(standard: Standard, job: Job) -> None:
-    shop_level = models.ShopStandard.objects.filter(shop=job.shop).first()
+def _import_standard(standard: Standard, job: Job, shop_level: models.ShopStandard | None) -> None:
     said = spelled_out(standard, standard_of(shop_level))
     if said == Standard():
         return
@@ -123,8 +123,13 @@ def _import_stock(kitchen: Kitchen, job: Job) -> None:
     saved(row)
 
 
-def _import_practice(practice: Practice, job: Job, by: Person | None, at: datetime) -> None:
-    shop_level = models.ShopStandard.objects.filter(shop=job.shop).first()
+def _import_practice(
+    practice: Practice,
+    job: Job,
+    shop_level: models.ShopStandard | None,
+    by: Person | None,
+    at: datetime,
+) -> None:
     held = practice_in_force(job.shop, shop_level)
     values = {name: getattr(practice, name) for name in NUMBER_NAMES}
     changed = {name: value for name, value in values.items() if value != getattr(held, name)}

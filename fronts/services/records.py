@@ -11,7 +11,7 @@ from fronts.rules.fits import FitFacts, RecordedFit
 from fronts.rules.records import RecordedCheck, Records
 from fronts.selectors.kitchens import front_keys_of
 from fronts.services.saving import checked_at, enter, saved
-from shopjobs.models import Job, Shop
+from shopjobs.models import Job
 from shopjobs.selectors import keys_by_name
 from shopjobs.services.recording import made
 
@@ -28,11 +28,8 @@ class Same:
     facts: FitFacts
 
 
-def fronts_fitted(*, shop: Shop, number: str) -> dict[int, str]:
+def fronts_fitted(job: Job) -> dict[int, str]:
     """What the front of each record of fit of a job is called, before a file replaces it."""
-    job = Job.objects.filter(shop=shop, number=number).first()
-    if job is None:
-        return {}
     called = {key: label for label, key in front_keys_of(job).items()}
     records = FitRecord.objects.filter(job=job, front__isnull=False)
     return {key: called[front] for key, front in records.values_list("pk", "front_id")}

@@ -10,7 +10,7 @@ from fronts.figures.sizes import bought_length
 from fronts.models import CutPlan, PlanState
 from fronts.pages.cut.forms import CutPlanForm
 from fronts.pages.cut.rows.cut_list import cut_list
-from fronts.pages.cut.rows.plan import plan_shown, progress_of
+from fronts.pages.cut.rows.plan import Progress, plan_shown, progress_of
 from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
@@ -33,8 +33,10 @@ PART = "cut-plan"
 def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show what is to be cut, and the plan; begin a new plan."""
     latest = latest_plan(job)
-    if wants_part(request) and request.method != "POST" and progress_of(latest):
-        return _part_at_work(request, job, latest)
+    if wants_part(request) and request.method != "POST":
+        progress = progress_of(latest)
+        if progress is not None:
+            return _part_at_work(request, job, progress)
     schedule = schedule_of(job)
     form = _form(schedule, latest, posted(request))
     return form_answer(
@@ -69,14 +71,15 @@ def _begin(request: SignedInRequest, job: Job, schedule: Schedule, form: CutPlan
 
 
 def _begun(request: SignedInRequest, job: Job, plan: CutPlan) -> HttpResponse:
-    if wants_part(request) and progress_of(plan):
-        return _part_at_work(request, job, plan)
+    progress = progress_of(plan) if wants_part(request) else None
+    if progress is not None:
+        return _part_at_work(request, job, progress)
     return go_to(request, "fronts:job-cut", job.pk)
 
 
-def _part_at_work(request: SignedInRequest, job: Job, plan: CutPlan | None) -> HttpResponse:
+def _part_at_work(request: SignedInRequest, job: Job, progress: Progress) -> HttpResponse:
     """How far it is, and no more: nothing else is worked out meanwhile."""
-    context = {"job": job, "step": "cut", "progress": progress_of(plan)}
+    context = {"job": job, "step": "cut", "progress": progress}
     return render_page(request, PAGE, context, partial=PART)
 
 

@@ -9,21 +9,18 @@ from django.core.paginator import Paginator
 from django.db.models import QuerySet
 from django.http import HttpResponse
 from django.shortcuts import get_object_or_404, redirect
-from django.urls import reverse
 from django.utils.http import url_has_allowed_host_and_scheme
-from django.utils.safestring import mark_safe
 from django.views.decorators.http import require_GET, require_POST
 
-from fronts.drawings.elevation import wall_elevation
 from fronts.figures.differences import front_lines, need_lines
 from fronts.models import Cabinet
 from fronts.pages.history.forms import CompareForm, FilterForm, UndoForm
 from fronts.pages.history.rows.lines import days_of
+from fronts.pages.shared.drawn_walls import drawn_walls
 from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.history_addresses import history_address, undo_address
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.differences import differences
-from fronts.rules.kitchen import Kitchen
-from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule
 from fronts.services.history import capability_for, revision_undo
 from fronts.services.past import kitchen_after
@@ -93,21 +90,11 @@ def job_past(request: SignedInRequest, job: Job, key: int) -> HttpResponse:
         "revision": revision,
         "form": form,
         "other": other,
-        "drawn": _drawn(then, kitchen),
+        "drawn": drawn_walls(then, kitchen),
         "fronts": front_lines(since, job.unit),
         "needs": need_lines(since),
     }
     return render_page(request, "fronts/history/past.html", context)
-
-
-def _drawn(then: Schedule, kitchen: Kitchen) -> dict[str, str]:
-    """Each wall, without a way to any form: what was once can't be changed."""
-    return {
-        wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped
-            wall_elevation(then, kitchen, wall, unit=kitchen.job.unit)
-        )
-        for wall in kitchen.walls
-    }
 
 
 def _history(
@@ -117,15 +104,12 @@ def _history(
     rows = revisions_of(owner).select_related("person").order_by("-pk")
     dead = taken_back(rows.exclude(undoes=None).defer("changes"))
     page = Paginator(_chosen(rows, form), A_PAGE).get_page(request.GET.get("page"))
-    job = owner if isinstance(owner, Job) else None
     context = {
-        "layout": JOB_LAYOUT if job else SHOP_LAYOUT,
-        "job": job,
+        **_around(owner),
         "step": "history",
         "form": form,
         "days": days_of(list(page), dead, unit),
         "page": page,
-        "undo": _undo_address(owner),
         "here": request.get_full_path(),
     }
     return render_page(request, PAGE, context)
@@ -178,26 +162,23 @@ def _refused(
 ) -> HttpResponse:
     """Say why it can't be taken back, or what goes if it is."""
     context = {
-        "layout": JOB_LAYOUT if isinstance(owner, Job) else SHOP_LAYOUT,
-        "job": owner if isinstance(owner, Job) else None,
+        **_around(owner),
         "form": form,
         "asks": asks,
-        "undo": _undo_address(owner),
         "back": _safe_back(request, form.data.get("back", ""), owner),
     }
     return render_page(request, "fronts/history/undo.html", context, status=status)
 
 
-def _undo_address(owner: Job | Shop) -> str:
-    if isinstance(owner, Job):
-        return reverse("fronts:job-undo", args=[owner.pk])
-    return reverse("fronts:shop-undo")
+def _around(owner: Job | Shop) -> dict[str, object]:
+    """What stands around a page of a job's history, or of the shop's."""
+    job = owner if isinstance(owner, Job) else None
+    layout = JOB_LAYOUT if job else SHOP_LAYOUT
+    return {"layout": layout, "job": job, "undo": undo_address(owner)}
 
 
 def _safe_back(request: SignedInRequest, back: str, owner: Job | Shop) -> str:
     """Where one was; nowhere but on this site."""
     if url_has_allowed_host_and_scheme(back, allowed_hosts={request.get_host()}):
         return back
-    if isinstance(owner, Job):
-        return reverse("fronts:job-history", args=[owner.pk])
-    return reverse("fronts:shop-history")
+    return history_address(owner)

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from django.urls import reverse
 
+from fronts.pages.shared.history_addresses import undo_address
 from shopjobs.models import Job, Revision
 
 
@@ -22,6 +23,5 @@ class UndoOffer:
 
 def undo_offer(job: Job, said: str, revision: Revision, anchor: str) -> UndoOffer:
     """Offer to take it back; what comes back stands on the job's page at the anchor."""
-    undo = reverse("fronts:job-undo", args=[job.pk])
     page = reverse("fronts:job-measure", args=[job.pk])
-    return UndoOffer(said, revision, undo, f"{page}#{anchor}")
+    return UndoOffer(said, revision, undo_address(job), f"{page}#{anchor}")

@@ -7,11 +7,11 @@ from typing import Any
 from django.contrib import messages
 from django.db.models import Model
 from django.http import HttpResponse
-from django.utils import timezone
 from django.views.decorators.http import require_http_methods
 
 from fronts.models import ShopNumber, Stock
 from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.job_view import who
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
@@ -111,13 +111,13 @@ def _written_by(shop: Shop, rows: Sequence[Model], name: str) -> str:
 
 
 def _save(request: SignedInRequest, name: str, form: KitchenForm) -> None:
-    shop, now, by = request.shop, timezone.now(), request.user
+    shop, by_whom = request.shop, who(request)
     match name:
         case "standard":
-            standard_set(owner=shop, standard=form.entered, at=now, by=by)
+            standard_set(owner=shop, standard=form.entered, **by_whom)
         case "stock":
-            stock_set(owner=shop, stock=form.entered, at=now, by=by)
+            stock_set(owner=shop, stock=form.entered, **by_whom)
         case "numbers":
-            practice_set(owner=shop, values=form.values, at=now, by=by)
+            practice_set(owner=shop, values=form.values, **by_whom)
         case "tables":
-            tables_set(owner=shop, at=now, by=by, **form.values)
+            tables_set(owner=shop, **by_whom, **form.values)

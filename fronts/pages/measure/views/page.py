@@ -4,9 +4,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from django.http import HttpResponse
-from django.utils.safestring import mark_safe
 
-from fronts.drawings.elevation import wall_elevation
 from fronts.models import Cabinet
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.pages.measure.rows.fronts import front_rows
@@ -14,6 +12,7 @@ from fronts.pages.measure.rows.kitchen import wall_rows
 from fronts.pages.measure.things.registry import THING_PAGES
 from fronts.pages.measure.views.new_cabinet import new_cabinet_editor
 from fronts.pages.measure.views.parts import KIND_LINKS, PAGE, part_answer, things_part
+from fronts.pages.shared.drawn_walls import drawn_walls
 from fronts.pages.shared.finding_links import FindingRow, Ways
 from fronts.pages.shared.job_view import job_view
 from fronts.rules.schedule import schedule
@@ -55,15 +54,9 @@ def worked_out(job: Job, cabinets: Sequence[Cabinet], *, may_edit: bool) -> dict
     found = schedule(kitchen)
     ways = Ways(job, cabinets, may_edit=may_edit)
     ways.of_fronts(found)
-    drawn = {
-        wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped
-            wall_elevation(found, kitchen, wall, unit=job.unit, links=ways.front)
-        )
-        for wall in kitchen.walls
-    }
     findings = ways.findings(found.findings)
     return {
-        "drawn": drawn,
+        "drawn": drawn_walls(found, kitchen, ways.front),
         "findings": findings,
         "tally": tally(findings),
         "fronts": front_rows(found, job.unit, ways.front, kitchen.practice.filler),

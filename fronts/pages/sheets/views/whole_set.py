@@ -14,7 +14,7 @@ from fronts.pages.shared.file_answers import attachment, inline
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.sheets.forms import PrintForm
-from fronts.pages.sheets.rows import progress_of, set_shown, single_sheets
+from fronts.pages.sheets.rows import Progress, progress_of, set_shown, single_sheets
 from fronts.selectors.plans import finished_plan
 from fronts.selectors.sheet_sets import files_of, is_kept, latest_set
 from fronts.services.sheet_sets import sheet_set_begin, sheet_set_cancel
@@ -33,8 +33,10 @@ PART = "sheet-set"
 @job_view("measure")
 def job_sheets(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the sheets there are, and the set; have it printed."""
-    if wants_part(request) and request.method != "POST" and progress_of(latest_set(job)):
-        return _part_at_work(request, job)
+    if wants_part(request) and request.method != "POST":
+        progress = progress_of(latest_set(job))
+        if progress is not None:
+            return _part_at_work(request, job, progress)
     form = PrintForm(posted(request))
     return form_answer(
         request,
@@ -98,12 +100,15 @@ def _begun(request: SignedInRequest, job: Job, begun: SheetSet) -> HttpResponse:
     if not wants_part(request):
         return go_to(request, "fronts:job-sheets", job.pk)
     begun.task.refresh_from_db()
-    return _part_at_work(request, job) if begun.task.is_open else _page(request, job, PrintForm())
+    progress = progress_of(begun)
+    if progress is None:
+        return _page(request, job, PrintForm())
+    return _part_at_work(request, job, progress)
 
 
-def _part_at_work(request: SignedInRequest, job: Job) -> HttpResponse:
+def _part_at_work(request: SignedInRequest, job: Job, progress: Progress) -> HttpResponse:
     """How far it is, and no more: nothing else is worked out meanwhile."""
-    context = {"job": job, "progress": progress_of(latest_set(job))}
+    context = {"job": job, "progress": progress}
     return render_page(request, PAGE, context, partial=PART)
 
 

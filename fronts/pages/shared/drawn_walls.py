@@ -1,0 +1,21 @@
+"""Every wall of a kitchen as a page shows it."""
+
+from collections.abc import Callable
+
+from django.utils.safestring import SafeString, mark_safe
+
+from fronts.drawings.elevation import wall_elevation
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.results import Schedule
+
+
+def drawn_walls(
+    schedule: Schedule, kitchen: Kitchen, links: Callable[[str], str] | None = None
+) -> dict[str, SafeString]:
+    """Each wall by its name; `links` gives the address that a front's label leads to."""
+    return {
+        wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped
+            wall_elevation(schedule, kitchen, wall, unit=kitchen.job.unit, links=links)
+        )
+        for wall in kitchen.walls
+    }
