@@ -1,8 +1,10 @@
-"""What a short text of people's own may hold, wherever it is typed or read from a file."""
+"""What a short text of people's own may hold, and how a moment is written in one."""
 
 import unicodedata
+from datetime import datetime
 
 from django.core.exceptions import ValidationError
+from django.utils import timezone
 
 UNPRINTED = frozenset({"Cc", "Cs", "Zl", "Zp"})
 """Unicode's general categories of what no line of print shows."""
@@ -23,3 +25,8 @@ def trimmed(text: str) -> None:
     """Refuse spaces around a label: two labels must differ in what is seen."""
     if text != text.strip():
         raise ValidationError("Leave out the spaces around it.")
+
+
+def moment_in_words(at: datetime) -> str:
+    """`26 Nov 10:54`, by the clock of the site."""
+    return f"{timezone.localtime(at):%-d %b %H:%M}"

@@ -5,7 +5,6 @@ from datetime import datetime
 from django.apps import apps
 from django.core.exceptions import ValidationError
 from django.db.models import Q
-from django.utils import timezone
 
 from fronts.facts.column_words import column_words
 from fronts.models import Opening
@@ -21,6 +20,7 @@ from shopjobs.services.history_steps import is_taken_back
 from shopjobs.services.recording import Told, recorded, tell
 from shopjobs.services.refused import Refused
 from shopjobs.services.undo import Clash, clashes, take_back
+from shopjobs.words import moment_in_words
 
 _NAMED_AND_PLACED = frozenset({"fronts.cabinet", "fronts.opening", "fronts.front"})
 """Tables whose rows must agree with each other."""
@@ -53,7 +53,7 @@ def revision_undo(*, revision: Revision, at: datetime, by: Person, confirmed: bo
 
 def _asked(revision: Revision) -> str:
     """What would be taken back: `“B1: width 18 → 20” of 26 Nov 10:54 was changed since.`"""
-    return f"“{revision.text}” of {_when(revision)} was changed since."
+    return f"“{revision.text}” of {moment_in_words(revision.at)} was changed since."
 
 
 def _told(revision: Revision) -> str:
@@ -95,12 +95,7 @@ def _words(clash: Clash) -> str:
         what = f"{what}, {says}"
     if clash.since is None:
         return what
-    who = clash.since.person.shown_name if clash.since.person else "somebody"
-    return f"{what}: by {who}, {_when(clash.since)} ({clash.since.text})"
-
-
-def _when(revision: Revision) -> str:
-    return f"{timezone.localtime(revision.at):%-d %b %H:%M}"
+    return f"{what}: by {clash.since.who}, {moment_in_words(clash.since.at)} ({clash.since.text})"
 
 
 def capability_for(revision: Revision, person: Person) -> Capability:

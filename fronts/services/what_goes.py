@@ -3,8 +3,6 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from django.utils import timezone
-
 from fronts.models import Box, Cabinet, CutPlan, FitRecord, Front, Opening, OrderCheck
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.fits import hangs_still
@@ -14,6 +12,7 @@ from fronts.selectors.kitchens import fit_records_of, schedule_of
 from fronts.selectors.plans import finished_plan
 from fronts.services.rows import called
 from shopjobs.models import Job
+from shopjobs.words import moment_in_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,8 +59,8 @@ class Settled:
 
     def _plan_lost(self, now: Schedule) -> Iterator[str]:
         if self.plan is not None and self.plan.fingerprint != parts_fingerprint(now.parts):
-            made = timezone.localtime(self.plan.started_at)
-            yield f"the cutting plan of {made:%-d %b %H:%M} is of other parts"
+            made = moment_in_words(self.plan.started_at)
+            yield f"the cutting plan of {made} is of other parts"
 
 
 def settled_in(job: Job) -> Settled:

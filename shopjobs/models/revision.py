@@ -41,3 +41,8 @@ class Revision(models.Model):
 
     def __str__(self) -> str:
         return f"{self.at:%Y-%m-%d %H:%M} {self.text}"
+
+    @property
+    def who(self) -> str:
+        """Who did it, as others read the name."""
+        return "somebody" if self.person is None else self.person.shown_name

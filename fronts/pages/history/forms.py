@@ -4,11 +4,11 @@ from typing import Any
 
 from django import forms
 from django.db.models import QuerySet
-from django.utils import timezone
 from django.utils.text import Truncator
 
 from shopjobs.forms.house import HouseForm
 from shopjobs.models import Person, Revision, Shop
+from shopjobs.words import moment_in_words
 
 
 class UndoForm(HouseForm):
@@ -61,4 +61,4 @@ class CompareForm(HouseForm):
 def _said(revision: Revision) -> str:
     """`26 Nov 10:54, B5.a: width 27 → 26 7/8`, cut where it is long."""
     text = Truncator(revision.text).chars(60)
-    return f"{timezone.localtime(revision.at):%-d %b %H:%M}, {text}"
+    return f"{moment_in_words(revision.at)}, {text}"

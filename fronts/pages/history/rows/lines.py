@@ -61,7 +61,7 @@ def _line(revision: Revision, taken_back: set[int], unit: str) -> HistoryLine:
     details = list(_details(changes, unit))
     return HistoryLine(
         revision=revision,
-        who=revision.person.shown_name if revision.person else "somebody",
+        who=revision.who,
         is_taken_back=gone,
         action="" if gone or not revision.can_undo else _action(revision, changes),
         details=tuple(details[:MOST_DETAILS]),
