@@ -17,9 +17,9 @@ from shopjobs.models import (
     Session,
     Shop,
     SignInFailure,
-    TaskState,
     Worker,
 )
+from shopjobs.models.task import OPEN
 from shopjobs.row_changes import changes_of
 
 WORKER_GONE_AFTER = timedelta(seconds=10)
@@ -103,8 +103,7 @@ def sessions_of(person: Person, at: datetime) -> list[Session]:
 
 def open_tasks_of(shop: Shop) -> QuerySet[BackgroundTask]:
     """Return the shop's tasks that wait or are being worked on."""
-    open_states = (TaskState.WAITING, TaskState.AT_WORK)
-    return BackgroundTask.objects.filter(shop=shop, state__in=open_states)
+    return BackgroundTask.objects.filter(shop=shop, state__in=OPEN)
 
 
 def workers_alive() -> QuerySet[Worker]:
@@ -139,3 +138,8 @@ def last_touching(
 def has_owner(shop: Shop) -> bool:
     """Return whether somebody can still sign in as the shop's owner."""
     return Person.objects.filter(shop=shop, role=Role.OWNER, is_active=True).exists()
+
+
+def is_sign_in_name(username: str) -> bool:
+    """Return whether somebody of any shop signs in by this name, whatever its capitals."""
+    return Person.objects.filter(username__iexact=username).exists()

@@ -96,8 +96,8 @@ class PieceWorker(QueueWorker):
 
     def _make(self, db_task_result: "DBTaskResult[Any, Any]") -> None:
         """What the process does: the piece, after the pages' work, and not without its worker."""
-        for number in (signal.SIGTERM, signal.SIGINT):
-            signal.signal(number, signal.SIG_DFL if number == signal.SIGTERM else signal.SIG_IGN)
+        signal.signal(signal.SIGTERM, signal.SIG_DFL)
+        signal.signal(signal.SIGINT, signal.SIG_IGN)
         os.nice(NICE)
         Thread(target=_end_with, args=(self.pid,), daemon=True).start()
         super().run_task(db_task_result)

@@ -10,7 +10,7 @@ from django.core.management.base import BaseCommand
 from django.db import DatabaseError
 
 from shopjobs.models import Shop
-from shopjobs.services.refused import Refused
+from shopjobs.services.refused import Refused, first_line
 
 REFUSED = 2
 """The exit code when something that was given can't be used."""
@@ -33,7 +33,7 @@ def told(command: BaseCommand) -> Iterator[None]:
     except ValidationError as error:
         refuse(command, *_lines(error))
     except DatabaseError as error:
-        first = str(error).partition("\n")[0]
+        first = first_line(error)
         refuse(command, f"the database can't be used ({first}); has it been migrated?")
     except OSError as error:
         why = (error.strerror or str(error)).lower()

@@ -7,7 +7,9 @@ from django.db import models
 from django.utils.crypto import salted_hmac
 from django.utils.module_loading import import_string
 
-LONGEST_ADDRESS, LONGEST_BROWSER = 45, 60
+from shopjobs.client_address import LONGEST
+
+LONGEST_BROWSER = 60
 
 
 class Session(AbstractBaseSession):
@@ -18,7 +20,7 @@ class Session(AbstractBaseSession):
     )
     began_at = models.DateTimeField(null=True)
     seen_at = models.DateTimeField()
-    address = models.CharField(max_length=LONGEST_ADDRESS, blank=True)
+    address = models.CharField(max_length=LONGEST, blank=True)
     browser = models.CharField(max_length=LONGEST_BROWSER, blank=True)
 
     class Meta(AbstractBaseSession.Meta):

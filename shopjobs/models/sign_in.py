@@ -2,12 +2,14 @@
 
 from django.db import models
 
+from shopjobs.client_address import LONGEST
+
 
 class SignInFailure(models.Model):
     """One failed attempt at a sign-in name from an address."""
 
     username = models.CharField(max_length=150)
-    address = models.CharField(max_length=45)
+    address = models.CharField(max_length=LONGEST)
     at = models.DateTimeField()
 
     class Meta:

@@ -17,6 +17,10 @@ class TaskState(models.TextChoices):
     CANCELLED = "cancelled", "cancelled"
 
 
+OPEN = (TaskState.WAITING, TaskState.AT_WORK)
+"""The states of a task that has not ended."""
+
+
 class BackgroundTask(models.Model):
     """A task of one shop, worked on piece by piece; what it is about stands in its kind's table.
 
@@ -47,7 +51,7 @@ class BackgroundTask(models.Model):
             models.Index(fields=["shop", "state"], name="task_by_shop"),
             models.Index(
                 fields=["asked_at"],
-                condition=models.Q(state__in=(TaskState.WAITING, TaskState.AT_WORK)),
+                condition=models.Q(state__in=OPEN),
                 name="task_open",
             ),
         ]
@@ -58,7 +62,7 @@ class BackgroundTask(models.Model):
     @property
     def is_open(self) -> bool:
         """Whether something will still come of it."""
-        return self.state in (TaskState.WAITING, TaskState.AT_WORK)
+        return self.state in OPEN
 
 
 class Worker(models.Model):

@@ -3,7 +3,7 @@
 from datetime import datetime
 
 from shopjobs.models import Person, Role, Shop
-from shopjobs.selectors import owners_of
+from shopjobs.selectors import is_sign_in_name, owners_of
 from shopjobs.services.change_words import words_of_rows
 from shopjobs.services.notes import note
 from shopjobs.services.recording import Told, recorded, saved, tell
@@ -25,7 +25,7 @@ def person_create(
 ) -> Person:
     """Add a person to the shop. The password was checked by whoever asks."""
     taken = f"The sign-in name “{username}” is taken. Give another one."
-    if Person.objects.filter(username__iexact=username).exists():
+    if is_sign_in_name(username):
         raise Refused(taken, field="username")
     names = {"first_name": first_name, "last_name": last_name}
     with refuse_twice(taken, field="username"):

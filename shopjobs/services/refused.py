@@ -23,3 +23,8 @@ def refuse_twice(message: str, *, field: str) -> Iterator[None]:
             yield
     except IntegrityError as taken:
         raise Refused(message, field=field) from taken
+
+
+def first_line(error: BaseException) -> str:
+    """What went wrong, without what a library says below it."""
+    return str(error).partition("\n")[0]

@@ -8,8 +8,8 @@ from datetime import datetime, timedelta
 
 from django.core.exceptions import ValidationError
 
-from shopjobs.models import Person, SignInFailure
-from shopjobs.selectors import failures_from, failures_since
+from shopjobs.models import SignInFailure
+from shopjobs.selectors import failures_from, failures_since, is_sign_in_name
 from shopjobs.services.refused import Refused
 
 LOG = logging.getLogger(__name__)
@@ -37,7 +37,7 @@ def password_attempt(
         yield
     except (Refused, ValidationError) as failed:
         # A name that nobody has may be a password, typed into the wrong field.
-        known = Person.objects.filter(username__iexact=username).exists()
+        known = is_sign_in_name(username)
         facts = {"sign_in_name": username if known else None, "locked": isinstance(failed, Refused)}
         LOG.warning("A password was refused.", extra={"facts": facts})
         raise

@@ -108,7 +108,7 @@ def job_delete_now(request: SignedInRequest, job_id: int) -> HttpResponse:
     job = job_or_404(request, job_id)
     with revisions_kept() as kept:
         job_delete(job=job, by=request.user, at=timezone.now())
-    said = {"job": job, "went": kept[0].went, "days": Job.DAYS_KEPT}
+    said = {"job": job, "went": kept[0].went}
     messages.success(request, render_to_string("shopjobs/job_deleted.html", said, request))
     return go_to(request, "shopjobs:job-list")
 

@@ -9,7 +9,7 @@ from django.http import HttpResponse
 
 from fronts.services.saving import AskFirst
 from shopjobs.access import SignedInRequest
-from shopjobs.forms.house import HouseForm
+from shopjobs.forms.house import HouseForm, unsaved
 from shopjobs.sent_once import saved_before, saved_once
 from shopjobs.services.refused import Refused
 
@@ -50,7 +50,7 @@ def form_answer(
         return done(before.made)
     sound = [form.is_valid(), *(table.is_valid() for table in tables)]
     if not all(sound):
-        return show(status=409 if form.has_clashes else 422)
+        return show(status=unsaved(form))
     try:
         result = saved_once(request, save)
     except AskFirst as question:

@@ -22,7 +22,7 @@ from shopjobs.services.backups.archive import Writer
 from shopjobs.services.backups.bringing_up import bring_up
 from shopjobs.services.backups.manifest import DATABASE
 from shopjobs.services.installation import tables_there
-from shopjobs.services.refused import Refused
+from shopjobs.services.refused import Refused, first_line
 
 COPY = re.compile(rb"COPY .* FROM stdin;\n")
 END_OF_ROWS = b"\\.\n"
@@ -55,7 +55,7 @@ def restore(unpacked: Path) -> int:
             cursor.execute("SET CONSTRAINTS ALL IMMEDIATE")
             count = bring_up()
     except DatabaseError as error:
-        first = str(error).partition("\n")[0]
+        first = first_line(error)
         raise Refused(f"The database of this backup can't be used: {first}.") from error
     finally:
         connection.close()  # The script changed settings of the session.

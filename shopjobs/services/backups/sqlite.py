@@ -16,7 +16,7 @@ from shopjobs.database import LOCK_SECONDS
 from shopjobs.services.backups.archive import Writer
 from shopjobs.services.backups.bringing_up import bring_up
 from shopjobs.services.backups.manifest import DATABASE
-from shopjobs.services.refused import Refused
+from shopjobs.services.refused import Refused, first_line
 
 TAKEN = {sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED}
 
@@ -44,7 +44,7 @@ def restore(unpacked: Path) -> int:
             count = bring_up()
         _put_in_place(unpacked)
     except (sqlite3.Error, DatabaseError) as error:
-        first = str(error).partition("\n")[0]
+        first = first_line(error)
         raise Refused(f"The database of this backup can't be used: {first}.") from error
     return count
 

@@ -9,7 +9,7 @@ from django.db.models import ForeignKey, Model
 
 from shopjobs.models import Revision
 from shopjobs.row_values import Values
-from shopjobs.services.refused import Refused
+from shopjobs.services.refused import Refused, first_line
 from shopjobs.services.shop_files.history_keys import changes_here
 from shopjobs.services.shop_files.new_keys import NewKeys
 from shopjobs.services.shop_files.rows import clock_fields, row_from
@@ -35,7 +35,7 @@ class NewRows:
         self._keys = NewKeys()
         self._later: list[tuple[Line, Model, ForeignKey[Any, Any]]] = []
 
-    def write(self, table: Table, lines: Sequence[Line]) -> list[Model]:
+    def write(self, table: Table, lines: Sequence[Line]) -> None:
         """Write rows of one table, with every value as it is stated."""
         rows = [self._row(table, line) for line in lines]
         clocks = clock_fields(table)
@@ -43,7 +43,7 @@ class NewRows:
         try:
             table._base_manager.bulk_create(rows)
         except IntegrityError as error:
-            first = str(error).partition("\n")[0]
+            first = first_line(error)
             raise Refused(f"The rows of {label_of(table)} don't fit: {first}") from error
         if clocks:
             for row, times in zip(rows, stated, strict=True):
@@ -56,7 +56,6 @@ class NewRows:
         for revision in revisions:
             revision.changes = changes_here(revision.changes, self._keys)
         Revision._base_manager.bulk_update(revisions, ["changes"])
-        return rows
 
     def settle(self) -> None:
         """Let rows point at those that came after them."""

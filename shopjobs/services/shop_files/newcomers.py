@@ -5,8 +5,8 @@ from itertools import count
 
 from django.contrib.auth.hashers import make_password
 
-from shopjobs.models import Person
 from shopjobs.row_values import Values
+from shopjobs.selectors import is_sign_in_name
 from shopjobs.services.refused import Refused
 
 LONGEST_NAME = 150
@@ -24,7 +24,7 @@ def newcomer(values: Values, *, by_name_only: bool) -> Values:
     username = str(values.get("username"))
     if by_name_only:
         return own | {"username": _free(username), "password": make_password(None)}
-    if _is_taken(username):
+    if is_sign_in_name(username):
         raise Refused(
             f"The sign-in name “{username}” is taken here. Bring the shop in without its people: "
             "they then come by name, without passwords, and a taken name gets a number."
@@ -33,7 +33,7 @@ def newcomer(values: Values, *, by_name_only: bool) -> Values:
 
 
 def _free(username: str) -> str:
-    return next(name for name in _tried(username) if not _is_taken(name))
+    return next(name for name in _tried(username) if not is_sign_in_name(name))
 
 
 def _tried(username: str) -> Iterator[str]:
@@ -41,7 +41,3 @@ def _tried(username: str) -> Iterator[str]:
     for number in count(2):
         ending = f"-{number}"
         yield username[: LONGEST_NAME - len(ending)] + ending
-
-
-def _is_taken(username: str) -> bool:
-    return Person.objects.filter(username__iexact=username).exists()
