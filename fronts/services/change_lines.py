@@ -1,6 +1,6 @@
 """What somebody changed of a kitchen, as one line: `B5.a: width 27 → 26 7/8`."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from django.apps import apps
@@ -29,18 +29,23 @@ def line_of(changes: Sequence[RowChange], unit: str) -> str:
     return "; ".join(line for line in lines if line)
 
 
-def facts_that_changed(change: RowChange, unit: str) -> list[tuple[str, str, str]]:
+def facts_that_changed(change: RowChange, unit: str) -> Iterator[tuple[str, str, str]]:
     """What each fact of a row is called, and what it was and is, in words."""
     table = apps.get_model(change.table)
     kind = table.facts if issubclass(table, Kept) else _KINDS.get(table)
     words = {} if kind is None else column_words(kind)
     before, after = change.before or {}, change.after or {}
-    return [
-        (called, _value(column, before, declared, unit), _value(column, after, declared, unit))
-        for column in table._meta.concrete_fields
-        if column.attname in {**before, **after} and _is_fact(column)
-        for called, declared in [words.get(column.name) or (_called(column), None)]
-    ]
+    for column in columns_that_changed(change):
+        called, declared = words.get(column.name) or (_called(column), None)
+        was, now = (_value(column, side, declared, unit) for side in (before, after))
+        yield called, was, now
+
+
+def columns_that_changed(change: RowChange) -> "list[Field[Any, Any]]":
+    """The columns of a row of which something is said before or after."""
+    said = {**(change.before or {}), **(change.after or {})}
+    columns = apps.get_model(change.table)._meta.concrete_fields
+    return [column for column in columns if column.attname in said and _is_fact(column)]
 
 
 def _is_fact(column: "Field[Any, Any]") -> bool:

@@ -9,6 +9,7 @@ from fronts.models import OrderCheck, OrderList
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.hardware import needs_by_item
 from fronts.rules.results import Schedule
+from fronts.selectors.order_lists import items_known
 from fronts.services.orders import order_check, order_uncheck
 from fronts.services.saving import enter, saved
 from shopjobs.models import Job, Person
@@ -35,7 +36,7 @@ def order_line_check(
             f"The kitchen has changed: it was {seen} × {item} when you looked, "
             f"now it is {needs[item]}. Look again, then check it."
         )
-    _begin(job, [*needs], item)
+    items_stand(job=job, items=needs if items_known(job) is None else [item])
     return order_check(
         job=job, item=item, need=seen, fingerprint=fingerprint(schedule), by=by, at=at, note=note
     )
@@ -49,10 +50,8 @@ def order_line_uncheck(*, job: Job, item: str, by: Person, at: datetime) -> None
         deleted(OrderList.objects.filter(job=job))
 
 
-def _begin(job: Job, items: Iterable[str], item: str) -> None:
-    begun = OrderList.objects.filter(job=job).first()
-    if begun is None:
-        saved(OrderList(job=job, items=[*items]))
-    elif item not in begun.items:
-        enter(begun, {"items": [*begun.items, item]})
-        saved(begun)
+def items_stand(*, job: Job, items: Iterable[str]) -> None:
+    """Let these items be known on the list: they are not new any more."""
+    begun = OrderList.objects.filter(job=job).first() or OrderList(job=job)
+    enter(begun, {"items": [*dict.fromkeys([*begun.items, *items])]})
+    saved(begun)

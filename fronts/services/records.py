@@ -6,10 +6,11 @@ from datetime import datetime
 from typing import Any
 
 from fronts.facts.rows import columns_of, from_row
-from fronts.models import FitRecord, OrderCheck, OrderList
+from fronts.models import FitRecord, OrderCheck
 from fronts.rules.fits import FitFacts, RecordedFit
 from fronts.rules.records import RecordedCheck, Records
 from fronts.selectors.kitchens import front_keys_of
+from fronts.services.order_lists import items_stand
 from fronts.services.saving import checked_at, enter, saved
 from shopjobs.models import Job
 from shopjobs.selectors import keys_by_name
@@ -95,14 +96,7 @@ def _add_checks(job: Job, checks: Iterable[RecordedCheck], people: Mapping[str, 
         checked_at(row, f"check of {item}")
         saved(row)
     if items:
-        _stand_on_list(job, items)
-
-
-def _stand_on_list(job: Job, items: Iterable[str]) -> None:
-    """What the file knows of the list is not new."""
-    begun = OrderList.objects.filter(job=job).first() or OrderList(job=job)
-    enter(begun, {"items": [*dict.fromkeys([*begun.items, *items])]})
-    saved(begun)
+        items_stand(job=job, items=items)
 
 
 def _named(column: str, who: Who) -> dict[str, Any]:

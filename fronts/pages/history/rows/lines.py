@@ -3,12 +3,13 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from itertools import islice
 
 from django.apps import apps
 from django.utils import timezone
 
 from fronts.models.kept import Kept
-from fronts.services.change_lines import facts_that_changed
+from fronts.services.change_lines import columns_that_changed, facts_that_changed
 from shopjobs.models import Revision
 from shopjobs.row_changes import RowChange, changes_of
 
@@ -58,14 +59,14 @@ def days_of(revisions: Sequence[Revision], taken_back: set[int], unit: str) -> l
 
 def _line(revision: Revision, taken_back: set[int], unit: str) -> HistoryLine:
     changes, gone = changes_of(revision.changes), revision.pk in taken_back
-    details = list(_details(changes, unit))
+    facts = sum(len(columns_that_changed(change)) for change in changes if change.name)
     return HistoryLine(
         revision=revision,
         who=revision.who,
         is_taken_back=gone,
         action="" if gone or not revision.can_undo else _action(revision, changes),
-        details=tuple(details[:MOST_DETAILS]),
-        more=max(len(details) - MOST_DETAILS, 0),
+        details=tuple(islice(_details(changes, unit), MOST_DETAILS)),
+        more=max(facts - MOST_DETAILS, 0),
     )
 
 
