@@ -5,6 +5,8 @@ const draftFields = (() => {
   const isTicked = (field) => field.type === "checkbox" || field.type === "radio";
   const nameOf = (field) => (isTicked(field) ? `${field.name}=${field.value}` : field.name);
 
+  const pathOf = (address) => address.split("?")[0];
+
   function of(form) {
     return [...form.elements].filter(
       (field) => field.matches("input, select, textarea") && field.name
@@ -76,7 +78,7 @@ const draftFields = (() => {
   }
 
   return {
-    of, nameOf, put, label, said,
+    of, nameOf, put, label, said, pathOf, value: now,
     made: (form) => all(form, made),
     now: (form) => all(form, now),
   };

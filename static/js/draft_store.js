@@ -72,6 +72,6 @@ const draftStore = (() => {
     get isRefused() {
       return onPage.size > 0;
     },
-    tab, read, write, drop, all, isTyped, send, sent,
+    attempt, tab, read, write, drop, all, isTyped, send, sent,
   };
 })();

@@ -10,7 +10,7 @@
   const typedHere = new Set();
   const WAS_REFUSED = ".summary, .error";
 
-  const pathOf = (address) => address.split("?")[0];
+  const { pathOf } = draftFields;
   const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 
   function nameOf(form) {
@@ -70,7 +70,7 @@
     states.get(form).offered = undefined;
     for (const field of draftFields.of(form)) {
       const key = draftFields.nameOf(field);
-      if (draftFields.now(form)[key] !== base[key]) draftFields.put(field, base[key]);
+      if (draftFields.value(field) !== base[key]) draftFields.put(field, base[key]);
     }
     draftStore.drop(name);
     typedHere.delete(name);
@@ -78,8 +78,13 @@
     draftNotes.dropped(form, () => bring(form, draft));
   }
 
-  function bring(form, draft) {
+  // All of what is new, what was typed of what is there.
+  function putAll(form, draft) {
     put(form, draft, form.matches("[data-new]") ? Object.keys(draft.values) : touched(draft));
+  }
+
+  function bring(form, draft) {
+    putAll(form, draft);
     draftNotes.here(form, draft, () => dropped(form, draft));
   }
 
@@ -103,7 +108,7 @@
         }));
       draftNotes.offer(form, draft, fields, () => bring(form, draft), () => dropped(form, draft));
     } else if (typedHere.has(state.name)) {
-      put(form, draft, form.matches("[data-new]") ? Object.keys(draft.values) : touched(draft));
+      putAll(form, draft);
     } else bring(form, draft);
   }
 

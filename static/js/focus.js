@@ -1,7 +1,7 @@
 // The focus goes into a form that opens in place, and back to the link that opened it when one
 // leaves it: by its link, or by Escape.
 (() => {
-  const pathOf = (address) => address.split("?")[0];
+  const { pathOf } = draftFields;
   const openers = new WeakMap();
 
   function intoForm(form) {

@@ -5,13 +5,7 @@
   const name = (box) => `tick ${person} ${location.pathname} ${box.id}`;
 
   // A browser may refuse to keep anything; the ticks then last as long as the page.
-  function kept(work) {
-    try {
-      return work(sessionStorage);
-    } catch {
-      return null;
-    }
-  }
+  const kept = (work) => draftStore.attempt(() => work(sessionStorage), null);
 
   document.addEventListener("change", ({ target: box }) => {
     if (!box.matches("[data-tick]")) return;

@@ -16,13 +16,7 @@
   }
 
   // A browser may keep nothing, or refuse to say: then the page comes back at its top.
-  function inStore(use) {
-    try {
-      return use(sessionStorage);
-    } catch {
-      return null;
-    }
-  }
+  const inStore = (use) => draftStore.attempt(() => use(sessionStorage), null);
 
   let isGoing = false;
 
