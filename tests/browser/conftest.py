@@ -8,15 +8,22 @@ import os
 from collections.abc import Iterator
 
 import pytest
+from django.conf import settings
+from django.test import Client
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 from pytest_django.live_server_helper import LiveServer
 
 from shopjobs.bootstrap import chromium
 from shopjobs.models import Person
 from tests.factories import PASSWORD
+from tests.plans_to_look_at import no_search_for_offcuts
+
+__all__ = ["no_search_for_offcuts"]
 
 DESK = 1280
 PHONE = 390
+AT_A_DESK = pytest.mark.parametrize("width", [DESK], ids=["desk"])
+"""What has nothing to do with the window's width is tried at one of them."""
 ARGUMENTS = [
     "--headless",
     "--no-sandbox",
@@ -93,10 +100,20 @@ def open_page(browser: Browser, live_server: LiveServer, width: int) -> Iterator
     assert faults == []
 
 
+def come_in(context: BrowserContext, live_server: LiveServer, person: Person) -> None:
+    """Let the window be one in which the person has signed in, without the way through its form."""
+    client = Client()
+    client.force_login(person)
+    value = client.cookies[settings.SESSION_COOKIE_NAME].value
+    context.add_cookies(
+        [{"name": settings.SESSION_COOKIE_NAME, "value": value, "url": live_server.url}]
+    )
+
+
 @pytest.fixture
-def page(open_page: Page, owner: Person) -> Page:
+def page(open_page: Page, live_server: LiveServer, owner: Person) -> Page:
     """A page at the test's width on which the owner is signed in."""
-    sign_in(open_page, owner.username)
+    come_in(open_page.context, live_server, owner)
     return open_page
 
 
@@ -106,9 +123,8 @@ def plain_page(
 ) -> Iterator[Page]:
     """A page like `page`, in a browser that runs no scripts."""
     context = open_context(browser, live_server, width, scripts=False)
-    page = context.new_page()
-    sign_in(page, owner.username)
-    yield page
+    come_in(context, live_server, owner)
+    yield context.new_page()
     context.close()
 
 

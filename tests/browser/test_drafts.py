@@ -8,10 +8,11 @@ from playwright.sync_api import Locator, Page, expect
 from fronts.models import Cabinet, FitRecord, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job
+from tests.browser.conftest import AT_A_DESK
 from tests.browser.opened_forms import DRAFTS, line_of, opened, width_in
 from tests.pages.kitchens import furnish
 
-pytestmark = pytest.mark.slow
+pytestmark = [pytest.mark.slow, AT_A_DESK]
 HERE_AGAIN = re.compile(r"What you typed at \d{1,2}:\d\d is here again")
 
 

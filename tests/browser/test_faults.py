@@ -9,11 +9,12 @@ from playwright.sync_api import Locator, Page, Route, expect
 from fronts.models import Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person, Role
+from tests.browser.conftest import AT_A_DESK
 from tests.browser.opened_forms import line_of, opened, width_in
 from tests.factories import PASSWORD
 from tests.pages.kitchens import furnish
 
-pytestmark = pytest.mark.slow
+pytestmark = [pytest.mark.slow, AT_A_DESK]
 POSTS = re.compile(r"/openings/\d+/$")
 PREVIEWS = re.compile(r"/preview/")
 

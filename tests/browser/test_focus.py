@@ -4,10 +4,11 @@ import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from shopjobs.models import Job
-from tests.browser.opened_forms import line_of, width_in
+from tests.browser.conftest import AT_A_DESK
+from tests.browser.opened_forms import line_of
 from tests.pages.kitchens import furnish
 
-pytestmark = pytest.mark.slow
+pytestmark = [pytest.mark.slow, AT_A_DESK]
 
 
 @pytest.fixture
@@ -67,7 +68,7 @@ def test_a_saved_form_leads_to_its_link(shown: Page) -> None:
     """As one leaves a form, so one leaves it saved."""
     line = line_of(shown)
     press(line.get_by_role("link", name="Change opening a"))
-    expect(width_in(line)).to_be_visible()
+    expect(line.locator(":is(input, select):focus")).to_have_count(1)
     shown.keyboard.press("Enter")
 
     expect(line.get_by_role("link", name="Change opening a")).to_be_focused()

@@ -14,6 +14,7 @@ HEIGHT = "control => control.getBoundingClientRect().height"
 
 def test_a_new_job_is_refused_beside_its_field_and_then_made(page: Page) -> None:
     """A job without a number gets a message at the field; what was typed stays."""
+    page.goto("/jobs/")
     page.get_by_label("Client").fill("Lindqvist")
     page.get_by_role("button", name="Make the job").click()
 
@@ -54,6 +55,7 @@ def test_targets_are_large_enough_for_a_finger(page: Page, width: int, job: Job)
 
 def test_another_browser_is_signed_out_from_here(page: Page, plain_page: Page, width: int) -> None:
     """Its session is ended from a browser that runs no scripts, with a finger too."""
+    page.goto("/jobs/")
     plain_page.goto("/password/")
     plain_page.get_by_role("link", name="Where you are signed in").click()
     end = plain_page.get_by_role("button", name="End the session of")
@@ -69,6 +71,7 @@ def test_another_browser_is_signed_out_from_here(page: Page, plain_page: Page, w
 
 def test_the_session_ends_in_mid_edit(page: Page) -> None:
     """htmx's answer after the session ended is the sign-in page, and the way back."""
+    page.goto("/jobs/")
     page.get_by_label("Job number").fill("K-9")
     page.context.clear_cookies(name="sessionid")
     page.get_by_role("button", name="Make the job").click()
@@ -79,6 +82,7 @@ def test_the_session_ends_in_mid_edit(page: Page) -> None:
 
 def test_the_server_is_out_of_reach(page: Page) -> None:
     """Without a connection the page says so, and what was typed stays."""
+    page.goto("/jobs/")
     page.get_by_label("Job number").fill("K-9")
     page.context.set_offline(True)
     page.get_by_role("button", name="Make the job").click()
@@ -89,6 +93,7 @@ def test_the_server_is_out_of_reach(page: Page) -> None:
 
 def test_a_job_is_made_without_javascript(plain_page: Page) -> None:
     """Without scripts a plain form does the same: message at the field, then the job."""
+    plain_page.goto("/jobs/")
     plain_page.get_by_label("Client").fill("Lindqvist")
     plain_page.get_by_role("button", name="Make the job").click()
 

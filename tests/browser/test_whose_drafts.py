@@ -4,12 +4,12 @@ import pytest
 from playwright.sync_api import BrowserContext, Page, expect
 
 from shopjobs.models import Job, Person
-from tests.browser.conftest import sign_in
+from tests.browser.conftest import AT_A_DESK, sign_in
 from tests.browser.opened_forms import DRAFTS, line_of, opened, width_in
 from tests.factories import PASSWORD
 from tests.pages.kitchens import furnish
 
-pytestmark = pytest.mark.slow
+pytestmark = [pytest.mark.slow, AT_A_DESK]
 
 
 @pytest.fixture

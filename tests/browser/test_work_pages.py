@@ -9,7 +9,7 @@ from playwright.sync_api import Page, expect
 from fronts.models import Cabinet, FitRecord, OrderCheck
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
-from tests.browser.conftest import PHONE
+from tests.browser.conftest import AT_A_DESK, PHONE
 from tests.factories import PASSWORD, door_and_drawer, overlaid
 from tests.queue_work import in_queue, workers
 
@@ -160,6 +160,7 @@ def test_tables_keep_their_words_on_the_narrowest_phone(page: Page, cabinet: Cab
     assert high < 2 * 24 + 20
 
 
+@AT_A_DESK
 @pytest.mark.usefixtures("a_worker")
 def test_a_plan_is_made_while_the_page_shows_how_far_it_is(page: Page, cabinet: Cabinet) -> None:
     """The form gives way to the progress, and that to the drawn plan, without a reload."""
@@ -171,6 +172,7 @@ def test_a_plan_is_made_while_the_page_shows_how_far_it_is(page: Page, cabinet: 
     expect(page.locator("#cut-plan svg").first).to_be_visible()
 
 
+@AT_A_DESK
 @pytest.mark.usefixtures("a_worker")
 def test_a_plan_is_made_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
     """The page says that it is at work, and looks again by itself."""

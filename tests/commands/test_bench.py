@@ -4,6 +4,8 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
 from tests.benchmarks.figures import Figure, table
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -15,6 +17,7 @@ def bench(*names: str) -> "subprocess.CompletedProcess[str]":
     return subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=False)
 
 
+@pytest.mark.installation
 def test_a_benchmark_prints_what_it_measured_beside_its_target() -> None:
     """Each line says what, how much, how much it may be, and what part of that it is."""
     done = bench("schedule")

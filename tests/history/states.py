@@ -4,9 +4,11 @@ import contextlib
 import random
 from collections.abc import Mapping
 from dataclasses import replace
+from functools import cache
 from typing import Any
 
 from django.core.exceptions import ValidationError
+from django.db.models import Model, QuerySet
 
 from fronts import models
 from fronts.rules.fits import FitFacts
@@ -23,7 +25,7 @@ from fronts.services.order_lists import order_line_check, order_line_uncheck
 from fronts.services.orders import order_check, order_uncheck
 from fronts.services.stock import practice_set, stock_clear
 from fronts.snapshot.things import bare
-from shopjobs.models import Job, Person, Revision, Session
+from shopjobs.models import Job, Person, Revision, Session, Shop
 from shopjobs.services.recording import UNRECORDED
 from shopjobs.services.shop_files.rows import values_of
 from shopjobs.services.shop_files.tables import rows_of as rows_of_shop
@@ -45,14 +47,22 @@ from tests.saying import (
 def state_of(job: Job) -> dict[tuple[str, Any], dict[str, Any]]:
     """Every row of the job's shop with all its values, but for history itself and counters."""
     rows = {}
-    for label, table in shop_tables().items():
-        if table in (Revision, Session) or table._meta.auto_created:
-            continue
-        for row in rows_of_shop(job.shop, table):
-            left_out = UNRECORDED.get(label, set())
+    for label, found in _rows_of(job.shop).items():
+        left_out = UNRECORDED.get(label, set())
+        for row in found.all():
             values = {name: value for name, value in values_of(row).items() if name not in left_out}
             rows[label, row.pk] = values
     return rows
+
+
+@cache
+def _rows_of(shop: Shop) -> dict[str, QuerySet[Model]]:
+    """Where the rows of a shop are found, by their table: asked many times, made once."""
+    return {
+        label: rows_of_shop(shop, table)
+        for label, table in shop_tables().items()
+        if table not in (Revision, Session) and not table._meta.auto_created
+    }
 
 
 def resize_cabinet(job: Job, by: Person, chance: random.Random) -> None:

@@ -11,6 +11,8 @@ from django.db.migrations.executor import MigrationExecutor
 
 from fronts.rules.practice import inches
 
+pytestmark = pytest.mark.installation
+
 BEFORE = ("fronts", "0002_cutting_plans_and_order_lists")
 THEN = datetime(2027, 2, 1, 8, 0, tzinfo=UTC)
 NOTHING: dict[str, Any] = {

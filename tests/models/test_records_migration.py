@@ -11,6 +11,8 @@ from fronts.rules.practice import inches
 from tests.factories import NOW, JobFactory, PersonFactory
 from tests.models.test_front_migration import migrated, newest
 
+pytestmark = pytest.mark.installation
+
 BEFORE = ("fronts", "0008_sheet_sets")
 
 
