@@ -25,19 +25,31 @@ def line_of(changes: Sequence[RowChange], unit: str) -> str:
     """Every fact that changed, thing by thing; "" where a thing was made or deleted."""
     if any(change.before is None or change.after is None for change in changes):
         return ""
-    lines = [_line(change, unit) for change in changes]
+    doors = doors_in(changes)
+    lines = [_line(change, unit, doors) for change in changes]
     return "; ".join(line for line in lines if line)
 
 
-def facts_that_changed(change: RowChange, unit: str) -> Iterator[tuple[str, str, str]]:
-    """What each fact of a row is called, and what it was and is, in words."""
+def doors_in(changes: Sequence[RowChange]) -> dict[int, str]:
+    """What the doors are called that came or went with the rows that name them, by their keys."""
+    table = DoorOnHand._meta.label_lower
+    return {change.key: change.name for change in changes if change.table == table}
+
+
+def facts_that_changed(
+    change: RowChange, unit: str, doors: Mapping[int, str]
+) -> Iterator[tuple[str, str, str]]:
+    """What each fact of a row is called, and what it was and is, in words.
+
+    `doors` says what doors are called that may be there no more.
+    """
     table = apps.get_model(change.table)
     kind = table.facts if issubclass(table, Kept) else _KINDS.get(table)
     words = {} if kind is None else column_words(kind)
     before, after = change.before or {}, change.after or {}
     for column in columns_that_changed(change):
         called, declared = words.get(column.name) or (_called(column), None)
-        was, now = (_value(column, side, declared, unit) for side in (before, after))
+        was, now = (_value(column, side, declared, unit, doors) for side in (before, after))
         yield called, was, now
 
 
@@ -60,17 +72,26 @@ def _called(column: "Field[Any, Any]") -> str:
 
 
 def _value(
-    column: "Field[Any, Any]", side: Mapping[str, Any], declared: Declared | None, unit: str
+    column: "Field[Any, Any]",
+    side: Mapping[str, Any],
+    declared: Declared | None,
+    unit: str,
+    doors: Mapping[int, str],
 ) -> str:
     value = side.get(column.attname)
     if value is None:
         return "nothing"
     if isinstance(column, ForeignKey):
-        label = DoorOnHand.objects.filter(pk=value).values_list("label", flat=True).first()
+        label = (
+            doors.get(value)
+            or DoorOnHand.objects.filter(pk=value).values_list("label", flat=True).first()
+        )
         return label or "a door that is gone"
     return in_words(python_value(column, value), declared, unit)
 
 
-def _line(change: RowChange, unit: str) -> str:
-    facts = [f"{called} {was} → {now}" for called, was, now in facts_that_changed(change, unit)]
+def _line(change: RowChange, unit: str, doors: Mapping[int, str]) -> str:
+    facts = [
+        f"{called} {was} → {now}" for called, was, now in facts_that_changed(change, unit, doors)
+    ]
     return f"{change.name}: {', '.join(facts)}" if facts and change.name else ""

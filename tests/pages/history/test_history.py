@@ -8,9 +8,10 @@ from django.test import Client
 from fronts.models import Cabinet
 from fronts.rules.practice import inches
 from fronts.services.cabinets import cabinet_delete
+from fronts.services.doors import door_delete
 from shopjobs.models import Job, Person, Revision
 from tests.dom import Part, dom
-from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
+from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory, overlaid
 from tests.pages.kitchens import HTMX, posted_by
 from tests.saying import cabinet_change, standard_set
 
@@ -206,3 +207,16 @@ def test_what_went_is_told_in_the_list(
     page = dom(signed_in(owner).get(f"/jobs/{job.pk}/history/"))
 
     assert page.all(".went")[0].words == "With it: opening B1.a."
+
+
+def test_a_door_that_went_keeps_its_name_beside_its_front(
+    job: Job, cabinet: Cabinet, owner: Person, signed_in: SignIn
+) -> None:
+    """A front was made from D1 until that was deleted."""
+    door = DoorOnHandFactory.create(job=job, by=owner)
+    OpeningFactory.create(cabinet=cabinet, label="b", front_door=door, by=owner)
+    door_delete(row=door, at=NOW, by=owner)
+    page = dom(signed_in(owner).get(f"/jobs/{job.pk}/history/"))
+
+    rows = [row.words for row in page.all("tr")]
+    assert "Front 1 of B1.b door on hand D1 nothing" in rows

@@ -9,7 +9,7 @@ from django.apps import apps
 from django.utils import timezone
 
 from fronts.models.kept import Kept
-from fronts.services.change_lines import columns_that_changed, facts_that_changed
+from fronts.services.change_lines import columns_that_changed, doors_in, facts_that_changed
 from shopjobs.models import Revision
 from shopjobs.row_changes import RowChange, changes_of
 
@@ -85,9 +85,10 @@ def _is_thing(change: RowChange) -> bool:
 
 def _details(changes: Sequence[RowChange], unit: str) -> Iterator[Detail]:
     """Facts of rows that have a name of their own, first as they were."""
+    doors = doors_in(changes)
     for change in changes:
         if change.name:
-            for called, was, now in facts_that_changed(change, unit):
+            for called, was, now in facts_that_changed(change, unit, doors):
                 gone = change.after is None
                 new = change.before is None
                 yield Detail(change.name, called, "–" if new else was, "–" if gone else now)
