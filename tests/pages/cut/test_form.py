@@ -36,6 +36,26 @@ def test_another_plan_is_asked_as_the_last_one(
     assert page.field(f"{plywood}-0-count").value == "4"
 
 
+def test_a_material_comes_from_up_to_three_sizes_of_stock(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """What is bought, and two offcuts to use up; each is asked of the plan."""
+    client = signed_in(office)
+    plywood = groups(kitchen_job)["birch plywood"].key
+    fields = dom(client.get(address(kitchen_job))).all(
+        f"input[name^='{plywood}-'][name$='-length']"
+    )
+    sizes = {f"birch__{row}_length": f"{50 + row}" for row in range(1, len(fields))}
+    make_plan(
+        client, kitchen_job, **sizes, **{name.replace("length", "width"): "40" for name in sizes}
+    )
+    finish(kitchen_job)
+
+    page = dom(client.get(address(kitchen_job)))
+    assert [page.field(f"{plywood}-{row}-length").value for row in range(3)] == ["96", "51", "52"]
+    assert len(fields) == 3
+
+
 @pytest.mark.parametrize(
     ("changes", "said"),
     [
