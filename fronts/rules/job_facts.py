@@ -5,7 +5,7 @@ from datetime import date
 from typing import Annotated
 
 from fronts.rules import limits
-from fronts.rules.facts import Day, Label, Length, Lengths, Text, Thread, Word
+from fronts.rules.fact_kinds import Day, Label, Length, Lengths, Text, Thread, Word
 from fronts.rules.kinds import UNITS, Unit
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches

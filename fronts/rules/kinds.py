@@ -13,8 +13,13 @@ Mount: TypeAlias = Literal["overlay", "inset"]
 CabinetKind: TypeAlias = Literal["base", "wall", "tall"]
 CabinetBuild: TypeAlias = Literal["face-frame", "frameless"]
 FrontBuild: TypeAlias = Literal["slab", "five-piece"]
-FrontKind: TypeAlias = Literal["door", "drawer", "pull-out", "fixed"]
-ClosedBy: TypeAlias = Literal["door", "pair", "drawer", "drawers", "pull-out", "fixed", "open"]
+FrontKind: TypeAlias = Literal[
+    "door", "drawer", "pull-out", "fixed", "lift-up", "tip-out", "appliance-panel"
+]
+ClosedBy: TypeAlias = Literal[
+    "door", "pair", "drawer", "drawers", "pull-out", "fixed", "open", "lift-up", "tip-out",
+    "appliance-panel",
+]  # fmt: skip
 Hinged: TypeAlias = Literal["left", "right", "top", "bottom"]
 SlideKind: TypeAlias = Literal["bottom", "side", "under"]
 Side: TypeAlias = Literal["left", "right", "top", "bottom"]
@@ -60,6 +65,9 @@ CLOSINGS: Mapping[ClosedBy, Closing] = {
     "pull-out": Closing("Pull-out", "pull-out", on_box=True),
     "fixed": Closing("Fixed front", "fixed"),
     "open": Closing("Nothing, it stays open", "fixed", (0, 0)),
+    "lift-up": Closing("Door that lifts up", "lift-up", leaves=("top",)),
+    "tip-out": Closing("Front that tips out", "tip-out", leaves=("bottom",)),
+    "appliance-panel": Closing("Panel of an appliance", "appliance-panel"),
 }
 
 
@@ -69,8 +77,10 @@ class FrontTraits:
 
     `opens`: it takes a knob and bumpers; `swings`: it hangs on hinges; `pulled_high`: its
     knob is near its top. `two_knobs_when_wide` says for itself. `upright`: its grain runs up
-    (common practice, no source). `named`: its outline alone does not tell what it is, so a
-    drawing says it. `tips`: pulled out, it can tip its cabinet over.
+    (common practice, no source). `low_sides`: its box has low sides, to reach in over. `named`:
+    its outline alone does not tell what it is, so a drawing says it. `tips`: pulled out, it can
+    tip its cabinet over. `needs_lift`: it stays open only on a stay or lift. `narrow_rails`:
+    made five-piece and low, it takes the shop's narrow rails.
     """
 
     opens: bool = True
@@ -80,13 +90,19 @@ class FrontTraits:
     two_knobs_when_wide: bool = False
     named: bool = False
     tips: bool = False
+    low_sides: bool = False
+    needs_lift: bool = False
+    narrow_rails: bool = False
 
 
 FRONT_KINDS: Mapping[FrontKind, FrontTraits] = {
     "door": FrontTraits(swings=True, upright=True),
-    "drawer": FrontTraits(two_knobs_when_wide=True),
-    "pull-out": FrontTraits(upright=True, pulled_high=True, named=True, tips=True),
+    "drawer": FrontTraits(two_knobs_when_wide=True, narrow_rails=True),
+    "pull-out": FrontTraits(upright=True, pulled_high=True, named=True, tips=True, low_sides=True),
     "fixed": FrontTraits(opens=False, named=True),
+    "lift-up": FrontTraits(swings=True, named=True, needs_lift=True),
+    "tip-out": FrontTraits(named=True),
+    "appliance-panel": FrontTraits(opens=False, upright=True, named=True),
 }
 
 
@@ -96,7 +112,8 @@ class CabinetTraits:
 
     `hangs`: it hangs on its wall. `run` is the row of cabinets that it goes on; `ends` are
     the rows in which it stands in the way: a tall one stands in both. `tips`: it can fall
-    over before it is fixed.
+    over before it is fixed. `pulled_at_height`: its doors are pulled at the shop's height above
+    the floor, not near an end.
     """
 
     says: str
@@ -104,6 +121,7 @@ class CabinetTraits:
     run: Literal["standing", "hung"] = "standing"
     ends: frozenset[str] = frozenset({"standing"})
     tips: bool = False
+    pulled_at_height: bool = False
 
     @property
     def hangs(self) -> bool:
@@ -114,7 +132,9 @@ class CabinetTraits:
 CABINET_KINDS: Mapping[CabinetKind, CabinetTraits] = {
     "base": CabinetTraits("Base", "B1"),
     "wall": CabinetTraits("Wall", "W1", run="hung", ends=frozenset({"hung"})),
-    "tall": CabinetTraits("Tall", "T1", ends=frozenset({"standing", "hung"}), tips=True),
+    "tall": CabinetTraits(
+        "Tall", "T1", ends=frozenset({"standing", "hung"}), tips=True, pulled_at_height=True
+    ),
 }
 
 
@@ -146,19 +166,21 @@ HINGE_SIDES: Mapping[Hinged, str] = {
 class SlideTraits:
     """Where a kind of slide lies: `single` in the middle, or one at each end of the box.
 
-    `below` the box, or at its sides. `item` is what is ordered.
+    `below` the box, or at its sides. `notched`: its box is notched behind and exactly as long.
+    `item` is what is ordered.
     """
 
     says: str
     item: str
     single: bool = False
     below: bool = False
+    notched: bool = False
 
 
 SLIDES: Mapping[SlideKind, SlideTraits] = {
     "bottom": SlideTraits("Bottom, in the middle", "bottom slide", single=True, below=True),
     "side": SlideTraits("At the sides", "side slides, pair"),
-    "under": SlideTraits("Under, hidden", "under slides, pair", below=True),
+    "under": SlideTraits("Under, hidden", "under slides, pair", below=True, notched=True),
 }
 
 

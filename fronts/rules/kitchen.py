@@ -10,17 +10,20 @@ from dataclasses import dataclass
 from typing import Annotated
 
 from fronts.rules import limits
-from fronts.rules.facts import (
-    Count,
+from fronts.rules.box_facts import USUAL_BOXES, Box, BoxesMadeOf, BoxToMake
+from fronts.rules.fact_kinds import (
     DoorName,
     Group,
+    ItemCode,
     Label,
     Length,
     Rows,
     Text,
     Word,
-    rows_of,
+    YesNo,
 )
+from fronts.rules.facts import rows_of
+from fronts.rules.items import CUP, NO_ITEMS, Hardware
 from fronts.rules.job_facts import NO_STOCK, JobFacts, Stock
 from fronts.rules.kinds import (
     CABINET_BUILDS,
@@ -28,25 +31,22 @@ from fronts.rules.kinds import (
     CLOSINGS,
     FRONT_BUILDS,
     HINGE_SIDES,
-    SLIDES,
     CabinetBuild,
     CabinetKind,
     ClosedBy,
     Closing,
     FrontBuild,
     Hinged,
-    SlideKind,
     words_of,
 )
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import PRACTICE, Practice, inches
 from fronts.rules.standard_keys import Standard
+from fronts.rules.wall_facts import Thing, Wall
 
 CHOOSE = "choose"
 """In place of a door's label: pick one of the doors on hand by assignment."""
 
-CUP = Mm(35)
-QUARTER_INCH = inches(1, 4)
 KNOB_HOLE = inches(3, 16)
 THREE_QUARTERS = inches(3, 4)
 
@@ -54,6 +54,14 @@ THREE_QUARTERS = inches(3, 4)
 @dataclass(frozen=True, slots=True)
 class Point:
     """A place, x to the right and y up from a lower left corner."""
+
+    x: Annotated[Mm, Length("from the left", zero=True)]
+    y: Annotated[Mm, Length("from the bottom", zero=True)]
+
+
+@dataclass(frozen=True, slots=True)
+class HandlePlace:
+    """A place of its own for a knob, or for the middle of a pull, on its front."""
 
     x: Annotated[Mm, Length("from the left", zero=True)]
     y: Annotated[Mm, Length("from the bottom", zero=True)]
@@ -87,65 +95,12 @@ class DoorOnHand:
 
 
 @dataclass(frozen=True, slots=True)
-class ShelfPins:
-    """A row of shelf-pin holes, upwards from x, y; from the box front's lower left corner."""
-
-    x: Annotated[
-        Mm,
-        Length("from the left", zero=True, small=True, asks="how far the holes are from the left"),
-    ]
-    y: Annotated[
-        Mm,
-        Length(
-            "lowest above the bottom", zero=True, small=True, asks="how far up the lowest hole is"
-        ),
-    ]
-    pitch: Annotated[Mm, Length("hole to hole", small=True, asks="the distance from hole to hole")]
-    count: Annotated[int, Count("holes", 1, limits.MOST_PINS, asks="how many holes, like 5")]
-    diameter: Annotated[Mm, Length("diameter", small=True)] = QUARTER_INCH
-
-
-@dataclass(frozen=True, slots=True)
-class Box:
-    """A drawer box; `rise` is its bottom edge above the opening's bottom edge.
-
-    `side_clearance` is the measured distance from the opening's left edge to the box, or
-    None where the box stands centred. `depth` None: not known.
-    """
-
-    width: Annotated[Mm, Length("width")]
-    height: Annotated[Mm, Length("height")]
-    front_thickness: Annotated[Mm, Length("thickness of the box front", small=True)]
-    rise: Annotated[
-        Mm,
-        Length(
-            "bottom above the opening's bottom",
-            zero=True,
-            small=True,
-            asks="how far the box's bottom is above the opening's bottom",
-            hint="For an upper drawer too: from the bottom of the whole opening.",
-        ),
-    ]
-    depth: Annotated[Mm | None, Length("depth", empty="not known")] = None
-    side_clearance: Annotated[
-        Mm | None, Length("from the opening's left", zero=True, small=True, empty="centred")
-    ] = None
-    slide: Annotated[SlideKind | None, Word("slide", words_of(SLIDES), empty="Not known yet")] = (
-        None
-    )
-    slide_width: Annotated[Mm | None, Length("width of the slide", small=True)] = None
-    slide_height: Annotated[Mm | None, Length("height of the slide", small=True)] = None
-    shelf_pins: Annotated[
-        tuple[ShelfPins, ...], Rows("shelf-pin holes", limits.MOST_PIN_ROWS, "row of holes")
-    ] = ()
-
-
-@dataclass(frozen=True, slots=True)
 class FrontFacts:
     """What is decided about one front; None leaves it to the rules.
 
     `own_height` is its part of a stack; `width` and `height` state a front that exists.
-    `door_on_hand` names a door or is CHOOSE.
+    `door_on_hand` names a door or is CHOOSE; `hinge` and `handle` name items by their codes.
+    A front stands on a box that exists, or on one that is to be made.
     """
 
     own_height: Annotated[Mm | None, Length("height in the stack", empty="shares the rest")] = None
@@ -162,7 +117,14 @@ class FrontFacts:
     )
     shift_y: Annotated[Mm, Length("moved up", signed=True, zero=True, small=True)] = NOTHING
     hinged: Annotated[Hinged | None, Word("hinged", HINGE_SIDES, empty="Left")] = None
+    handle: Annotated[str | None, ItemCode("knob or pull", empty="The shop's first")] = None
+    hinge: Annotated[str | None, ItemCode("hinge", empty="By rule")] = None
+    glass: Annotated[bool, YesNo("glass instead of a panel")] = False
+    handles: Annotated[
+        tuple[HandlePlace, ...], Rows("places of handles", limits.MOST_HANDLES, "place")
+    ] = ()
     box: Annotated[Box | None, Rows("box", 1, "box")] = None
+    box_to_make: Annotated[BoxToMake | None, Rows("box to be made", 1, "box to be made")] = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -213,19 +175,32 @@ class Opening:
 
 @dataclass(frozen=True, slots=True)
 class Cabinet:
-    """A cabinet on a wall; x, y of its outer lower left corner, y from the floor."""
+    """A cabinet on a wall; x, y of its outer lower left corner, y from the floor.
+
+    `x` None: where the one before it in its run ends.
+    """
 
     label: Annotated[str, Label("label", example="B1")]
     kind: Annotated[CabinetKind, Word("kind", words_of(CABINET_KINDS))]
     build: Annotated[CabinetBuild, Word("build", words_of(CABINET_BUILDS))]
     wall: Annotated[str, Label("wall", example="A")]
-    x: Annotated[Mm, Length("from the wall's left end", signed=True, zero=True)]
+    x: Annotated[
+        Mm | None,
+        Length("from the wall's left end", signed=True, zero=True, empty="beside the one before"),
+    ]
     y: Annotated[Mm, Length("above the floor", signed=True, zero=True)]
     width: Annotated[Mm, Length("width")]
     height: Annotated[Mm, Length("height")]
     depth: Annotated[Mm, Length("depth")]
     openings: Annotated[tuple[Opening, ...], Rows("openings", limits.MOST_OPENINGS, "opening")] = ()
     standard: Annotated[Standard, Group("standard", "")] = Standard()
+
+    @property
+    def left(self) -> Mm:
+        """Where it stands: `x`, once its run gave it one (`rules.runs.stood`)."""
+        if self.x is None:
+            raise TypeError(f"{self.label} has no place yet: its run was not laid out")
+        return self.x
 
 
 @dataclass(frozen=True, slots=True)
@@ -238,12 +213,18 @@ class Kitchen:
         tuple[DoorOnHand, ...], Rows("doors on hand", limits.MOST_DOORS, "door")
     ] = ()
     cabinets: Annotated[tuple[Cabinet, ...], Rows("cabinets", limits.MOST_CABINETS, "cabinet")] = ()
+    others: Annotated[
+        tuple[Thing, ...], Rows("appliances, fillers, panels and gaps", limits.MOST_THINGS, "thing")
+    ] = ()
+    walls: Annotated[tuple[Wall, ...], Rows("walls", limits.MOST_WALLS, "wall")] = ()
     stock: Annotated[Stock, Group("stock", "")] = NO_STOCK
+    hardware: Annotated[Hardware, Group("hardware", "")] = NO_ITEMS
+    boxes_made_of: Annotated[BoxesMadeOf, Group("boxes made of", "")] = USUAL_BOXES
     practice: Annotated[Practice, Group("shop's numbers", "")] = PRACTICE
 
     @property
-    def walls(self) -> tuple[str, ...]:
-        """The walls in the order in which its cabinets name them."""
+    def wall_names(self) -> tuple[str, ...]:
+        """The walls that cabinets stand on, in the order in which these name them."""
         return tuple(dict.fromkeys(cabinet.wall for cabinet in self.cabinets))
 
     def cabinet(self, label: str) -> Cabinet:

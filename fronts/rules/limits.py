@@ -34,6 +34,15 @@ LONGEST_FRONT_LABEL = 100
 """Cabinet's, opening's, and a number."""
 LONGEST_MATERIAL = 80
 LONGEST_NOTE = 400
+MOST_ITEMS = 200
+"""Of one kind on a shop's list."""
+MOST_HANDLES = 8
+"""On one front."""
+MOST_SHELVES = 20
+"""In one box."""
+MOST_WALLS = 200
+MOST_THINGS = 2000
+LONGEST_ITEM_NAME = 120
 LONGEST_ITEM = 200
 """What a line of the hardware list is called."""
 LONGEST_NAME = 301

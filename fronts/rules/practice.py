@@ -53,6 +53,22 @@ class Practice:
     hole_move: Mm = _number(
         inches(1, 16), "step by which a mounting hole is moved", "practice", zero=False
     )
+    head_half: Mm = _number(inches(1, 4), "half a washer head", "practice")
+    head_clear: Mm = _number(inches(1, 8), "washer head from the box's side", "practice")
+    hole_apart: Mm = _number(inches(3, 4), "mounting holes apart, at least", "practice")
+    pilot_softwood: Fraction = _number(
+        Fraction(70),
+        "pilot hole in softwood, % of the screw's root",
+        "Wood Handbook, lead holes: about 70 %",
+        plain=(1, 100),
+    )
+    pilot_hardwood: Fraction = _number(
+        Fraction(90),
+        "pilot hole in hardwood and boards, % of the screw's root",
+        "Wood Handbook, lead holes: about 90 %; boards: practice",
+        plain=(1, 100),
+    )
+    pilot_short: Mm = _number(inches(1, 8), "pilot hole ends before the screw's tip by", "practice")
     ledge_thickness: Mm = _number(inches(1, 4), "jig ledge, thickness", "practice")
     ledge_length: Mm = _number(inches(9, 4), "jig ledge, length", "practice")
     slot_wider: Mm = _number(inches(1, 8), "jig slot wider than the slide by", "practice")
@@ -70,10 +86,33 @@ class Practice:
     easy_reach: Mm = _number(
         inches(48), "easy reach from the floor", "2010 ADA Standards, 308: 48 in at most"
     )
+    knob_height: Mm = _number(inches(40), "knob of a tall door above the floor", "practice")
+    knob_panel: Mm = _number(
+        inches(1, 2), "thinnest panel that a knob is screwed through", "practice"
+    )
+    knobs_line: Mm = _number(
+        inches(1), "knobs that miss a line by less than this are seen", "practice"
+    )
     wide_drawer: Mm = _number(inches(24), "drawer front that takes two knobs", "practice")
     lines_seen: Mm = _number(inches(1, 4), "lines that miss by less than this are seen", "practice")
     near_plane: Mm = _number(inches(3), "faces nearer than this in depth count as one", "practice")
     filler: Mm = _number(inches(3), "space between cabinets that is still one run", "practice")
+    handle_projection: Mm = _number(
+        inches(1), "knob or pull stands out from its front, where its item does not say", "practice"
+    )
+    passing_clear: Mm = _number(
+        inches(1, 4), "a front passes what stands out beside it with", "practice"
+    )
+    corner_filler: Mm = _number(inches(3), "filler at each side of an inside corner", "practice")
+    box_clear: Mm = _number(
+        inches(1, 8), "between a box and its opening, below and above", "practice"
+    )
+    guide_over: Mm = _number(
+        inches(48), "pull-out box higher than this: a guide at its top", "practice"
+    )
+    guide_times: Fraction = _number(
+        Fraction(5, 2), "… or so many times as high as wide", "practice", plain=(1, 100)
+    )
     rear_clearance: Mm = _number(inches(1, 2), "behind a slide", "practice")
     stile: Mm = _number(inches(9, 4), "stile width of a five-piece front", "practice")
     rail: Mm = _number(inches(9, 4), "rail width of a five-piece front", "practice")
@@ -86,6 +125,11 @@ class Practice:
         "practice",
         plain=(0, 1),
     )
+    narrow_rail: Mm = _number(inches(3, 2), "narrow rail of a low drawer front", "practice")
+    least_panel: Mm = _number(inches(1), "least height of a panel that shows", "practice")
+    glass_thickness: Mm = _number(inches(1, 8), "glass in a door", "practice", zero=False)
+    glass_rabbet: Mm = _number(inches(3, 8), "rabbet for glass, width", "practice")
+    glass_play: Mm = _number(inches(1, 16), "glass short of its rabbet, a side", "practice")
     middle_rail_over: Mm = _number(
         inches(60),
         "door height over which a middle rail is wanted",
@@ -128,6 +172,12 @@ class Practice:
         "load of a drawer, kg a mm² of its floor",
         "ANSI/KCMA A161.1: 15 lb/ft²",
         plain=(0, 1),
+    )
+    load_margin: Fraction = _number(
+        Fraction(125),
+        "class of slides, % of load, box and front, at least",
+        "practice",
+        plain=(100, 1000),
     )
     bumpers: Fraction = _number(
         Fraction(2), "bumpers a door or drawer front", "practice", plain=(0, 50)

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import Annotated, Any, Generic, TypeVar
 
-from fronts.rules.facts import EachSide, Group, Length, Word
+from fronts.rules.fact_kinds import EachSide, Group, Length, Word
 from fronts.rules.kinds import MOUNTS, Mount, Side, words_of
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
@@ -45,7 +45,8 @@ UNSAID: Any = None
 class StandardKeys(Generic[How, Size, AllRound]):
     """The keys of the house standard, each with what holds where nobody says (`usual`).
 
-    Overlay and reveal have nothing usual: a shop must say how far its fronts lap.
+    Overlay and reveal have nothing usual: a shop must say how far its fronts lap. A back is as
+    usual in the job's unit (`inside_depth`).
     """
 
     mount: Annotated[
@@ -127,6 +128,10 @@ class StandardKeys(Generic[How, Size, AllRound]):
             zero=True, small=True, usual=inches(7, 2), source="practice",
         ),
     ] = UNSAID  # fmt: skip
+    back: Annotated[
+        Mm | None,
+        Length("thickness of cabinets' backs", zero=True, small=True, empty="1/4 in, or 6 mm"),
+    ] = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,17 +8,28 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from typing import Any, TypeVar
 
+from fronts.rules.item_faults import (
+    handle_faults,
+    hinge_faults,
+    lift_faults,
+    slide_faults,
+    wall_faults,
+)
+from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.job_facts import Stock
 from fronts.rules.kinds import CLOSINGS, FRONT_BUILDS, ClosedBy, Closing
 from fronts.rules.kitchen import CHOOSE, DoorOnHand, FrontFacts, Measured, Opening, Point
 from fronts.rules.screws import is_thread
 from fronts.rules.standard_keys import Standard
+from fronts.rules.wall_facts import Wall
 
 _BELONGS: Mapping[str, Callable[[Closing], bool]] = {
     "hinged": lambda closing: closing.hinged,
+    "hinge": lambda closing: closing.hinged or bool(closing.leaves),
     "own_height": lambda closing: closing.stack,
     "count": lambda closing: closing.stack,
     "box": lambda closing: closing.on_box,
+    "box_to_make": lambda closing: closing.on_box,
 }
 """Facts that only some ways of closing have a use for."""
 T = TypeVar("T")
@@ -71,8 +82,10 @@ def opening_faults(opening: Opening) -> dict[str, str]:
     """What an opening and its fronts can't be; by dotted paths, those of fronts under `fronts`."""
     faults = {f"measured.{path}": said for path, said in measured_faults(opening.measured).items()}
     for front in opening.fronts:
-        if front.box is not None and not opening.closing.on_box:
+        if (front.box or front.box_to_make) and not opening.closing.on_box:
             faults["fronts"] = "no front that closes it so stands on a box"
+        if front.box and front.box_to_make:
+            faults["fronts"] = "a front stands on a box that exists or on one to be made, not both"
         for said in front_faults(front, opening.closing).values():
             faults["fronts"] = said
     return faults
@@ -127,6 +140,11 @@ def tidied_thing(thing: T) -> T:
 _FAULTS: Mapping[type, Callable[[Any], dict[str, str]]] = {
     DoorOnHand: door_faults,
     Opening: opening_faults,
+    HingeItem: hinge_faults,
+    SlideItem: slide_faults,
+    HandleItem: handle_faults,
+    LiftItem: lift_faults,
+    Wall: wall_faults,
 }
 _TIDIED: Mapping[type, Callable[[Any], Any]] = {Opening: tidied}
 

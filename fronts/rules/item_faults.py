@@ -1,0 +1,64 @@
+"""What an item of hardware, and a wall, can't be by themselves; by the names of their facts."""
+
+from collections.abc import Iterator
+
+from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem, Span
+from fronts.rules.kinds import is_inset
+from fronts.rules.lengths import Mm
+from fronts.rules.screws import is_thread
+from fronts.rules.wall_facts import Wall
+
+
+def hinge_faults(hinge: HingeItem) -> dict[str, str]:
+    """A hinge says what it makes in one way: the overlays (gaps), or FD with plates and B."""
+    return dict(_hinge_faults(hinge))
+
+
+def _hinge_faults(hinge: HingeItem) -> Iterator[tuple[str, str]]:
+    made = "gaps" if is_inset(hinge.mount) else "overlays"
+    other = "overlays" if made == "gaps" else "gaps"
+    said = {
+        "overlays": bool(hinge.overlays) or hinge.overlay_span is not None,
+        "gaps": bool(hinge.gaps) or hinge.gap_span is not None,
+    }
+    if said[other]:
+        yield other, f"a hinge for fronts that are {hinge.mount} says its {made}"
+    elif said[made] == (hinge.fixed_distance is not None):
+        yield made, f"give its {made}, or its fixed distance with plates and B"
+    for key, span in (
+        ("overlays", hinge.overlay_span), ("gaps", hinge.gap_span), ("bore", hinge.bore),
+    ):  # fmt: skip
+        if span is not None and span.least > span.most:
+            yield key, "give the least first, then the most"
+    if hinge.usual_bore is not None and not _within(hinge.usual_bore, hinge.bore):
+        yield "usual_bore", "give one between the least and the most"
+
+
+def _within(bore: Mm, span: Span | None) -> bool:
+    return span is None or span.least <= bore <= span.most
+
+
+def slide_faults(slide: SlideItem) -> dict[str, str]:
+    """A slide has lengths."""
+    return {} if slide.lengths else {"lengths": "give at least one length"}
+
+
+def handle_faults(handle: HandleItem) -> dict[str, str]:
+    """A thread must be one that screws have."""
+    if handle.thread is None or is_thread(handle.thread):
+        return {}
+    return {"thread": "enter a thread like 8-32, 1/4-20 or M4"}
+
+
+def lift_faults(lift: LiftItem) -> dict[str, str]:
+    """The least comes first."""
+    return {} if lift.least <= lift.most else {"most": "give at least as much as the least"}
+
+
+def wall_faults(wall: Wall) -> dict[str, str]:
+    """A corner names the wall that it is made with."""
+    return {
+        f"{side}.wall": "name the wall that it meets in the corner"
+        for side, end in (("left", wall.left), ("right", wall.right))
+        if end is not None and end.corner in ("inside", "outside") and end.wall is None
+    }
