@@ -5,6 +5,8 @@ Fronts are compared only in one plane of one wall; faces that lie farther apart 
 (common practice, no source).
 """
 
+from bisect import bisect_left, bisect_right
+from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import islice
 
@@ -13,11 +15,14 @@ from fronts.rules.findings import FindingWriter
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Cabinet
 from fronts.rules.laying import Laid
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.neighbours import Facing, Placed
 from fronts.rules.practice import Practice
 from fronts.rules.rect import Rect
 from fronts.rules.results import Finding
+from fronts.rules.runs import Placed as Standing
+from fronts.rules.runs import is_solid, run_of
+from fronts.rules.thing_kinds import THING_KINDS
 
 MOST_TOLD = 5
 """Overlaps told of one cabinet; more is a kitchen typed over itself."""
@@ -50,34 +55,43 @@ def meeting_findings(
 
 
 def run_end_findings(
-    fronts: Sequence[Laid], cabinets: Sequence[Cabinet], writer: FindingWriter, practice: Practice
+    fronts: Sequence[Laid], standing: Sequence[Standing], writer: FindingWriter, practice: Practice
 ) -> Iterator[Finding]:
     """Findings about fronts that go past their cabinet's edge where nothing of the run follows."""
+    near = _Near([one for one in standing if _goes_on(one)], practice.filler)
     for front in fronts:
         cabinet, outline = front.cabinet, Rect(front.x, front.y, front.width, front.height)
         within = to_cabinet_edges(outline, cabinet)
         for side in SIDES:
             past = -within[side]
-            if past > 0 and not _run_goes_on(cabinet, side, cabinets, practice):
+            if past > 0 and not _run_goes_on(cabinet, side, near.to(cabinet), practice):
                 yield writer.past_cabinet_edge(front.label, cabinet.label, side, past)
         if front.y < 0:
             yield writer.below_floor(front.label, -front.y)
 
 
-def overlapping_cabinets(cabinets: Sequence[Cabinet], writer: FindingWriter) -> Iterator[Finding]:
-    """Cabinets that can't both stand where they were measured."""
-    order = sorted(range(len(cabinets)), key=lambda i: (cabinets[i].wall, cabinets[i].x))
-    for place, index in enumerate(order):
-        one, met = cabinets[index], 0
-        for later in islice(order, place + 1, None):
-            other = cabinets[later]
-            if other.wall != one.wall or other.x >= one.x + one.width or met == MOST_TOLD:
+def overlap_findings(standing: Sequence[Standing], writer: FindingWriter) -> Iterator[Finding]:
+    """Cabinets and things that can't both stand where they were measured."""
+    solid = [one for one in standing if is_solid(one.what)]
+    order = sorted(solid, key=lambda one: (one.what.wall, one.x))
+    for place, one in enumerate(order):
+        met = 0
+        for other in islice(order, place + 1, None):
+            if other.what.wall != one.what.wall or other.x >= one.right or met == MOST_TOLD:
                 break
-            tall = min(one.y + one.height, other.y + other.height) - max(one.y, other.y)
-            if tall > 0:
+            by = _overlap(one, other)
+            if by > 0:
                 met += 1
-                wide = min(one.x + one.width, other.x + other.width) - other.x
-                yield writer.cabinets_overlap(one.label, other.label, min(wide, tall))
+                yield writer.cabinets_overlap(one.what.label, other.what.label, by)
+
+
+def _overlap(one: Standing, other: Standing) -> Mm:
+    """By how much the smaller way; where a height is not known, across, within a run alone."""
+    wide = min(one.right, other.right) - other.x
+    if one.has_heights and other.has_heights:
+        bottom = max(one.y or NOTHING, other.y or NOTHING)
+        return min(wide, min(one.top, other.top) - bottom)
+    return wide if one.run == other.run else NOTHING
 
 
 def _too_close(
@@ -104,23 +118,51 @@ def _lines(one: Laid, other: Laid, writer: FindingWriter, practice: Practice) ->
         yield writer.lines_miss(one.label, other.label, seen)
 
 
+def _goes_on(one: Standing) -> bool:
+    """Whether the run goes on with it, so that a front may lap over to it."""
+    return isinstance(one.what, Cabinet) or THING_KINDS[one.what.kind].goes_on
+
+
+class _Near:
+    """What stands near a cabinet on its wall, found without a look at all that stands there."""
+
+    def __init__(self, standing: Sequence[Standing], reach: Mm) -> None:
+        self._reach = reach + max((one.what.width for one in standing), default=NOTHING)
+        self._by_wall: dict[str, list[Standing]] = defaultdict(list)
+        for one in sorted(standing, key=_left):
+            self._by_wall[one.what.wall].append(one)
+
+    def to(self, cabinet: Cabinet) -> Sequence[Standing]:
+        """Everything that begins or ends within reach of the cabinet."""
+        on_wall = self._by_wall[cabinet.wall]
+        first = bisect_left(on_wall, cabinet.left - self._reach, key=_left)
+        last = bisect_right(on_wall, cabinet.left + cabinet.width + self._reach, key=_left)
+        return on_wall[first:last]
+
+
+def _left(one: Standing) -> Mm:
+    return one.x
+
+
 def _run_goes_on(
-    cabinet: Cabinet, side: Side, cabinets: Sequence[Cabinet], practice: Practice
+    cabinet: Cabinet, side: Side, standing: Sequence[Standing], practice: Practice
 ) -> bool:
-    """Whether another cabinet stands at that side, near enough for the run to go on."""
+    """Whether something stands at that side, near enough for the run to go on."""
     level = side in ("left", "right")
-    for other in cabinets:
-        if other is cabinet or other.wall != cabinet.wall:
+    left, top = cabinet.left, cabinet.y + cabinet.height
+    right = left + cabinet.width
+    for other in standing:
+        if other.what is cabinet or other.what.wall != cabinet.wall:
             continue
         if level:
-            beside = other.y < cabinet.y + cabinet.height and cabinet.y < other.y + other.height
+            beside = other.beside(cabinet.y, top, run_of(cabinet))
         else:
-            beside = other.x < cabinet.x + cabinet.width and cabinet.x < other.x + other.width
+            beside = other.has_heights and other.x < right and left < other.right
         away = {
-            "left": cabinet.x - other.x - other.width,
-            "right": other.x - cabinet.x - cabinet.width,
-            "top": other.y - cabinet.y - cabinet.height,
-            "bottom": cabinet.y - other.y - other.height,
+            "left": left - other.right,
+            "right": other.x - right,
+            "top": (other.y or NOTHING) - top,
+            "bottom": cabinet.y - other.top,
         }[side]
         if beside and -practice.filler <= away <= practice.filler:
             return True

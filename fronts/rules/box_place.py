@@ -8,7 +8,7 @@
 +----------------+  v
 """
 
-from fronts.rules.kitchen import Box
+from fronts.rules.box_facts import Box
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.rect import Rect

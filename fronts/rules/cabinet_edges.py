@@ -21,4 +21,4 @@ def to_edges(inner: Rect, outer: Rect) -> Sides[Mm]:
 
 def to_cabinet_edges(front: Rect, cabinet: Cabinet) -> Sides[Mm]:
     """From each edge of the front to the cabinet's edge at that side."""
-    return to_edges(front, Rect(cabinet.x, cabinet.y, cabinet.width, cabinet.height))
+    return to_edges(front, Rect(cabinet.left, cabinet.y, cabinet.width, cabinet.height))

@@ -9,7 +9,7 @@ from fronts.rules.results import Front, Schedule
 
 FACTS = (
     "kind", "width", "height", "thickness", "x", "y", "hinged", "plane", "build", "material",
-    "door_on_hand", "trim_width", "trim_height", "hinges", "hinge_centres", "knobs", "knob_screw",
+    "door_on_hand", "trim", "hinges", "hinge_centres", "hinge_words", "knobs", "knob_screw",
 )  # fmt: skip
 """What of a front counts as a difference, in the order in which it is told."""
 

@@ -2,7 +2,7 @@
 
 A door that is used as it is laps the opening by (door - opening) / 2 a side; below zero it
 is inset with that gap. A door that is chosen must be at least as large as the front that the
-rules ask for and is trimmed to it, half from each side.
+rules ask for and is trimmed to it (`door_trim`).
 """
 
 from bisect import bisect_left, bisect_right
@@ -13,6 +13,7 @@ from fronts.rules.assignment import assign
 from fronts.rules.kinds import FRONT_BUILDS, Hinged
 from fronts.rules.kitchen import DoorOnHand, KnobHole, Point
 from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.old_bores import at_hinge_side
 from fronts.rules.practice import Practice
 
 
@@ -53,40 +54,23 @@ def choose(
     return assign([costs[front] for front in wanted])
 
 
-def after_trim(place: Point, trim_width: Mm, trim_height: Mm) -> Point:
-    """Where a place on a door lies once half of each trim has come off its near sides."""
-    return Point(place.x - trim_width / 2, place.y - trim_height / 2)
-
-
 def shows(door: DoorOnHand, hinged: Hinged | None) -> list[str]:
-    """What of the door's past is in the wrong place for a front hinged so (None: not hinged)."""
+    """What of a trimmed door's past is in the wrong place for a front hinged so (None: not)."""
     seen = []
-    wrong = [bore for bore in door.hinge_bores if not _at_hinge_side(bore, door, hinged)]
+    wrong = [
+        bore for bore in door.hinge_bores if hinged is None or not at_hinge_side(bore, door, hinged)
+    ]
     if wrong:
         seen.append(f"{len(wrong)} old hinge bore{'s' if len(wrong) > 1 else ''}")
-    if door.knob_hole and hinged and _at_hinge_side(_place(door.knob_hole), door, hinged):
+    if door.knob_hole and hinged and at_hinge_side(_place(door.knob_hole), door, hinged):
         seen.append("the old knob hole, on the hinge side")
     return seen
 
 
 def knob_off_centre(door: DoorOnHand) -> Mm:
-    """How far the door's knob hole is off its upright middle line; nothing where it has none."""
+    """How far a trimmed door's knob hole is off its upright middle; nothing where it has none."""
     return abs(door.knob_hole.x - door.width / 2) if door.knob_hole else NOTHING
 
 
 def _place(hole: KnobHole) -> Point:
     return Point(hole.x, hole.y)
-
-
-def _at_hinge_side(place: Point, door: DoorOnHand, hinged: Hinged | None) -> bool:
-    match hinged:
-        case "left":
-            return place.x < door.width / 2
-        case "right":
-            return place.x > door.width / 2
-        case "bottom":
-            return place.y < door.height / 2
-        case "top":
-            return place.y > door.height / 2
-        case None:
-            return False

@@ -18,6 +18,10 @@ class FindingWords:
         """The length with its unit, as the shop says it."""
         return show_with_unit(length, self.unit)
 
+    def say_overlay(self, overlay: Mm) -> str:
+        """Below zero it is the gap of an inset front."""
+        return f"{'an overlay' if overlay >= 0 else 'a gap'} of {self.say(abs(overlay))}"
+
     def say_weight(self, kilograms: Fraction, *, places: int = 1) -> str:
         """Pounds beside inches, kilograms beside millimetres."""
         if self.unit == "in":

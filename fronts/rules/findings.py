@@ -5,10 +5,23 @@ names the fronts it is about, or the opening, cabinet or door where the fault is
 """
 
 from fronts.rules.findings_along_walls import WallFindings
+from fronts.rules.findings_of_boxes import BoxFindings
 from fronts.rules.findings_of_fixing import FixingFindings
 from fronts.rules.findings_of_fronts import FrontFindings
+from fronts.rules.findings_of_handles import HandleFindings
+from fronts.rules.findings_of_hinges import HingeFindings
 from fronts.rules.findings_of_openings import OpeningFindings
+from fronts.rules.findings_of_walls import WholeWallFindings
 
 
-class FindingWriter(OpeningFindings, WallFindings, FrontFindings, FixingFindings):
+class FindingWriter(
+    OpeningFindings,
+    WallFindings,
+    WholeWallFindings,
+    FrontFindings,
+    HingeFindings,
+    HandleFindings,
+    BoxFindings,
+    FixingFindings,
+):
     """Writes every finding in the unit of the job."""

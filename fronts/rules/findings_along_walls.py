@@ -40,6 +40,6 @@ class WallFindings(FindingWords):
         return Finding("note", "lines-miss", (one, other), words)
 
     def cabinets_overlap(self, one: str, other: str, by: Mm) -> Finding:
-        """Two cabinets that can't both stand where they were measured."""
+        """Two cabinets or things that can't both stand where they were measured."""
         words = f"{one} and {other} overlap by {self.say(by)} on their wall. Measure again."
         return Finding("check", "cabinets-overlap", (one, other), words)

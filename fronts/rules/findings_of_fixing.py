@@ -1,4 +1,4 @@
-"""Findings about a box, and how a front is fixed to it."""
+"""Findings about how a front is fixed to its box."""
 
 from fronts.rules.finding_words import FindingWords
 from fronts.rules.lengths import Mm
@@ -6,23 +6,7 @@ from fronts.rules.results import Finding
 
 
 class FixingFindings(FindingWords):
-    """Findings about a box, and how a front is fixed to it."""
-
-    def box_missing(self, front: str) -> Finding:
-        """A front on a box that nobody has measured."""
-        words = f"{front}: its box is not measured, so no jig, holes or screws are worked out."
-        return Finding("check", "box-missing", (front,), words)
-
-    def box_does_not_fit(self, front: str, why: str) -> Finding:
-        """A box that can't be where or as it was measured."""
-        return Finding("stop", "box-does-not-fit", (front,), f"{front}: {why}.")
-
-    def boxes_overlap(self, one: str, other: str, by: Mm) -> Finding:
-        """Two boxes of a stack in each other's way."""
-        words = (
-            f"The boxes of {one} and {other} overlap by {self.say(by)} in height. Measure again."
-        )
-        return Finding("stop", "boxes-overlap", (one, other), words)
+    """Findings about how a front is fixed to its box."""
 
     def no_screw(self, front: str, least: Mm, most: Mm) -> Finding:
         """No stocked mounting screw is long enough to hold and short enough not to show."""
@@ -32,9 +16,9 @@ class FixingFindings(FindingWords):
         words = f"{front}: no stocked mounting screw bites without coming through ({between})."
         return Finding("stop", "no-screw-fits", (front,), words)
 
-    def no_place(self, front: str, corners: int) -> Finding:
+    def no_place(self, front: str, missing: int, count: int) -> Finding:
         """Mounting holes that find no solid wood clear of everything else."""
-        words = f"{front}: no place in solid wood for {corners} of 4 mounting holes."
+        words = f"{front}: no place in solid wood for {missing} of {count} mounting holes."
         return Finding("stop", "no-place-for-hole", (front,), words)
 
     def no_knob_screw(self, front: str, stack: Mm, *, recess: bool) -> Finding:
@@ -66,16 +50,6 @@ class FixingFindings(FindingWords):
         words = f"“{thread}” is not a thread; knob screws can't be chosen."
         return Finding("check", "thread-unknown", (), words)
 
-    def no_slide(self, front: str, room: Mm) -> Finding:
-        """Every stocked slide is too long."""
-        words = f"{front}: no stocked slide fits; the longest that would is {self.say(room)}."
-        return Finding("stop", "no-slide-fits", (front,), words)
-
-    def load_too_heavy(self, front: str, load: str) -> Finding:
-        """A box expected to carry more than any slide class."""
-        words = f"{front}: its box is expected to carry {load}, more than any slide class."
-        return Finding("stop", "too-heavy", (front,), words)
-
     def slide_not_measured(self, front: str) -> Finding:
         """A bottom slide without the sizes that the jig's slot is made by."""
         words = f"{front}: the bottom slide's width and height are needed for the jig's slot."
@@ -88,3 +62,8 @@ class FixingFindings(FindingWords):
             "thick; make it in two pieces, one at each side of the slide."
         )
         return Finding("check", "slot-cuts-jig", (front,), words)
+
+    def two_holes(self, front: str, height: Mm) -> Finding:
+        """A box too low for a mounting hole in each corner."""
+        words = f"{front}: its box, {self.say(height)} high, takes two mounting holes, not four."
+        return Finding("note", "two-mounting-holes", (front,), words)

@@ -25,6 +25,22 @@ class FrontFindings(FindingWords):
         words = f"{front}: {size} leaves no panel between its stiles and rails; make it a slab."
         return Finding("stop", "no-room-for-panel", (front,), words)
 
+    def too_little_panel(self, front: str, least: Mm) -> Finding:
+        """A five-piece drawer front so low that even narrow rails leave no panel to see."""
+        words = (
+            f"{front}: even narrow rails leave less than {self.say(least)} of panel; "
+            f"it is made as a slab."
+        )
+        return Finding("check", "too-little-panel", (front,), words)
+
+    def no_lift(self, front: str, weight: str, height: Mm) -> Finding:
+        """A front that lifts up, past every stay and lift on the shop's list."""
+        words = (
+            f"{front} weighs {weight} and is {self.say(height)} high: "
+            f"none of the shop's lifts serves it."
+        )
+        return Finding("stop", "lift-does-not-serve", (front,), words)
+
     def gap_closes(self, front: str, grows: Mm) -> Finding:
         """A slab of solid wood that swells until it touches."""
         words = f"{front} grows {self.say(grows)} in the dampest month, and its gap closes."
@@ -39,21 +55,6 @@ class FrontFindings(FindingWords):
         """A door past the heights in the shop's hinge table."""
         words = f"{front} is {self.say(height)} long at its hinges: past the shop's hinge table."
         return Finding("stop", "too-tall", (front,), words)
-
-    def no_hinge(self, front: str, overlay: Mm) -> Finding:
-        """An overlay or gap that none of the shop's hinges makes."""
-        how = (
-            f"an overlay of {self.say(overlay)}"
-            if overlay >= 0
-            else f"a gap of {self.say(-overlay)}"
-        )
-        words = f"{front}: none of the shop's hinges makes {how} on the hinge side."
-        return Finding("stop", "no-hinge-fits", (front,), words)
-
-    def no_hinge_place(self, front: str) -> Finding:
-        """Hinges that can't be kept clear of the rails behind the door."""
-        words = f"{front}: the hinges find no place clear of the rails."
-        return Finding("check", "no-place-for-hinge", (front,), words)
 
     def no_door(self, front: str, width: Mm, height: Mm) -> Finding:
         """A front that was to be a door on hand, and none is large enough."""

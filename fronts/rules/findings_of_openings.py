@@ -1,6 +1,6 @@
 """Findings about an opening and how its fronts lie in it."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from fronts.rules.finding_words import FindingWords
 from fronts.rules.kinds import Side
@@ -59,6 +59,15 @@ class OpeningFindings(FindingWords):
         """The opening leans past the edge of the front that laps it."""
         words = f"{opening} leans {self.say(abs(lean))} over its height: it shows past its front."
         return Finding("check", "lap-runs-out", (opening,), words)
+
+    def opening_tapers(self, opening: str, ways: Mapping[str, Mm]) -> Finding:
+        """The opening is so much wider or higher at one end that a square front looks crooked."""
+        differs = " and ".join(f"{where} by {self.say(by)}" for where, by in ways.items())
+        words = (
+            f"{opening} tapers: round a square front it differs from end to end {differs}. Cut "
+            f"the front to the taper, or scribe a strip beside it."
+        )
+        return Finding("check", "opening-tapers", (opening,), words)
 
     def measure_again(self, opening: str, why: str) -> Finding:
         """Measurements that contradict each other."""

@@ -14,6 +14,7 @@ def fingerprint(schedule: Schedule) -> str:
     shown = (
         schedule.job.unit,
         schedule.fronts,
+        schedule.boxes,
         schedule.fittings,
         schedule.doors_on_hand,
         schedule.hardware,

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Annotated, TypeVar
 
-from fronts.rules.facts import Group, Label, Length, Text
+from fronts.rules.fact_kinds import Group, Label, Length, Text
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.lengths import Mm
 from fronts.rules.limits import LONGEST_FRONT_LABEL, LONGEST_NOTE, LONGEST_WORD

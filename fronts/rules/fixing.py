@@ -7,26 +7,28 @@ where the mounting holes may go, and the box's place decides all of them.
 from dataclasses import dataclass
 from math import ceil
 
-from fronts.rules.box_checks import box_findings
+from fronts.rules.box_facts import Box
 from fronts.rules.box_place import box_on_front, side_clearance
+from fronts.rules.boxes_on_slides import Standing
 from fronts.rules.findings import FindingWriter
+from fronts.rules.fitting_results import Fitting, Hole, KnobScrew, Screw, Slot
 from fronts.rules.foam_tape import foam_tape
 from fronts.rules.hole_grid import Round, Site
-from fronts.rules.jigs import ledges_for, needs_slot, slot_for
+from fronts.rules.hole_spans import HoleSpans, hole_spans
+from fronts.rules.jigs import ledges_for, needs_slot, setting_method, slot_for
 from fronts.rules.kinds import is_inset
-from fronts.rules.kitchen import Box, Kitchen
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.knob_fixing import fix_knob, knob_hole, knobs_on_box
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.mounting_holes import mounting_holes
+from fronts.rules.pilot_holes import pilot_hole
 from fronts.rules.practice import Practice
 from fronts.rules.rect import Rect
-from fronts.rules.results import Finding, Fitting, Front, Hole, KnobScrew, Screw, Slot
+from fronts.rules.results import Finding, Front
 from fronts.rules.screws import mounting_screw, play
 from fronts.rules.shims import shims_for
-from fronts.rules.slides import slide_length, slide_room
 
-CORNERS = 4
 MOST_MOVES = 1000
 """Places tried for a hole along a box, at most."""
 
@@ -41,6 +43,7 @@ class _Fixing:
     kitchen: Kitchen
     writer: FindingWriter
     outline: Rect
+    spans: HoleSpans
 
     @property
     def practice(self) -> Practice:
@@ -48,43 +51,41 @@ class _Fixing:
 
 
 def fit(
-    front: Front, laid: Laid, box: Box, kitchen: Kitchen, writer: FindingWriter
+    front: Front, laid: Laid, standing: Standing, kitchen: Kitchen, writer: FindingWriter
 ) -> tuple[Fitting, list[Finding]]:
     """How the front is fixed to its box, and what stands in the way."""
-    practice, outline = kitchen.practice, box_on_front(laid, box)
-    fixing = _Fixing(front, laid, box, kitchen, writer, outline)
+    practice, box = kitchen.practice, standing.box
+    outline, spans = box_on_front(laid, box), hole_spans(box, standing.floor, practice)
+    fixing = _Fixing(front, laid, box, kitchen, writer, outline, spans)
     hole, clearance = knob_hole(laid.door, practice), side_clearance(laid.rect.width, box)
     knob, knob_findings = fix_knob(front, box, outline, hole, kitchen, writer)
     holes, hole_findings = _holes(fixing, knob, hole)
     screw, screw_findings = _screw(fixing)
     slot, slot_findings = _slot(fixing)
-    room = slide_room(box, laid.cabinet.depth, front, practice)
-    length = slide_length(kitchen.stock.slide_lengths, room)
-    findings = [*box_findings(laid, box, clearance, writer), *hole_findings, *screw_findings]
-    findings += [*knob_findings, *slot_findings]
-    if length is None:
-        findings.append(writer.no_slide(front.label, room))
-    has_jig, inset = outline.y > 0, is_inset(front.plane)
+    findings = [*hole_findings, *screw_findings, *knob_findings, *slot_findings]
+    method, inset = setting_method(outline.y, kitchen.job.unit), is_inset(front.plane)
+    enters = screw.length - box.front_thickness if screw else None
     fitting = Fitting(
         front=front.label,
-        method="jig" if has_jig else "shims",
+        method=method,
         side_offset=outline.x,
         right_offset=front.width - outline.right,
         side_clearance=clearance,
         jig_thickness=outline.y,
         jig_length=box.width,
         box_height=box.height,
-        ledges=ledges_for(front.thickness, practice) if has_jig else None,
-        slot=slot if has_jig else None,
+        ledges=ledges_for(front.thickness, practice) if method == "jig" else None,
+        slot=slot if method == "jig" else None,
         shims=shims_for(laid.overlays, laid.standard.gap_between) if inset else None,
         tape=foam_tape(laid.opening, front.lean, laid.standard.least_gap, writer),
         holes=holes,
         screw=screw,
+        pilot=None if enters is None else pilot_hole(front.material, enters, practice),
         knob_screw=knob,
         drill_stop=box.front_thickness + practice.drill_past,
         play=play(practice.hole_diameter, practice.screw_diameter),
         slide=box.slide,
-        slide_length=length,
+        slide_length=standing.length,
     )
     return fitting, findings
 
@@ -101,11 +102,17 @@ def _holes(
         rounds += [
             Round(old.x - outline.x, old.y - outline.y, door.bore_diameter) for old in front.bores
         ]
-    site = Site(fixing.box, front, outline.x, outline.y, tuple(rounds), fixing.practice)
+    site = Site(
+        fixing.box, front, outline.x, outline.y, tuple(rounds), fixing.spans, fixing.practice
+    )
     step = _whole_steps(fixing.practice.hole_move, fixing.box, fixing.kitchen.job.step)
     holes = mounting_holes(site, step)
-    missing = CORNERS - len(holes)
-    return holes, [fixing.writer.no_place(front.label, missing)] if missing else []
+    count = fixing.spans.count
+    missing = count - len(holes)
+    findings = [fixing.writer.no_place(front.label, missing, count)] if missing else []
+    if fixing.spans.high is None and not missing:
+        findings.append(fixing.writer.two_holes(front.label, fixing.box.height))
+    return holes, findings
 
 
 def _whole_steps(length: Mm, box: Box, step: Mm) -> Mm:
@@ -121,7 +128,7 @@ def _screw(fixing: _Fixing) -> tuple[Screw | None, list[Finding]]:
         standard.bite,
     )  # fmt: skip
     if length is not None:
-        return Screw(length, CORNERS), []
+        return Screw(length, fixing.spans.count), []
     least = box.front_thickness + standard.bite
     most = box.front_thickness + front.thickness - standard.skin
     return None, [fixing.writer.no_screw(front.label, least, most)]
@@ -132,5 +139,6 @@ def _slot(fixing: _Fixing) -> tuple[Slot | None, list[Finding]]:
     if slot is None:
         missing = [fixing.writer.slide_not_measured(label)] if needs_slot(fixing.box) else []
         return None, missing
-    cuts_through = 0 < jig <= slot.depth
+    has_jig = setting_method(jig, fixing.kitchen.job.unit) == "jig"
+    cuts_through = has_jig and jig <= slot.depth
     return slot, [fixing.writer.slot_cuts_jig(label, slot.depth, jig)] if cuts_through else []

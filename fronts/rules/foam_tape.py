@@ -6,10 +6,10 @@ source).
 """
 
 from fronts.rules.findings import FindingWriter
+from fronts.rules.fitting_results import Tape
 from fronts.rules.kitchen import Opening
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.opening_sizes import heights_of, widths_of
-from fronts.rules.results import Tape
 
 
 def foam_tape(opening: Opening, lean: Mm | None, least_gap: Mm, writer: FindingWriter) -> Tape:

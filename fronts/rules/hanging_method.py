@@ -6,11 +6,12 @@ The order of work at the cabinet follows from it.
 from collections.abc import Mapping
 from typing import Literal, TypeAlias
 
+from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import FRONT_KINDS, Hinged, is_inset
-from fronts.rules.results import Fitting, Front
+from fronts.rules.results import Front
 
 HangingMethod: TypeAlias = Literal[
-    "jig", "inset-jig", "shims", "no-jig", "hinges", "top-hung", "bottom-hung", "fixed"
+    "jig", "inset-jig", "packers", "shims", "no-jig", "hinges", "top-hung", "bottom-hung", "fixed"
 ]
 
 _BY_HINGE_SIDE: Mapping[Hinged, HangingMethod] = {
@@ -24,13 +25,15 @@ _BY_HINGE_SIDE: Mapping[Hinged, HangingMethod] = {
 def hanging_method(front: Front, fitting: Fitting | None) -> HangingMethod | None:
     """How the front is hung; None where that hangs on a box which is not measured yet.
 
-    An inset front on a jig has shims at its sides beside it; one without a jig or shims is
-    set by its offset and height.
+    An inset front on a jig has shims at its sides beside it, and without one shims all round;
+    any other without a jig stands on packers, or is set by its offset and height.
     """
     if fitting is not None:
         if fitting.method == "jig":
             return "inset-jig" if is_inset(front.plane) else "jig"
-        return "shims" if fitting.shims is not None else "no-jig"
+        if fitting.shims is not None:
+            return "shims"
+        return "packers" if fitting.method == "packers" else "no-jig"
     if front.hinged is not None:
         return _BY_HINGE_SIDE[front.hinged]
     return None if FRONT_KINDS[front.kind].opens else "fixed"

@@ -8,16 +8,21 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
+from fronts.rules.boxes_on_slides import Standing
 from fronts.rules.findings import FindingWriter
+from fronts.rules.fitting_results import Fitting
+from fronts.rules.glass import pane_in, panes_in
 from fronts.rules.kinds import FRONT_KINDS, SLIDES
-from fronts.rules.kitchen import Box, Kitchen
-from fronts.rules.lengths import Mm
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.lengths import show
+from fronts.rules.lifts import choose_lift, moment
 from fronts.rules.materials import PERCENT
-from fronts.rules.results import Finding, Fitting, Front, Need, Schedule
+from fronts.rules.parts import has_panel
+from fronts.rules.practice import Practice
+from fronts.rules.results import Finding, Front, Need, Schedule
 from fronts.rules.screws import thread_diameter
-from fronts.rules.slides import expected_load, slide_class
 
-GROUPS = ("hinge", "slides", "knob", "mounting screw", "bumper")
+GROUPS = ("hinge", "lift", "slides", "knob", "mounting screw", "bumper", "glass")
 """The order in which a list of hardware reads."""
 
 
@@ -29,27 +34,30 @@ class _Line:
     count: int
     why: str
     spared: bool = True
+    code: str | None = None
+    kind: str = ""
 
 
 def hardware_needs(
     fronts: Sequence[Front],
     fittings: Mapping[str, Fitting],
-    boxes: Mapping[str, tuple[Box, Mm]],
+    boxes: Mapping[str, Standing],
     kitchen: Kitchen,
     writer: FindingWriter,
 ) -> tuple[tuple[Need, ...], list[Finding]]:
-    """Needs, like things together; `boxes` with their cabinet's depth."""
+    """Needs, like things together."""
     findings: list[Finding] = []
     lines: list[_Line] = []
     hinges = _hinge_whys(fronts, writer)
     for front in fronts:
-        lines += _for_door(front, kitchen, hinges)
+        lines += _for_door(front, hinges)
+        more, finding = _lift(front, kitchen, writer)
+        lines += [*more, *_glass(front, kitchen.practice, writer)]
+        findings += finding
         fitting = fittings.get(front.label)
         if fitting:
             lines += _for_fitting(front, fitting, writer)
-            more, finding = _slides(front, fitting, boxes[front.label], kitchen, writer)
-            lines += more
-            findings += finding
+            lines += _slides(front, boxes[front.label], kitchen, writer)
         more, finding = _knobs(front, fitting, kitchen, writer)
         lines += more
         findings += finding
@@ -61,10 +69,14 @@ def _summed(lines: Sequence[_Line], share: Fraction) -> tuple[Need, ...]:
     counts: dict[str, dict[str, int]] = {}
     whys: dict[str, str] = {}
     spared: dict[str, Fraction] = {}
+    codes: dict[str, str | None] = {}
+    kinds: dict[str, str] = {}
     for line in sorted(lines, key=lambda line: GROUPS.index(line.group)):
         per_front = counts.setdefault(line.item, {})
         per_front[line.front] = per_front.get(line.front, 0) + line.count
         whys.setdefault(line.item, line.why)
+        codes[line.item] = line.code
+        kinds[line.item] = line.kind
         spared[line.item] = share if line.spared else Fraction(0)
     return tuple(
         Need(
@@ -74,35 +86,83 @@ def _summed(lines: Sequence[_Line], share: Fraction) -> tuple[Need, ...]:
             why=whys[item],
             per_front=per,
             spares=ceil(need * spared[item]),
+            code=codes[item],
+            kind=kinds[item],
         )
         for item, per in counts.items()
     )
 
 
-def _hinge_whys(fronts: Sequence[Front], writer: FindingWriter) -> str:
-    """How many hinges for which overlay: what tells one hinge from another."""
-    counts: dict[str, int] = {}
+def _hinge_whys(fronts: Sequence[Front], writer: FindingWriter) -> dict[str | None, str]:
+    """For each hinge by its code, how many for which overlay."""
+    counts: dict[str | None, dict[str, int]] = {}
     for front in fronts:
         overlay = front.edges[front.hinged].overlay if front.hinged else None
         if overlay is not None:
             lap = f"{writer.say(overlay)} overlay" if overlay >= 0 else "inset"
-            counts[lap] = counts.get(lap, 0) + front.hinges
-    told = ", ".join(f"{count} for {lap}" for lap, count in counts.items())
-    return f"by each door's height and weight: {told}"
+            laps = counts.setdefault(front.hinge.code if front.hinge else None, {})
+            laps[lap] = laps.get(lap, 0) + front.hinges
+    told = {
+        code: ", ".join(f"{count} for {lap}" for lap, count in laps.items())
+        for code, laps in counts.items()
+    }
+    return {code: f"by each door's height and weight: {laps}" for code, laps in told.items()}
 
 
-def _for_door(front: Front, kitchen: Kitchen, hinges: str) -> Iterator[_Line]:
+def _for_door(front: Front, hinges: Mapping[str | None, str]) -> Iterator[_Line]:
+    """The hinges of a door, their plates and screws; a plain line where none of the shop's does."""
     if not front.hinges:
         return
-    screws = int(kitchen.practice.hinge_screws)
-    yield _Line("hinge", "hinge", front.label, front.hinges, hinges)
+    hinge, label, count = front.hinge, front.label, front.hinges
+    if hinge is None:
+        yield _Line("hinge", "hinge", label, count, hinges.get(None, "none of the shop's fits"))
+        return
+    named = f", {hinge.name}" if hinge.name else ""
     yield _Line(
-        "hinge",
-        "hinge screw",
-        front.label,
-        front.hinges * screws,
-        f"{screws} a hinge, with its plate",
-    )
+        "hinge", f"hinge {hinge.code}{named}", label, count, hinges[hinge.code], code=hinge.code,
+        kind="hinge",
+    )  # fmt: skip
+    if hinge.plate is not None:
+        plate = f"hinge plate {show(hinge.plate, 'mm')} mm for {hinge.code}"
+        yield _Line("hinge", plate, label, count, "one a hinge, as high as its overlay asks")
+    if hinge.screws:
+        screws = "as many a hinge, with its plate, as it takes"
+        yield _Line("hinge", "hinge screw", label, count * hinge.screws, screws)
+
+
+def _lift(
+    front: Front, kitchen: Kitchen, writer: FindingWriter
+) -> tuple[list[_Line], list[Finding]]:
+    """What holds a front open that is hinged at its top."""
+    traits, lifts = FRONT_KINDS[front.kind], kitchen.hardware.lifts
+    if not traits.swings or front.hinged != "top":
+        return [], []
+    lift = choose_lift(moment(front.weight_kg, front.height), lifts)
+    if lift is None:
+        weight = writer.say_weight(front.weight_kg)
+        stop = writer.no_lift(front.label, weight, front.height)
+        return [], [stop] if traits.needs_lift else []
+    said = f"{lift.code} {lift.name}".strip() if lift in lifts else lift.name
+    why = "the first of the list that carries the front's weight × height"
+    line = _Line("lift", said, front.label, 1, why, spared=False, code=lift.code, kind="lift")
+    return [line], []
+
+
+def _glass(front: Front, practice: Practice, writer: FindingWriter) -> Iterator[_Line]:
+    """The panes of a new front."""
+    if not front.glass or not front.is_new:
+        return
+    frame = front.width, front.height, front.stile, front.rail
+    if not has_panel(*frame, practice):
+        return
+    across, up = (writer.say(side) for side in pane_in(*frame, practice))
+    thick = writer.say(front.panel_thickness)
+    why = "the opening in the frame + 2 × (rabbet - play), held by stops"
+    count = panes_in(front.height, practice)
+    yield _Line(
+        "glass", f"glass {across} × {up}, {thick}", front.label, count, why, spared=False,
+        kind="glass",
+    )  # fmt: skip
 
 
 def _for_fitting(front: Front, fitting: Fitting, writer: FindingWriter) -> Iterator[_Line]:
@@ -114,40 +174,43 @@ def _for_fitting(front: Front, fitting: Fitting, writer: FindingWriter) -> Itera
 
 
 def _slides(
-    front: Front, fitting: Fitting, box: tuple[Box, Mm], kitchen: Kitchen, writer: FindingWriter
-) -> tuple[list[_Line], list[Finding]]:
-    practice = kitchen.practice
-    load = expected_load(box[0], box[1], front.weight_kg, practice)
-    carries = slide_class(load, practice)
-    if carries is None:
-        return [], [writer.load_too_heavy(front.label, writer.say_weight(load))]
-    if fitting.slide_length is None:
-        return [], []
-    length, rated = writer.say(fitting.slide_length), writer.say_weight(carries, places=0)
-    kind = SLIDES[box[0].slide].item if box[0].slide else "slides, pair"
-    item = f"{kind}, {length}, {rated}"
-    screws = int(practice.slide_screws)
-    why = "the longest stocked length that fits, for the box's expected load"
-    return [
-        _Line("slides", item, front.label, 1, why, spared=False),
-        _Line("slides", "slide screw", front.label, screws, f"{screws} for each box's slides"),
-    ], []
+    front: Front, standing: Standing, kitchen: Kitchen, writer: FindingWriter
+) -> Iterator[_Line]:
+    slide, length = standing.slide, standing.length
+    if slide is None or length is None:
+        return
+    name = slide.name or SLIDES[slide.kind].item
+    said = f"{slide.code} {name}" if slide in kitchen.hardware.slides else name
+    rated = writer.say_weight(slide.load_kg, places=0)
+    yield _Line(
+        "slides",
+        f"{said}, {writer.say(length)}, {rated}",
+        front.label,
+        1,
+        "the first of the list that is as long as the box wants, for its expected load",
+        spared=False,
+        code=slide.code,
+    )
+    screws = int(kitchen.practice.slide_screws)
+    yield _Line("slides", "slide screw", front.label, screws, f"{screws} for each box's slides")
 
 
 def _knobs(
     front: Front, fitting: Fitting | None, kitchen: Kitchen, writer: FindingWriter
 ) -> tuple[list[_Line], list[Finding]]:
-    count = len(front.knobs)
-    if not count:
+    if not front.handles:
         return [], []
+    first, screws = front.handles[0], sum(handle.screws for handle in front.handles)
     lines = [
         _Line(
             "knob",
-            "knob or pull",
+            " ".join(filter(None, (first.code, first.name))) or "knob or pull",
             front.label,
-            count,
+            len(front.handles),
             "one a front, two on a wide drawer front",
             spared=False,
+            code=first.code,
+            kind="knob or pull",
         )
     ]
     if fitting:
@@ -155,14 +218,14 @@ def _knobs(
     else:
         length = front.knob_screw
     if length is not None:
-        item = f"knob screw {kitchen.stock.knob_thread}, {writer.say(length)}"
+        item = f"knob screw {first.thread}, {writer.say(length)}"
         lines.append(
-            _Line("knob", item, front.label, count, "through what the knob sits on, and engaged")
+            _Line("knob", item, front.label, screws, "through what the knob sits on, and engaged")
         )
         return lines, []
-    if fitting or thread_diameter(kitchen.stock.knob_thread) is None:
+    if fitting or thread_diameter(first.thread) is None:
         return lines, []
-    return lines, [writer.knob_screw_to_buy(front.label, front.thickness)]
+    return lines, [writer.knob_screw_to_buy(front.label, front.face.stack(first.through, None))]
 
 
 def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:

@@ -1,7 +1,7 @@
 """Where a door's hinge cups are bored, and where their plates go in its opening.
 
       +-----------+
-      | o         |   o  a cup: its centre `cup_from_edge` in from the hinge side,
+      | o         |   o  a cup: its centre B and half its diameter in from the hinge side,
       |           |      and as far along the door as its hinge
       | o         |
       +-----------+

@@ -1,4 +1,4 @@
-"""How many hinges a door takes, where they lie, and whether any hinge makes its overlay.
+"""How many hinges a door takes, and where they lie.
 
 The counts are the shop's own tables (`practice`; memory), the places common practice, no
 source: makers of hinges publish tables of their own, and theirs go first.
@@ -27,13 +27,15 @@ def too_heavy(weight_kg: Fraction, practice: Practice) -> bool:
 
 
 def hinge_centres(
-    length: Mm, count: int, hinge_end: Mm, step: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm
-) -> tuple[Mm, ...] | None:
+    length: Mm, count: int, hinge_end: Mm, step: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm,
+    bores: Sequence[tuple[Mm, Mm]] = (),
+) -> tuple[Mm, ...] | None:  # fmt: skip
     """Hinge centres along a door's hinge side, from its bottom (left, where it hinges at an end).
 
     First and last `hinge_end` from the ends, the rest equally spaced, to the step; a single one
     halfway. Each is then moved, as little as may be, until `half` a hinge plate is clear of every
-    one of `rails` (low, high along the door: rails, shelf pins, slides). None: no clear place.
+    one of `rails` (low, high along the door: rails, shelf pins, slides), and its centre within
+    none of `bores`. None: no clear place.
     """
     end = min(hinge_end, length / (2 * count))
     between = length - 2 * end
@@ -41,24 +43,28 @@ def hinge_centres(
         round((end + between * index / (count - 1)) / step) * step for index in range(1, count - 1)
     ]
     wished = [end, *inner, length - end] if count > 1 else [length / 2]
-    centres = [_clear(place, length, rails, half) for place in wished]
+    blocked = [*_blocked(rails, half), *bores]
+    centres = [_clear(place, length, blocked) for place in wished]
     clear = [centre for centre in centres if centre is not None]
     if len(clear) < count or any(b - a < 2 * half for a, b in pairwise(clear)):
         return None
     return tuple(clear)
 
 
-def makes_overlay(overlay: Mm, practice: Practice) -> bool:
-    """Whether a hinge of the shop makes this overlay (below zero: inset by this gap)."""
-    return -practice.hinge_inset_most <= overlay <= practice.hinge_overlay_most
+def is_clear(centre: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm) -> bool:
+    """Whether half a hinge plate on either side of a centre is clear of the rails."""
+    return not any(low < centre < high for low, high in _blocked(rails, half))
 
 
 def _from_table(value: Fraction, table: Sequence[tuple[Fraction, int]]) -> int | None:
     return next((count for limit, count in table if value <= limit), None)
 
 
-def _clear(place: Mm, length: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm) -> Mm | None:
-    blocked = [(low - half, high + half) for low, high in rails if low < high]
+def _blocked(rails: Sequence[tuple[Mm, Mm]], half: Mm) -> list[tuple[Mm, Mm]]:
+    return [(low - half, high + half) for low, high in rails if low < high]
+
+
+def _clear(place: Mm, length: Mm, blocked: Sequence[tuple[Mm, Mm]]) -> Mm | None:
     edges = [edge for pair in blocked for edge in pair]
     free = [
         centre

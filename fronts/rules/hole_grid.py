@@ -10,8 +10,9 @@ from heapq import heapify, heappop, heapreplace
 from itertools import chain
 from math import lcm
 
-from fronts.rules.kinds import FRONT_BUILDS
-from fronts.rules.kitchen import Box
+from fronts.rules.box_facts import Box
+from fronts.rules.hole_spans import HoleSpan, HoleSpans
+from fronts.rules.kinds import FRONT_BUILDS, SIDES
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front
@@ -36,6 +37,7 @@ class Site:
     side_offset: Mm
     jig_thickness: Mm
     rounds: tuple[Round, ...]
+    spans: HoleSpans
     practice: Practice
 
 
@@ -44,15 +46,16 @@ class HoleGrid:
 
     def __init__(self, site: Site, step: Mm) -> None:
         box, front, practice = site.box, site.front, site.practice
-        halves = (box.width / 2, box.height / 2)
-        radius, half_clear = practice.hole_diameter / 2, practice.hole_clear / 2
+        spans = (site.spans.across, site.spans.low, site.spans.high or site.spans.low)
+        radius = practice.hole_diameter / 2
         rounds = [(thing.x, thing.y, thing.diameter / 2) for thing in site.rounds]
         pins = [(pins.x, pins.y, pins.pitch, pins.diameter / 2) for pins in box.shelf_pins]
         bars = [(bar.left, bar.bottom, bar.right, bar.top) for bar in slide_outlines(box)]
         lengths = [
-            step, *halves, front.width, front.height, front.stile, front.rail, site.side_offset,
-            site.jig_thickness, practice.hole_inset, practice.hole_to_edge, radius, half_clear,
-            *chain(*rounds, *pins, *bars),
+            step, box.width, box.height, front.width, front.height,
+            *(front.frame[side] for side in SIDES), site.side_offset, site.jig_thickness,
+            radius, practice.hole_to_edge, practice.hole_clear, *chain(*rounds, *pins, *bars),
+            *chain.from_iterable((span.least, span.wished, span.most) for span in spans),
         ]  # fmt: skip
         self.scale = lcm(*(length.denominator for length in lengths))
         whole = self.whole
@@ -61,12 +64,16 @@ class HoleGrid:
         self.front = (whole(front.width), whole(front.height))
         self.offset = (whole(site.side_offset), whole(site.jig_thickness))
         framed = FRONT_BUILDS[front.build].framed
-        self.frame = (whole(front.stile), whole(front.rail)) if framed else None
+        frame = front.frame
+        self.frame = (
+            ((whole(frame.left), whole(frame.right)), (whole(frame.bottom), whole(frame.top)))
+            if framed
+            else None
+        )
         self.edge = whole(practice.hole_to_edge)
         self.need = whole(radius) + whole(practice.hole_clear)
-        apart = whole(radius) + whole(half_clear)
-        self.limits = tuple(whole(half) - apart for half in halves)
-        self.wished = tuple(min(whole(practice.hole_inset), limit) for limit in self.limits)
+        across, low, high = (self._whole_span(span) for span in spans)
+        self.spans = ((across, across), (low, high))
         self.rounds = [(whole(x), whole(y), whole(radius)) for x, y, radius in rounds]
         self.pins = [
             (whole(x), whole(y), whole(pitch), row.count, whole(radius))
@@ -77,10 +84,13 @@ class HoleGrid:
     def whole(self, length: Mm) -> int:
         return length.numerator * (self.scale // length.denominator)
 
+    def _whole_span(self, span: HoleSpan) -> tuple[int, int, int]:
+        return self.whole(span.least), self.whole(span.wished), self.whole(span.most)
+
     def place_in_corner(self, *, right: bool, top: bool) -> tuple[int, int] | None:
         """How far in from the box's side and end the hole of one corner goes."""
-        across, along = self.wished
-        if across < self.edge or along < self.edge:
+        (least, across, _), (lowest, along, _) = self.spans[0][right], self.spans[1][top]
+        if across < least or along < lowest:
             return None
         for inward, up in self._moves(right=right, top=top):
             x, y = across + inward * self.step, along + up * self.step
@@ -97,8 +107,8 @@ class HoleGrid:
 
     def _lines(self, axis: int, *, far: bool) -> list[tuple[int, bool]]:
         """Moves along one direction that stay in wood, nearest first; in a stile (rail) or not."""
-        start, limit = self.wished[axis], self.limits[axis]
-        moves = range(-((start - self.edge) // self.step), (limit - start) // self.step + 1)
+        least, start, limit = self.spans[axis][far]
+        moves = range(-((start - least) // self.step), (limit - start) // self.step + 1)
         lines = []
         for move in sorted(moves, key=lambda move: (abs(move), move)):
             in_member = self._in_wood(axis, move, far=far)
@@ -108,7 +118,7 @@ class HoleGrid:
 
     def _in_wood(self, axis: int, move: int, *, far: bool) -> bool | None:
         """Whether a hole moved so lies in a stile (rail); None: not in the front's wood at all."""
-        inset = self.wished[axis] + move * self.step
+        inset = self.spans[axis][far][1] + move * self.step
         behind = (self.box[axis] - inset if far else inset) + self.offset[axis]
         if not self.edge <= behind <= self.front[axis] - self.edge:
             return None
@@ -117,8 +127,8 @@ class HoleGrid:
     def _in_member(self, axis: int, place: int) -> bool:
         if self.frame is None:
             return True
-        member = self.frame[axis] - self.edge
-        return place <= member or place >= self.front[axis] - member
+        low, high = self.frame[axis]
+        return place <= low - self.edge or place >= self.front[axis] - high + self.edge
 
     def _clear(self, x: int, y: int) -> bool:
         """Whether a hole there leaves enough wood to everything else."""

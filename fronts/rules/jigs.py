@@ -6,6 +6,7 @@
     +--+-----------+--+
     +--+           +--+   ledges: stand proud under the front, flush behind
 
+A block thinner than a shop's least is not made: packers as thick stand under the box instead.
 One jig serves all fronts with the same jig thickness and box width; the same thickness alone
 shares a blank.
 """
@@ -13,11 +14,13 @@ shares a blank.
 from collections import defaultdict
 from collections.abc import Sequence
 
-from fronts.rules.kinds import SLIDES
-from fronts.rules.kitchen import Box
+from fronts.rules.box_facts import Box
+from fronts.rules.fitting_results import Fitting, Jig, Ledges, Method, Slot
+from fronts.rules.kinds import SLIDES, Unit
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
-from fronts.rules.results import Fitting, Front, Jig, Ledges, Slot
+from fronts.rules.results import Front
+from fronts.rules.unit_figures import UNIT_FIGURES
 
 
 def ledges_for(front_thickness: Mm, practice: Practice) -> Ledges:
@@ -29,6 +32,13 @@ def ledges_for(front_thickness: Mm, practice: Practice) -> Ledges:
         overhang=front_thickness,
         block_depth=length - front_thickness,
     )
+
+
+def setting_method(thickness: Mm, unit: Unit) -> Method:
+    """What a front is set with, whose bottom edge is so far below its box."""
+    if thickness <= 0:
+        return "shims"
+    return "packers" if thickness < UNIT_FIGURES[unit].least_jig else "jig"
 
 
 def needs_slot(box: Box) -> bool:

@@ -5,13 +5,16 @@ a shelf-pin hole, or a stack that no stocked screw fits, is told with its way ou
 the screw's head, so that it goes through the front alone.
 """
 
+from fronts.rules.box_facts import Box
 from fronts.rules.findings import FindingWriter
-from fronts.rules.kitchen import Box, DoorOnHand, Kitchen, Point
-from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.fitting_results import KnobScrew, Recess
+from fronts.rules.handles import thinnest
+from fronts.rules.kitchen import DoorOnHand, Kitchen, Point
+from fronts.rules.lengths import Mm
 from fronts.rules.mounting_holes import is_near_pin
 from fronts.rules.practice import Practice
 from fronts.rules.rect import Rect
-from fronts.rules.results import Finding, Front, KnobScrew, Recess
+from fronts.rules.results import Finding, Front
 from fronts.rules.screws import knob_screw, thread_diameter
 
 
@@ -23,18 +26,19 @@ def fix_knob(
     `outline` is the box front's on the front, `hole` the diameter of the knob's hole.
     """
     stock, practice = kitchen.stock, kitchen.practice
-    diameter = thread_diameter(stock.knob_thread)
-    if not front.knobs or diameter is None:
+    diameter = thread_diameter(front.handles[0].thread) if front.handles else None
+    if diameter is None:
         return None, []
     over_box = [place for place in knobs_on_box(front, outline) if _on(place, box)]
     box_front = box.front_thickness if over_box else None
+    through = thinnest(front.handles)
     choice = knob_screw(
-        stock.knob_screw_lengths, front.thickness, box_front, diameter, stock.knob_thread_depth,
-        practice,
+        stock.knob_screw_lengths, front.face, through, box_front, diameter,
+        stock.knob_thread_depth, practice,
     )  # fmt: skip
     recess_possible = box.front_thickness >= practice.recess_depth + practice.recess_wall
     if choice is None:
-        stack = front.thickness + (box_front or NOTHING)
+        stack = front.face.stack(through, box_front)
         return None, [writer.no_knob_screw(front.label, stack, recess=recess_possible)]
     reach = hole / 2 + practice.hole_clear
     hits = [place for place in over_box if choice.through_box and _hits_pin(place, box, reach)]

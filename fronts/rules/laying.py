@@ -9,17 +9,10 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from fronts.rules.axis import Axis, axis_of, one_by_one, shifted, with_gaps
+from fronts.rules.box_facts import Box
 from fronts.rules.cabinet_edges import to_edges
 from fronts.rules.kinds import SIDES, Hinged, Mount, Side, is_inset
-from fronts.rules.kitchen import (
-    CHOOSE,
-    Box,
-    Cabinet,
-    DoorOnHand,
-    FrontFacts,
-    Kitchen,
-    Opening,
-)
+from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, FrontFacts, Kitchen, Opening
 from fronts.rules.labels import front_labels, opening_label
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.opening_sizes import opening_rect, widths_of
@@ -98,7 +91,7 @@ def lay_cabinet(
         opening_rect(cabinet, opening, greatest=_laps(opening, standard, doors))
         for opening, standard in zip(cabinet.openings, standards, strict=True)
     ]
-    outer = Rect(cabinet.x, cabinet.y, cabinet.width, cabinet.height)
+    outer = Rect(cabinet.left, cabinet.y, cabinet.width, cabinet.height)
     laid = []
     for index, opening in enumerate(cabinet.openings):
         others = rects[:index] + rects[index + 1 :]

@@ -134,6 +134,11 @@ def floor_to(length: Mm, step: Mm) -> Mm:
     return length // step * step
 
 
+def ceiling_to(length: Mm, step: Mm) -> Mm:
+    """The least whole number of steps that is not under `length`."""
+    return -floor_to(-length, step)
+
+
 def as_decimal(length: Mm, places: int = 8) -> Decimal:
     """The length as a decimal of a millimetre; LengthError where `places` can't hold it exactly."""
     scaled = length * 10**places

@@ -1,80 +1,167 @@
-"""What a laid-out front is: thickness, build, material, knobs, weight, hinges."""
+"""What a laid-out front is: thickness, build, material, knobs, weight, what is sawn off it."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from fronts.rules.box_place import box_on_front
-from fronts.rules.doors_on_hand import after_trim
+from fronts.rules.box_facts import Box
+from fronts.rules.door_trim import NO_TRIM, DoorTrim, trim_of, trimmed
+from fronts.rules.face import Face
 from fronts.rules.findings import FindingWriter
-from fronts.rules.hinges import hinge_centres, hinge_count, makes_overlay, too_heavy
-from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, FrontBuild, FrontKind, is_upright
-from fronts.rules.kitchen import DoorOnHand, Kitchen, Point
-from fronts.rules.knobs import knob_places, over_box
+from fronts.rules.glass import pane_in, pane_weight
+from fronts.rules.handle_settling import Handled, face_of, ruled_places, settle, stated_places
+from fronts.rules.handles import Handle, handle_of, handles_at
+from fronts.rules.hung_door import HungDoor, reused_bores, swings
+from fronts.rules.items import HandleItem
+from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, FrontBuild, FrontKind
+from fronts.rules.kitchen import DoorOnHand, FrontFacts, Kitchen, Point
 from fronts.rules.laying import Laid
-from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.lengths import Mm
 from fronts.rules.materials import LAST_RESORT, density_of, material_of
-from fronts.rules.parts import frame_of, has_middle_rail, has_panel
+from fronts.rules.narrow_rails import drawer_rails
+from fronts.rules.parts import Frame, frame_of, has_middle_rail, has_panel
 from fronts.rules.practice import Practice
 from fronts.rules.results import Finding
+from fronts.rules.standard_keys import Sides
+from fronts.rules.usual_items import Hinge
 from fronts.rules.weight import panel_material, slab_weight, weight_kg
 
 
 @dataclass(frozen=True, slots=True)
 class Make:
-    """How a front is made; sizes in mm, already trimmed."""
+    """How a front is made; sizes in mm, already trimmed, as is its `door` on hand.
+
+    `frame` holds the widths of a five-piece front's stiles (left, right) and rails, `glass` is
+    in it instead of a panel; `middles` are those of its handles, `settled` where a hole or
+    somebody's word says where they are.
+    """
 
     kind: FrontKind
     thickness: Mm
     build: FrontBuild
     material: str
-    stile: Mm
-    rail: Mm
+    frame: Sides[Mm]
     panel_thickness: Mm
-    trim_width: Mm
-    trim_height: Mm
-    knobs: tuple[Point, ...]
-    bores: tuple[Point, ...]
+    glass: bool
+    trim: DoorTrim
+    door: DoorOnHand | None
+    face: Face
+    handle: HandleItem | None
+    middles: tuple[Point, ...]
+    settled: bool
+
+    @property
+    def stile(self) -> Mm:
+        """The mean of both, by which a front is weighed."""
+        return (self.frame.left + self.frame.right) / 2
+
+    @property
+    def rail(self) -> Mm:
+        """The mean of both."""
+        return (self.frame.top + self.frame.bottom) / 2
+
+    def handles(self, thread: str) -> tuple[Handle, ...]:
+        """Its knobs and pulls; `thread` holds where the item has none of its own."""
+        return handles_at(self.middles, self.handle, self.kind, self.face, thread)
+
+    @property
+    def bores(self) -> tuple[Point, ...]:
+        """Old bores, from the front's lower left corner."""
+        return self.door.hinge_bores if self.door else ()
 
 
-@dataclass(frozen=True, slots=True)
-class Hanging:
-    """How a door hangs, and what is wrong with it."""
-
-    count: int
-    centres: tuple[Mm, ...]
-    findings: tuple[Finding, ...]
-
-
-def make_of(laid: Laid, door: DoorOnHand | None, practice: Practice) -> Make:
+def make_of(laid: Laid, kitchen: Kitchen, hinges: Sequence[Hinge]) -> Make:
     """The make of a front, from what was wished, its door on hand, and the shop's defaults."""
-    wish = laid.decided
-    build = wish.build or (door.build if door else "slab")
-    trim_width = door.width - laid.width if door else NOTHING
-    trim_height = door.height - laid.height if door else NOTHING
-    default = practice.frame_material if FRONT_BUILDS[build].framed else practice.material
-    kind = laid.opening.closing.front
-    hole = door.knob_hole if door else None
-    if hole and FRONT_KINDS[kind].opens:
-        knobs: tuple[Point, ...] = (after_trim(Point(hole.x, hole.y), trim_width, trim_height),)
-    else:
-        knobs = knob_places(kind, laid.hinged, laid.y, laid.width, laid.height, practice)
-        if laid.box:
-            outline = box_on_front(laid, laid.box)
-            knobs = tuple(over_box(knob, outline, practice) for knob in knobs)
-    bores = door.hinge_bores if door else ()
+    door, practice = laid.door, kitchen.practice
+    if door is None:
+        return _made(laid, None, NO_TRIM, kitchen)
+    make = _made(laid, door, _trim(laid, door, practice), kitchen)
+    if not FRONT_BUILDS[door.build].framed or door.width == laid.width:
+        return make
+    spared = _made(laid, door, _trim(laid, door, practice, spare_bores=True), kitchen)
+    hung = hung_door(laid, spared, weigh(laid, spared, practice), kitchen, hinges)
+    return spared if hung and reused_bores(hung) else make
+
+
+def hung_door(
+    laid: Laid, make: Make, weight: Fraction, kitchen: Kitchen, hinges: Sequence[Hinge]
+) -> HungDoor | None:
+    """What decides how a front hangs on hinges; None: it hangs on none."""
+    hinged = swings(laid)
+    if hinged is None:
+        return None
+    return HungDoor(laid, hinged, make.thickness, make.door, weight, kitchen, hinges)
+
+
+def _trim(
+    laid: Laid, door: DoorOnHand, practice: Practice, *, spare_bores: bool = False
+) -> DoorTrim:
+    least = laid.standard.least_stile
+    return trim_of(door, laid.width, laid.height, least, practice, spare_bores=spare_bores)
+
+
+def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen) -> Make:
+    """The make of a front that is trimmed so from the whole of its door."""
+    wish, practice = laid.decided, kitchen.practice
+    door = trimmed(whole, trim.sides) if whole else None
+    wished = _wished_build(wish, door)
+    framed = FRONT_BUILDS[wished].framed
+    default = practice.frame_material if framed else practice.material
+    thickness = wish.thickness or (door.thickness if door else laid.standard.front_thickness)
+    glass = wish.glass and framed
+    panel = (door.panel_thickness if door else None) or practice.panel_thickness
+    panel = practice.glass_thickness if glass else panel
+    frame, build = _frame(door, trim, practice), wished
+    if framed and door is None and _takes_narrow_rails(laid):
+        rails = drawer_rails(laid.height, practice.rail, practice)
+        frame = replace(frame, top=rails.rail, bottom=rails.rail)
+        build = wished if rails.panel else "slab"
+    face = face_of(laid, build, thickness, frame, panel)
+    places = stated_places(laid, door)
     return Make(
-        kind=kind,
-        thickness=wish.thickness or (door.thickness if door else laid.standard.front_thickness),
+        kind=laid.opening.closing.front,
+        thickness=thickness,
         build=build,
         material=wish.material or (door.material if door else None) or default,
-        stile=((door.stile if door else None) or practice.stile) - trim_width / 2,
-        rail=((door.rail if door else None) or practice.rail) - trim_height / 2,
-        panel_thickness=(door.panel_thickness if door else None) or practice.panel_thickness,
-        trim_width=trim_width,
-        trim_height=trim_height,
-        knobs=knobs,
-        bores=tuple(after_trim(bore, trim_width, trim_height) for bore in bores),
+        frame=frame,
+        panel_thickness=panel,
+        glass=glass and FRONT_BUILDS[build].framed,
+        trim=trim,
+        door=door,
+        face=face,
+        handle=handle_of(wish, kitchen),
+        middles=places or ruled_places(laid, face, practice),
+        settled=bool(places),
     )
+
+
+def _wished_build(wish: FrontFacts, door: DoorOnHand | None) -> FrontBuild:
+    """As somebody says, as its door is, five-piece round glass, else a slab."""
+    return wish.build or (door.build if door else "five-piece" if wish.glass else "slab")
+
+
+def _takes_narrow_rails(laid: Laid) -> bool:
+    """Whether it is made here: one that exists has the rails that it has."""
+    return not laid.exists and FRONT_KINDS[laid.opening.closing.front].narrow_rails
+
+
+def _frame(door: DoorOnHand | None, trim: DoorTrim, practice: Practice) -> Sides[Mm]:
+    stile = (door.stile if door else None) or practice.stile
+    rail = (door.rail if door else None) or practice.rail
+    off = trim.sides
+    return Sides(stile - off.left, stile - off.right, rail - off.top, rail - off.bottom)
+
+
+def with_handles(
+    laid: Sequence[Laid], makes: Sequence[Make], boxes: Mapping[str, Box], kitchen: Kitchen
+) -> list[Make]:
+    """The makes with all handles where they end up, once the boxes behind are known."""
+    fronts = [
+        Handled(front, make.kind, make.face, make.handle, make.middles, make.settled)
+        for front, make in zip(laid, makes, strict=True)
+    ]
+    middles = settle(fronts, boxes, kitchen.practice)
+    return [replace(make, middles=own) for make, own in zip(makes, middles, strict=True)]
 
 
 def weigh(laid: Laid, make: Make, practice: Practice) -> Fraction:
@@ -85,25 +172,34 @@ def weigh(laid: Laid, make: Make, practice: Practice) -> Fraction:
         laid.width, laid.height, make.stile, make.rail, practice, practice.panel_clearance
     )
     wood = density_of(make.material, practice.frame_material)
-    panel = density_of(panel_material(make.material, practice), practice.material)
     return (
         2 * weight_kg(make.stile, frame.stile_length, make.thickness, wood)
         + frame.rails * weight_kg(make.rail, frame.rail_length, make.thickness, wood)
-        + frame.panels
-        * weight_kg(frame.panel_width, frame.panel_height, make.panel_thickness, panel)
+        + frame.panels * _panel_weight(laid, make, frame, practice)
     )
+
+
+def _panel_weight(laid: Laid, make: Make, frame: Frame, practice: Practice) -> Fraction:
+    """Of one panel, or of the pane in its place."""
+    if make.glass:
+        across, up = pane_in(laid.width, laid.height, make.stile, make.rail, practice)
+        return pane_weight(across, up, make.panel_thickness)
+    panel = density_of(panel_material(make.material, practice), practice.material)
+    return weight_kg(frame.panel_width, frame.panel_height, make.panel_thickness, panel)
 
 
 def make_findings(
     laid: Laid, make: Make, practice: Practice, writer: FindingWriter
 ) -> list[Finding]:
     """Whether the material's weight is known, and whether a frame has room and a middle rail."""
-    findings, framed = [], FRONT_BUILDS[make.build].framed
+    findings, framed = _trim_findings(laid, make, writer), FRONT_BUILDS[make.build].framed
     if material_of(make.material) is None:
         taken = practice.frame_material if framed else practice.material
         taken = taken if material_of(taken) else LAST_RESORT
         findings.append(writer.material_unknown(laid.label, make.material, taken))
     if not framed:
+        if make.door is None and FRONT_BUILDS[_wished_build(laid.decided, None)].framed:
+            findings.append(writer.too_little_panel(laid.label, practice.least_panel))
         return findings
     if has_middle_rail(laid.height, practice):
         findings.append(writer.middle_rail(laid.label))
@@ -112,30 +208,10 @@ def make_findings(
     return findings
 
 
-def hang(laid: Laid, weight: Fraction, kitchen: Kitchen, writer: FindingWriter) -> Hanging:
-    """Hinges of a door: how many, their centres, and what is wrong."""
-    if laid.hinged is None:
-        return Hanging(0, (), ())
-    practice = kitchen.practice
-    upright = is_upright(laid.hinged)
-    length = laid.height if upright else laid.width
+def _trim_findings(laid: Laid, make: Make, writer: FindingWriter) -> list[Finding]:
     findings: list[Finding] = []
-    count = hinge_count(length, weight, practice)
-    if count is None:
-        count = practice.hinges_by_height[-1][1]
-        if too_heavy(weight, practice):
-            findings.append(writer.too_heavy(laid.label, writer.say_weight(weight)))
-        else:
-            findings.append(writer.too_tall(laid.label, length))
-    overlay = laid.overlays[laid.hinged]
-    if overlay is not None and not makes_overlay(overlay, practice):
-        findings.append(writer.no_hinge(laid.label, overlay))
-    low, start = (laid.rect.y, laid.y) if upright else (laid.rect.x, laid.x)
-    high = laid.rect.top if upright else laid.rect.right
-    rails = ((NOTHING, low - start), (high - start, length))
-    centres = hinge_centres(
-        length, count, laid.standard.hinge_end, kitchen.job.step, rails, practice.hinge_half
-    )
-    if centres is None:
-        findings.append(writer.no_hinge_place(laid.label))
-    return Hanging(count, centres or (), tuple(findings))
+    if make.door and make.trim.cuts:
+        findings.append(writer.trim_cuts_bore(laid.label, make.door.label))
+    if make.door and make.trim.uneven:
+        findings.append(writer.stiles_differ(laid.label, make.door.label))
+    return findings

@@ -24,12 +24,16 @@ LAST_RESORT = "MDF"
 
 @dataclass(frozen=True, slots=True)
 class Wood:
-    """A solid wood: gravity at 12 %, tangential coefficient per %, tangential shrinkage in %."""
+    """A solid wood: gravity at 12 %, tangential coefficient per %, tangential shrinkage in %.
+
+    `soft`: of a conifer.
+    """
 
     name: str
     gravity: Fraction
     tangential: Fraction
     shrinkage: Fraction
+    soft: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,8 +51,8 @@ class Board:
     banded: bool = False
 
 
-def _wood(name: str, gravity: str, tangential: str, shrinkage: str) -> Wood:
-    return Wood(name, Fraction(gravity), Fraction(tangential), Fraction(shrinkage))
+def _wood(name: str, gravity: str, tangential: str, shrinkage: str, *, soft: bool = False) -> Wood:
+    return Wood(name, Fraction(gravity), Fraction(tangential), Fraction(shrinkage), soft)
 
 
 _WOODS = {
@@ -71,11 +75,17 @@ _WOODS = {
     "oak": _wood("red oak", "0.63", "0.00369", "8.6"),  # gravity, shrinkage: memory
     "walnut": _wood("walnut", "0.55", "0.00274", "7.8"),
     "poplar": _wood("yellow-poplar", "0.42", "0.00289", "8.2"),  # coefficient: memory
-    "douglas-fir": _wood("Douglas-fir", "0.48", "0.00267", "7.6"),
-    "douglas fir": _wood("Douglas-fir", "0.48", "0.00267", "7.6"),
-    "ponderosa pine": _wood("ponderosa pine", "0.40", "0.00216", "6.2"),  # memory but gravity
-    "pine": _wood("eastern white pine", "0.35", "0.00212", "6.1"),  # gravity, shrinkage: memory
-    "white fir": _wood("white fir", "0.39", "0.00245", "7.0"),  # gravity, coefficient: memory
+    "douglas-fir": _wood("Douglas-fir", "0.48", "0.00267", "7.6", soft=True),
+    "douglas fir": _wood("Douglas-fir", "0.48", "0.00267", "7.6", soft=True),
+    "ponderosa pine": _wood(
+        "ponderosa pine", "0.40", "0.00216", "6.2", soft=True
+    ),  # memory but gravity
+    "pine": _wood(
+        "eastern white pine", "0.35", "0.00212", "6.1", soft=True
+    ),  # gravity, shrinkage: memory
+    "white fir": _wood(
+        "white fir", "0.39", "0.00245", "7.0", soft=True
+    ),  # gravity, coefficient: memory
 }
 """By the name a shop says; longer names are looked for first."""
 

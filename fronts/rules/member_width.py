@@ -11,7 +11,7 @@ from fronts.rules.practice import inches
 USUAL_WIDTHS: Mapping[tuple[str, str], Mm] = {
     ("face-frame", "in"): inches(3, 2),  # common practice, no source
     ("frameless", "in"): inches(3, 4),  # common practice, no source
-    ("face-frame", "mm"): Mm(38),  # common practice, no source
+    ("face-frame", "mm"): Mm(40),  # common practice, no source
     ("frameless", "mm"): Mm(18),  # common practice, no source
 }
 

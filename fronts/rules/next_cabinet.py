@@ -69,7 +69,7 @@ def run_end(cabinets: Sequence[Cabinet], wall: str, kind: CabinetKind) -> Mm:
     Hung cabinets run by themselves, standing ones by themselves; tall ones end both.
     """
     run = [each for each in cabinets if each.wall == wall and _ends(each, kind)]
-    return max((each.x + each.width for each in run), default=NOTHING)
+    return max((each.left + each.width for each in run), default=NOTHING)
 
 
 def floor_of(cabinets: Sequence[Cabinet], kind: CabinetKind) -> Mm | None:

@@ -21,11 +21,23 @@ def heights_of(opening: Opening) -> tuple[Mm, ...]:
     return tuple(height for height in taken if height is not None) or (opening.height,)
 
 
+def widths_at_ends(opening: Opening) -> tuple[Mm, Mm]:
+    """Its widths at the top and at the bottom; measured at one end only, the same at the other."""
+    widths = widths_of(opening)
+    return widths[0], widths[-1]
+
+
+def heights_at_ends(opening: Opening) -> tuple[Mm, Mm]:
+    """Its heights at the left and at the right; measured at one end only, alike at the other."""
+    heights = heights_of(opening)
+    return heights[0], heights[-1]
+
+
 def opening_rect(cabinet: Cabinet, opening: Opening, *, greatest: bool) -> Rect:
     """The opening on its wall, by its greatest sizes (overlay) or its least (inset)."""
     pick = max if greatest else min
     width, height = pick(widths_of(opening)), pick(heights_of(opening))
-    return Rect(cabinet.x + opening.x, cabinet.y + opening.y, width, height)
+    return Rect(cabinet.left + opening.x, cabinet.y + opening.y, width, height)
 
 
 def lean(width: Mm, diagonal_1: Mm, diagonal_2: Mm) -> Mm:

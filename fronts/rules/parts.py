@@ -85,11 +85,14 @@ def parts_of(front: Front, practice: Practice, step: Mm, *, stack: str | None) -
     clearance = panel_clearance(front.width - 2 * front.stile, panel, step, practice)
     frame = frame_of(front.width, front.height, front.stile, front.rail, practice, clearance)
     thick = front.thickness
-    return (
+    frame_parts = (
         _part(front, STILE, frame.stile_length, front.stile, thick, front.material, 2, None),
-        _part(
-            front, RAIL, frame.rail_length, front.rail, thick, front.material, frame.rails, None
-        ),
+        _part(front, RAIL, frame.rail_length, front.rail, thick, front.material, frame.rails, None),
+    )
+    if front.glass:  # ordered as a pane
+        return frame_parts
+    return (
+        *frame_parts,
         _part(
             front, PANEL, frame.panel_height, frame.panel_width, front.panel_thickness, panel,
             frame.panels, None,

@@ -9,20 +9,25 @@ from typing import Literal, Protocol
 from fronts.rules.lengths import Mm
 
 
-class Placed(Protocol):
-    """What has a place and a size: an opening or a cabinet, as a thing or as a row."""
+class Sized(Protocol):
+    """What has a size: a cabinet, as a thing or as a row."""
 
-    @property
-    def x(self) -> Mm: ...
-    @property
-    def y(self) -> Mm: ...
     @property
     def width(self) -> Mm: ...
     @property
     def height(self) -> Mm: ...
 
 
-def ends_past(opening: Placed, cabinet: Placed) -> Mapping[Literal["width", "height"], Mm]:
+class Placed(Sized, Protocol):
+    """What has a place too: an opening, as a thing or as a row."""
+
+    @property
+    def x(self) -> Mm: ...
+    @property
+    def y(self) -> Mm: ...
+
+
+def ends_past(opening: Placed, cabinet: Sized) -> Mapping[Literal["width", "height"], Mm]:
     """How far it ends past its cabinet, by the size that is too large; empty: within.
 
     Its place is from the cabinet's lower left corner.

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Annotated
 
-from fronts.rules.facts import Count, Label, Text
+from fronts.rules.fact_kinds import Count, Label, Text
 from fronts.rules.fits import RecordedFit
 from fronts.rules.limits import LONGEST_ITEM, LONGEST_NOTE, MOST_NEEDED
 

@@ -9,14 +9,19 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
+from fronts.rules.box_results import BoxOnSlide
+from fronts.rules.face import Face
+from fronts.rules.fitting_results import Fitting, Jig, Shim
+from fronts.rules.handles import Handle
+from fronts.rules.hinge_results import DoorHinge
 from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import ClosedBy, FrontBuild, FrontKind, Hinged, Mount
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Sides
+from fronts.rules.wall_results import CabinetPlace, OpeningEnds, WallRuns
 
 Level: TypeAlias = Literal["stop", "check", "note"]
-Method: TypeAlias = Literal["jig", "shims"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +52,9 @@ class Front:
     """One front: its size, its place on its wall, and what it is made of.
 
     `hinge_centres` are from the bottom for a door hinged at a side, else from the left.
+    `frame` holds the widths of its stiles and rails; where `glass` is, its panel is a pane that
+    is `panel_thickness` thick. `trim` is what is sawn off each side of its
+    door on hand, `plugged` those of its old `bores` that serve no hinge.
     `knob_screw` goes through the front alone, None where a box stands behind it or none fits.
     `lean` is the opening's lean over its height, None where no diagonals were taken.
     """
@@ -67,18 +75,20 @@ class Front:
     edges: Sides[Edge]
     build: FrontBuild
     material: str
-    stile: Mm
-    rail: Mm
+    frame: Sides[Mm]
     panel_thickness: Mm
+    glass: bool
     door_on_hand: str | None
-    trim_width: Mm
-    trim_height: Mm
+    trim: Sides[Mm]
     is_new: bool
-    knobs: tuple[Point, ...]
+    face: Face
+    handles: tuple[Handle, ...]
     knob_screw: Mm | None
     bores: tuple[Point, ...]
+    plugged: tuple[Point, ...]
     hinges: int
     hinge_centres: tuple[Mm, ...]
+    hinge: DoorHinge | None
     weight_kg: Fraction
     lean: Mm | None
     movement: Movement | None
@@ -91,149 +101,58 @@ class Front:
     def top(self) -> Mm:
         return self.y + self.height
 
+    @property
+    def knobs(self) -> tuple[Point, ...]:
+        """Where the screws of its knobs and pulls go through it."""
+        return tuple(hole for handle in self.handles for hole in handle.holes)
 
-@dataclass(frozen=True, slots=True)
-class Ledges:
-    """The two strips under a jig's block: they carry the front's bottom edge.
+    @property
+    def stile(self) -> Mm:
+        """The narrower one, where trimming left them different."""
+        return min(self.frame.left, self.frame.right)
 
-    `overhang` stands proud at the front; the block is `block_depth` deep.
-    """
+    @property
+    def rail(self) -> Mm:
+        """The narrower one."""
+        return min(self.frame.top, self.frame.bottom)
 
-    thickness: Mm
-    length: Mm
-    overhang: Mm
-    block_depth: Mm
-    count: int = 2
+    @property
+    def trim_width(self) -> Mm:
+        return self.trim.left + self.trim.right
 
+    @property
+    def trim_height(self) -> Mm:
+        return self.trim.top + self.trim.bottom
 
-@dataclass(frozen=True, slots=True)
-class Slot:
-    """The notch at a jig's mid-length that clears a bottom slide."""
-
-    width: Mm
-    depth: Mm
-
-
-@dataclass(frozen=True, slots=True)
-class Shims:
-    """Shims for an inset front: one at each side (`right` where it differs), two below."""
-
-    side: Mm
-    right: Mm
-    bottom: Mm
-
-
-@dataclass(frozen=True, slots=True)
-class Tape:
-    """Whether foam tape may be used to hang this front, and why not where it may not."""
-
-    suggested: bool
-    why: str
-
-
-@dataclass(frozen=True, slots=True)
-class Hole:
-    """A mounting hole: its place on the box front and on the front; `moved` from its default."""
-
-    box_x: Mm
-    box_y: Mm
-    front_x: Mm
-    front_y: Mm
-    diameter: Mm
-    moved: bool
-
-
-@dataclass(frozen=True, slots=True)
-class Screw:
-    """The mounting screws of a front."""
-
-    length: Mm
-    count: int
-
-
-@dataclass(frozen=True, slots=True)
-class Recess:
-    """A flat-bottomed hole in the box front for the head of a knob screw."""
-
-    width: Mm
-    depth: Mm
-
-
-@dataclass(frozen=True, slots=True)
-class KnobScrew:
-    """The screw of a knob or pull."""
-
-    length: Mm
-    through_box: bool
-    recess: Recess | None
-    count: int
-
-
-@dataclass(frozen=True, slots=True)
-class Fitting:
-    """How one front is fixed to its box.
-
-    `jig_thickness` is the box's bottom above the front's bottom edge; not above zero: no jig.
-    `side_offset` is the front's edge beyond the box's left side, `right_offset` the right.
-    """
-
-    front: str
-    method: Method
-    side_offset: Mm
-    right_offset: Mm
-    side_clearance: Mm
-    jig_thickness: Mm
-    jig_length: Mm
-    box_height: Mm
-    ledges: Ledges | None
-    slot: Slot | None
-    shims: Shims | None
-    tape: Tape
-    holes: tuple[Hole, ...]
-    screw: Screw | None
-    knob_screw: KnobScrew | None
-    drill_stop: Mm
-    play: Mm
-    slide: str | None
-    slide_length: Mm | None
-
-
-@dataclass(frozen=True, slots=True)
-class Jig:
-    """One jig that serves all its fronts; the same thickness shares a blank."""
-
-    thickness: Mm
-    length: Mm
-    ledges: Ledges
-    slot: Slot | None
-    fronts: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Shim:
-    """Shims of one thickness for the whole kitchen: how many at a side, how many below."""
-
-    thickness: Mm
-    side: int
-    bottom: int
-    fronts: tuple[str, ...]
+    @property
+    def hinge_words(self) -> str | None:
+        """Its hinge and how that is set, None where it has none."""
+        return self.hinge.words if self.hinge else None
 
 
 @dataclass(frozen=True, slots=True)
 class DoorUse:
-    """A door on hand, the front that it becomes, and what is trimmed off in all."""
+    """A door on hand, the front that it becomes, and what is trimmed off each side."""
 
     door: str
     front: str
-    trim_width: Mm
-    trim_height: Mm
+    trim: Sides[Mm]
+
+    @property
+    def trim_width(self) -> Mm:
+        return self.trim.left + self.trim.right
+
+    @property
+    def trim_height(self) -> Mm:
+        return self.trim.top + self.trim.bottom
 
 
 @dataclass(frozen=True, slots=True)
 class Need:
     """A hardware item, how many the kitchen needs, and which fronts need it.
 
-    `why` in words; `spares` are to be ordered beside the need.
+    `code` is the item's on the shop's list, `kind` what any of its kind is called, where
+    the item has a name of its own; `why` in words; `spares` are to be ordered beside the need.
     """
 
     item: str
@@ -242,6 +161,8 @@ class Need:
     why: str
     per_front: Mapping[str, int]
     spares: int
+    code: str | None = None
+    kind: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -275,6 +196,7 @@ class Schedule:
 
     job: JobFacts
     fronts: tuple[Front, ...]
+    boxes: tuple[BoxOnSlide, ...]
     fittings: tuple[Fitting, ...]
     jigs: tuple[Jig, ...]
     shims: tuple[Shim, ...]
@@ -282,6 +204,9 @@ class Schedule:
     hardware: tuple[Need, ...]
     parts: tuple[Part, ...]
     findings: tuple[Finding, ...]
+    cabinets: tuple[CabinetPlace, ...]
+    walls: tuple[WallRuns, ...]
+    openings: tuple[OpeningEnds, ...]
 
     def front(self, label: str) -> Front:
         return next(each for each in self.fronts if each.label == label)

@@ -1,83 +1,102 @@
 """The whole kitchen worked out: measured facts in, schedule out.
 
 It reads like the job itself: lay the fronts out, pick the doors on hand, look along each
-wall, make and hang each front, fix those that have a box, then share jigs, list parts and
-hardware, and say what is wrong.
+wall, make and weigh each front, stand its box behind it, hang it or fix it, then share jigs,
+list parts and hardware, and say what is wrong.
 """
 
 from collections import Counter, defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from fractions import Fraction
+from itertools import chain
 
 from fronts.rules.along_wall import (
     meeting_findings,
-    overlapping_cabinets,
+    overlap_findings,
     placed,
     run_end_findings,
 )
+from fronts.rules.blocked_fronts import blocked_findings
+from fronts.rules.box_parts import parts_of_box
+from fronts.rules.boxes_on_slides import Standing, box_row, boxes_behind
 from fronts.rules.checks import cabinet_findings, front_findings, lean_of, opening_findings
+from fronts.rules.door_hanging import Hanging, hang
 from fronts.rules.doors_on_hand import choose, knob_off_centre, shows
 from fronts.rules.findings import FindingWriter
+from fronts.rules.fitting_results import Fitting
 from fronts.rules.fixing import fit
+from fronts.rules.handle_findings import handle_findings
+from fronts.rules.handles import Handle, thinnest
 from fronts.rules.hardware import hardware_needs
 from fronts.rules.jigs import shared_jigs
 from fronts.rules.kinds import SIDES, Side
-from fronts.rules.kitchen import CHOOSE, Box, Kitchen
+from fronts.rules.kitchen import CHOOSE, Kitchen
 from fronts.rules.laying import Laid, LaidOpening, lay_cabinet
 from fronts.rules.lengths import Mm
-from fronts.rules.making import Make, hang, make_findings, make_of, weigh
+from fronts.rules.making import Make, hung_door, make_findings, make_of, weigh, with_handles
 from fronts.rules.neighbours import Facing, facing
 from fronts.rules.parts import parts_of
 from fronts.rules.practice import Practice
-from fronts.rules.results import (
-    DoorUse,
-    Edge,
-    Finding,
-    Fitting,
-    Front,
-    Movement,
-    Part,
-    Schedule,
-)
+from fronts.rules.results import DoorUse, Edge, Finding, Front, Movement, Part, Schedule
+from fronts.rules.run_lengths import cabinet_places, past_wall_findings, wall_runs
+from fronts.rules.runs import Placed, on_walls, runs_of, stood
 from fronts.rules.screws import knob_screw_alone, thread_diameter
 from fronts.rules.seasons import movements
 from fronts.rules.shims import shared_shims
 from fronts.rules.standard_keys import Sides
+from fronts.rules.tapering import taper_findings, tapering_or_leaning
+from fronts.rules.usual_items import Hinge, hinges_of
 
 LEVELS = ("stop", "check", "note")
 
 
 def schedule(kitchen: Kitchen) -> Schedule:
     """Everything that follows from a kitchen's measurements and decisions."""
+    kitchen = stood(kitchen)
+    runs = runs_of(kitchen)
+    walls, standing = wall_runs(kitchen, runs), on_walls(runs)
     writer = FindingWriter(kitchen.job.unit)
     doors = {door.label: door for door in kitchen.doors_on_hand}
     openings = [lay_cabinet(cabinet, kitchen, doors) for cabinet in kitchen.cabinets]
     laid, unserved = _pick_doors(openings, kitchen)
     findings = _laying_findings(openings, laid, kitchen, writer)
-    findings += _door_findings(laid, unserved, writer, kitchen.practice)
+    hinges = hinges_of(kitchen.hardware.hinges, kitchen.practice)
+    makes = [make_of(front, kitchen, hinges) for front in laid]
+    findings += _door_findings(laid, makes, unserved, writer, kitchen.practice)
 
     faced = facing([placed(front) for front in laid])
-    findings += meeting_findings(laid, faced, writer, kitchen.practice)
-    findings += run_end_findings(laid, kitchen.cabinets, writer, kitchen.practice)
-    findings += overlapping_cabinets(kitchen.cabinets, writer)
+    findings += _wall_findings(laid, faced, standing, kitchen, writer)
+    findings += past_wall_findings(walls, writer)
 
-    makes = [make_of(front, front.door, kitchen.practice) for front in laid]
     moves = movements(laid, makes, faced, kitchen.practice)
-    fronts, making = _make_fronts(laid, makes, moves, faced, kitchen, writer)
-    fittings, boxes, fixing = _fix_fronts(fronts, laid, kitchen, writer)
+    weights = [weigh(*pair, kitchen.practice) for pair in zip(laid, makes, strict=True)]
+    thicknesses = [make.thickness for make in makes]
+    boxes, boxing = boxes_behind(laid, thicknesses, weights, kitchen, writer)
+    makes = with_handles(laid, makes, {label: one.box for label, one in boxes.items()}, kitchen)
+    findings += handle_findings(laid, makes, faced, kitchen, writer)
+    fronts, making = _make_fronts(
+        laid, makes, weights, boxes, moves, faced, kitchen, hinges, writer
+    )
+    making += blocked_findings(fronts, laid, standing, kitchen, writer)
+    fittings, fixing = _fix_fronts(fronts, laid, boxes, kitchen, writer)
     hardware, lacking = hardware_needs(
         fronts, {fitting.front: fitting for fitting in fittings}, boxes, kitchen, writer
     )
     return Schedule(
         job=kitchen.job,
         fronts=tuple(fronts),
+        boxes=tuple(box_row(front, standing) for front, standing in boxes.items()),
         fittings=tuple(fittings),
         jigs=shared_jigs(fittings, fronts, kitchen.practice),
         shims=shared_shims(fittings),
         doors_on_hand=_door_uses(fronts),
         hardware=hardware,
-        parts=_parts(fronts, laid, kitchen),
-        findings=_in_order([*findings, *making, *fixing, *lacking]),
+        parts=_parts(fronts, laid, boxes, kitchen),
+        findings=_in_order([*findings, *making, *boxing, *fixing, *lacking]),
+        cabinets=cabinet_places(kitchen),
+        walls=walls,
+        openings=tuple(tapering_or_leaning(chain.from_iterable(openings))),
     )
 
 
@@ -115,6 +134,7 @@ def _laying_findings(
     for cabinet in openings:
         for opening in cabinet:
             findings += opening_findings(opening, writer, kitchen.practice)
+            findings += taper_findings(opening, kitchen.job.unit, writer)
         findings += cabinet_findings(list(cabinet), writer)
     for front in laid:
         findings += front_findings(front, writer, kitchen.job.step)
@@ -123,20 +143,33 @@ def _laying_findings(
     return findings
 
 
+def _wall_findings(
+    laid: Sequence[Laid],
+    faced: Sequence[Mapping[Side, Facing]],
+    standing: Sequence[Placed],
+    kitchen: Kitchen,
+    writer: FindingWriter,
+) -> Iterator[Finding]:
+    yield from meeting_findings(laid, faced, writer, kitchen.practice)
+    yield from run_end_findings(laid, standing, writer, kitchen.practice)
+    yield from overlap_findings(standing, writer)
+
+
 def _door_findings(
-    laid: Sequence[Laid], unserved: set[str], writer: FindingWriter, practice: Practice
-) -> list[Finding]:
+    laid: Sequence[Laid], makes: Sequence[Make], unserved: set[str], writer: FindingWriter,
+    practice: Practice,
+) -> list[Finding]:  # fmt: skip
     findings = []
     used: dict[str, list[str]] = defaultdict(list)
-    for front in laid:
-        if front.door:
-            used[front.door.label].append(front.label)
-            seen = shows(front.door, front.hinged)
+    for front, make in zip(laid, makes, strict=True):
+        if make.door:
+            used[make.door.label].append(front.label)
+            seen = shows(make.door, front.hinged)
             if seen:
-                findings.append(writer.bore_shows(front.label, front.door.label, seen))
-            off = knob_off_centre(front.door)
+                findings.append(writer.bore_shows(front.label, make.door.label, seen))
+            off = knob_off_centre(make.door)
             if off > practice.lines_seen and front.opening.closing.on_box:
-                findings.append(writer.knob_off_centre(front.label, front.door.label, off))
+                findings.append(writer.knob_off_centre(front.label, make.door.label, off))
         elif front.label in unserved:
             findings.append(writer.no_door(front.label, front.width, front.height))
     findings += [writer.door_used_twice(door, many) for door, many in used.items() if len(many) > 1]
@@ -146,15 +179,19 @@ def _door_findings(
 def _make_fronts(
     laid: Sequence[Laid],
     makes: Sequence[Make],
+    weights: Sequence[Fraction],
+    boxes: Mapping[str, Standing],
     moves: Sequence[Movement | None],
     faced: Sequence[Mapping[Side, Facing]],
     kitchen: Kitchen,
+    hinges: Sequence[Hinge],
     writer: FindingWriter,
 ) -> tuple[list[Front], list[Finding]]:
     fronts, findings = [], []
     for index, (front, make) in enumerate(zip(laid, makes, strict=True)):
-        weight = weigh(front, make, kitchen.practice)
-        hanging = hang(front, weight, kitchen, writer)
+        weight = weights[index]
+        hung = hung_door(front, make, weight, kitchen, hinges)
+        hanging = hang(hung, writer) if hung else Hanging(plugged=make.bores)
         findings += [*hanging.findings, *make_findings(front, make, kitchen.practice, writer)]
         move = moves[index]
         if move and move.least_gap <= 0:
@@ -166,21 +203,24 @@ def _make_fronts(
                 plane=front.plane, hinged=front.hinged, width=front.width, height=front.height,
                 thickness=make.thickness, x=front.x, y=front.y,
                 edges=_edges(front, faced[index], laid), build=make.build, material=make.material,
-                stile=make.stile, rail=make.rail, panel_thickness=make.panel_thickness,
-                door_on_hand=front.door.label if front.door else None,
-                trim_width=make.trim_width, trim_height=make.trim_height,
-                is_new=front.door is None and not front.exists, knobs=make.knobs,
-                knob_screw=_knob_screw(front, make, kitchen),
-                bores=make.bores, hinges=hanging.count, hinge_centres=hanging.centres,
+                frame=make.frame, panel_thickness=make.panel_thickness, glass=make.glass,
+                door_on_hand=front.door.label if front.door else None, trim=make.trim.sides,
+                is_new=front.door is None and not front.exists,
+                face=make.face, handles=(handles := make.handles(kitchen.stock.knob_thread)),
+                knob_screw=None if front.label in boxes else _knob_screw(make, handles, kitchen),
+                bores=make.bores, plugged=hanging.plugged, hinges=hanging.count,
+                hinge_centres=hanging.centres, hinge=hanging.hinge,
                 weight_kg=weight, lean=lean_of(front.opening, front.rect.width), movement=move,
             )
         )  # fmt: skip
     return fronts, findings
 
 
-def _knob_screw(laid: Laid, make: Make, kitchen: Kitchen) -> Mm | None:
-    alone = make.knobs and laid.box is None
-    return knob_screw_alone(kitchen.stock, make.thickness) if alone else None
+def _knob_screw(make: Make, handles: Sequence[Handle], kitchen: Kitchen) -> Mm | None:
+    if not handles:
+        return None
+    stack = make.face.stack(thinnest(handles), None)
+    return knob_screw_alone(kitchen.stock, handles[0].thread, stack)
 
 
 def _edges(laid: Laid, faced: Mapping[Side, Facing], fronts: Sequence[Laid]) -> Sides[Edge]:
@@ -195,39 +235,45 @@ def _edges(laid: Laid, faced: Mapping[Side, Facing], fronts: Sequence[Laid]) -> 
 
 
 def _fix_fronts(
-    fronts: Sequence[Front], laid: Sequence[Laid], kitchen: Kitchen, writer: FindingWriter
-) -> tuple[list[Fitting], dict[str, tuple[Box, Mm]], list[Finding]]:
-    fittings, boxes = [], {}
-    findings: list[Finding] = []
+    fronts: Sequence[Front],
+    laid: Sequence[Laid],
+    boxes: Mapping[str, Standing],
+    kitchen: Kitchen,
+    writer: FindingWriter,
+) -> tuple[list[Fitting], list[Finding]]:
+    fittings, findings = [], []
     for front, laid_front in zip(fronts, laid, strict=True):
-        if not laid_front.opening.closing.on_box:
-            continue
-        box = laid_front.box
-        if box is None:
-            findings.append(writer.box_missing(front.label))
-            continue
-        fitting, wrong = fit(front, laid_front, box, kitchen, writer)
-        fittings.append(fitting)
-        boxes[front.label] = (box, laid_front.cabinet.depth)
-        findings += wrong
-    return fittings, boxes, findings
+        standing = boxes.get(front.label)
+        if standing is not None:
+            fitting, wrong = fit(front, laid_front, standing, kitchen, writer)
+            fittings.append(fitting)
+            findings += wrong
+    return fittings, findings
 
 
 def _door_uses(fronts: Sequence[Front]) -> tuple[DoorUse, ...]:
     return tuple(
-        DoorUse(front.door_on_hand, front.label, front.trim_width, front.trim_height)
+        DoorUse(front.door_on_hand, front.label, front.trim)
         for front in fronts
         if front.door_on_hand
     )
 
 
-def _parts(fronts: Sequence[Front], laid: Sequence[Laid], kitchen: Kitchen) -> tuple[Part, ...]:
+def _parts(
+    fronts: Sequence[Front],
+    laid: Sequence[Laid],
+    boxes: Mapping[str, Standing],
+    kitchen: Kitchen,
+) -> tuple[Part, ...]:
     in_opening = Counter(front.opening_label for front in laid if front.opening.closing.stack)
     parts: list[Part] = []
     for front, laid_front in zip(fronts, laid, strict=True):
         if front.is_new:
             stack = laid_front.opening_label if in_opening[laid_front.opening_label] > 1 else None
             parts += parts_of(front, kitchen.practice, kitchen.job.step, stack=stack)
+        standing = boxes.get(front.label)
+        if standing is not None:
+            parts += parts_of_box(front.label, standing.pieces, standing.material)
     return tuple(parts)
 
 

@@ -10,8 +10,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 
+from fronts.rules.face import Face, Through
 from fronts.rules.job_facts import Stock
-from fronts.rules.lengths import INCH, NOTHING, Mm
+from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import Practice
 
 NUMBER_0 = Fraction(60, 1000) * INCH
@@ -82,7 +83,8 @@ class KnobChoice:
 
 def knob_screw(
     stocked: tuple[Mm, ...],
-    front: Mm,
+    face: Face,
+    through: Through,
     box_front: Mm | None,
     engagement: Mm,
     thread_depth: Mm,
@@ -93,21 +95,22 @@ def knob_screw(
     Where none is right through both, the way out is a recess in the box front for the
     screw's head: the screw then goes through the front alone.
     """
-    through = machine_screw(stocked, front + (box_front or NOTHING), engagement, thread_depth)
-    if through is not None:
-        return KnobChoice(through, through_box=box_front is not None, recess=False)
+    stack = face.stack(through, box_front)
+    length = machine_screw(stocked, stack, engagement, thread_depth)
+    if length is not None:
+        return KnobChoice(length, through_box=box_front is not None, recess=False)
     if box_front is None or box_front < practice.recess_depth + practice.recess_wall:
         return None
-    alone = machine_screw(stocked, front, engagement, thread_depth)
+    alone = machine_screw(stocked, face.stack(through, None), engagement, thread_depth)
     return None if alone is None else KnobChoice(alone, through_box=False, recess=True)
 
 
-def knob_screw_alone(stock: Stock, front: Mm) -> Mm | None:
+def knob_screw_alone(stock: Stock, thread: str, stack: Mm) -> Mm | None:
     """The knob's screw where it goes through the front and nothing else."""
-    diameter = thread_diameter(stock.knob_thread)
+    diameter = thread_diameter(thread)
     if diameter is None:
         return None
-    return machine_screw(stock.knob_screw_lengths, front, diameter, stock.knob_thread_depth)
+    return machine_screw(stock.knob_screw_lengths, stack, diameter, stock.knob_thread_depth)
 
 
 def play(hole: Mm, screw: Mm) -> Mm:

@@ -3,8 +3,8 @@
 from collections import defaultdict
 from collections.abc import Sequence
 
+from fronts.rules.fitting_results import Fitting, Shim, Shims
 from fronts.rules.lengths import NOTHING, Mm
-from fronts.rules.results import Fitting, Shim, Shims
 from fronts.rules.standard_keys import Sides
 
 BELOW = 2

@@ -8,7 +8,8 @@ replaces both of a farther level; other keys fall through one by one.
 from dataclasses import fields, replace
 from typing import Any
 
-from fronts.rules.facts import Declared, EachSide, Length, Word, facts_of
+from fronts.rules.fact_kinds import Declared, EachSide, Length, Word
+from fronts.rules.facts import facts_of
 from fronts.rules.job_facts import Stock
 from fronts.rules.practice import inches
 from fronts.rules.standard_keys import Settled, Sides, Standard

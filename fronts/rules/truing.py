@@ -15,12 +15,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from fronts.rules.fits import Gaps, RecordedFit, hangs_still
+from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.planned_gap import planned_gaps
 from fronts.rules.practice import Practice
-from fronts.rules.results import Fitting, Front, Schedule
+from fronts.rules.results import Front, Schedule
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +92,8 @@ def play_of(front: Front, fitting: Fitting | None, practice: Practice) -> tuple[
     if fitting is not None:
         return fitting.play, fitting.play
     across, along = practice.hinge_adjust_side, practice.hinge_adjust_height
+    if front.hinge is not None:
+        across, along = front.hinge.side, front.hinge.height
     match front.hinged:
         case None:
             return None

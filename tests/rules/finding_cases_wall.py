@@ -22,7 +22,7 @@ def _lap(left: str, right: str, top: str, bottom: str, **changes: object) -> Kit
 
 def _corner(far: str) -> Kitchen:
     first = cabinet(opening("fixed", standard=lapping("1/2", "1 9/16", "1/2", "1/2")))
-    bare = beside(first, openings=(), x=first.x + first.width + inch(far))
+    bare = beside(first, openings=(), x=first.left + first.width + inch(far))
     return kitchen(first, bare)
 
 

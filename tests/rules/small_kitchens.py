@@ -1,17 +1,21 @@
 """The smallest kitchens that show a rule: one cabinet, one opening, and changes to them."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import Any
 
+from fronts.rules.box_facts import Box
+from fronts.rules.fitting_results import Fitting
+from fronts.rules.items import NO_ITEMS, Hardware
 from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kinds import ClosedBy, Hinged, Unit
-from fronts.rules.kitchen import Box, Cabinet, DoorOnHand, FrontFacts, Kitchen, Opening
+from fronts.rules.kitchen import Cabinet, DoorOnHand, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm, read
 from fronts.rules.practice import PRACTICE, Practice
-from fronts.rules.results import Finding, Fitting, Front
+from fronts.rules.results import Finding, Front
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides, Standard
+from fronts.rules.wall_facts import Thing, Wall
 
 
 def inch(text: str) -> Mm:
@@ -117,6 +121,9 @@ def kitchen(
     practice: Practice = PRACTICE,
     unit: Unit = "in",
     step: Mm = SIXTEENTH,
+    others: Sequence[Thing] = (),
+    walls: Sequence[Wall] = (),
+    hardware: Hardware = NO_ITEMS,
 ) -> Kitchen:
     """A kitchen of these cabinets, its fronts lapping 1/2 in all round."""
     return Kitchen(
@@ -126,6 +133,9 @@ def kitchen(
         doors_on_hand=tuple(doors),
         stock=stock,
         practice=practice,
+        others=tuple(others),
+        walls=tuple(walls),
+        hardware=hardware,
     )
 
 
@@ -139,7 +149,16 @@ def door(
 
 def beside(first: Cabinet, **changes: Any) -> Cabinet:
     """The same cabinet again, close to its right."""
-    return replace(first, **{"label": "B2", "x": first.x + first.width, **changes})
+    return replace(first, **{"label": "B2", "x": first.left + first.width, **changes})
+
+
+def replace_opening(of: Kitchen, label: str, change: Callable[[Opening], Opening]) -> Kitchen:
+    """The kitchen with every opening of one cabinet changed."""
+    return replace(of, cabinets=tuple(
+        replace(one, openings=tuple(change(hole) for hole in one.openings))
+        if one.label == label else one
+        for one in of.cabinets
+    ))  # fmt: skip
 
 
 def findings_of(of: Kitchen, code: str) -> list[Finding]:

@@ -7,19 +7,10 @@ from typing import get_args
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn, SearchStrategy
 
+from fronts.rules.box_facts import Box, ShelfPins
 from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kinds import CLOSINGS, ClosedBy, Closing, Hinged, Unit
-from fronts.rules.kitchen import (
-    CHOOSE,
-    Box,
-    Cabinet,
-    DoorOnHand,
-    FrontFacts,
-    Kitchen,
-    Measured,
-    Opening,
-    ShelfPins,
-)
+from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, FrontFacts, Kitchen, Measured, Opening
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE, Practice
 from fronts.rules.standard_keys import Reveal, Sides, Standard
@@ -36,7 +27,7 @@ def grids(draw: DrawFn) -> Kitchen:
     cabinets = [first]
     if draw(st.booleans()):
         beside = draw(_grid(unit))
-        cabinets.append(replace(beside, label="B2", x=first.x + first.width))
+        cabinets.append(replace(beside, label="B2", x=first.left + first.width))
     return Kitchen(
         job=JobFacts("T-1", unit=unit, step=INCH / 16 if unit == "in" else Mm(1)),
         standard=draw(standards(unit, laps=True)),

@@ -150,7 +150,7 @@ def test_where_a_run_goes_on(side: Side, across: str, up: str, goes_on: bool) ->
     """A front past its cabinet's edge is told where the next stands not beside it, or too far."""
     lap = lapping(*("1 9/16" if each == side else "1/2" for each in SIDES))
     first = cabinet(opening("fixed", standard=lap), x=inch("40"), y=inch("40"))
-    bare = beside(first, openings=(), x=first.x + inch(across), y=first.y + inch(up))
+    bare = beside(first, openings=(), x=first.left + inch(across), y=first.y + inch(up))
 
     assert bool(findings_of(kitchen(first, bare), "past-cabinet-edge")) is not goes_on
     elsewhere = replace(bare, wall="West")

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fronts.rules.doors_on_hand import after_trim, choose, knob_off_centre, shows, surplus
+from fronts.rules.doors_on_hand import choose, knob_off_centre, shows, surplus
 from fronts.rules.kinds import Hinged
 from fronts.rules.kitchen import DoorOnHand, FrontFacts, KnobHole, Point
 from fronts.rules.lengths import INCH, Mm
@@ -77,13 +77,6 @@ def test_what_a_door_costs(of: DoorOnHand, costs: str | None) -> None:
 def test_a_frame_nobody_measured_is_taken_as_usual() -> None:
     """A stile of 2 1/4 in (common practice, no source) bears an inch of trimming."""
     assert _surplus(replace(FRAMED, stile=None, rail=None)) == inch("2")
-
-
-def test_trimming_takes_half_from_each_side() -> None:
-    """What was 2 in from the edge is 1 3/4 in from it after 1/2 in came off in all."""
-    found = after_trim(Point(inch("2"), inch("3")), inch("1/2"), inch("1"))
-
-    assert found == Point(inch("1 3/4"), inch("2 1/2"))
 
 
 def test_serving_more_fronts_comes_before_the_least_surplus() -> None:

@@ -5,17 +5,11 @@ from typing import Annotated, get_type_hints
 
 import pytest
 
-from fronts.rules.facts import (
-    Length,
-    Text,
-    facts_of,
-    incomplete,
-    may_be_missing,
-    single_fact,
-    single_facts,
-)
+from fronts.rules.box_facts import Box, ShelfPins
+from fronts.rules.fact_kinds import Length, Text
+from fronts.rules.facts import facts_of, incomplete, may_be_missing, single_fact, single_facts
 from fronts.rules.job_facts import JobFacts, Stock
-from fronts.rules.kitchen import Box, Cabinet, DoorOnHand, FrontFacts, Opening, ShelfPins
+from fronts.rules.kitchen import Cabinet, DoorOnHand, FrontFacts, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import inch

@@ -14,7 +14,15 @@ from fronts.rules.findings import FindingWriter
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.schedule import LEVELS, schedule
 from fronts.rules.standard_keys import Standard
-from tests.rules import finding_cases_fixing, finding_cases_openings, finding_cases_wall
+from tests.rules import (
+    finding_cases_boxes,
+    finding_cases_fixing,
+    finding_cases_handles,
+    finding_cases_hinges,
+    finding_cases_openings,
+    finding_cases_runs,
+    finding_cases_wall,
+)
 from tests.rules.finding_cases import Case, boxed, lapping, one
 from tests.rules.laws import KITCHEN_LAW
 from tests.rules.small_kitchens import codes_of, findings_of, inch, kitchen, opening
@@ -23,7 +31,11 @@ from tests.strategies import kitchens
 CASES = [
     *finding_cases_openings.CASES,
     *finding_cases_wall.CASES,
+    *finding_cases_runs.CASES,
+    *finding_cases_boxes.CASES,
     *finding_cases_fixing.CASES,
+    *finding_cases_hinges.CASES,
+    *finding_cases_handles.CASES,
 ]
 each_case = pytest.mark.parametrize(
     "case", CASES, ids=[f"{each.code}: {each.says}" for each in CASES]

@@ -7,19 +7,10 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.kitchen import (
-    Box,
-    DoorOnHand,
-    FrontFacts,
-    Kitchen,
-    KnobHole,
-    Measured,
-    Opening,
-    Point,
-    ShelfPins,
-)
+from fronts.rules.box_facts import Box, ShelfPins
+from fronts.rules.fitting_results import Ledges, Slot
+from fronts.rules.kitchen import DoorOnHand, FrontFacts, Kitchen, KnobHole, Measured, Opening, Point
 from fronts.rules.lengths import Mm
-from fronts.rules.results import Ledges, Slot
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
 from tests.rules.small_kitchens import (
@@ -80,13 +71,25 @@ def test_measured_side_clearance() -> None:
     assert fitting.right_offset == inch("7/8")
 
 
-@pytest.mark.parametrize(("rise", "method"), [("0", "shims"), ("3/32", "shims"), ("1/8", "jig")])
+@pytest.mark.parametrize(
+    ("rise", "method"),
+    [
+        ("0", "shims"),
+        ("3/32", "shims"),
+        ("1/8", "packers"),
+        ("43/128", "packers"),
+        ("11/32", "jig"),
+    ],
+)
 def test_no_jig_without_thickness(rise: str, method: str) -> None:
-    """An inset front's jig is the rise less the gap; not above zero: shims."""
+    """An inset front's jig is the rise less the gap; not above zero: shims; under 1/4 in: packers.
+
+    Common practice, no source.
+    """
     fitting = only_fitting(_pull_out(replace(BOX, rise=inch(rise)), standard=INSET))
 
     assert fitting.method == method
-    assert (fitting.ledges is None) == (method == "shims")
+    assert (fitting.ledges is None) == (method != "jig")
 
 
 def test_ledges_and_block() -> None:

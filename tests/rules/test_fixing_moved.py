@@ -4,7 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.kitchen import Box, Kitchen, ShelfPins
+from fronts.rules.box_facts import Box, ShelfPins
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import PRACTICE
 from fronts.rules.standard_keys import Standard
@@ -108,7 +109,8 @@ def test_the_screw_to_buy(thick: str, skin: str, bite: str, words: str) -> None:
 
 SLOTS = [
     ("a jig of nothing is not made", "3/32", None),
-    ("a jig of a hair", "13/128", "9/16 in deep, the jig 1/128 in thick"),
+    ("packers, which have none", "43/128", None),
+    ("the thinnest jig", "11/32", "9/16 in deep, the jig 1/4 in thick"),
     ("a jig as thick as the slot is deep", "21/32", "9/16 in deep, the jig 9/16 in thick"),
     ("a thicker one", "43/64", None),
 ]

@@ -25,6 +25,16 @@ METHODS: list[tuple[str, Opening, HangingMethod | None]] = [
         "shims",
     ),
     (
+        "its box 1/8 in above its edge",
+        opening("pull-out", boxes=(replace(BOX, rise=inch("-3/8")),)),
+        "packers",
+    ),
+    (
+        "inset, its box 1/8 in above its edge",
+        opening("pull-out", boxes=(replace(BOX, rise=inch("7/32")),), standard=INSET),
+        "shims",
+    ),
+    (
         "its box below its edge",
         opening("pull-out", boxes=(replace(BOX, rise=inch("-3/4")),)),
         "no-jig",

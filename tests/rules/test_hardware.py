@@ -39,7 +39,7 @@ def _needs(of: Kitchen) -> dict[str, int]:
 def test_a_door() -> None:
     """Two hinges with four screws each, a knob with its screw, two bumpers."""
     assert _needs(kitchen(cabinet(opening()))) == {
-        "hinge": 2,
+        "hinge H-LAP, overlay": 2,
         "hinge screw": 8,
         "knob or pull": 1,
         "knob screw 8-32, 1 in": 1,
@@ -51,7 +51,7 @@ def test_a_pull_out() -> None:
     """Mounting screws, slides of the right length and class with theirs, knob, bumpers."""
     assert _needs(kitchen(cabinet(opening("pull-out", boxes=(BOX,))))) == {
         "#8 washer-head screw, 1 1/4 in": 4,
-        "slides, pair, 20 in, 50 lb": 1,
+        "slides, pair, 20 in, 75 lb": 1,
         "slide screw": 8,
         "knob or pull": 1,
         "knob screw 8-32, 1 3/4 in": 1,
@@ -76,7 +76,8 @@ def test_a_fixed_front_needs_nothing() -> None:
 def test_each_kind_of_slide_is_its_own_item() -> None:
     """A bottom slide is one piece; the others come in pairs."""
     bottom = replace(BOX, slide="bottom", slide_width=inch("1 3/4"), slide_height=inch("1/2"))
-    under, side = replace(BOX, slide="under"), replace(BOX, slide="side")
+    under = replace(BOX, slide="under", depth=inch("20"))
+    side = replace(BOX, slide="side")
     first = cabinet(opening("pull-out", boxes=(bottom,)))
     run = [
         beside(first, label=f"B{n}", x=n * first.width, openings=(opening("pull-out", boxes=(b,)),))
@@ -84,9 +85,9 @@ def test_each_kind_of_slide_is_its_own_item() -> None:
     ]
     found = _needs(kitchen(*run))
 
-    assert found["bottom slide, 20 in, 50 lb"] == 1
-    assert found["under slides, pair, 20 in, 50 lb"] == 1
-    assert found["side slides, pair, 20 in, 50 lb"] == 2
+    assert found["bottom slide, 20 in, 75 lb"] == 1
+    assert found["under slides, pair, 20 in, 75 lb"] == 1
+    assert found["side slides, pair, 20 in, 75 lb"] == 2
 
 
 def test_a_shop_that_wants_no_bumpers() -> None:
@@ -104,7 +105,7 @@ def test_metric_shops_read_metric_items() -> None:
         stock=replace(STOCK, knob_thread="M4", knob_screw_lengths=inches("45 mm")),
     )
 
-    assert {"knob screw M4, 45 mm", "slides, pair, 508 mm, 23 kg"} <= set(_needs(of))
+    assert {"knob screw M4, 45 mm", "slides, pair, 508 mm, 34 kg"} <= set(_needs(of))
 
 
 def test_why_so_many_hinges_tells_one_hinge_from_another() -> None:
@@ -119,12 +120,13 @@ def test_why_so_many_hinges_tells_one_hinge_from_another() -> None:
         for place, lap in enumerate(laps, start=1)
     ]  # fmt: skip
 
-    whys = {each.item: each.why for each in schedule(kitchen(*of, step=inch("1/128"))).hardware}
+    whys = {each.code: each.why for each in schedule(kitchen(*of, step=inch("1/128"))).hardware}
 
-    assert whys["hinge"] == (
+    assert whys["H-LAP"] == (
         "by each door's height and weight: 4 for 1/2 in overlay, 2 for 0 in overlay, "
-        "2 for 1/128 in overlay, 2 for inset"
+        "2 for 1/128 in overlay"
     )
+    assert whys["H-INSET"] == "by each door's height and weight: 2 for inset"
 
 
 TO_ORDER = [
@@ -165,13 +167,16 @@ def test_need_is_the_sum_over_the_fronts(of: Kitchen) -> None:
         assert set(each.fronts) <= labels
         assert min(each.per_front.values()) > 0
         assert each.why
-    assert needs["hinge"].need if hinged else "hinge" not in needs
-    if hinged:
-        assert _told(needs["hinge"]) == (
-            sum(each.hinges for each in hinged),
-            tuple(each.label for each in hinged),
+    for code in {each.hinge.code if each.hinge else None for each in hinged}:
+        with_it = [e for e in hinged if (e.hinge.code if e.hinge else None) == code]
+        named = f"hinge {code}," if code else "hinge"
+        need = next(each for each in found.hardware if each.item.startswith(named))
+        assert _told(need) == (
+            sum(each.hinges for each in with_it),
+            tuple(each.label for each in with_it),
         )
-        assert needs["hinge screw"].need == 4 * needs["hinge"].need
+    screwed = sum(each.hinges * each.hinge.screws for each in hinged if each.hinge)
+    assert screwed == (needs["hinge screw"].need if screwed else 0)
     assert sum(screws) == sum(n.need for n in found.hardware if n.item.startswith("#8"))
     knobs = sum(len(each.knobs) for each in found.fronts)
     assert knobs == (needs["knob or pull"].need if knobs else 0)
@@ -184,7 +189,7 @@ def test_knobs_are_ordered_one_for_one() -> None:
 
     assert {need.item: (need.need, need.spares) for need in schedule(of).hardware} == {
         "#8 washer-head screw, 1 1/4 in": (4, 1),
-        "slides, pair, 20 in, 50 lb": (1, 0),
+        "slides, pair, 20 in, 75 lb": (1, 0),
         "slide screw": (8, 2),
         "knob or pull": (1, 0),
         "knob screw 8-32, 1 3/4 in": (1, 1),

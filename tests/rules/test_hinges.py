@@ -1,4 +1,4 @@
-"""Hinges: counts, centres, overlays. No published table exists; the shop's own must rise."""
+"""Hinges: counts and centres. No published table exists; the shop's own must rise."""
 
 from dataclasses import replace
 from fractions import Fraction
@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from fronts.rules.hinges import hinge_centres, hinge_count, makes_overlay, too_heavy
+from fronts.rules.hinges import hinge_centres, hinge_count, is_clear, too_heavy
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import POUND, PRACTICE
 from tests.rules.laws import LAW
@@ -153,11 +153,18 @@ def test_centres_lie_on_the_door_clear_and_apart(
     assert all(after - before >= 2 * HALF for before, after in pairwise(found))
 
 
-OVERLAYS = [("1/2", True), ("0", True), ("1 1/2", True), ("1 9/16", False), ("-3/32", True),
-            ("-1/4", True), ("-5/16", False)]  # fmt: skip
+@pytest.mark.parametrize(("at", "clear"), [("23", "3/4"), ("24", "3/4"), ("22 1/4", "1 1/2")])
+def test_a_centre_moves_clear_of_old_bores(at: str, clear: str) -> None:
+    """The middle one of three, at 23 1/2 in, to the nearer end of what a bore keeps free."""
+    bore, free = inch(at), inch(clear)
+
+    found = hinge_centres(inch("47"), 3, END, SIXTEENTH, (), HALF, [(bore - free, bore + free)])
+
+    near = min(bore - free, bore + free, key=lambda end: abs(end - inch("23 1/2")))
+    assert found == (END, near, inch("43 1/2"))
 
 
-@pytest.mark.parametrize(("overlay", "made"), OVERLAYS, ids=[each for each, _ in OVERLAYS])
-def test_overlays_that_the_hinges_make(overlay: str, made: bool) -> None:
-    """Up to 1 1/2 in of overlay and 1/4 in of inset gap: common practice, from memory."""
-    assert makes_overlay(inch(overlay), PRACTICE) is made
+@pytest.mark.parametrize(("centre", "clear"), [("1 1/2", False), ("2", True), ("4", True)])
+def test_whether_a_plate_is_clear_of_a_rail(centre: str, clear: bool) -> None:
+    """A rail up to 1 in and a plate of 2 in: its middle from 2 in on."""
+    assert is_clear(inch(centre), [(inch("0"), inch("1"))], HALF) is clear

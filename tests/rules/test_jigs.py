@@ -2,8 +2,8 @@
 
 from dataclasses import replace
 
+from fronts.rules.fitting_results import Jig, Shim
 from fronts.rules.kitchen import Cabinet
-from fronts.rules.results import Jig, Shim
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides, Standard
 from tests.rules.small_kitchens import BOX, all_round, beside, cabinet, inch, kitchen, opening

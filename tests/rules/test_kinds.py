@@ -8,13 +8,15 @@ from fronts.rules.kinds import CABINET_KINDS, CLOSINGS, FRONT_KINDS, ClosedBy, F
 @pytest.mark.parametrize(
     ("trait", "kinds"),
     [
-        ("opens", {"door", "drawer", "pull-out"}),
-        ("swings", {"door"}),
-        ("upright", {"door", "pull-out"}),
+        ("opens", {"door", "drawer", "pull-out", "lift-up", "tip-out"}),
+        ("swings", {"door", "lift-up"}),
+        ("upright", {"door", "pull-out", "appliance-panel"}),
         ("pulled_high", {"pull-out"}),
         ("two_knobs_when_wide", {"drawer"}),
-        ("named", {"pull-out", "fixed"}),
+        ("named", {"pull-out", "fixed", "lift-up", "tip-out", "appliance-panel"}),
         ("tips", {"pull-out"}),
+        ("needs_lift", {"lift-up"}),
+        ("narrow_rails", {"drawer"}),
     ],
 )
 def test_fronts(trait: str, kinds: set[FrontKind]) -> None:
@@ -34,7 +36,7 @@ def test_closings(trait: str, closings: set[ClosedBy]) -> None:
 
 
 def test_how_many_fronts_close_an_opening() -> None:
-    one = {"door", "drawer", "pull-out", "fixed"}
+    one = {"door", "drawer", "pull-out", "fixed", "lift-up", "tip-out", "appliance-panel"}
 
     assert {each for each, closing in CLOSINGS.items() if closing.fronts == (1, 1)} == one
     assert CLOSINGS["pair"].fronts == (2, 2)

@@ -5,9 +5,10 @@ from dataclasses import FrozenInstanceError, replace
 import pytest
 from hypothesis import given
 
+from fronts.rules.box_facts import ShelfPins
 from fronts.rules.job_facts import JobFacts, Stock
 from fronts.rules.kinds import SIDES
-from fronts.rules.kitchen import DoorOnHand, Kitchen, KnobHole, ShelfPins
+from fronts.rules.kitchen import DoorOnHand, Kitchen, KnobHole
 from fronts.rules.lengths import Mm
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides

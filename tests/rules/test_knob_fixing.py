@@ -5,12 +5,15 @@ from typing import TypeAlias
 
 import pytest
 
+from fronts.rules.box_facts import Box, ShelfPins
 from fronts.rules.findings import FindingWriter
-from fronts.rules.kitchen import Box, KnobHole, Point, ShelfPins
+from fronts.rules.fitting_results import Recess
+from fronts.rules.handles import handles_at
+from fronts.rules.kitchen import KnobHole, Point
 from fronts.rules.knob_fixing import fix_knob, knob_hole, knobs_on_box
 from fronts.rules.practice import PRACTICE
 from fronts.rules.rect import Rect
-from fronts.rules.results import Front, Recess
+from fronts.rules.results import Front
 from tests.rules.small_kitchens import (
     BOX,
     cabinet,
@@ -28,6 +31,16 @@ FRONT = only_front(OF)
 OUTLINE = Rect(*inches("1", "1", "14", "24"))
 SHOPS_HOLE = PRACTICE.knob_hole
 Fixed: TypeAlias = tuple[str | None, bool | None, list[str]]
+
+
+def with_knobs(front: Front, places: tuple[Point, ...]) -> Front:
+    """The front with knobs at these places."""
+    return replace(front, handles=handles_at(places, None, front.kind, front.face, "8-32"))
+
+
+def thicker(thickness: str) -> Front:
+    """The front, so thick."""
+    return replace(FRONT, face=replace(FRONT.face, thickness=inch(thickness)))
 
 
 def _fixed(box: Box = BOX, front: Front = FRONT, outline: Rect = OUTLINE) -> Fixed:
@@ -65,12 +78,12 @@ def test_a_recess_is_as_wide_as_the_shop_makes_it() -> None:
 
 def test_where_nothing_fits_it_is_told() -> None:
     """A front 2 in thick wants a longer screw than is stocked, recess or not."""
-    assert _fixed(front=replace(FRONT, thickness=inch("2"))) == (None, None, ["no-knob-screw-fits"])
+    assert _fixed(front=thicker("2")) == (None, None, ["no-knob-screw-fits"])
 
 
 def test_a_front_without_a_knob_needs_no_screw() -> None:
     """There is nothing to fix."""
-    assert _fixed(front=replace(FRONT, knobs=())) == (None, None, [])
+    assert _fixed(front=with_knobs(FRONT, ())) == (None, None, [])
 
 
 TOO_LONG = [
@@ -86,7 +99,7 @@ TOO_LONG = [
 )
 def test_the_stack_that_no_screw_fits(box_front: str, x: str, y: str, words: str) -> None:
     """A front 2 in thick; a recess 1/4 in deep leaves 1/8 in of a box front of 3/8."""
-    thick = replace(FRONT, thickness=inch("2"), knobs=(Point(inch(x), inch(y)),))
+    thick = with_knobs(thicker("2"), (Point(inch(x), inch(y)),))
     box = replace(BOX, front_thickness=inch(box_front))
 
     _, (found,) = fix_knob(thick, box, OUTLINE, SHOPS_HOLE, OF, FindingWriter("in"))
@@ -111,7 +124,7 @@ EDGES = [
 )
 def test_a_knob_beside_the_box_goes_through_the_front_alone(x: str, y: str, through: bool) -> None:
     """The box front begins 1 in from the front's edge and is 14 × 24 in."""
-    aside = replace(FRONT, knobs=(Point(inch(x), inch(y)),))
+    aside = with_knobs(FRONT, (Point(inch(x), inch(y)),))
 
     length, through_box, _ = _fixed(front=aside)
 
@@ -135,7 +148,7 @@ def test_a_hole_that_meets_a_shelf_pin_is_told(pins: ShelfPins, told: list[str])
 
 def test_several_holes_that_meet_pins_are_told_once() -> None:
     """Two knobs on a wide front, both over pins."""
-    pair = replace(FRONT, knobs=(Point(inch("4"), inch("10")), Point(inch("12"), inch("10"))))
+    pair = with_knobs(FRONT, (Point(inch("4"), inch("10")), Point(inch("12"), inch("10"))))
     rows = tuple(ShelfPins(inch(x), inch("9"), inch("1"), 1, inch("1/4")) for x in ("3", "11"))
 
     assert _fixed(replace(BOX, shelf_pins=rows), pair)[2] == ["hole-hits-shelf-pin"]

@@ -42,7 +42,7 @@ def test_a_pair() -> None:
     assert (left.hinged, right.hinged) == ("left", "right")
     assert left.edges.right.overlay is None
     assert (left.edges.right.gap, left.edges.right.faces) == (inch("1/8"), "B1.a.2")
-    assert left.x == wide.x + inch("1")
+    assert left.x == wide.left + inch("1")
 
 
 def test_a_stack_is_named_from_the_top() -> None:

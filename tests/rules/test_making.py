@@ -1,6 +1,7 @@
 """What a laid-out front is made of, and how it hangs."""
 
 from dataclasses import replace
+from typing import Any
 
 import pytest
 
@@ -29,9 +30,9 @@ OLD = door(
 )  # fmt: skip
 
 
-def _from_door(choice: str, **wish: object) -> Kitchen:
-    of = opening(front=FrontFacts(door_on_hand=choice, **wish))  # type: ignore[arg-type]
-    return kitchen(cabinet(of), doors=[OLD])
+def _from_door(choice: str, **changes: Any) -> Kitchen:
+    of = opening(front=FrontFacts(door_on_hand=choice))
+    return kitchen(cabinet(of), doors=[replace(OLD, **changes)])
 
 
 def test_a_new_front_takes_the_shops_defaults() -> None:
@@ -64,13 +65,22 @@ def test_a_door_as_it_is_keeps_all_that_it_has() -> None:
 
 
 def test_a_trimmed_door_loses_half_from_each_side() -> None:
-    """1/2 in each way: stiles, rails, knob hole and bores all move 1/4 in."""
-    front = only_front(_from_door("choose"))
+    """1/2 in each way: stiles, rails and knob hole all move 1/4 in."""
+    front = only_front(_from_door("choose", hinge_bores=()))
 
     assert (front.width, front.height) == (inch("16"), inch("28 1/2"))
     assert (front.stile, front.rail) == (inch("2 1/4"), inch("2 1/2"))
     assert front.knobs == (Point(inch("15"), inch("25 3/4")),)
-    assert front.bores == (Point(inch("5/8"), inch("3 1/4")),)
+
+
+def test_a_bore_near_a_side_is_not_sawn_into() -> None:
+    """7/8 in from the left, 1/4 in off it would cut a bore of 35 mm: the right gives all."""
+    front = only_front(_from_door("choose"))
+
+    assert (front.trim.left, front.trim.right) == (Mm(0), inch("1/2"))
+    assert (front.frame.left, front.frame.right) == (inch("2 1/2"), inch("2"))
+    assert front.knobs == (Point(inch("15 1/4"), inch("25 3/4")),)
+    assert front.bores == (Point(inch("7/8"), inch("3 1/4")),)
 
 
 def test_hinge_centres_of_a_door() -> None:

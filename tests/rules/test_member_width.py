@@ -9,7 +9,7 @@ from fronts.rules.member_width import member_width
 WIDTHS: list[tuple[CabinetBuild, Unit, str]] = [
     ("face-frame", "in", "1 1/2"),
     ("frameless", "in", "3/4"),
-    ("face-frame", "mm", "38"),
+    ("face-frame", "mm", "40"),
     ("frameless", "mm", "18"),
 ]
 

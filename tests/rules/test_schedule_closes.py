@@ -62,8 +62,8 @@ def test_every_opening_closes(of: Kitchen) -> None:
         # … and on the wall: cabinet's edge + member - overlay is where the front begins and ends.
         first, last = fronts[0], fronts[-1]
         end = cabinet.width - opening.x - opening.width
-        assert cabinet.x + opening.x - _lap(first, "left") == first.x
-        assert cabinet.x + cabinet.width - end + _lap(last, "right") == last.right
+        assert cabinet.left + opening.x - _lap(first, "left") == first.x
+        assert cabinet.left + cabinet.width - end + _lap(last, "right") == last.right
         assert cabinet.y + opening.y - _lap(first, "bottom") == first.y
         for one, other in pairwise(fronts):
             gap = other.x - one.right if across else other.y - one.top

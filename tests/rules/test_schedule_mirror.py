@@ -7,12 +7,15 @@ from dataclasses import replace
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.lengths import INCH, Mm
-from fronts.rules.results import Edge, Finding, Fitting, Front, Part, Schedule
+from fronts.rules.lengths import INCH, NOTHING, Mm
+from fronts.rules.results import Edge, Finding, Front, Part, Schedule
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides
+from fronts.rules.thing_kinds import Run
+from fronts.rules.wall_results import WallRuns
 from tests.rules.laws import KITCHEN_LAW
 from tests.rules.strategies import grids
 from tests.rules.transforms import (
@@ -141,7 +144,15 @@ def test_moving_along_the_wall(of: Kitchen, by: Mm) -> None:
     found, seen = schedule(of), schedule(moved(of, by))
 
     assert tuple(replace(each, x=each.x - by) for each in seen.fronts) == found.fronts
-    assert replace(seen, fronts=()) == replace(found, fronts=())
+    assert tuple(replace(one, x=one.x - by) for one in seen.cabinets) == found.cabinets
+    assert [_run_ends(one, by) for one in seen.walls] == [_run_ends(one) for one in found.walls]
+    assert replace(seen, fronts=(), cabinets=(), walls=()) == replace(
+        found, fronts=(), cabinets=(), walls=()
+    )
+
+
+def _run_ends(wall: WallRuns, moved_by: Mm = NOTHING) -> tuple[str, dict[Run, Mm]]:
+    return wall.label, {run: reached.length - moved_by for run, reached in wall.runs.items()}
 
 
 @KITCHEN_LAW

@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from fronts.rules.face import Face
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE
 from fronts.rules.screws import (
@@ -140,15 +141,36 @@ def test_knob_screw(front: str, box: str | None, choice: KnobChoice | None) -> N
     """
     behind = None if box is None else inch(box)
 
-    assert knob_screw(KNOB_STOCK, inch(front), behind, D_8_32, DEPTH, PRACTICE) == choice
+    assert knob_screw(KNOB_STOCK, slab(front), "slab", behind, D_8_32, DEPTH, PRACTICE) == choice
+
+
+def slab(thickness: str) -> Face:
+    """A slab front of this thickness."""
+    return Face(inch("16"), inch("6"), inch(thickness))
+
+
+def test_through_a_panel_the_screw_crosses_the_void_behind_it() -> None:
+    """1/4 in of panel in a front of 3/4 in stands 1/4 in back: 1/4 + 1/4 + 1/2 in to the knob.
+
+    A panel in the middle of its frame's thickness: common practice, no source.
+    """
+    frame = inches("2", "2", "2", "2", "1/4")
+    face = Face(inch("16"), inch("20"), inch("3/4"), True, *frame)
+
+    stacks = [
+        (through, face.stack(through, box))
+        for through in ("stile", "panel")
+        for box in (None, inch("1/2"))
+    ]
+    assert tuple(stack for _, stack in stacks) == inches("3/4", "1 1/4", "1/4", "1")
 
 
 def test_no_recess_in_a_thin_box_front() -> None:
     """A recess of 1/4 in wants 1/8 in behind it: 3/8 in will do, 11/32 in will not."""
     short = inches("1")
 
-    thick = knob_screw(short, inch("3/4"), inch("3/8"), D_8_32, DEPTH, PRACTICE)
-    thin = knob_screw(short, inch("3/4"), inch("11/32"), D_8_32, DEPTH, PRACTICE)
+    thick = knob_screw(short, slab("3/4"), "slab", inch("3/8"), D_8_32, DEPTH, PRACTICE)
+    thin = knob_screw(short, slab("3/4"), "slab", inch("11/32"), D_8_32, DEPTH, PRACTICE)
 
     assert thick == KnobChoice(inch("1"), through_box=False, recess=True)
     assert thin is None

@@ -2,8 +2,8 @@
 
 import pytest
 
+from fronts.rules.fitting_results import Shims
 from fronts.rules.lengths import Mm
-from fronts.rules.results import Shims
 from fronts.rules.schedule import schedule
 from fronts.rules.shims import shims_for
 from fronts.rules.standard_keys import Sides, Standard

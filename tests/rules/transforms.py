@@ -4,10 +4,10 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import TypeVar
 
+from fronts.rules.box_facts import Box
 from fronts.rules.kinds import Hinged, Side
 from fronts.rules.kitchen import (
     CHOOSE,
-    Box,
     Cabinet,
     DoorOnHand,
     FrontFacts,
@@ -62,7 +62,7 @@ def as_drawn(kitchen: Kitchen) -> Kitchen:
 def moved(kitchen: Kitchen, by: Mm) -> Kitchen:
     """Every cabinet so far to the right."""
     return replace(
-        kitchen, cabinets=tuple(replace(each, x=each.x + by) for each in kitchen.cabinets)
+        kitchen, cabinets=tuple(replace(each, x=each.left + by) for each in kitchen.cabinets)
     )
 
 
@@ -108,7 +108,7 @@ def _standard(level: Standard) -> Standard:
 def _cabinet(cabinet: Cabinet) -> Cabinet:
     return replace(
         cabinet,
-        x=-cabinet.x - cabinet.width,
+        x=-cabinet.left - cabinet.width,
         standard=_standard(cabinet.standard),
         openings=tuple(_opening(each, cabinet.width) for each in cabinet.openings),
     )

@@ -1,0 +1,70 @@
+"""What slides must carry. Source: ANSI/KCMA A161.1-2012, drawer operation, 15 lb/ft²."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from fronts.rules.box_load import box_load
+from fronts.rules.practice import POUND, PRACTICE
+from fronts.rules.schedule import schedule
+from tests.rules.finding_cases import boxed
+from tests.rules.small_kitchens import BOX, inch
+
+SQUARE_FOOT = inch("12") ** 2
+
+
+def test_load_of_a_square_foot_of_drawer() -> None:
+    """15 lb/ft² (718 Pa)."""
+    load = box_load(inch("12"), inch("12"), 0, None, Fraction(0), PRACTICE)
+
+    assert load.load_kg == 15 * POUND
+    assert load.needed_kg == 15 * POUND * Fraction(5, 4)
+
+
+@pytest.mark.parametrize(
+    ("shelves", "stated", "pounds"), [(0, None, 15), (4, None, 75), (4, 20, 20)],
+    ids=["its floor", "five tiers", "somebody said so"],
+)  # fmt: skip
+def test_tiers(shelves: int, stated: int | None, pounds: int) -> None:
+    """The floor and each shelf above it bear as much, unless a load is stated."""
+    said = None if stated is None else stated * POUND
+
+    load = box_load(inch("12"), inch("12"), shelves, said, Fraction(0), PRACTICE)
+
+    assert load.load_kg == pounds * POUND
+
+
+def test_box_and_front_are_carried_too() -> None:
+    """A margin of 1.25 over load, box and front (common practice, no source)."""
+    load = box_load(inch("12"), inch("12"), 0, None, 5 * POUND, PRACTICE)
+
+    assert load.needed_kg == 25 * POUND
+    assert load.load_kg == 15 * POUND
+
+
+def test_a_found_box_is_reckoned_likewise() -> None:
+    """14 × 21 in at 15 lb/ft² is 30.6 lb; unknown, it is as deep as its cabinet."""
+    (known,) = schedule(boxed()).boxes
+    (unknown,) = schedule(boxed(depth=None)).boxes
+
+    assert known.load_kg == inch("14") * inch("21") / SQUARE_FOOT * 15 * POUND
+    assert unknown.load_kg == inch("14") * inch("24") / SQUARE_FOOT * 15 * POUND
+    assert not known.made
+
+
+def test_each_tier_weighs_on_the_class() -> None:
+    """Two of them want 150 lb where one wants 75, and five more than there is."""
+    one, two, five = (schedule(boxed(shelves=shelves)).boxes[0] for shelves in (0, 1, 4))
+
+    assert two.load_kg == 2 * one.load_kg
+    assert (one.class_kg, two.class_kg, five.class_kg) == (75 * POUND, 150 * POUND, None)
+
+
+def test_the_margin_is_the_shops() -> None:
+    """A shop that wants half as much again."""
+    half = replace(PRACTICE, load_margin=Fraction(150))
+
+    load = box_load(BOX.width, inch("21"), 0, 10 * POUND, Fraction(0), half)
+
+    assert load.needed_kg == 15 * POUND
