@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
+from fronts.jobfile import sizes
 from fronts.jobfile.consistency import Consistency
 from fronts.jobfile.openings import opening, opening_keys
 from fronts.jobfile.reader import Record
@@ -22,6 +23,8 @@ def cabinets(record: Record, consistency: Consistency, version: int) -> tuple[Ca
 
 def _cabinet(record: Record, consistency: Consistency, version: int) -> Cabinet:
     bare = stated(Cabinet, record, openings=(), standard=standard(record))
+    if version == 1 and not record.has("x"):
+        record.fault("x", str(sizes.Limits(signed=True)), "nothing")
     consistency.cabinet(record, bare)
     return replace(bare, openings=tuple(_openings(record, bare, consistency, version)))
 

@@ -10,7 +10,7 @@ from functools import partial
 from typing import Any, TypeVar
 
 from fronts.jobfile import sizes, values
-from fronts.jobfile.boxes import box
+from fronts.jobfile.boxes import box, on_box
 from fronts.jobfile.reader import Place, Record
 from fronts.jobfile.stated import given, keys_of
 from fronts.rules.kinds import HINGE_SIDES, Closing, Hinged
@@ -33,7 +33,7 @@ def fronts(record: Record, closing: Closing, count: int) -> tuple[FrontFacts, ..
     boxes = _one_each(record, "boxes", count, box, wanted)
     single = record.take("box", box)
     older = [
-        replace(together, hinged=hinged, own_height=height, box=single or own_box)
+        replace(together, hinged=hinged, own_height=height, **on_box(single or own_box))
         for height, own_box in zip(heights, boxes, strict=True)
     ]
     return tuple(_entries(record, older, closing))
@@ -48,14 +48,14 @@ def _entries(record: Record, older: list[FrontFacts], closing: Closing) -> list[
 
 
 def _entry(place: Place, closing: Closing) -> dict[str, Any]:
-    record = Record(place, keys_of(FrontFacts))
+    record = Record(place, keys_of(FrontFacts, place.page.version))
     for key in ("own_height", "box"):
         if record.has(key) and not belongs(key, closing):
             kinds = " or ".join(closings_with(key))
             record.fault(key, f"no {key} unless closed_by is {kinds}")
-    said = given(FrontFacts, record, but=("box",))
+    said = given(FrontFacts, record, but=("box", "box_to_make"))
     if record.has("box"):
-        said["box"] = record.take("box", box)
+        said |= on_box(record.take("box", box))
     return _height_in_stack(said) if closing.stack else said
 
 
@@ -68,7 +68,8 @@ def _height_in_stack(said: dict[str, Any]) -> dict[str, Any]:
 
 
 def _together(place: Place) -> FrontFacts | None:
-    keys = tuple(key for key in keys_of(FrontFacts) if key not in _ELSEWHERE)
+    own = keys_of(FrontFacts, place.page.version)
+    keys = tuple(key for key in own if key not in _ELSEWHERE)
     record = Record(place, keys)
     said = given(FrontFacts, record, but=_ELSEWHERE)
     return FrontFacts(**said) if record.sound("door_on_hand", "width", "height") else None

@@ -5,15 +5,18 @@ from dataclasses import dataclass, replace
 from fronts.jobfile import values
 from fronts.jobfile.cabinets import cabinets
 from fronts.jobfile.consistency import Consistency
+from fronts.jobfile.items import hardware
 from fronts.jobfile.json_text import Keys, decoded, parsed
 from fronts.jobfile.reader import Page, Place, Record
 from fronts.jobfile.records import KEYS as RECORD_KEYS
 from fronts.jobfile.records import records
 from fronts.jobfile.shop_numbers import practice
 from fronts.jobfile.standard import standard
-from fronts.jobfile.stated import keys_of, stated
+from fronts.jobfile.stated import keys_of, stated, thing
 from fronts.jobfile.stock import stock
 from fronts.jobfile.things import things
+from fronts.jobfile.walls import tell_wall_faults
+from fronts.rules.box_facts import USUAL_BOXES, BoxesMadeOf
 from fronts.rules.facts import rows_of
 from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import UNITS, Unit
@@ -24,7 +27,6 @@ from fronts.rules.records import NO_RECORDS, Records
 VERSION = 2
 """Of what is written."""
 VERSIONS = (1, 2)
-KEYS = ("version", *keys_of(Kitchen))
 STEPS: dict[Unit, Mm] = {"in": INCH / 16, "mm": Mm(1, 2)}
 
 
@@ -45,7 +47,9 @@ def read_job(text: str) -> JobFile:
     """All that a job file states; `Refused` with every fault in it."""
     page, tree = Page(), parsed(text)
     older = isinstance(tree, Keys) and tree.get("version") == 1
-    root = Record(Place(page, "", tree), KEYS if older else (*KEYS, *RECORD_KEYS))
+    page.version = 1 if older else VERSION
+    own = ("version", *keys_of(Kitchen, page.version))
+    root = Record(Place(page, "", tree), own if older else (*own, *RECORD_KEYS))
     version = root.need("version", _version, VERSION, _WANTED)
     job = root.need("job", _job, JobFacts(number=""), "an object with number and unit")
     standing = {
@@ -58,10 +62,13 @@ def read_job(text: str) -> JobFile:
         standard=standard(root),
         stock=stock(root),
         practice=practice(root),
+        hardware=hardware(root),
+        boxes_made_of=root.take("boxes_made_of", thing(BoxesMadeOf)) or USUAL_BOXES,
         **standing,
     )
     consistency = Consistency(kitchen.doors_on_hand)
     kitchen = replace(kitchen, cabinets=cabinets(root, consistency, version))
+    tell_wall_faults(root, kitchen)
     recorded = NO_RECORDS if older else records(root, kitchen)
     page.faults.refuse_if_any()
     return JobFile(kitchen, recorded)

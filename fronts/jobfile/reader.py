@@ -19,10 +19,11 @@ _MOST_UNKNOWN = 20
 
 @dataclass(slots=True)
 class Page:
-    """What holds for the whole file: its faults so far, and the unit of bare numbers."""
+    """What holds for the whole file: its version, faults so far, the unit of bare numbers."""
 
     faults: Faults = field(default_factory=Faults)
     unit: Unit = "mm"
+    version: int = 2
 
 
 @dataclass(frozen=True, slots=True)

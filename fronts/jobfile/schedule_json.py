@@ -3,32 +3,22 @@
 from collections.abc import Iterable
 from decimal import Decimal
 from fractions import Fraction
+from math import floor
 from typing import TypeAlias
 
+from fronts.rules.box_results import BoxOnSlide
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.fits import Gaps, at_ends
+from fronts.rules.fitting_results import Fitting, Hole, Jig, KnobScrew, Ledges, Shim, Slot
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, exact
-from fronts.rules.results import (
-    DoorUse,
-    Finding,
-    Fitting,
-    Front,
-    Hole,
-    Jig,
-    KnobScrew,
-    Ledges,
-    Movement,
-    Need,
-    Part,
-    Schedule,
-    Shim,
-    Slot,
-)
+from fronts.rules.results import DoorUse, Finding, Front, Movement, Need, Part, Schedule
 from fronts.rules.truing import Truing
+from fronts.rules.wall_results import OpeningEnds, WallRuns
 
 Json: TypeAlias = dict[str, object]
+HALF = Fraction(1, 2)
 
 
 def schedule_json(schedule: Schedule, truings: Iterable[Truing] = ()) -> Json:
@@ -37,7 +27,8 @@ def schedule_json(schedule: Schedule, truings: Iterable[Truing] = ()) -> Json:
     return {
         "job": {"number": job.number, "unit": job.unit, "step": exact(job.step)},
         "fingerprint": fingerprint(schedule),
-        "fronts": [_front(each) for each in schedule.fronts],
+        "fronts": [_front(each, schedule.fitting(each.label)) for each in schedule.fronts],
+        "boxes": [_box(each) for each in schedule.boxes],
         "fittings": [_fitting(each) for each in schedule.fittings],
         "jigs": [_jig(each) for each in schedule.jigs],
         "shims": [_shim(each) for each in schedule.shims],
@@ -45,11 +36,14 @@ def schedule_json(schedule: Schedule, truings: Iterable[Truing] = ()) -> Json:
         "hardware": [_need(each) for each in schedule.hardware],
         "parts": [_part(each) for each in schedule.parts],
         "findings": [_finding(each) for each in schedule.findings],
+        "cabinets": [{"label": one.label, **_lengths(one, "x", "y")} for one in schedule.cabinets],
+        "walls": [_wall(each) for each in schedule.walls],
+        "openings": [_opening_ends(each) for each in schedule.openings],
         "truing": [_truing(each) for each in truings],
     }
 
 
-def _front(front: Front) -> Json:
+def _front(front: Front, fitting: Fitting | None) -> Json:
     return {
         "label": front.label,
         "cabinet": front.cabinet,
@@ -73,14 +67,52 @@ def _front(front: Front) -> Json:
         "build": front.build,
         "material": front.material,
         **_lengths(front, "stile", "rail", "panel_thickness"),
+        "frame": _lengths(front.frame, *SIDES),
+        "handles": _handles(front, fitting),
         "knobs": _points(front.knobs),
         "knob_screw": _maybe(front.knob_screw),
         "bores": _points(front.bores),
         "hinges": front.hinges,
         "hinge_centres": [exact(each) for each in front.hinge_centres],
+        "hinge": _hinge(front),
+        "plugged": _points(front.plugged),
         "weight_kg": kilograms(front.weight_kg),
         "lean": _maybe(front.lean),
         "movement": _movement(front.movement),
+    }
+
+
+def _handles(front: Front, fitting: Fitting | None) -> list[Json]:
+    """The knobs and pulls; a screw's length as the box behind makes it, null where none fits."""
+    if fitting is None:
+        screw = front.knob_screw
+    else:
+        screw = fitting.knob_screw.length if fitting.knob_screw else None
+    return [
+        {
+            "code": handle.code,
+            **_lengths(handle, "x", "y"),
+            "holes": _points(handle.holes),
+            "through": handle.through,
+            "screw": _maybe(screw),
+            "screws": handle.screws,
+        }
+        for handle in front.handles
+    ]
+
+
+def _hinge(front: Front) -> Json | None:
+    hinge = front.hinge
+    if hinge is None:
+        return None
+    return {
+        "code": hinge.code,
+        "plate": _maybe(hinge.plate),
+        **_lengths(hinge, "bore_from_edge", "shift", "cup_diameter", "cup_depth"),
+        "centres": [exact(centre) for centre in front.hinge_centres],
+        "in_old_bores": hinge.in_old_bores,
+        "screws": hinge.screws,
+        "why": hinge.reason,
     }
 
 
@@ -90,12 +122,27 @@ def _movement(movement: Movement | None) -> Json | None:
     return {"across": movement.across, **_lengths(movement, "shrinks", "grows", "least_gap")}
 
 
+def _box(box: BoxOnSlide) -> Json:
+    return {
+        "front": box.front,
+        "made": box.made,
+        **_lengths(box, "width", "height"),
+        "depth": _maybe(box.depth),
+        **_lengths(box, "side_thickness", "rise"),
+        "slide": box.slide,
+        "slide_length": _maybe(box.slide_length),
+        "load_kg": _halves_up(box.load_kg),
+        "class_kg": None if box.class_kg is None else _halves_up(box.class_kg),
+    }
+
+
 def _fitting(fitting: Fitting) -> Json:
     shims, screw = fitting.shims, fitting.screw
     return {
         "front": fitting.front,
         "method": fitting.method,
-        **_lengths(fitting, "side_offset", "right_offset", "side_clearance"),
+        **_lengths(fitting, "side_offset", "side_clearance"),
+        "side_offset_right": exact(fitting.right_offset),
         **_lengths(fitting, "jig_thickness", "jig_length", "box_height"),
         "ledges": _ledges(fitting.ledges),
         "slot": _slot(fitting.slot),
@@ -104,6 +151,7 @@ def _fitting(fitting: Fitting) -> Json:
         "tape": {"suggested": fitting.tape.suggested, "why": fitting.tape.why},
         "holes": [_hole(each) for each in fitting.holes],
         "screw": {"length": exact(screw.length), "count": screw.count} if screw else None,
+        "pilot": _lengths(fitting.pilot, "diameter", "depth") if fitting.pilot else None,
         "knob_screw": _knob_screw(fitting.knob_screw),
         **_lengths(fitting, "drill_stop", "play"),
         "slide": fitting.slide,
@@ -157,12 +205,19 @@ def _shim(shim: Shim) -> Json:
 
 
 def _door_use(use: DoorUse) -> Json:
-    return {"door": use.door, "front": use.front, **_lengths(use, "trim_width", "trim_height")}
+    return {
+        "door": use.door,
+        "front": use.front,
+        **_lengths(use, "trim_width", "trim_height"),
+        "trim": _lengths(use.trim, *SIDES),
+    }
 
 
 def _need(need: Need) -> Json:
     return {
-        "item": need.item,
+        "item": need.kind or need.item,
+        "code": need.code,
+        "line": need.item,
         "need": need.need,
         "fronts": list(need.fronts),
         "per_front": dict(need.per_front),
@@ -192,6 +247,19 @@ def _finding(finding: Finding) -> Json:
     }
 
 
+def _wall(wall: WallRuns) -> Json:
+    runs = {
+        run: {"length": exact(reached.length), "left_over": _maybe(reached.left_over)}
+        for run, reached in wall.runs.items()
+    }
+    return {"label": wall.label, "runs": runs}
+
+
+def _opening_ends(opening: OpeningEnds) -> Json:
+    ends = {side: at_ends(side, [exact(figure) for figure in opening.ends[side]]) for side in SIDES}
+    return {"opening": opening.opening, "ends": ends}
+
+
 def _truing(truing: Truing) -> Json:
     return {
         "front": truing.front,
@@ -213,6 +281,11 @@ def _gap(gaps: Gaps, side: Side) -> str | dict[str, str] | None:
 def kilograms(mass: Fraction) -> str:
     """A mass to the gram."""
     return format(Decimal(round(mass * 1000)).scaleb(-3), "f")
+
+
+def _halves_up(mass: Fraction) -> str:
+    """A load to the gram, as job files have it: a half is one more."""
+    return format(Decimal(floor(mass * 1000 + HALF)).scaleb(-3), "f")
 
 
 def _lengths(thing: object, *names: str) -> Json:

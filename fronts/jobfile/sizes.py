@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fronts.jobfile.json_text import spoken
 from fronts.jobfile.reader import Place, Record, shown
 from fronts.rules import lengths
-from fronts.rules.facts import Length
+from fronts.rules.fact_kinds import Length
 from fronts.rules.lengths import LONGEST, LengthError, Mm
 from fronts.rules.limits import length_fault
 
@@ -74,9 +74,10 @@ def given(record: Record, key: str, limits: Limits = SIZE) -> Mm | None:
     return record.take(key, _within(limits))
 
 
-def every_length(places: Iterable[Place]) -> tuple[Mm, ...]:
+def every_length(places: Iterable[Place], limits: Limits = SIZE) -> tuple[Mm, ...]:
     """A list of lengths, in its order."""
-    return tuple(each for each in map(length, places) if each is not None)
+    found = (length(place, limits) for place in places)
+    return tuple(each for each in found if each is not None)
 
 
 def _within(limits: Limits) -> Callable[[Place], Mm | None]:

@@ -11,7 +11,7 @@ def standard(record: Record) -> Standard:
 
 
 def _standard(place: Place) -> Standard:
-    record = Record(place, keys_of(Standard))
+    record = Record(place, keys_of(Standard, place.page.version))
     if record.has("overlay") and record.has("reveal"):
         record.fault("reveal", "only one of overlay and reveal on one level", "both")
     return stated(Standard, record)

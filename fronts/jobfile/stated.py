@@ -6,33 +6,51 @@ from typing import Any, TypeVar
 
 from fronts.jobfile import sizes, values
 from fronts.jobfile.reader import Place, Record
-from fronts.rules.facts import (
+from fronts.rules.box_facts import Box
+from fronts.rules.fact_kinds import (
     Count,
     Day,
     DoorName,
     EachSide,
-    Fact,
     Group,
+    ItemCode,
     Label,
     Length,
     Lengths,
+    Number,
     Rows,
     Text,
     Thread,
     Word,
-    facts_of,
+    YesNo,
 )
+from fronts.rules.facts import Fact, facts_of
 from fronts.rules.kinds import SIDES
+from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.screws import is_thread
-from fronts.rules.standard_keys import Sides
+from fronts.rules.standard_keys import Sides, Standard
 
 T = TypeVar("T")
 
 
-def keys_of(kind: type) -> tuple[str, ...]:
-    """The keys of a thing in a file: the names of its facts."""
-    return tuple(fact.name for fact in facts_of(kind))
+_NEWER: Mapping[type, frozenset[str]] = {
+    Kitchen: frozenset({"others", "walls", "hardware", "boxes_made_of"}),
+    FrontFacts: frozenset({"handle", "hinge", "glass", "handles"}),
+    Box: frozenset({"shelves", "load_kg"}),
+    Standard: frozenset({"back"}),
+}
+"""Keys that a file of version 1 does not have."""
+_BESIDE: Mapping[type, frozenset[str]] = {FrontFacts: frozenset({"box_to_make"})}
+"""Facts that a file says under another one's key."""
+
+
+def keys_of(kind: type, version: int = 2) -> tuple[str, ...]:
+    """The keys of a thing in a file of this version: the names of its facts."""
+    left_out = _BESIDE.get(kind, frozenset())
+    if version == 1:
+        left_out |= _NEWER.get(kind, frozenset())
+    return tuple(fact.name for fact in facts_of(kind) if fact.name not in left_out)
 
 
 def stated(kind: type[T], record: Record, **beside: Any) -> T:
@@ -54,9 +72,10 @@ def thing(kind: type[T]) -> Callable[[Place], T | None]:
     """A reader of an object with a thing's facts; None where one is wrong, with the fault told."""
 
     def read(place: Place) -> T | None:
-        record = Record(place, keys_of(kind))
+        keys = keys_of(kind, place.page.version)
+        record = Record(place, keys)
         found = stated(kind, record)
-        return found if record.sound(*keys_of(kind)) else None
+        return found if record.sound(*keys) else None
 
     return read
 
@@ -77,7 +96,10 @@ def _reader(fact: Fact) -> Callable[[Place], Any]:
 
 _READERS: Mapping[type, Callable[[Any, Fact], Callable[[Place], Any]]] = {
     Length: lambda declared, _: partial(sizes.length, limits=sizes.limits_of(declared)),
-    Lengths: lambda declared, _: lambda place: sizes.every_length(place.items(declared.most)),
+    Lengths: lambda declared, _: partial(_lengths, declared=declared),
+    Number: lambda declared, _: values.number(declared.least, declared.most, declared.unit),
+    YesNo: lambda *_: values.yes_or_no,
+    ItemCode: lambda declared, _: values.label(declared.most),
     Count: lambda declared, _: values.whole(declared.least, declared.most),
     Word: lambda declared, _: values.one_of({word: word for word in declared.words}),
     Text: lambda declared, _: values.text(declared.most),
@@ -89,6 +111,10 @@ _READERS: Mapping[type, Callable[[Any, Fact], Callable[[Place], Any]]] = {
     Group: lambda _, fact: thing(fact.type),
     Rows: lambda declared, fact: partial(_rows, fact, most=declared.most),
 }
+
+
+def _lengths(place: Place, declared: Lengths) -> tuple[Mm, ...]:
+    return sizes.every_length(place.items(declared.most), sizes.Limits(zero=declared.zero))
 
 
 def _rows(fact: Fact, place: Place, most: int) -> Any:
@@ -128,6 +154,10 @@ def _stand_in(fact: Fact) -> Any:
             return least
         case EachSide():
             return _NOWHERE
+        case Number(least=least):
+            return least
+        case Lengths():
+            return (sizes.STAND_IN,)
         case _:
             return ""
 
@@ -144,6 +174,10 @@ def _wanted(fact: Fact) -> str:
             return "a length for left, right, top and bottom"
         case Label(says=says):
             return f"the {says}, as text"
+        case Number(says=says, unit=unit):
+            return f"the {says}, in {unit}"
+        case Lengths(says=says):
+            return f"the {says}, a list of lengths"
         case declared:
             article = "an" if declared.says[0] in "aeiou" else "a"
             return f"{article} {declared.says}"

@@ -6,7 +6,8 @@ from typing import Any
 from fronts.jobfile.doors import tell_door_faults
 from fronts.jobfile.reader import Record
 from fronts.jobfile.stated import keys_of, stated
-from fronts.rules.facts import Fact, Rows
+from fronts.rules.fact_kinds import Rows
+from fronts.rules.facts import Fact
 from fronts.rules.kitchen import DoorOnHand
 from fronts.rules.validity import faults_of
 

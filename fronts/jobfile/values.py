@@ -85,11 +85,13 @@ def whole(least: int, most: int) -> Callable[[Place], int | None]:
     return read
 
 
-def number(least: Fraction, most: Fraction) -> Callable[[Place], Fraction | None]:
-    """A reader of a plain number: `30`, `0.5` or `1/3`."""
+def number(least: Fraction, most: Fraction, unit: str = "") -> Callable[[Place], Fraction | None]:
+    """A reader of a plain number: `30`, `0.5` or `1/3`; its `unit` may stand after it."""
 
     def read(place: Place) -> Fraction | None:
         said = spoken(place.value)
+        if said is not None and unit:
+            said = said.strip().removesuffix(unit).strip()
         if said is not None and _NUMBER.fullmatch(said):
             _, slash, bottom = said.partition("/")
             if not slash or int(bottom):

@@ -4,9 +4,11 @@ import json
 from datetime import UTC, date, datetime
 from typing import Any, TypeAlias
 
-from fronts.jobfile import shop_tables
+from fronts.jobfile import boxes, items, shop_tables
 from fronts.jobfile.read import VERSION
 from fronts.rules import lengths
+from fronts.rules.box_facts import USUAL_BOXES, BoxesMadeOf
+from fronts.rules.fact_kinds import Declared, Number
 from fronts.rules.facts import Fact, facts_of, rows_of
 from fronts.rules.fits import Gaps, RecordedFit, at_ends
 from fronts.rules.kinds import SIDES, Unit
@@ -16,6 +18,8 @@ from fronts.rules.practice import NUMBER_NAMES, PLAIN, PRACTICE, Practice
 from fronts.rules.records import NO_RECORDS, RecordedCheck, Records
 from fronts.rules.standard_keys import Sides
 
+_KEYS = {span: key for key, span in items.SPANS.items()}
+"""The keys under which a file says facts that have none of their own."""
 Json: TypeAlias = bool | int | str | list["Json"] | dict[str, "Json"] | None
 
 
@@ -37,8 +41,14 @@ class _Writer:
             **_said("standard", self.thing(kitchen.standard)),
             **self.things(kitchen),
             "stock": self.thing(kitchen.stock, whole=True),
+            **_said("hardware", self.thing(kitchen.hardware)),
+            **_said("boxes_made_of", self.boxes(kitchen.boxes_made_of)),
             **_said("practice", self.practice(kitchen.practice)),
         }
+
+    def boxes(self, made_of: BoxesMadeOf) -> dict[str, Json]:
+        """Nothing where boxes are made as usual."""
+        return {} if made_of == USUAL_BOXES else self.thing(made_of)
 
     def things(self, kitchen: Kitchen) -> dict[str, Json]:
         """Every kind of thing that there is any of; cabinets even where there is none."""
@@ -56,11 +66,13 @@ class _Writer:
             value = getattr(thing, fact.name)
             if isinstance(thing, Opening) and fact.name == "fronts":
                 said |= self.fronts(thing)
-            elif whole or not _says_nothing(fact, value):
-                said[fact.name] = self.value(value)
+            elif fact.name != "box_to_make" and (whole or not _says_nothing(fact, value)):
+                said[_KEYS.get(fact.name, fact.name)] = self.value(value, fact.declared)
         return said
 
-    def value(self, value: Any) -> Json:
+    def value(self, value: Any, declared: Declared | None = None) -> Json:
+        if isinstance(declared, Number):
+            return lengths.exact(value)
         match value:
             case Mm():
                 return self.length(value)
@@ -83,6 +95,8 @@ class _Writer:
 
     def front(self, front: FrontFacts, *, stack: bool) -> dict[str, Json]:
         said = self.thing(front)
+        if front.box_to_make is not None:
+            said["box"] = {boxes.MAKE: True, **self.thing(front.box_to_make)}
         alone = "own_height" in said and not {"width", "height"} & said.keys()
         if stack and alone:
             return {"height": said.pop("own_height"), **said}

@@ -6,8 +6,9 @@ from typing import Any
 import pytest
 
 from fronts.jobfile import read, write
+from fronts.rules.box_facts import Box
 from fronts.rules.kinds import CLOSINGS
-from fronts.rules.kitchen import CHOOSE, Box, FrontFacts, Opening
+from fronts.rules.kitchen import CHOOSE, FrontFacts, Opening
 from fronts.rules.lengths import INCH
 from tests.kitchen_files import faults_of, small
 
@@ -173,34 +174,52 @@ def test_a_slip_before_it_does_not_make_the_fronts_wrong() -> None:
     ]
 
 
-@pytest.mark.parametrize("key", ["handle", "handles", "glass"])
-def test_what_this_program_has_no_use_for_is_refused_by_name(key: str) -> None:
-    """A front's other keys: nothing that a file says is dropped without a word."""
-    (fault,) = told(file(fronts=[{key: "K1"}]))
-    assert fault.startswith(f"fronts[0].{key}: found an unknown key, wanted one of ")
+@pytest.mark.parametrize("key", ["handle", "hinge", "handles", "glass"])
+def test_a_key_of_version_2_is_refused_by_name(key: str) -> None:
+    """A front's hardware, in version 1: nothing that a file says is dropped without a word."""
+    (fault,) = told(file(version=1, front={key: "K1"}))
+    assert fault.startswith(f"front.{key}: found an unknown key, wanted one of ")
+
+
+def test_a_front_says_its_hardware_and_its_glass() -> None:
+    """The items by their codes, and where the middles of its handles are."""
+    says = {"handle": "K1", "hinge": "H1", "glass": True, "handles": [{"x": "2", "y": "3 1/2"}]}
+    (front,) = opening_of(file(fronts=[says])).fronts
+
+    assert (front.handle, front.hinge, front.glass) == ("K1", "H1", True)
+    assert [(place.x, place.y) for place in front.handles] == [(2 * INCH, INCH * 7 / 2)]
 
 
 @pytest.mark.parametrize("key", ["walls", "hardware", "boxes_made_of", "others"])
 def test_whole_parts_of_a_kitchen_are_refused_by_name(key: str) -> None:
-    """In version 2 as in version 1."""
-    for version in (1, 2):
-        (fault,) = faults_of(json.dumps(small() | {"version": version, key: []}))
-        assert fault.startswith(f"{key}: found an unknown key, wanted one of ")
+    """In version 1, which knows none of them."""
+    (fault,) = faults_of(json.dumps(small() | {key: []}))
+    assert fault.startswith(f"{key}: found an unknown key, wanted one of ")
 
 
-def test_a_box_to_be_made_is_refused_by_name() -> None:
-    """A box here is one that was measured."""
-    faults = told(file(**STACK, fronts=[{"box": SAID | {"make": True}}, {}, {}]))
+def test_a_box_to_be_made_is_refused_in_version_1() -> None:
+    """A box there is one that was measured."""
+    faults = told(file(version=1, **STACK, boxes=[SAID | {"make": True}, None, None]))
     assert [fault.partition(", wanted")[0] for fault in faults] == [
-        "fronts[0].box.make: found an unknown key"
+        "boxes[0].make: found an unknown key"
+    ]
+
+
+def test_a_box_to_be_made_has_no_sizes_of_its_own() -> None:
+    """They follow from its opening and its slide, so each that stands there is refused."""
+    faults = told(file(**STACK, fronts=[{"box": SAID | {"make": True}}, {}, {}]))
+    wanted = "where the box is to be made: its sizes follow"
+    assert faults == [
+        f'fronts[0].box.{key}: found "{size}", wanted no {key} {wanted}'
+        for key, size in SAID.items()
     ]
 
 
 @pytest.mark.parametrize("closed_by", ["lift-up", "tip-out", "appliance-panel"])
-def test_another_way_of_closing_is_refused_by_name(closed_by: str) -> None:
-    """With those that there are."""
-    (fault,) = told(file(closed_by=closed_by))
-    assert fault.startswith(f'closed_by: found "{closed_by}", wanted one of door, pair, ')
+def test_one_front_closes_it_in_other_ways(closed_by: str) -> None:
+    """It lifts up, tips out, or is a machine's."""
+    of = opening_of(file(closed_by=closed_by))
+    assert (of.closed_by, len(of.fronts)) == (closed_by, 1)
 
 
 def written(text: str) -> dict[str, Any]:

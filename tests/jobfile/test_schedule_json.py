@@ -18,19 +18,22 @@ from tests.strategies import kitchens
 LENGTH = re.compile(r"-?[0-9]+(?:\.[0-9]*[1-9]|/[0-9]+)?")
 KEYS = {
     "fronts": {"label", "cabinet", "opening", "kind", "hinged", "width", "height", "thickness",
-               "x", "y", "edges", "door_on_hand", "hinges", "weight_kg"},
-    "fittings": {"front", "method", "side_offset", "jig_thickness", "jig_length", "ledges",
-                 "shims", "holes", "screw", "knob_screw"},
+               "x", "y", "edges", "door_on_hand", "hinges", "hinge", "handles", "weight_kg"},
+    "boxes": {"front", "made", "width", "height", "depth", "side_thickness", "rise", "slide",
+              "slide_length", "load_kg", "class_kg"},
+    "fittings": {"front", "method", "side_offset", "side_offset_right", "jig_thickness",
+                 "jig_length", "ledges", "shims", "holes", "screw", "knob_screw"},
     "jigs": {"thickness", "length", "fronts"},
     "shims": {"thickness", "side", "bottom", "fronts"},
-    "doors_on_hand": {"door", "front", "trim_width", "trim_height"},
-    "hardware": {"item", "need", "fronts"},
+    "doors_on_hand": {"door", "front", "trim_width", "trim_height", "trim"},
+    "hardware": {"item", "code", "need", "fronts"},
     "parts": {"label", "front", "part", "length", "width", "thickness", "material", "count"},
     "findings": {"level", "code", "where", "message"},
 }  # fmt: skip
 LENGTHS = {
-    "width", "height", "thickness", "x", "y", "length", "side_offset", "jig_thickness",
-    "jig_length", "box_x", "box_y", "front_x", "front_y", "diameter", "trim_width", "trim_height",
+    "width", "height", "thickness", "x", "y", "length", "side_offset", "side_offset_right",
+    "rise", "jig_thickness", "jig_length", "box_x", "box_y", "front_x", "front_y", "diameter",
+    "trim_width", "trim_height",
 }  # fmt: skip
 
 
@@ -63,8 +66,11 @@ def test_a_pull_out_behind_an_old_door() -> None:
     knob = fitting["knob_screw"]
     assert (knob["length"], knob["through_box"], knob["recess"]) == ("38.1", True, None)
     assert found["doors_on_hand"] == [
-        {"door": "old sink door", "front": "G1.low", "trim_width": "0", "trim_height": "0"}
-    ]
+        {
+            "door": "old sink door", "front": "G1.low", "trim_width": "0", "trim_height": "0",
+            "trim": {"left": "0", "right": "0", "top": "0", "bottom": "0"},
+        }
+    ]  # fmt: skip
 
 
 def test_a_tall_door_by_reveal() -> None:
@@ -75,6 +81,15 @@ def test_a_tall_door_by_reveal() -> None:
     assert (front["x"], front["y"]) == ("-38.5", "0")
     overlays = {side: edge["overlay"] for side, edge in front["edges"].items()}
     assert overlays == {"left": "16.5", "right": "16.5", "top": "7.5", "bottom": "18"}
+
+
+def test_the_hinge_of_a_door() -> None:
+    """16.5 mm of overlay: 11 + 5.5 - 0 on the invented hinge for frameless cabinets."""
+    front = scheduled("attic-flat.job.json")["fronts"][0]
+    hinge = front["hinge"]
+    assert (hinge["code"], hinge["plate"], hinge["bore_from_edge"]) == ("H-SIDE", "0", "5.5")
+    assert (hinge["shift"], hinge["cup_diameter"]) == ("0", "35")
+    assert hinge["centres"] == front["hinge_centres"]
 
 
 def test_leaves_of_a_pair_lap_nothing_where_they_meet() -> None:
