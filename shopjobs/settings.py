@@ -138,6 +138,9 @@ TASK_KINDS = {
 # What a job consists of beside its own facts, in words, for whoever deletes it.
 JOB_CONTENTS = "fronts.selectors.job_contents.job_contents"
 
+# What a new shop, or one without jobs whose unit changes, is given of numbers of its own.
+SHOP_STARTER = "fronts.services.shop_start.shop_start"
+
 DEMO_LOADER = "fronts.services.demo.load_demo"
 
 X_FRAME_OPTIONS = "DENY"

@@ -4,9 +4,14 @@ from fractions import Fraction
 from typing import Any
 
 from fronts.facts.rows import columns_of
+from fronts.rules.box_facts import BoxesMadeOf
+from fronts.rules.facts import rows_of
+from fronts.rules.items import HandleItem, Hardware, HingeItem, LiftItem, SlideItem, Span
 from fronts.rules.lengths import INCH, Mm
-from fronts.rules.practice import NUMBERS, PRACTICE
+from fronts.rules.practice import NUMBERS, PLAIN, PRACTICE
 from fronts.rules.standards import COMMON_STOCK, DEFAULTS
+from fronts.services.boxes_made_of import boxes_made_of_set
+from fronts.services.hardware import items_set
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
 from shopjobs.models import Shop
@@ -26,6 +31,10 @@ def own_ways(shop: Shop, part: Fraction) -> None:
         knob_thread=f"M{part.denominator}",
         knob_thread_depth=_of(COMMON_STOCK.knob_thread_depth, part),
     )
+    boxes_made_of_set(owner=shop, at=NOW, boxes=own_boxes(part))
+    for fact, _ in rows_of(Hardware):
+        items = getattr(own_hardware(part), fact.name)
+        items_set(owner=shop, at=NOW, kind=fact.kind, items=items)
     practice_set(owner=shop, at=NOW, values=own_numbers(part))
     tables_set(
         owner=shop,
@@ -38,18 +47,42 @@ def own_ways(shop: Shop, part: Fraction) -> None:
     )
 
 
+def own_hardware(part: Fraction) -> Hardware:
+    """An item of each kind, whose sizes no shop with another part has."""
+    return Hardware(
+        hinges=(
+            HingeItem("H", "overlay", overlay_span=Span(Mm(0), INCH * part), usual_bore=5 * part),
+            HingeItem("I", "inset", gaps=(2 * part,)),
+        ),
+        slides=(SlideItem("S", "side", (500 * part, 600 * part), 40 * part),),
+        handles=(HandleItem("K", centres=100 * part, projection=30 * part),),
+        lifts=(LiftItem("L", part, 9 * part),),
+    )
+
+
+def own_boxes(part: Fraction) -> BoxesMadeOf:
+    """How its boxes are made."""
+    return BoxesMadeOf(side=15 * part, joint="dado", heights=(100 * part,), material=f"ply {part}")
+
+
 def own_numbers(part: Fraction) -> dict[str, Fraction | None]:
-    """Every number of the shop's, `part` of the usual one; `part` itself where that is none."""
+    """Every number of the shop's, `part` of the usual one; `part` itself where that is none.
+
+    A number that may not be so small is as many times as large.
+    """
     usual = {each.name: getattr(PRACTICE, each.name) for each in NUMBERS}
-    return {name: round(value * part, 9) or part for name, value in usual.items()}
+    own = {name: round(value * part, 9) or part for name, value in usual.items()}
+    small = {name for name, value in own.items() if name in PLAIN and value < PLAIN[name][0]}
+    return own | {name: round(usual[name] / part, 9) for name in small}
 
 
 def own_standard(part: Fraction) -> dict[str, Any]:
     """Every column of the standard but the reveal's, since a level gives that or the overlay."""
     usual = columns_of(DEFAULTS)
-    sizes = {name: _of(value, part) for name, value in usual.items() if name != "mount"}
+    words = {"mount": "inset"}
+    sizes = {name: _of(value, part) for name, value in usual.items() if name not in words}
     said = {name: size for name, size in sizes.items() if not name.startswith("reveal_")}
-    return {**said, "mount": "inset"}
+    return {**said, **words}
 
 
 def _of(usual: Mm | None, part: Fraction) -> Mm:

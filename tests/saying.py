@@ -8,9 +8,10 @@ from typing import Any
 from fronts.facts.rows import column_names, columns_of, from_row, from_values
 from fronts.models import Box, Cabinet, DoorOnHand, Front, Opening, ShopStandard, Stock
 from fronts.models.standard import JobStandard
+from fronts.rules.box_facts import Box as BoxFacts
+from fronts.rules.box_facts import ShelfPins
 from fronts.rules.kinds import CLOSINGS
-from fronts.rules.kitchen import CHOOSE, FrontFacts, Point, ShelfPins
-from fronts.rules.kitchen import Box as BoxFacts
+from fronts.rules.kitchen import CHOOSE, FrontFacts, Point
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import DoorOnHand as DoorFacts
 from fronts.rules.kitchen import Opening as OpeningFacts

@@ -8,17 +8,9 @@ from typing import get_args
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn
 
+from fronts.rules.box_facts import Box, ShelfPins
 from fronts.rules.kinds import CabinetBuild, ClosedBy, Hinged, SlideKind, Unit
-from fronts.rules.kitchen import (
-    CHOOSE,
-    Box,
-    Cabinet,
-    FrontFacts,
-    Kitchen,
-    Measured,
-    Opening,
-    ShelfPins,
-)
+from fronts.rules.kitchen import CHOOSE, Cabinet, FrontFacts, Kitchen, Measured, Opening
 from fronts.rules.lengths import INCH, Mm, floor_to
 from fronts.rules.validity import tidied
 from tests.strategies_of_shops import (

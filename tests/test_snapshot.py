@@ -11,12 +11,17 @@ from hypothesis import HealthCheck, given, settings
 from pytest_django import DjangoAssertNumQueries
 
 from fronts.jobfile import read, write
-from fronts.models.kept import Kept
+from fronts.models.kept import kept_tables
+from fronts.rules.box_facts import USUAL_BOXES, BoxesMadeOf
+from fronts.rules.facts import rows_of
+from fronts.rules.items import NO_ITEMS, HandleItem, Hardware, HingeItem, SlideItem
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.practice import PRACTICE, inches
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides, Standard
 from fronts.rules.standards import COMMON_STOCK
+from fronts.services.boxes_made_of import boxes_made_of_clear, boxes_made_of_set
+from fronts.services.hardware import hardware_clear, items_set
 from fronts.services.imports import job_import
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
@@ -26,8 +31,10 @@ from tests.factories import NOW, CabinetFactory
 from tests.saying import standard_set, stock_set
 from tests.strategies import kitchens
 
-QUERIES = len(Kept.__subclasses__()) + 4
-"""One a table of things, and what holds for the whole job."""
+ITEMS = len(rows_of(Hardware))
+QUERIES = len(kept_tables()) - ITEMS + 6
+"""One a table of things, and what holds for the whole job; where there is a list of hardware,
+one more for each kind of item."""
 DEMO = Path(site.BASE_DIR) / "fixtures" / "demo.job.json"
 
 
@@ -63,9 +70,14 @@ def test_a_kitchen_takes_few_queries_whatever_its_size(
     with django_assert_num_queries(QUERIES):
         kitchen_of(job)
 
-    large = job_import(kitchen=thrice(read(DEMO.read_text(encoding="utf-8"))), shop=shop, at=NOW)
+    bare = replace(read(DEMO.read_text(encoding="utf-8")), hardware=NO_ITEMS)
+    large = job_import(kitchen=thrice(bare), shop=shop, at=NOW)
     with django_assert_num_queries(QUERIES):
         kitchen_of(large)
+
+    items_set(owner=shop, kind=HandleItem, items=[HandleItem(f"K{n}") for n in range(50)], at=NOW)
+    with django_assert_num_queries(QUERIES + ITEMS):
+        assert len(kitchen_of(job).hardware.handles) == 50
 
 
 def thrice(kitchen: Kitchen) -> Kitchen:
@@ -134,6 +146,37 @@ def test_the_jobs_own_stock_replaces_the_shops_whole(shop: Shop, job: Job) -> No
     stock = kitchen_of(job).stock
 
     assert ((inches(2),), ()) == (stock.screw_lengths, stock.slide_lengths)
+
+
+def test_the_jobs_own_list_of_hardware_replaces_the_shops_whole(shop: Shop, job: Job) -> None:
+    """Each kind of it, also one of which the job's list has nothing."""
+    slide = SlideItem("S-1", "side", (inches(12), inches(14)), Fraction(45))
+    hinges = [HingeItem("H-2", "inset", gaps=(inches(3, 32),)), HingeItem("H-1", "overlay")]
+    hinges[1] = replace(hinges[1], overlays=(inches(1, 2),))
+    items_set(owner=shop, kind=SlideItem, items=[slide], at=NOW)
+    items_set(owner=shop, kind=HingeItem, items=hinges, at=NOW)
+    assert kitchen_of(job).hardware == Hardware(hinges=tuple(hinges), slides=(slide,))
+
+    pull = HandleItem("P-1", centres=inches(3))
+    items_set(owner=job, kind=HandleItem, items=[pull], at=NOW)
+
+    assert kitchen_of(job).hardware == Hardware(handles=(pull,))
+    hardware_clear(job=job, at=NOW)
+    assert kitchen_of(job).hardware == Hardware(hinges=tuple(hinges), slides=(slide,))
+
+
+def test_how_boxes_are_made_is_the_jobs_or_else_the_shops(shop: Shop, job: Job) -> None:
+    """Whole, as the stock is."""
+    assert kitchen_of(job).boxes_made_of == USUAL_BOXES
+    ours = BoxesMadeOf(side=inches(5, 8), joint="dado", heights=(inches(3), inches(4)))
+    boxes_made_of_set(owner=shop, boxes=ours, at=NOW)
+    assert kitchen_of(job).boxes_made_of == ours
+
+    boxes_made_of_set(owner=job, boxes=BoxesMadeOf(bottom=inches(3, 8)), at=NOW)
+
+    assert kitchen_of(job).boxes_made_of == BoxesMadeOf(bottom=inches(3, 8))
+    boxes_made_of_clear(job=job, at=NOW)
+    assert kitchen_of(job).boxes_made_of == ours
 
 
 def test_the_shops_numbers_and_tables_are_in_force(shop: Shop, job: Job) -> None:

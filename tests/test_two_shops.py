@@ -25,7 +25,7 @@ from shopjobs.models import Job, Person, Shop
 from tests.dom import dom
 from tests.factories import NOW, CabinetFactory, JobFactory, ShopFactory
 from tests.kitchen_files import SAMPLES
-from tests.own_ways import own_numbers, own_ways
+from tests.own_ways import own_boxes, own_hardware, own_numbers, own_ways
 from tests.pages.kitchens import furnish
 from tests.saying import standard_set, stock_set
 
@@ -78,6 +78,7 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "opening_id": drawer.pk,
         "index": 0,
         "page": "doors",
+        "kind": "hinges",
         "key": DoorOnHand.objects.get(job=job).pk,
     }
     pages = {}
@@ -99,6 +100,7 @@ def test_no_page_shows_another_shops_values(
 
     assert pages_of(our_job, signed_in(owner)) == before
     assert {"shop-standard", "job-measure", "job-stock", "job-standard", "job-order"} <= set(before)
+    assert {"shop-hardware", "job-hardware", "shop-items-csv", "job-boxes"} <= set(before)
 
 
 def test_no_schedule_follows_another_shops_values(our_job: Job, their_shop: Shop) -> None:
@@ -129,6 +131,8 @@ def test_two_shops_with_values_of_their_own_each_have_theirs(shop: Shop, their_s
         OURS * Fraction("3.175"),
         THEIRS * Fraction("3.175"),
     )
+    assert (ours.hardware, theirs.hardware) == (own_hardware(OURS), own_hardware(THEIRS))
+    assert (ours.boxes_made_of, theirs.boxes_made_of) == (own_boxes(OURS), own_boxes(THEIRS))
     assert ours.practice.slide_classes == (100 * OURS,)
     assert theirs.practice.slide_classes == (100 * THEIRS,)
 
@@ -212,11 +216,19 @@ def test_an_import_comes_out_as_it_went_in_beside_another_shops_values(
     kitchen = read(sample.read_text(encoding="utf-8"))
     if like == "theirs":
         theirs = ways_of(their_shop)
-        kitchen = replace(kitchen, stock=theirs.stock, practice=theirs.practice)
+        kitchen = replace(
+            kitchen,
+            stock=theirs.stock,
+            practice=theirs.practice,
+            hardware=theirs.hardware,
+            boxes_made_of=theirs.boxes_made_of,
+        )
 
     job = job_import(kitchen=kitchen, shop=our_shop, at=NOW)
 
-    assert (kitchen_of(job).stock, kitchen_of(job).practice) == (kitchen.stock, kitchen.practice)
+    made = kitchen_of(job)
+    assert (made.stock, made.practice) == (kitchen.stock, kitchen.practice)
+    assert (made.hardware, made.boxes_made_of) == (kitchen.hardware, kitchen.boxes_made_of)
     assert schedule(kitchen_of(job)) == schedule(kitchen)
 
 

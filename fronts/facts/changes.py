@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from itertools import zip_longest
 from typing import Any
 
-from fronts.rules.facts import EachSide, Fact, Group, Rows, facts_of
+from fronts.rules.fact_kinds import EachSide, Group, Rows
+from fronts.rules.facts import Fact, facts_of
 from fronts.rules.kinds import SIDES
 
 

@@ -5,9 +5,10 @@ from fractions import Fraction
 from functools import cache
 from typing import Any
 
-from fronts.rules.facts import Declared, EachSide, Group, Rows, Word, facts_of
+from fronts.rules.fact_kinds import Declared, EachSide, Group, Number, Rows, Word
+from fronts.rules.facts import facts_of
 from fronts.rules.kinds import SIDES
-from fronts.rules.lengths import show
+from fronts.rules.lengths import exact, show
 from fronts.rules.standard_keys import Standard
 
 
@@ -41,6 +42,8 @@ def in_words(value: Any, declared: Declared | None, unit: str) -> str:
     match value:
         case bool():
             return "yes" if value else "no"
+        case Fraction() if isinstance(declared, Number):
+            return f"{exact(value)} {declared.unit}"
         case Fraction():
             return show(value, unit)
         case tuple():

@@ -11,19 +11,19 @@ from django.db import models
 
 from fronts.facts.lengths import MmField, MmListField
 from fronts.facts.words import LabelField, WordsField
-from fronts.rules.facts import (
+from fronts.rules.fact_kinds import (
     Count,
-    Fact,
+    ItemCode,
     Label,
     Length,
     Lengths,
+    Number,
     Text,
     Thread,
     Word,
-    may_be_missing,
-    single_fact,
-    single_facts,
+    YesNo,
 )
+from fronts.rules.facts import Fact, may_be_missing, single_fact, single_facts
 from fronts.rules.lengths import Mm
 from fronts.rules.limits import LONGEST_THREAD, LONGEST_WORD
 
@@ -51,8 +51,27 @@ def maybe_size(kind: type, path: str) -> "MmField[Mm | int | None, Mm | None]":
 
 def sizes(kind: type, path: str) -> "MmListField[Any, tuple[Mm, ...]]":
     """Several lengths in their order."""
-    _must(isinstance(single_fact(kind, path).declared, Lengths), kind, path, "is several lengths")
-    return MmListField()
+    match single_fact(kind, path).declared:
+        case Lengths(zero=zero):
+            return MmListField(zero=zero)
+    raise TypeError(f"{kind.__name__}.{path} is not several lengths")
+
+
+def number(kind: type, path: str) -> "MmField[Any, Any]":
+    """An exact number, kept as a length is; without one where it may be missing."""
+    fact = single_fact(kind, path)
+    match fact.declared:
+        case Number(least=least):
+            missing = {"null": True, "blank": True} if may_be_missing(kind, path) else {}
+            return MmField(signed=least < 0, zero=least <= 0, **missing, **_default(fact))
+    raise TypeError(f"{kind.__name__}.{path} is no number")
+
+
+def flag(kind: type, path: str) -> "models.BooleanField[bool, bool]":
+    """Something that is so or is not."""
+    fact = single_fact(kind, path)
+    _must(isinstance(fact.declared, YesNo), kind, path, "is so or is not")
+    return models.BooleanField(**_default(fact))
 
 
 def word(kind: type, path: str) -> "models.CharField[str, str]":
@@ -62,7 +81,7 @@ def word(kind: type, path: str) -> "models.CharField[str, str]":
         case Word(words=words):
             return models.CharField(
                 max_length=LONGEST_WORD,
-                blank=fact.optional,
+                blank=may_be_missing(kind, path),
                 choices=[(each, each) for each in words],
                 **_default(fact),
             )
@@ -79,8 +98,13 @@ def count(kind: type, path: str) -> "models.IntegerField[int, int]":
                 if most <= MOST_IN_SMALL
                 else models.PositiveIntegerField
             )
+            missing: dict[str, Any] = (
+                {"null": True, "blank": True} if may_be_missing(kind, path) else {}
+            )
             return whole(
-                validators=[MinValueValidator(least), MaxValueValidator(most)], **_default(fact)
+                validators=[MinValueValidator(least), MaxValueValidator(most)],
+                **missing,
+                **_default(fact),
             )
     raise TypeError(f"{kind.__name__}.{path} is no count")
 
@@ -91,10 +115,10 @@ def words(kind: type, path: str) -> "WordsField[str, str]":
     match fact.declared:
         case Label(most=most):
             return LabelField(max_length=most, **_default(fact))
-        case Text(most=most):
+        case Text(most=most) | ItemCode(most=most):
             return WordsField(max_length=most, blank=True)
         case Thread():
-            return WordsField(max_length=LONGEST_THREAD, **_default(fact))
+            return WordsField(max_length=LONGEST_THREAD, blank=fact.optional, **_default(fact))
     raise TypeError(f"{kind.__name__}.{path} is no text")
 
 
@@ -106,6 +130,10 @@ def _column(kind: type, path: str, fact: Fact) -> "models.Field[Any, Any]":
             return size(kind, path)
         case Lengths():
             return sizes(kind, path)
+        case Number():
+            return number(kind, path)
+        case YesNo():
+            return flag(kind, path)
         case Word():
             return word(kind, path)
         case Count():

@@ -10,20 +10,23 @@ from typing import Any
 from django import forms
 from django.forms.forms import DeclarativeFieldsMetaclass
 
+from fronts.facts.item_form_field import ItemField
+from fronts.facts.number_form_field import NumberField, WeightField
 from fronts.facts.size_form_fields import Size, Sizes
-from fronts.rules.facts import (
+from fronts.rules.fact_kinds import (
     Count,
     DoorName,
-    Fact,
+    ItemCode,
     Label,
     Length,
     Lengths,
+    Number,
     Text,
     Thread,
     Word,
-    may_be_missing,
-    single_facts,
+    YesNo,
 )
+from fronts.rules.facts import Fact, may_be_missing, single_facts
 from fronts.rules.limits import LONGEST_THREAD
 
 
@@ -68,7 +71,9 @@ def form_field(fact: Fact, *, required: bool) -> forms.Field:
 
 def _may_be_empty(kind: type, path: str, fact: Fact) -> bool:
     """What may be missing, or has something that holds instead, may be left empty."""
-    chosen = isinstance(fact.declared, Word | Count)
+    if isinstance(fact.declared, YesNo):
+        return True
+    chosen = isinstance(fact.declared, Word)
     return may_be_missing(kind, path) or (fact.has_default and not chosen)
 
 
@@ -97,6 +102,13 @@ def _count(declared: Count, required: bool) -> forms.Field:  # noqa: FBT001
     return field
 
 
+def _number(declared: Number, required: bool) -> forms.Field:  # noqa: FBT001
+    weighs = declared.unit == "kg"
+    return (WeightField if weighs else NumberField)(
+        declared.least, declared.most, unit=declared.unit
+    )
+
+
 def _label(declared: Label, required: bool) -> forms.Field:  # noqa: FBT001
     field = forms.CharField(max_length=declared.most)
     field.widget.attrs["autocomplete"] = "off"
@@ -113,10 +125,13 @@ def _thread(declared: Thread, required: bool) -> forms.Field:  # noqa: FBT001
 
 _FIELDS: Mapping[type, Callable[[Any, bool], forms.Field]] = {
     Length: _size,
-    Lengths: lambda *_: Sizes(),
+    Lengths: lambda declared, _: Sizes(zero=declared.zero),
+    Number: _number,
+    YesNo: lambda *_: forms.BooleanField(),
     Word: _choice,
     Count: _count,
     Label: _label,
     Text: lambda declared, _: forms.CharField(max_length=declared.most),
     Thread: _thread,
+    ItemCode: lambda declared, _: ItemField(nothing=declared.empty),
 }

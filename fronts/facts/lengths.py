@@ -99,6 +99,7 @@ class MmListField(TextFieldOf[ST, GT]):
     """Lengths in their order, kept as decimal millimetres with commas.
 
     Rows of older databases hold `-` for a height that was left blank; it is read as None.
+    `zero` allows nothing at all.
     """
 
     description = "exact lengths in millimetres"
@@ -106,10 +107,15 @@ class MmListField(TextFieldOf[ST, GT]):
     _pyi_private_get_type: tuple[Fraction | None, ...]
     BLANK = "-"
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:
+    def __init__(self, *args: Any, zero: bool = False, **kwargs: Any) -> None:
+        self.zero = zero
         kwargs.setdefault("default", ())
         kwargs.setdefault("blank", True)
         super().__init__(*args, **kwargs)
+
+    def deconstruct(self) -> tuple[str, str, Sequence[Any], dict[str, Any]]:
+        name, path, args, kwargs = super().deconstruct()
+        return name, path, args, {**kwargs, "zero": True} if self.zero else kwargs
 
     def to_python(self, value: Any) -> Any:
         if value is None or value == "":
@@ -127,7 +133,7 @@ class MmListField(TextFieldOf[ST, GT]):
         for length in value:
             if length is None:
                 raise ValidationError("enter a length in every place")
-            checked(length, signed=False, zero=False)
+            checked(length, signed=False, zero=self.zero)
 
     def get_prep_value(self, value: Any) -> Any:
         lengths = self.to_python(value)

@@ -10,18 +10,18 @@ from typing import Any, TypeVar
 
 from django.db.models import Model
 
-from fronts.rules.facts import (
+from fronts.rules.fact_kinds import (
     DoorName,
     EachSide,
-    Fact,
     Group,
+    ItemCode,
     Lengths,
     Rows,
     Text,
+    Thread,
     Word,
-    facts_of,
-    single_facts,
 )
+from fronts.rules.facts import Fact, facts_of, single_facts
 from fronts.rules.kinds import SIDES
 from fronts.rules.standard_keys import Sides
 
@@ -52,10 +52,16 @@ def column_names(kind: type) -> Mapping[str, str]:
 def by_column(kind: type, faults: Mapping[str, str], within: str = "") -> dict[str, str]:
     """Faults at dotted paths, by the columns of these facts; what has none keeps its path.
 
-    `within` begins the paths, where the faults are those of a group: `measured.`.
+    A group's fault stands at its first column. `within` begins the paths, where the faults are
+    those of a group: `measured.`.
     """
+    return {_column_at(kind, f"{within}{path}", path): fault for path, fault in faults.items()}
+
+
+def _column_at(kind: type, path: str, otherwise: str) -> str:
     columns = column_names(kind)
-    return {columns.get(f"{within}{path}", path): fault for path, fault in faults.items()}
+    inside = (column for name, column in columns.items() if name.startswith(f"{path}."))
+    return columns.get(path) or next(inside, otherwise)
 
 
 def _read(
@@ -82,7 +88,8 @@ def _read(
 def _group(fact: Fact, value_of: Callable[[str], Any], prefix: str) -> Any:
     """A group is there once all of it is there that must be."""
     stated = _read(fact.type, value_of, prefix, {})
-    if any(stated[one.name] is None for one in facts_of(fact.type) if not one.optional):
+    needed = (one.name for one in facts_of(fact.type) if not one.optional and not one.has_default)
+    if any(stated[name] in (None, "") for name in needed):
         return None
     group = fact.type(**stated)
     return fact.default if group == fact.default else group
@@ -90,7 +97,7 @@ def _group(fact: Fact, value_of: Callable[[str], Any], prefix: str) -> Any:
 
 def _plain(fact: Fact, value: Any) -> Any:
     match fact.declared:
-        case Word() | Text() if value == "":
+        case Word() | Text() | Thread() | ItemCode() if value == "":
             return None if fact.optional else ""
         case Lengths():
             return tuple(value)
@@ -111,7 +118,7 @@ def _written(kind: type, thing: Any, prefix: str) -> dict[str, Any]:
             case EachSide(prefix=own):
                 for side in SIDES:
                     columns[f"{prefix}{own}{side}"] = None if value is None else value[side]
-            case Word() | Text():
+            case Word() | Text() | Thread() | ItemCode():
                 columns[f"{prefix}{fact.name}"] = value or ""
             case _:
                 columns[f"{prefix}{fact.name}"] = value

@@ -52,19 +52,19 @@ class Size(LengthField):
 class Sizes(forms.Field):
     """Lengths typed with commas between them, or one to a line.
 
-    With `blanks` a place may be left empty, for what shares the rest.
+    With `blanks` a place may be left empty, for what shares the rest; `zero` allows nothing.
     """
 
     widget = forms.TextInput
 
-    def __init__(self, *, blanks: bool = False, **kwargs: Any) -> None:
-        self.blanks = blanks
-        self.one = Size()
+    def __init__(self, *, blanks: bool = False, zero: bool = False, **kwargs: Any) -> None:
+        self.blanks, self.zero = blanks, zero
+        self.one = Size(zero=zero)
         super().__init__(**kwargs)
 
     def speak(self, unit: str) -> None:
         """Take bare numbers in `unit`, and show lengths in it."""
-        self.one = Size()  # Its own: a form's copy of a field shares the rest of it.
+        self.one = Size(zero=self.zero)  # Its own: a form's copy of a field shares the rest of it.
         self.one.speak(unit)
         self.widget.attrs |= {"autocomplete": "off", "inputmode": "text"}
 

@@ -5,8 +5,9 @@ from django.db import models
 from fronts.facts import columns
 from fronts.models.fronts import Front
 from fronts.models.kept import Kept
-from fronts.rules.kitchen import Box as Facts
-from fronts.rules.kitchen import ShelfPins as PinFacts
+from fronts.rules.box_facts import Box as Facts
+from fronts.rules.box_facts import BoxToMake as ToMakeFacts
+from fronts.rules.box_facts import ShelfPins as PinFacts
 
 
 class Box(Kept):
@@ -24,6 +25,22 @@ class Box(Kept):
     slide = columns.word(Facts, "slide")
     slide_width = columns.maybe_size(Facts, "slide_width")
     slide_height = columns.maybe_size(Facts, "slide_height")
+    shelves = columns.count(Facts, "shelves")
+    load_kg = columns.number(Facts, "load_kg")
+
+    def __str__(self) -> str:
+        return f"Box {self.front.position + 1} of {self.front.opening}"
+
+
+class BoxToMake(Kept):
+    """What is decided about the box that a front is to stand on."""
+
+    facts, owner = ToMakeFacts, "front"
+
+    front = models.OneToOneField(Front, on_delete=models.CASCADE, related_name="box_to_make")
+    slide = columns.word(ToMakeFacts, "slide")
+    shelves = columns.count(ToMakeFacts, "shelves")
+    load_kg = columns.number(ToMakeFacts, "load_kg")
 
     def __str__(self) -> str:
         return f"Box {self.front.position + 1} of {self.front.opening}"

@@ -19,7 +19,7 @@ class Cabinet(StandardFields, Kept):
     kind = columns.word(Facts, "kind")
     build = columns.word(Facts, "build")
     wall = columns.words(Facts, "wall")
-    x = columns.size(Facts, "x")
+    x = columns.maybe_size(Facts, "x")
     y = columns.size(Facts, "y")
     width = columns.size(Facts, "width")
     height = columns.size(Facts, "height")

@@ -7,6 +7,7 @@ from fronts.models.doors import DoorOnHand
 from fronts.models.kept import Kept
 from fronts.models.openings import Opening
 from fronts.rules.kitchen import FrontFacts as Facts
+from fronts.rules.kitchen import HandlePlace as PlaceFacts
 
 
 class Front(Kept):
@@ -33,6 +34,9 @@ class Front(Kept):
     shift_x = columns.size(Facts, "shift_x")
     shift_y = columns.size(Facts, "shift_y")
     hinged = columns.word(Facts, "hinged")
+    handle = columns.words(Facts, "handle")
+    hinge = columns.words(Facts, "hinge")
+    glass = columns.flag(Facts, "glass")
 
     class Meta:
         constraints = [
@@ -45,3 +49,17 @@ class Front(Kept):
 
     def __str__(self) -> str:
         return f"Front {self.position + 1} of {self.opening}"
+
+
+class HandlePlace(Kept):
+    """A place of its own for a knob or pull on its front."""
+
+    facts, owner = PlaceFacts, "front"
+
+    front = models.ForeignKey(Front, on_delete=models.CASCADE, related_name="handles")
+    position = models.PositiveIntegerField(default=0)
+    x = columns.size(PlaceFacts, "x")
+    y = columns.size(PlaceFacts, "y")
+
+    def __str__(self) -> str:
+        return f"Handle {self.position + 1} of {self.front}"

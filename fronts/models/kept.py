@@ -3,6 +3,7 @@
 from functools import cache
 from typing import Any, ClassVar
 
+from django.apps import apps
 from django.db import models
 
 
@@ -28,7 +29,12 @@ def table_of(kind: type) -> type[Kept]:
 
 @cache
 def _table_of(kind: Any) -> type[Kept]:
-    return next(table for table in Kept.__subclasses__() if table.facts is kind)
+    return next(table for table in kept_tables() if table.facts is kind)
+
+
+def kept_tables() -> list[type[Kept]]:
+    """Every table that keeps things of a kitchen."""
+    return [table for table in apps.get_models() if issubclass(table, Kept)]
 
 
 @cache

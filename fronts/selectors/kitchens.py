@@ -8,9 +8,10 @@ from fronts.facts.rows import column_names
 from fronts.models import Cabinet, DoorOnHand, FitRecord, Front, Opening
 from fronts.models.kept import Kept, order_of, table_of
 from fronts.rules.facts import rows_of
-from fronts.rules.kitchen import BESIDE_CABINETS
+from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen
 from fronts.rules.labels import numbered
 from fronts.rules.results import Schedule
+from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
 from fronts.snapshot import kitchen_of
@@ -44,7 +45,7 @@ def _inside() -> "tuple[Prefetch[str], Prefetch[str]]":
 
 
 def _fronts() -> QuerySet[Front]:
-    fronts = Front.objects.order_by("position").select_related("door", "box")
+    fronts = Front.objects.order_by("position").select_related("door", "box", "box_to_make")
     return fronts.defer(*_BESIDE_ITS_LABEL)
 
 
@@ -120,9 +121,17 @@ def thing_of(job: Job, table: type[Kept], key: int) -> Any:
     return thing
 
 
+def placed_kitchen_of(job: Job) -> Kitchen:
+    """The job's kitchen as of now, each cabinet in its place: what is shown and reckoned with.
+
+    What is written to a file is `snapshot.kitchen_of`, which leaves places to the runs.
+    """
+    return stood(kitchen_of(job))
+
+
 def schedule_of(job: Job) -> Schedule:
     """The job's schedule as of now."""
-    return schedule(kitchen_of(job))
+    return schedule(placed_kitchen_of(job))
 
 
 def fit_records_of(job: Job) -> dict[str, FitRecord]:

@@ -7,7 +7,7 @@ from datetime import datetime
 from django.core.exceptions import ValidationError
 
 from fronts.facts.rows import columns_of
-from fronts.models import Cabinet, DoorOnHand, Opening
+from fronts.models import Cabinet, DoorOnHand, Opening, Thing
 from fronts.rules.facts import single_fact
 from fronts.rules.kitchen import CHOOSE, FrontFacts
 from fronts.rules.kitchen import Cabinet as CabinetFacts
@@ -26,6 +26,7 @@ from fronts.services.saving import (
     saved,
     saved_under_its_label,
 )
+from fronts.services.standing import followed, let_follow
 from fronts.services.what_goes import in_cabinet, settled_in
 from fronts.snapshot.things import whole
 from shopjobs.models import Job, Person
@@ -49,8 +50,10 @@ def cabinet_change(
     *, cabinet: Cabinet, facts: CabinetFacts, at: datetime, by: Person | None = None
 ) -> Cabinet:
     """Change what is known of a cabinet; its openings stay, and must still lie within it."""
+    was = followed(cabinet)
     enter(cabinet, columns_of(facts))
     _save(cabinet)
+    let_follow(was, cabinet)
     text = f"Changed cabinet {cabinet.label}"
     job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
     return cabinet
@@ -71,7 +74,7 @@ def cabinet_move(*, cabinet: Cabinet, to: int, at: datetime, by: Person | None =
 
 @recorded
 def cabinet_copy(
-    *, cabinet: Cabinet, label: str, x: Mm, at: datetime, by: Person | None = None
+    *, cabinet: Cabinet, label: str, x: Mm | None, at: datetime, by: Person | None = None
 ) -> Cabinet:
     """Copy a cabinet with its openings, fronts and boxes to another place on its wall.
 
@@ -91,7 +94,8 @@ def cabinet_copy(
 def cabinet_delete(*, cabinet: Cabinet, at: datetime, by: Person | None = None) -> None:
     """Delete a cabinet with all that is in it."""
     job, before = cabinet.job, settled_in(cabinet.job)
-    went = in_cabinet(cabinet)
+    went, was = in_cabinet(cabinet), followed(cabinet)
+    let_follow(was, None)
     deleted(Cabinet.objects.filter(pk=cabinet.pk))
     went += before.lost(job)
     text = f"Deleted cabinet {cabinet.label}"
@@ -103,6 +107,9 @@ def _save(cabinet: Cabinet) -> None:
     new = changed(cabinet)
     if new & {"width", "height"}:
         _refuse_openings_outside(cabinet)
+    if "label" in new and Thing.objects.filter(job=cabinet.job, label=cabinet.label).exists():
+        taken = f"something else is called {cabinet.label} in this job; give another label"
+        raise ValidationError({"label": taken})
     saved_under_its_label(cabinet, taken=f"there is already a cabinet {cabinet.label} in this job")
     if "label" in new:
         refuse_shared_names(cabinet.job)

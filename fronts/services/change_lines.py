@@ -7,15 +7,21 @@ from django.apps import apps
 from django.db.models import Field, ForeignKey
 
 from fronts.facts.column_words import column_words, in_words
-from fronts.models import DoorOnHand, JobStandard, ShopStandard, Stock
+from fronts.models import BoxesMadeOf, DoorOnHand, JobStandard, ShopStandard, Stock
 from fronts.models.kept import Kept
-from fronts.rules.facts import Declared
+from fronts.rules.box_facts import BoxesMadeOf as BoxFacts
+from fronts.rules.fact_kinds import Declared
 from fronts.rules.job_facts import Stock as StockFacts
 from fronts.rules.standard_keys import Standard
 from shopjobs.row_changes import RowChange
 from shopjobs.row_values import python_value
 
-_KINDS: Mapping[type, type] = {JobStandard: Standard, ShopStandard: Standard, Stock: StockFacts}
+_KINDS: Mapping[type, type] = {
+    BoxesMadeOf: BoxFacts,
+    JobStandard: Standard,
+    ShopStandard: Standard,
+    Stock: StockFacts,
+}
 """Tables that keep declared facts without being things of a kitchen."""
 _BESIDE = {"choose": "whichever door on hand fits", "door": "door on hand"}
 """Columns that say together what one fact declares."""

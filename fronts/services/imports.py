@@ -4,6 +4,7 @@ import dataclasses
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
+from django.db.models import Model
 
 from fronts import models
 from fronts.facts.rows import columns_of
@@ -14,11 +15,13 @@ from fronts.rules.practice import NUMBER_NAMES, TABLES, Practice
 from fronts.rules.records import NO_RECORDS, Records
 from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
+from fronts.services.hardware import hardware_saved, list_of
 from fronts.services.kitchen_rows import kitchen_empty, kitchen_save
 from fronts.services.records import fronts_fitted, records_add
 from fronts.services.saving import checked, enter, job_changed, saved
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
+from fronts.snapshot.hardware import boxes_made_of_in_force, hardware_in_force
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.models import Job, Person, Shop
@@ -49,6 +52,7 @@ def job_import(
     shop_level = models.ShopStandard.objects.filter(shop=shop).first()
     _import_standard(kitchen.standard, job, shop_level)
     _import_stock(kitchen, job)
+    _import_hardware(kitchen, job)
     _import_practice(kitchen.practice, job, shop_level, by, at)
     kitchen_save(kitchen, job)
     records_add(job=job, records=records, fitted=fitted)
@@ -82,8 +86,14 @@ def _job(facts: JobFacts, shop: Shop, job: Job | None, *, replace: bool) -> Job:
 def _empty(job: Job) -> None:
     """Take out all that a file states; what was checked and recorded on the job stays."""
     kitchen_empty(job)
-    for table in (models.JobStandard, models.Stock, models.ShopNumber):
+    for table in _OF_JOB:
         deleted(table._default_manager.filter(job=job))
+
+
+_OF_JOB: tuple[type[Model], ...] = (
+    models.JobStandard, models.Stock, models.HardwareList, models.BoxesMadeOf, models.ShopNumber,
+)  # fmt: skip
+"""What a job may say otherwise than its shop."""
 
 
 def _import_standard(standard: Standard, job: Job, shop_level: models.ShopStandard | None) -> None:
@@ -121,6 +131,16 @@ def _import_stock(kitchen: Kitchen, job: Job) -> None:
     row = models.Stock(shop=job.shop, job=job, **columns_of(kitchen.stock))
     checked(row)
     saved(row)
+
+
+def _import_hardware(kitchen: Kitchen, job: Job) -> None:
+    """What the file lists differs from the shop's list: the job has its own, however short."""
+    if kitchen.hardware != hardware_in_force(job.shop):
+        hardware_saved(list_of(job), kitchen.hardware)
+    if kitchen.boxes_made_of != boxes_made_of_in_force(job.shop):
+        row = models.BoxesMadeOf(shop=job.shop, job=job, **columns_of(kitchen.boxes_made_of))
+        checked(row)
+        saved(row)
 
 
 def _import_practice(

@@ -9,7 +9,8 @@ from django.db.models import Model
 from fronts import models
 from fronts.facts.rows import by_column
 from fronts.models.kept import Kept, order_of, table_of
-from fronts.rules.facts import Fact, Rows, rows_of
+from fronts.rules.fact_kinds import Rows
+from fronts.rules.facts import Fact, rows_of
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.validity import faults_of, tidied_thing
 from fronts.services.rows import NO_DOORS, Doors, called, row_for

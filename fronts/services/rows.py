@@ -8,7 +8,8 @@ from django.db.models import Model
 from fronts import models
 from fronts.facts.rows import columns_of
 from fronts.models.kept import Kept
-from fronts.rules.facts import DoorName, facts_of
+from fronts.rules.fact_kinds import DoorName
+from fronts.rules.facts import facts_of
 from fronts.rules.kitchen import CHOOSE
 from shopjobs.services.recording import deleted, made
 

@@ -153,18 +153,27 @@ def _told(
     )  # fmt: skip
 
 
-def shop_changed(*, shop: Shop, text: str, by: Person | None, at: datetime) -> None:
+def shop_changed(
+    *, shop: Shop, text: str, by: Person | None, at: datetime, went: Sequence[str] = ()
+) -> None:
     """Count a change of each of the shop's jobs, and tell once what it was."""
     words = partial(line_of, unit=shop.unit)
-    tell(Told(shop=shop, text=text, by=by, at=at, counts=True, words=words))
+    tell(Told(shop=shop, text=text, by=by, at=at, counts=True, went=went, words=words))
 
 
-def ways_changed(*, owner: Shop | Job, what: str, by: Person | None, at: datetime) -> None:
+def ways_changed(
+    *,
+    owner: Shop | Job,
+    what: str,
+    by: Person | None,
+    at: datetime,
+    went: Sequence[str] = (),
+) -> None:
     """Count and tell a change of the ways of a shop, or of those of one job."""
     if isinstance(owner, Shop):
-        shop_changed(shop=owner, text=f"Changed the shop's {what}", by=by, at=at)
+        shop_changed(shop=owner, text=f"Changed the shop's {what}", by=by, at=at, went=went)
     else:
-        job_changed(job=owner, text=f"Changed the job's {what}", by=by, at=at)
+        job_changed(job=owner, text=f"Changed the job's {what}", by=by, at=at, went=went)
 
 
 def key_of(cabinet: Cabinet | None) -> str:

@@ -9,11 +9,11 @@ from django.core.exceptions import ValidationError
 
 from fronts.facts.rows import columns_of
 from fronts.models import ShopNumber, Stock
-from fronts.rules.facts import Lengths, facts_of
 from fronts.rules.job_facts import Stock as StockFacts
 from fronts.rules.lengths import LengthError, as_decimal, exact
 from fronts.rules.practice import NUMBER_NAMES, PLAIN, POSITIVE, PRACTICE
 from fronts.rules.validity import stock_faults
+from fronts.services.owned import list_faults, own_row, shop_and_job
 from fronts.services.saving import checked, enter, job_changed, saved, ways_changed
 from fronts.services.what_goes import settled_in
 from fronts.snapshot.stock import practice_in_force
@@ -30,10 +30,9 @@ def stock_set(
     *, owner: Shop | Job, stock: StockFacts, at: datetime, by: Person | None = None
 ) -> Stock:
     """Set all that is in stock."""
-    shop, job = _of(owner)
-    row = Stock.objects.filter(shop=shop, job=job).first() or Stock(shop=shop, job=job)
+    row = own_row(Stock, owner)
     enter(row, columns_of(stock))
-    checked(row, _stock_faults(stock))
+    checked(row, stock_faults(stock) | list_faults(stock))
     saved(row)
     ways_changed(owner=owner, what="stock", by=by, at=at)
     return row
@@ -61,7 +60,7 @@ def practice_set(
     faults = {name: fault for name, value in values.items() if (fault := _fault(name, value))}
     if faults:
         raise ValidationError(faults)
-    shop, job = _of(owner)
+    shop, job = shop_and_job(owner)
     rows = {row.name: row for row in ShopNumber.objects.filter(shop=shop, job=job)}
     for name, value in values.items():
         if value is not None:
@@ -78,19 +77,6 @@ def practice_set(
 def _value(name: str, value: Fraction) -> Decimal | None:
     """What is stored of a number: nothing of the usual one, so that any of them can be said."""
     return None if value == getattr(PRACTICE, name) else as_decimal(value, VALUE_PLACES)
-
-
-def _of(owner: Shop | Job) -> tuple[Shop, Job | None]:
-    return (owner, None) if isinstance(owner, Shop) else (owner.shop, owner)
-
-
-def _stock_faults(stock: StockFacts) -> dict[str, str]:
-    faults = stock_faults(stock)
-    for fact in facts_of(StockFacts):
-        match fact.declared:
-            case Lengths(most=most) if len(getattr(stock, fact.name)) > most:
-                faults[fact.name] = f"enter at most {most} lengths"
-    return faults
 
 
 def _fault(name: str, value: Fraction | None) -> str | None:

@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import Any
 
 from fronts.facts.rows import by_column, columns_of
+from fronts.models import Thing
 from fronts.models.kept import Kept, order_of, table_of
 from fronts.rules.facts import rows_of
 from fronts.rules.kitchen import BESIDE_CABINETS
@@ -15,6 +16,7 @@ from fronts.rules.validity import faults_of
 from fronts.services.ordering import last_position
 from fronts.services.rows import row_for, rows_replaced
 from fronts.services.saving import checked, enter, job_changed, saved_under_its_label
+from fronts.services.standing import followed, let_follow, standing_faults
 from fronts.services.what_goes import settled_in
 from shopjobs.models import Job, Person
 from shopjobs.services.recording import deleted, recorded
@@ -35,8 +37,11 @@ def thing_create(*, job: Job, facts: Any, at: datetime, by: Person | None = None
 @recorded
 def thing_change(*, row: Any, facts: Any, at: datetime, by: Person | None = None) -> Any:
     """Change what is known of a thing."""
+    was = followed(row) if isinstance(row, Thing) else None
     enter(row, columns_of(facts))
     _save(row, facts)
+    if was is not None:
+        let_follow(was, row)
     job_changed(job=row.job, text=f"Changed {called(row)}", by=by, at=at)
     return row
 
@@ -66,6 +71,8 @@ def _save(row: Any, facts: Any) -> None:
     """Save the row, and replace the rows of what is in it."""
     inside: list[tuple[type[Kept], list[Kept]]] = []
     faults = by_column(row.facts, faults_of(facts))
+    if isinstance(row, Thing):
+        faults |= standing_faults(row, facts)
     for fact, declared in rows_of(row.facts):
         table, things = table_of(fact.kind), getattr(facts, fact.name)
         if len(things) > declared.most:

@@ -5,7 +5,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from django.db.models import F, Q
+from django.db.models import F
 
 from fronts import models
 from fronts.models.standard import SharedStandard
@@ -13,13 +13,13 @@ from fronts.rules.job_facts import Stock
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import PRACTICE, Practice
 from fronts.rules.standards import COMMON_STOCK
+from fronts.snapshot.in_force import row_in_force, rows_for
 from shopjobs.models import Job, Shop
 
 
 def stock_in_force(owner: Shop | Job) -> Stock:
     """The job's own stock, else its shop's, else what is commonly kept."""
-    rows = models.Stock.objects.filter(_rows_of(owner))
-    row = rows.order_by(F("job").asc(nulls_last=True)).first()
+    row = row_in_force(models.Stock, owner)
     if row is None:
         return COMMON_STOCK
     return Stock(
@@ -33,7 +33,7 @@ def stock_in_force(owner: Shop | Job) -> Stock:
 
 def practice_in_force(owner: Shop | Job, *levels: SharedStandard | None) -> Practice:
     """The shop's numbers and tables, with the job's own over them."""
-    numbers = models.ShopNumber.objects.filter(_rows_of(owner))
+    numbers = models.ShopNumber.objects.filter(rows_for(owner))
     changed: dict[str, Any] = {
         row.name: getattr(PRACTICE, row.name) if row.value is None else Fraction(row.value)
         for row in numbers.order_by(F("job").asc(nulls_first=True))
@@ -56,16 +56,6 @@ def tables_of(level: SharedStandard | None) -> dict[str, Any]:
     if level.slide_classes is not None:
         found["slide_classes"] = tuple(Fraction(each) for each in level.slide_classes)
     return found
-
-
-def _rows_of(owner: Shop | Job) -> Q:
-    """The shop's own rows, and the job's where a job asks.
-
-    A row without a job is its shop's: it is never asked for without naming that shop.
-    """
-    if isinstance(owner, Shop):
-        return Q(shop=owner, job=None)
-    return Q(job=owner) | Q(shop=owner.shop_id, job=None)
 
 
 def _without_blanks(lengths: Iterable[Mm | None]) -> tuple[Mm, ...]:

@@ -9,7 +9,8 @@ from django.db.models import Model, prefetch_related_objects
 
 from fronts.facts.rows import from_row
 from fronts.models.kept import Kept, order_of, table_of
-from fronts.rules.facts import DoorName, facts_of, rows_of
+from fronts.rules.fact_kinds import DoorName
+from fronts.rules.facts import facts_of, rows_of
 from fronts.rules.kitchen import CHOOSE
 
 T = TypeVar("T")

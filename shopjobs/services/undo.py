@@ -43,19 +43,22 @@ def clashes(revision: Revision) -> list[Clash]:
 def _as_left(changes: Sequence[RowChange]) -> list[RowChange]:
     """The changes, each with what stood in its columns once all of them were made.
 
-    A service may change a row twice: a record lets its front go, and finds the new one.
+    A service may change a row twice: a record lets its front go, and finds the new one. Of a
+    row that it made, and then entered more into, all that it says in the end was left.
     """
     left: dict[tuple[str, int], Values] = defaultdict(dict)
     for change in changes:
         left[change.table, change.key] |= change.after or {}
-    return [
-        change
-        if change.after is None
-        else change._replace(
-            after={name: left[change.table, change.key][name] for name in change.after}
-        )
-        for change in changes
-    ]
+
+    def as_left(change: RowChange) -> Values | None:
+        held = left[change.table, change.key]
+        if change.after is None:
+            return None
+        if change.before is None:
+            return {name: value for name, value in held.items() if value not in (None, "")}
+        return {name: held[name] for name in change.after}
+
+    return [change._replace(after=as_left(change)) for change in changes]
 
 
 def take_back(revision: Revision) -> None:

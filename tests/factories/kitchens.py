@@ -13,6 +13,8 @@ from tests.factories.made import NOW, ServedFactory
 from tests.factories.shops import JobFactory
 from tests.saying import box_set, cabinet_create, door_create, opening_create, standard_set
 
+HINGES = "hinge H-LAP, overlay"
+"""What a list of hardware calls the hinges of an overlay door in a shop that has entered none."""
 STILE = inches(3, 2)
 """How wide a cabinet's face frame is around its opening."""
 
@@ -119,4 +121,4 @@ def door_and_drawer(job: Job, **door: Any) -> Cabinet:
 
 def _end_of_wall(made: Any) -> Any:
     row = Cabinet.objects.filter(job=made.job, wall=made.wall)
-    return max((each.x + each.width for each in row), default=inches(0))
+    return max((each.x + each.width for each in row if each.x is not None), default=inches(0))

@@ -11,28 +11,32 @@ from fractions import Fraction
 from itertools import count
 from typing import Any, TypeVar
 
-from fronts.rules.facts import (
+from fronts.rules.fact_kinds import (
     Count,
     Day,
     DoorName,
     EachSide,
-    Fact,
     Group,
+    ItemCode,
     Label,
     Length,
     Lengths,
+    Number,
     Rows,
     Text,
     Thread,
     Word,
-    facts_of,
+    YesNo,
 )
+from fronts.rules.facts import Fact, facts_of
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Sides, Standard
 
 T = TypeVar("T")
 DOOR = "D1"
-_SINGLE: tuple[type, ...] = (Count, Day, DoorName, Label, Length, Lengths, Text, Thread, Word)
+_SINGLE: tuple[type, ...] = (
+    Count, Day, DoorName, ItemCode, Label, Length, Lengths, Number, Text, Thread, Word, YesNo,
+)  # fmt: skip
 
 
 class Distinct:
@@ -71,10 +75,14 @@ class Distinct:
             case Word(words=words):
                 usual = fact.default if fact.has_default else next(iter(words))
                 return next(word for word in reversed(words) if word != usual)
-            case Count(least=least):
-                return least + next(self._numbers)
+            case Count(least=least, most=most):
+                return least + 1 + next(self._numbers) % (most - least)
             case Length():
                 return self._length()
+            case Number(least=least):
+                return least + Fraction(next(self._numbers), 8)
+            case YesNo():
+                return not fact.default
             case Thread():
                 return "M4"
             case DoorName():

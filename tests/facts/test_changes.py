@@ -3,16 +3,8 @@
 from dataclasses import replace
 
 from fronts.facts.changes import Change, changes
-from fronts.rules.kitchen import (
-    Box,
-    DoorOnHand,
-    FrontFacts,
-    KnobHole,
-    Measured,
-    Opening,
-    Point,
-    ShelfPins,
-)
+from fronts.rules.box_facts import Box, ShelfPins
+from fronts.rules.kitchen import DoorOnHand, FrontFacts, KnobHole, Measured, Opening, Point
 from fronts.rules.standard_keys import Sides, Standard
 from tests.rules.small_kitchens import inch
 

@@ -14,7 +14,9 @@ from fronts.rules.kitchen import Cabinet, Opening
     [
         (columns.size, Opening, "measured.width_top", "is never missing"),
         (columns.maybe_size, Opening, "width", "may be missing"),
-        (columns.sizes, Opening, "width", "is several lengths"),
+        (columns.sizes, Opening, "width", "is not several lengths"),
+        (columns.number, Opening, "width", "is no number"),
+        (columns.flag, Opening, "width", "is so or is not"),
         (columns.word, Opening, "width", "is no word out of a few"),
         (columns.count, Opening, "width", "is no count"),
         (columns.words, Opening, "width", "is no text"),

@@ -8,31 +8,29 @@ import pytest
 from django import forms
 
 from fronts.facts.rows import columns_of
-from fronts.jobfile import read, read_job, write
-from fronts.pages.fit.forms import FitForm
-from fronts.pages.measure.forms.boxes import BoxForm, PinsForm
+from fronts.jobfile import read, write
+from fronts.pages.hardware.views.kinds import ITEM_PAGES, ItemPage
+from fronts.pages.measure.forms.boxes import BoxForm, BoxToMakeForm, PinsForm
 from fronts.pages.measure.forms.cabinets import CabinetForm
-from fronts.pages.measure.forms.fronts import FrontForm
+from fronts.pages.measure.forms.fronts import FrontForm, PlaceForm
 from fronts.pages.measure.forms.openings import OpeningForm
 from fronts.pages.measure.things.registry import THING_PAGES
+from fronts.pages.shared.boxes_form import BoxesForm
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
 from fronts.pages.shared.thing_addresses import path_of
-from fronts.rules.facts import Group, Rows, Word, facts_of, rows_of
+from fronts.rules.box_facts import USUAL_BOXES, BoxToMake
+from fronts.rules.fact_kinds import Group, Rows, Word
+from fronts.rules.facts import facts_of, rows_of
 from fronts.rules.fingerprint import fingerprint
-from fronts.rules.fits import FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.job_facts import Stock
-from fronts.rules.kinds import SIDES
-from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen, Opening
-from fronts.rules.labels import front_labels
+from fronts.rules.kitchen import BESIDE_CABINETS, HandlePlace, Kitchen, Opening
 from fronts.rules.practice import Practice
-from fronts.rules.records import CheckFacts, RecordedCheck, Records
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides, Standard
-from fronts.selectors.records import records_of
 from fronts.services.imports import job_import
 from fronts.snapshot import kitchen_of
-from shopjobs.models import Job, Person, Shop
+from shopjobs.models import Job, Shop
 from tests.factories import NOW
 from tests.facts.distinct import DOOR, Distinct, at, changed, paths
 from tests.facts.whole_kitchen import whole_kitchen
@@ -48,6 +46,8 @@ def parts_of(kitchen: Kitchen) -> dict[str, Any]:
         "job": kitchen.job,
         "standard": kitchen.standard,
         "stock": kitchen.stock,
+        "hardware": kitchen.hardware,
+        "boxes": kitchen.boxes_made_of,
     } | {declared.one: getattr(kitchen, fact.name)[0] for fact, declared in rows_of(Kitchen)}
 
 
@@ -55,7 +55,7 @@ FACTS = [
     (name, path)
     for name, thing in parts_of(KITCHEN).items()
     for path in paths(thing)
-    if at(thing, path) is not None
+    if at(thing, path) not in (None, ())
 ]
 
 
@@ -183,9 +183,7 @@ def test_every_fact_of_a_front_comes_back_from_its_form(opening: Opening) -> Non
 
 def test_every_fact_of_a_box_comes_back_from_its_forms() -> None:
     """The box and each of its rows of holes."""
-    for front in STACK.fronts:
-        box = front.box
-        assert box is not None
+    for box in (front.box for front in STACK.fronts if front.box):
         form = BoxForm(typed(BoxForm(unit="mm", box=box)), unit="mm", box=None)
         assert form.is_valid(), form.errors
         assert form.entered == replace(box, shelf_pins=())
@@ -193,6 +191,23 @@ def test_every_fact_of_a_box_comes_back_from_its_forms() -> None:
             row = PinsForm(typed(PinsForm(unit="mm", initial=columns_of(pins))), unit="mm")
             assert row.is_valid(), row.errors
             assert row.row == pins
+
+
+def test_every_fact_of_a_box_to_be_made_comes_back_from_its_form() -> None:
+    """What is decided about it; its sizes are the rules'."""
+    (box,) = everything(KITCHEN, BoxToMake)
+    form = BoxToMakeForm(typed(BoxToMakeForm(unit="mm", box=box)), unit="mm", box=None)
+
+    assert form.is_valid(), form.errors
+    assert form.entered == box
+
+
+def test_every_place_of_a_handle_comes_back_from_its_row() -> None:
+    """In the small table of its front's form."""
+    for place in everything(KITCHEN, HandlePlace):
+        row = PlaceForm(typed(PlaceForm(unit="mm", initial=columns_of(place))), unit="mm")
+        assert row.is_valid(), row.errors
+        assert row.row == place
 
 
 @pytest.mark.parametrize("kind", BESIDE_CABINETS, ids=lambda kind: kind.__name__)
@@ -222,47 +237,20 @@ def test_every_fact_of_the_stock_comes_back_from_its_form() -> None:
     assert form.entered == stock
 
 
-def a_fit() -> FitFacts:
-    """A record whose every fact has a value of its own, at one end of no side alone."""
-    whole = Distinct().thing(FitFacts)
-    ends = {end: None for side in ("left", "bottom") for end in end_names(side)}
-    both = replace(whole.planned, left=None, right=None, top=None, bottom=None)
-    return replace(whole, gaps=replace(whole.gaps, right=None, top=None, **ends), planned=both)
+@pytest.mark.parametrize("page", ITEM_PAGES.values(), ids=lambda page: page.path)
+def test_every_fact_of_an_item_comes_back_from_its_form(page: ItemPage) -> None:
+    """Each of the shop's list."""
+    for item in getattr(KITCHEN.hardware, page.path):
+        form = page.form(typed(page.form(unit="mm", held=item)), unit="mm")
+
+        assert form.is_valid(), form.errors
+        assert form.entered == item
 
 
-def test_every_fact_of_a_record_that_its_form_asks_for_comes_back_from_it() -> None:
-    """The gaps at all sides, and the note; how it stands is said otherwise."""
-    whole = Distinct().thing(FitFacts)
-    gaps = Gaps(*(getattr(whole.gaps, side) for side in SIDES))
-    record = FitFacts(whole.label, gaps, whole.note)
-    shown = FitForm(unit="mm", initial={"front": record.label, **columns_of(record)})
-    form = FitForm(typed(shown), unit="mm")
+def test_every_fact_of_how_boxes_are_made_comes_back_from_its_form() -> None:
+    """Thicknesses, joint, heights and material."""
+    made = KITCHEN.boxes_made_of
+    form = BoxesForm(typed(BoxesForm(unit="mm", boxes=made)), unit="mm", boxes=USUAL_BOXES)
 
     assert form.is_valid(), form.errors
-    assert form.entered(record.label) == record
-
-
-def test_every_fact_that_people_record_comes_back_from_file_and_database(
-    shop: Shop, installer: Person
-) -> None:
-    """Each in a file of its own unit, into the tables, out again, and in a file once more."""
-    new = Distinct()
-    other = replace(a_fit(), state="to adjust", planned=Gaps())
-    front = front_labels(CABINET.label, STACK)[0]
-    fits = (
-        RecordedFit(front, NOW, "ines", a_fit(), hung="9c2", fingerprint="77-ab"),
-        RecordedFit("Z9", NOW, "Nobody Here", replace(other, label="Z9"), gone=True),
-    )
-    checks = (
-        RecordedCheck(new.thing(CheckFacts), NOW, "ines", "77-ab"),
-        RecordedCheck(CheckFacts("knob")),
-    )
-    records = Records(fits, checks)
-
-    stated = read_job(write(KITCHEN, records))
-    job = job_import(kitchen=stated.kitchen, records=stated.records, shop=shop, at=NOW)
-    kept = records_of(Job.objects.get(pk=job.pk))
-
-    assert stated.records == records
-    assert set(kept.fits) == set(fits)
-    assert kept.checks == checks
+    assert form.entered == made

@@ -3,7 +3,11 @@
 import random
 from collections.abc import Callable, Mapping
 
+from fronts.rules.box_facts import BoxesMadeOf
+from fronts.rules.items import HandleItem
 from fronts.rules.practice import inches
+from fronts.services.boxes_made_of import boxes_made_of_set
+from fronts.services.hardware import items_set
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
 from shopjobs.models import Job, Person, Role, Shop
@@ -25,6 +29,19 @@ def stock_of_shop(job: Job, by: Person, chance: random.Random) -> None:
     """Other lengths on the shelf."""
     lengths = [inches(1), inches(2 + chance.randrange(9))]
     stock_set(owner=job.shop, screw_lengths=lengths, at=NOW, by=by)
+
+
+def hardware_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """Other knobs, in another order."""
+    codes = chance.sample("ABCDE", 3)
+    items = [HandleItem(code, projection=inches(1 + chance.randrange(9), 8)) for code in codes]
+    items_set(owner=job.shop, kind=HandleItem, items=items, at=NOW, by=by)
+
+
+def boxes_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """Thicker sides."""
+    boxes = BoxesMadeOf(side=inches(1 + chance.randrange(9), 16))
+    boxes_made_of_set(owner=job.shop, boxes=boxes, at=NOW, by=by)
 
 
 def numbers_of_shop(job: Job, by: Person, chance: random.Random) -> None:
@@ -79,7 +96,7 @@ def set_tables(owner: Job | Shop, by: Person, chance: random.Random) -> None:
 DEEDS_OF_SHOP: Mapping[str, Deed] = {
     deed.__name__: deed
     for deed in (
-        standard_of_shop, stock_of_shop, numbers_of_shop, tables_of_shop, facts_of_shop,
-        role_of_person, account_of_person,
+        standard_of_shop, stock_of_shop, hardware_of_shop, boxes_of_shop, numbers_of_shop,
+        tables_of_shop, facts_of_shop, role_of_person, account_of_person,
     )
 }  # fmt: skip

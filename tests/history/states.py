@@ -11,19 +11,25 @@ from django.core.exceptions import ValidationError
 from django.db.models import Model, QuerySet
 
 from fronts import models
+from fronts.rules.box_facts import BoxToMake, ShelfPins
 from fronts.rules.fits import FitFacts
-from fronts.rules.kitchen import Point, ShelfPins
+from fronts.rules.items import HandleItem
+from fronts.rules.kitchen import Point
 from fronts.rules.practice import inches
+from fronts.rules.wall_facts import Thing
 from fronts.selectors.kitchens import schedule_of
-from fronts.services.boxes import box_remove
+from fronts.services.boxes import box_make, box_remove
 from fronts.services.cabinets import cabinet_copy, cabinet_delete, cabinet_move
 from fronts.services.doors import door_delete
 from fronts.services.fits import fit_record
 from fronts.services.fronts import front_change
+from fronts.services.hardware import hardware_clear, items_set
 from fronts.services.openings import opening_delete
 from fronts.services.order_lists import order_line_check, order_line_uncheck
 from fronts.services.orders import order_check, order_uncheck
+from fronts.services.others import other_delete
 from fronts.services.stock import practice_set, stock_clear
+from fronts.services.things import thing_create
 from fronts.snapshot.things import bare
 from shopjobs.models import Job, Person, Revision, Session, Shop
 from shopjobs.services.recording import UNRECORDED
@@ -69,7 +75,11 @@ def resize_cabinet(job: Job, by: Person, chance: random.Random) -> None:
     """Wider, somewhere else."""
     cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
     cabinet_change(
-        cabinet=cabinet, width=cabinet.width + inches(1, 8), x=cabinet.x + inches(1), at=NOW, by=by
+        cabinet=cabinet,
+        width=cabinet.width + inches(1, 8),
+        x=(cabinet.x or inches(0)) + inches(1),
+        at=NOW,
+        by=by,
     )
 
 
@@ -202,6 +212,36 @@ def check_line(job: Job, by: Person, chance: random.Random) -> None:
         order_check(job=job, item="hinge", need=need, fingerprint="", by=by, at=NOW)
 
 
+def make_box(job: Job, by: Person, chance: random.Random) -> None:
+    """A box is to be made, instead of one that was measured."""
+    fronts = models.Front.objects.filter(
+        opening__cabinet__job=job, opening__closed_by="drawers"
+    ).select_related("opening__cabinet__job")
+    if fronts:
+        facts = BoxToMake(shelves=chance.randrange(3))
+        box_make(front=chance.choice(list(fronts)), facts=facts, at=NOW, by=by)
+
+
+def hardware_of_job(job: Job, by: Person, chance: random.Random) -> None:
+    """A list of its own, or the shop's again."""
+    if chance.random() < 0.5:
+        hardware_clear(job=job, at=NOW, by=by)
+    else:
+        items_set(owner=job, kind=HandleItem, items=[HandleItem("K")], at=NOW, by=by)
+
+
+def thing_on_wall(job: Job, by: Person, chance: random.Random) -> None:
+    """A filler after something, or one that goes."""
+    rows = list(models.Thing.objects.filter(job=job))
+    if rows and chance.random() < 0.5:
+        other_delete(row=chance.choice(rows), at=NOW, by=by)
+        return
+    cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
+    label = f"F{chance.randrange(10**6)}"
+    facts = Thing(label, "filler", cabinet.wall, inches(1), after=cabinet.label)
+    thing_create(job=job, facts=facts, at=NOW, by=by)
+
+
 def an_opening(job: Job, chance: random.Random) -> models.Opening:
     """Any opening of the job."""
     openings = models.Opening.objects.filter(cabinet__job=job).select_related("cabinet__job")
@@ -252,6 +292,7 @@ DEEDS: Mapping[str, Deed] = {
         box_behind, lose_box, copy_cabinet, move_cabinet, delete_cabinet, change_door,
         delete_door, standard_of_job, stock_of_job, numbers_of_job, client_of_job, fit_front,
         check_line, enter_cabinet, enter_door, decide_front, tables_of_job, line_of_list,
+        make_box, hardware_of_job, thing_on_wall,
     )
 }  # fmt: skip
 """What people do to a job."""

@@ -7,7 +7,7 @@ import pytest
 from django.core.exceptions import ValidationError
 
 from fronts.models import Cabinet, Opening
-from fronts.rules.kitchen import ShelfPins
+from fronts.rules.box_facts import ShelfPins
 from fronts.rules.practice import inches
 from fronts.services.cabinets import cabinet_copy, cabinet_move
 from fronts.snapshot import kitchen_of

@@ -26,14 +26,14 @@ from fronts.services.order_lists import order_line_check
 from fronts.services.orders import order_check
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision, Shop
-from tests.factories import NOW, PersonFactory, ShopFactory, door_and_drawer, overlaid
+from tests.factories import HINGES, NOW, PersonFactory, ShopFactory, door_and_drawer, overlaid
 from tests.history.states import state_of
 from tests.kitchen_files import small
 from tests.saying import cabinet_change
 
 LATER = NOW + timedelta(hours=1)
 FIT = RecordedFit("B1.a", NOW, "ines", FitFacts("B1.a", Gaps(left=inches(1, 8))))
-CHECK = RecordedCheck(CheckFacts("hinge", 2, "ordered"), NOW, "otto", "77-ab")
+CHECK = RecordedCheck(CheckFacts(HINGES, 2, "ordered"), NOW, "otto", "77-ab")
 
 
 def taken_in(shop: Shop, *fits: RecordedFit, checks: tuple[RecordedCheck, ...] = (),
@@ -66,7 +66,7 @@ def worked_on(job: Job, installer: Person, office: Person) -> Job:
             hung="9c2", fingerprint="77-ab", by=installer, at=NOW + timedelta(minutes=minutes),
         )  # fmt: skip
     schedule = schedule_of(job)
-    order_line_check(job=job, schedule=schedule, item="hinge", seen=2, by=office, at=NOW)
+    order_line_check(job=job, schedule=schedule, item=HINGES, seen=2, by=office, at=NOW)
     return Job.objects.get(pk=job.pk)
 
 
@@ -179,12 +179,12 @@ def test_a_record_of_a_front_that_has_gone_is_not_anothers(worked_on: Job) -> No
 def test_the_later_mark_of_an_item_holds(shop: Shop, office: Person) -> None:
     """Whether it stands in the file or in the job."""
     job = taken_in(shop, checks=(CHECK,))
-    taken_in(shop, checks=(replace(CHECK, at=LATER, facts=CheckFacts("hinge", 3)),))
+    taken_in(shop, checks=(replace(CHECK, at=LATER, facts=CheckFacts(HINGES, 3)),))
     assert (OrderCheck.objects.get().need, OrderCheck.objects.get().checked_at) == (3, LATER)
 
     taken_in(shop, checks=(CHECK,))
     assert OrderCheck.objects.get().need == 3
-    order_check(job=job, item="hinge", need=4, fingerprint="", by=office, at=LATER)
+    order_check(job=job, item=HINGES, need=4, fingerprint="", by=office, at=LATER)
     assert OrderCheck.objects.get().checked_by == office
 
 
@@ -192,10 +192,10 @@ def test_what_stood_on_the_list_is_not_new(shop: Shop, office: Person) -> None:
     """What the file does not name is new since it was begun."""
     job = taken_in(shop, checks=(RecordedCheck(CheckFacts("knob")), CHECK))
 
-    assert items_known(job) == frozenset({"knob", "hinge"})
-    line = next(one for one in order_lines(job, schedule_of(job)) if one.item == "hinge")
+    assert items_known(job) == frozenset({"knob", HINGES})
+    line = next(one for one in order_lines(job, schedule_of(job)) if one.item == HINGES)
     assert (line.was, line.checked_by, line.note) == (2, "otto", "ordered")
-    assert [check.facts.item for check in records_of(job).checks] == ["knob", "hinge"]
+    assert [check.facts.item for check in records_of(job).checks] == ["knob", HINGES]
 
 
 def test_one_record_said_twice_is_one(shop: Shop) -> None:

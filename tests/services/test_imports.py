@@ -205,7 +205,7 @@ class TestDemo:
         assert {cabinet.build for cabinet in kitchen.cabinets} == {"face-frame", "frameless"}
         assert {front.plane for front in fronts} == {"overlay", "inset"}
         assert {each.closed_by for each in openings} == {
-            "door", "pair", "drawer", "drawers", "pull-out", "fixed", "open",
+            "door", "pair", "drawer", "drawers", "pull-out", "fixed", "open", "lift-up",
         }  # fmt: skip
         assert [each.label for each in openings if each.measured.diagonal_1] == ["a"]
         doors = {front.door_on_hand for opening in openings for front in opening.fronts}

@@ -4,7 +4,8 @@ import pytest
 from django.core.exceptions import ValidationError
 
 from fronts.models import Box, Front, HingeBore, Opening
-from fronts.rules.kitchen import Point, ShelfPins
+from fronts.rules.box_facts import ShelfPins
+from fronts.rules.kitchen import Point
 from fronts.rules.practice import inches
 from fronts.services.boxes import box_remove
 from shopjobs.models import Job

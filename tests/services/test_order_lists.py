@@ -8,7 +8,7 @@ from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.order_lists import items_known
 from fronts.services.order_lists import order_line_check, order_line_uncheck
 from shopjobs.models import Job, Person
-from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory, overlaid
+from tests.factories import HINGES, NOW, BoxFactory, CabinetFactory, OpeningFactory, overlaid
 
 
 @pytest.fixture
@@ -39,7 +39,7 @@ def test_a_line_is_checked_as_it_was_seen(kitchen_job: Job, office: Person) -> N
     """With the need that the person saw; before that nothing is known."""
     assert items_known(kitchen_job) is None
 
-    made = check(kitchen_job, "hinge", 2, office)
+    made = check(kitchen_job, HINGES, 2, office)
 
     assert (made.need, made.checked_by) == (2, office)
     assert items_known(kitchen_job) == frozenset(needs_of(kitchen_job))
@@ -47,8 +47,8 @@ def test_a_line_is_checked_as_it_was_seen(kitchen_job: Job, office: Person) -> N
 
 @pytest.mark.parametrize(
     ("item", "seen", "words"),
-    [("hinge", 1, "it was 1 × hinge when you looked, now it is 2"),
-     ("hinge", 3, "it was 3 × hinge when you looked, now it is 2"),
+    [(HINGES, 1, f"it was 1 × {HINGES} when you looked, now it is 2"),
+     (HINGES, 3, f"it was 3 × {HINGES} when you looked, now it is 2"),
      ("gold leaf", 2, "gold leaf is no longer needed")],
 )  # fmt: skip
 def test_what_has_changed_is_not_checked(
@@ -67,7 +67,7 @@ def test_what_came_after_the_list_was_begun_is_new_until_checked(
 ) -> None:
     """Checking one new item makes that one known, and no other."""
     begun = needs_of(kitchen_job)
-    check(kitchen_job, "hinge", 2, office)
+    check(kitchen_job, HINGES, 2, office)
     add_a_drawer(kitchen_job)
     new = sorted(needs_of(kitchen_job).keys() - begun.keys())
     assert len(new) > 1
@@ -80,11 +80,11 @@ def test_what_came_after_the_list_was_begun_is_new_until_checked(
 
 def test_without_any_mark_the_list_begins_anew(kitchen_job: Job, office: Person) -> None:
     """Not while one mark is left."""
-    screw = next(item for item in needs_of(kitchen_job) if item != "hinge")
-    check(kitchen_job, "hinge", 2, office)
+    screw = next(item for item in needs_of(kitchen_job) if item != HINGES)
+    check(kitchen_job, HINGES, 2, office)
     check(kitchen_job, screw, needs_of(kitchen_job)[screw], office)
 
-    order_line_uncheck(job=kitchen_job, item="hinge", by=office, at=NOW)
+    order_line_uncheck(job=kitchen_job, item=HINGES, by=office, at=NOW)
     assert items_known(kitchen_job) is not None
 
     order_line_uncheck(job=kitchen_job, item=screw, by=office, at=NOW)
@@ -94,6 +94,6 @@ def test_without_any_mark_the_list_begins_anew(kitchen_job: Job, office: Person)
 def test_two_jobs_go_through_their_own_lists(kitchen_job: Job, office: Person) -> None:
     """What is checked on one says nothing of the other."""
     other = Job.objects.create(shop=kitchen_job.shop, number="K-2")
-    check(kitchen_job, "hinge", 2, office)
+    check(kitchen_job, HINGES, 2, office)
 
     assert items_known(other) is None

@@ -17,6 +17,7 @@ from fronts.services.openings import opening_delete
 from fronts.services.orders import order_check, order_uncheck
 from shopjobs.models import Job, Person
 from tests.factories import (
+    HINGES,
     NOW,
     CabinetFactory,
     OpeningFactory,
@@ -47,7 +48,7 @@ def check(job: Job, item: str, by: Person) -> OrderCheck:
 
 def test_nothing_is_checked_at_first(kitchen_job: Job) -> None:
     """Each line says what is needed, why, and for which fronts."""
-    line = lines_of(kitchen_job)["hinge"]
+    line = lines_of(kitchen_job)[HINGES]
 
     assert (line.need, line.fronts, line.is_checked, line.is_changed) == (
         2,
@@ -60,8 +61,8 @@ def test_nothing_is_checked_at_first(kitchen_job: Job) -> None:
 
 def test_a_checked_line_has_a_name_and_a_time(kitchen_job: Job, office: Person) -> None:
     """And the need as it was."""
-    check(kitchen_job, "hinge", office)
-    line = lines_of(kitchen_job)["hinge"]
+    check(kitchen_job, HINGES, office)
+    line = lines_of(kitchen_job)[HINGES]
 
     assert (line.checked_by, line.checked_at) == (office.shown_name, NOW)
     assert (line.was, line.is_changed) == (2, False)
@@ -70,10 +71,10 @@ def test_a_checked_line_has_a_name_and_a_time(kitchen_job: Job, office: Person) 
 
 def test_a_line_shows_that_its_need_changed_since(kitchen_job: Job, office: Person) -> None:
     """With what it was when it was checked."""
-    check(kitchen_job, "hinge", office)
+    check(kitchen_job, HINGES, office)
     cabinet = CabinetFactory.create(job=kitchen_job, label="B2", x=inches(18))
     OpeningFactory.create(cabinet=cabinet, height=inches(19))
-    line = lines_of(kitchen_job)["hinge"]
+    line = lines_of(kitchen_job)[HINGES]
 
     assert (line.was, line.need, line.is_changed) == (2, 4, True)
 
@@ -90,19 +91,19 @@ def test_a_line_that_fell_away_is_still_told(kitchen_job: Job, office: Person) -
 
 def test_checking_again_replaces_the_mark(kitchen_job: Job, office: Person, owner: Person) -> None:
     """One mark an item, the last one counts."""
-    check(kitchen_job, "hinge", office)
-    check(kitchen_job, "hinge", owner)
+    check(kitchen_job, HINGES, office)
+    check(kitchen_job, HINGES, owner)
 
     assert OrderCheck.objects.get().checked_by == owner
 
 
 def test_a_mark_is_taken_back(kitchen_job: Job, office: Person) -> None:
     """Twice is once."""
-    check(kitchen_job, "hinge", office)
+    check(kitchen_job, HINGES, office)
     for _ in range(2):
-        order_uncheck(job=kitchen_job, item="hinge", by=office, at=NOW)
+        order_uncheck(job=kitchen_job, item=HINGES, by=office, at=NOW)
 
-    assert not lines_of(kitchen_job)["hinge"].is_checked
+    assert not lines_of(kitchen_job)[HINGES].is_checked
 
 
 @pytest.fixture

@@ -13,9 +13,9 @@ from fronts.models import (
     OrderCheck,
     PlanState,
 )
+from fronts.rules.box_facts import ShelfPins
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.fits import FitFacts, hung_as
-from fronts.rules.kitchen import ShelfPins
 from fronts.rules.practice import inches
 from fronts.selectors.kitchens import fit_records_of, schedule_of
 from fronts.services.boxes import box_remove
@@ -27,6 +27,7 @@ from fronts.services.orders import order_check
 from fronts.services.stock import stock_clear
 from shopjobs.models import Job, Person, Revision
 from tests.factories import (
+    HINGES,
     NOW,
     BoxFactory,
     CabinetFactory,
@@ -103,14 +104,14 @@ def test_checks_and_plans_that_fit_no_more_are_told(cabinet: Cabinet, owner: Per
     OpeningFactory.create(
         cabinet=CabinetFactory.create(job=job, label="B2", x=inches(30)), closed_by="drawer"
     )
-    checked(job, "hinge", owner)
+    checked(job, HINGES, owner)
     checked(job, "knob or pull", owner)
     checked(job, "slide screw", owner)
     planned(job, owner)
     opening_delete(opening=Opening.objects.get(label="a", cabinet=cabinet), at=NOW, by=owner)
 
     assert told() == [
-        "the order's checks hold no more: hinge 2 → 0, knob or pull 3 → 2",
+        f"the order's checks hold no more: {HINGES} 2 → 0, knob or pull 3 → 2",
         "the cutting plan of 1 Mar 09:30 is of other parts",
     ]
 
@@ -118,7 +119,7 @@ def test_checks_and_plans_that_fit_no_more_are_told(cabinet: Cabinet, owner: Per
 def test_what_did_not_hold_before_is_not_told_to_go(cabinet: Cabinet, owner: Person) -> None:
     """A check of another number, a plan of other parts, a front changed since: no news."""
     job, door = cabinet.job, Opening.objects.get(label="a")
-    checked(job, "hinge", owner)
+    checked(job, HINGES, owner)
     planned(job, owner)
     fitted(front_of(door), owner)
     OrderCheck.objects.update(need=9)
@@ -173,7 +174,7 @@ def test_a_front_that_loses_its_box_keeps_its_record(job: Job, owner: Person) ->
 
 def test_a_change_that_takes_nothing_tells_of_nothing(cabinet: Cabinet, owner: Person) -> None:
     """Though a check holds no more by it: that is the order's to say."""
-    checked(cabinet.job, "hinge", owner)
+    checked(cabinet.job, HINGES, owner)
     opening_change(opening=Opening.objects.get(label="a"), closed_by="fixed", at=NOW, by=owner)
 
     assert told() == []

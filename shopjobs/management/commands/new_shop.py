@@ -11,9 +11,11 @@ from django.db import transaction
 from django.utils import timezone
 
 from shopjobs.models import Person, Role
+from shopjobs.models.shop import Unit
 from shopjobs.services.people import person_create
 from shopjobs.services.refused import Refused
 from shopjobs.services.shops import shop_create
+from shopjobs.steps import USUAL
 
 
 class Command(BaseCommand):
@@ -22,9 +24,12 @@ class Command(BaseCommand):
     help = "Makes a shop and its owner; asks for the owner's password."
 
     def add_arguments(self, parser: ArgumentParser) -> None:
-        """Take the shop's name and its owner's sign-in name."""
+        """Take the shop's name, its owner's sign-in name and its unit."""
         parser.add_argument("name", help="the shop's name")
         parser.add_argument("--owner", required=True, help="the owner's sign-in name")
+        parser.add_argument(
+            "--unit", choices=Unit.values, default=Unit.INCH, help="in (default) or mm"
+        )
 
     def handle(self, *args: Any, **options: Any) -> None:
         """Make both, or neither."""
@@ -32,7 +37,9 @@ class Command(BaseCommand):
         try:
             validate_password(password, Person(username=options["owner"]))
             with transaction.atomic():
-                shop = shop_create(name=options["name"])
+                shop = shop_create(
+                    name=options["name"], unit=options["unit"], step=USUAL[options["unit"]]
+                )
                 person_create(
                     shop=shop,
                     username=options["owner"],

@@ -1,0 +1,36 @@
+"""The form field in which a person chooses an item of the shop's list by its code."""
+
+from collections.abc import Callable, Iterable
+from typing import Any
+
+from django import forms
+
+
+class ItemField(forms.ChoiceField):
+    """An item by its code; one that is `named` already may stay, also if it is on no list.
+
+    `nothing` is what holds where none is chosen.
+    """
+
+    def __init__(self, *, nothing: str = "", **kwargs: Any) -> None:
+        self.nothing = nothing
+        self.named: frozenset[str] = frozenset()
+        super().__init__(choices=[("", nothing)], **kwargs)
+
+    def offer(
+        self, items: Callable[[], Iterable[tuple[str, str]]], named: Iterable[str | None]
+    ) -> None:
+        """Offer these items by code and name; they are asked for once they are shown."""
+        self.named = frozenset(code for code in named if code)
+        self.choices = lambda: list(self._offered(items()))
+
+    def valid_value(self, value: Any) -> bool:
+        return value in self.named or super().valid_value(value)
+
+    def _offered(self, items: Iterable[tuple[str, str]]) -> Iterable[tuple[str, str]]:
+        yield "", self.nothing
+        listed = dict(items)
+        for code, name in listed.items():
+            yield code, f"{code}, {name}" if name else code
+        for code in sorted(self.named - listed.keys()):
+            yield code, f"{code}, on no list"

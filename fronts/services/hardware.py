@@ -1,0 +1,186 @@
+"""The list of hardware of a shop, or a job's own: item by item, or a whole kind at once."""
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import Any
+
+from django.core.exceptions import ValidationError
+
+from fronts.facts.rows import by_column, columns_of
+from fronts.models import HardwareList
+from fronts.models.items import Item
+from fronts.models.kept import table_of
+from fronts.rules.fact_kinds import Rows
+from fronts.rules.facts import Fact, rows_of
+from fronts.rules.items import Hardware
+from fronts.rules.validity import faults_of
+from fronts.services.ordering import last_position, placed
+from fronts.services.owned import list_faults, own_row
+from fronts.services.rows import row_for
+from fronts.services.saving import checked, checked_at, enter, job_changed, saved, ways_changed
+from fronts.services.what_goes import named_by, settled_in
+from fronts.snapshot.hardware import hardware_in_force
+from shopjobs.models import Job, Person, Shop
+from shopjobs.services.recording import deleted, made, recorded
+
+ITEM_FACTS = {fact.kind: (fact, declared) for fact, declared in rows_of(Hardware)}
+"""The kinds of item, each with the fact of a list that has its items."""
+
+
+@recorded
+def items_set(
+    *, owner: Shop | Job, kind: type, items: Sequence[Any], at: datetime, by: Person | None = None
+) -> None:
+    """Let the owner's list have these items of one kind, in this order, and no others."""
+    fact, declared = ITEM_FACTS[kind]
+    row = list_of(owner)
+    told = _kind_saved(row, fact, declared, items)
+    ways_changed(owner=owner, what=f"{declared.says}: {told}", by=by, at=at)
+
+
+@recorded
+def item_add(*, owner: Shop | Job, item: Any, at: datetime, by: Person | None = None) -> Item:
+    """Enter an item, last of its kind."""
+    row = list_of(owner)
+    _, declared = ITEM_FACTS[type(item)]
+    table: type[Item] = _table(type(item))
+    others = table._default_manager.filter(hardware=row)
+    if others.count() >= declared.most:
+        raise ValidationError(f"the list has {declared.most} {declared.says}, the most")
+    new = row_for(table, row, item, last_position(others))
+    _save(new, item)
+    ways_changed(owner=owner, what=f"hardware: entered {called(new)}", by=by, at=at)
+    return new
+
+
+@recorded
+def item_change(*, row: Item, item: Any, at: datetime, by: Person | None = None) -> Item:
+    """Change what is known of an item."""
+    enter(row, columns_of(item))
+    _save(row, item)
+    owner = owner_of(row.hardware)
+    ways_changed(owner=owner, what=f"hardware: changed {called(row)}", by=by, at=at)
+    return row
+
+
+@recorded
+def item_move(*, row: Item, to: int, at: datetime, by: Person | None = None) -> Item:
+    """Put an item at place `to` of its kind, counted from 0: the first that serves is taken."""
+    rows = list(type(row)._default_manager.filter(hardware=row.hardware_id).order_by(*_ORDER))
+    for position, each in enumerate(placed(rows, row, to)):
+        enter(each, {"position": position})
+        saved(each)
+    row.refresh_from_db(fields=["position"])
+    owner = owner_of(row.hardware)
+    ways_changed(owner=owner, what=f"hardware: moved {called(row)}", by=by, at=at)
+    return row
+
+
+@recorded
+def item_delete(*, row: Item, at: datetime, by: Person | None = None) -> None:
+    """Take an item off its list; fronts that name it go on to, and are told."""
+    owner, name = owner_of(row.hardware), called(row)
+    before = settled_in(owner) if isinstance(owner, Job) else None
+    went = named_by(owner, row)
+    deleted([row])
+    if before is not None and isinstance(owner, Job):
+        went += before.lost(owner)
+    ways_changed(owner=owner, what=f"hardware: took out {name}", by=by, at=at, went=went)
+
+
+@recorded
+def hardware_own(*, job: Job, at: datetime, by: Person | None = None) -> HardwareList:
+    """Give the job a list of its own, which begins as the shop's."""
+    row = list_of(job)
+    hardware_saved(row, hardware_in_force(job.shop))
+    text = "Gave the job a list of hardware of its own"
+    job_changed(job=job, text=text, by=by, at=at)
+    return row
+
+
+@recorded
+def hardware_clear(*, job: Job, at: datetime, by: Person | None = None) -> None:
+    """Let the shop's list hold for this job again."""
+    before = settled_in(job)
+    if deleted(HardwareList.objects.filter(job=job)):
+        went = ["this job's own list of hardware", *before.lost(job)]
+        text = "Took the shop's hardware for this job again"
+        job_changed(job=job, text=text, by=by, at=at, went=went)
+
+
+def hardware_saved(row: HardwareList, hardware: Hardware) -> None:
+    """Let a list have just these items; nothing is told of it."""
+    for fact, declared in rows_of(Hardware):
+        _kind_saved(row, fact, declared, getattr(hardware, fact.name))
+
+
+def list_of(owner: Shop | Job) -> HardwareList:
+    """The owner's own list, begun where there is none."""
+    row = own_row(HardwareList, owner)
+    return saved(row) if row._state.adding else row
+
+
+def owner_of(row: HardwareList) -> Shop | Job:
+    """Whose list it is."""
+    return row.job or row.shop
+
+
+def called(row: Item) -> str:
+    """What an item is called within a sentence: `hinge H-1`."""
+    return f"{ITEM_FACTS[row.facts][1].one} {row.code}"
+
+
+_ORDER = ("position", "pk")
+
+
+def _table(kind: type) -> type[Item]:
+    table = table_of(kind)
+    if not issubclass(table, Item):
+        raise TypeError(f"{kind.__name__} is no item of hardware")
+    return table
+
+
+def _kind_saved(row: HardwareList, fact: Fact, declared: Rows, items: Sequence[Any]) -> str:
+    """Let one kind of a list be so, row by row by their codes; what that came to, in words."""
+    if len(items) > declared.most:
+        raise ValidationError(f"enter at most {declared.most} {declared.says}")
+    table = _table(fact.kind)
+    held = {each.code: each for each in table._default_manager.filter(hardware=row)}
+    new: list[Item] = []
+    changed = 0
+    for position, item in enumerate(items):
+        here = held.pop(item.code, None)
+        said = row_for(table, row, item, position)
+        if here is None:
+            _check(said, item)
+            new.append(said)
+        elif any(getattr(here, name) != value for name, value in _values(said).items()):
+            enter(here, _values(said))
+            _check(here, item)
+            saved(here)
+            changed += 1
+    made(table, new)
+    deleted(list(held.values()))
+    return f"{len(new)} new, {changed} changed, {len(held)} taken out"
+
+
+def _values(row: Item) -> dict[str, Any]:
+    columns = (column.attname for column in row._meta.concrete_fields if not column.primary_key)
+    return {name: getattr(row, name) for name in columns}
+
+
+def _check(row: Item, item: Any) -> None:
+    checked_at(row, called(row), _faults(item))
+
+
+def _faults(item: Any) -> dict[str, str]:
+    return by_column(type(item), faults_of(item)) | list_faults(item)
+
+
+def _save(row: Item, item: Any) -> None:
+    faults = _faults(item)
+    others = type(row)._default_manager.filter(hardware=row.hardware_id, code=row.code)
+    if others.exclude(pk=row.pk).exists():
+        faults["code"] = f"there is already a {called(row)} on this list"
+    checked(row, faults)
+    saved(row)

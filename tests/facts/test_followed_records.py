@@ -1,0 +1,63 @@
+"""What people record on a job followed all the way: form, database, file, and back."""
+
+from dataclasses import replace
+
+from fronts.facts.rows import columns_of
+from fronts.jobfile import read_job, write
+from fronts.pages.fit.forms import FitForm
+from fronts.rules.fits import FitFacts, Gaps, RecordedFit, end_names
+from fronts.rules.kinds import SIDES
+from fronts.rules.labels import front_labels
+from fronts.rules.records import CheckFacts, RecordedCheck, Records
+from fronts.selectors.records import records_of
+from fronts.services.imports import job_import
+from shopjobs.models import Job, Person, Shop
+from tests.factories import NOW
+from tests.facts.distinct import Distinct
+from tests.facts.test_followed import CABINET, KITCHEN, STACK, typed
+
+
+def a_fit() -> FitFacts:
+    """A record whose every fact has a value of its own, at one end of no side alone."""
+    whole = Distinct().thing(FitFacts)
+    ends = {end: None for side in ("left", "bottom") for end in end_names(side)}
+    both = replace(whole.planned, left=None, right=None, top=None, bottom=None)
+    return replace(whole, gaps=replace(whole.gaps, right=None, top=None, **ends), planned=both)
+
+
+def test_every_fact_of_a_record_that_its_form_asks_for_comes_back_from_it() -> None:
+    """The gaps at all sides, and the note; how it stands is said otherwise."""
+    whole = Distinct().thing(FitFacts)
+    gaps = Gaps(*(getattr(whole.gaps, side) for side in SIDES))
+    record = FitFacts(whole.label, gaps, whole.note)
+    shown = FitForm(unit="mm", initial={"front": record.label, **columns_of(record)})
+    form = FitForm(typed(shown), unit="mm")
+
+    assert form.is_valid(), form.errors
+    assert form.entered(record.label) == record
+
+
+def test_every_fact_that_people_record_comes_back_from_file_and_database(
+    shop: Shop, installer: Person
+) -> None:
+    """Each in a file of its own unit, into the tables, out again, and in a file once more."""
+    new = Distinct()
+    other = replace(a_fit(), state="to adjust", planned=Gaps())
+    front = front_labels(CABINET.label, STACK)[0]
+    fits = (
+        RecordedFit(front, NOW, "ines", a_fit(), hung="9c2", fingerprint="77-ab"),
+        RecordedFit("Z9", NOW, "Nobody Here", replace(other, label="Z9"), gone=True),
+    )
+    checks = (
+        RecordedCheck(new.thing(CheckFacts), NOW, "ines", "77-ab"),
+        RecordedCheck(CheckFacts("knob")),
+    )
+    records = Records(fits, checks)
+
+    stated = read_job(write(KITCHEN, records))
+    job = job_import(kitchen=stated.kitchen, records=stated.records, shop=shop, at=NOW)
+    kept = records_of(Job.objects.get(pk=job.pk))
+
+    assert stated.records == records
+    assert set(kept.fits) == set(fits)
+    assert kept.checks == checks

@@ -1,0 +1,52 @@
+"""A database from before lists of hardware comes through as it was, and back."""
+
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+
+from fronts.rules.box_facts import USUAL_BOXES
+from fronts.rules.items import NO_ITEMS
+from fronts.rules.practice import inches
+from fronts.snapshot import kitchen_of
+from shopjobs.models import Job
+from tests.factories import CabinetFactory, JobFactory, door_and_drawer
+from tests.models.test_front_migration import migrated, newest
+
+BEFORE = ("fronts", "0010_names_go_back_to_people")
+
+
+@pytest.fixture
+def job(transactional_db: None) -> Iterator[Job]:
+    """A job; the tables are up to date again after the test whatever happened."""
+    yield JobFactory.create()
+    newest()
+
+
+def test_a_kitchen_from_before_is_the_same_kitchen(job: Job) -> None:
+    """Nothing is decided that nobody decided: no list, no box to make, every place as it was."""
+    door_and_drawer(job)
+    there = kitchen_of(job)
+
+    migrated(BEFORE)
+    newest()
+
+    kitchen = kitchen_of(job)
+    assert kitchen == there
+    assert (kitchen.hardware, kitchen.boxes_made_of) == (NO_ITEMS, USUAL_BOXES)
+    assert kitchen.cabinets[0].x == 0
+    box = kitchen.cabinets[0].openings[1].fronts[0].box
+    assert box is not None
+    assert (box.shelves, box.load_kg) == (0, None)
+
+
+def test_cabinets_that_stand_beside_others_go_back_to_places(job: Job) -> None:
+    """Before, each had a place: that where its run puts it."""
+    for label, x in (("B1", None), ("B2", None), ("B3", inches(50)), ("B4", None)):
+        CabinetFactory.create(job=job, label=label, x=x)
+
+    older: Any = migrated(BEFORE)("fronts", "Cabinet")
+
+    assert list(older.objects.order_by("position").values_list("x", flat=True)) == [
+        0, inches(18), inches(50), inches(68),
+    ]  # fmt: skip
