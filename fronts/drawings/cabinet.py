@@ -16,13 +16,17 @@ from fronts.drawings.svg import Px
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
+from fronts.rules.runs import stood
 from fronts.rules.stopped_fronts import stopped_fronts
 
 _LETTERS = Letters(name=16_00, figure=13_50)
+_SMALL_LETTERS = Letters(name=14_00, figure=11_20)
+"""Where there is little room; the smallest of a drawing's texts still is 7 pt on paper."""
+
 _ROW: Px = 13_00
-_SMALL = Fraction(2, 5)
-"""Where the cabinet would come out this much smaller than the room, the fronts' widths are left
-out: they stand in the fronts' names too."""
+SMALL = Fraction(2, 5)
+"""Where the cabinet would come out this much smaller than the room, it is lettered smaller, and
+the fronts' widths are left out: they stand in the fronts' names too, and in the table of fronts."""
 
 _PLACES = (50, 35, 65, 25, 75, 15, 85)
 
@@ -35,6 +39,7 @@ class _View:
     fronts: Sequence[Front]
     unit: str
     farthest: Mm
+    letters: Letters
 
 
 def cabinet_elevation(
@@ -45,21 +50,26 @@ def cabinet_elevation(
     unit: str,
     ink: Ink = PAPER,
     room: tuple[Px, Px] = (360_00, 380_00),
+    small: Fraction = SMALL,
 ) -> str:
-    """The cabinet as an `<svg>` no larger than `room`, chains of dimensions and all."""
-    cabinet, fronts = kitchen.cabinet(cabinet_label), schedule.fronts_of(cabinet_label)
+    """The cabinet as an `<svg>` no larger than `room`, chains of dimensions and all.
+
+    Where it comes out smaller than `small` of the room without them, there are fewer of them.
+    """
+    cabinet, fronts = stood(kitchen).cabinet(cabinet_label), schedule.fronts_of(cabinet_label)
     stopped = stopped_fronts(schedule)
 
-    def drawn(size: int, *, widths: bool = True) -> Drawing:
-        scale = Scale(size, cabinet.x, cabinet.y)
-        view = _View(Drawing(ink), scale, cabinet, fronts, unit, kitchen.practice.filler)
-        _draw(view, stopped, widths=widths)
+    def drawn(size: int, *, small: bool = False) -> Drawing:
+        scale = Scale(size, cabinet.left, cabinet.y)
+        letters = _SMALL_LETTERS if small else _LETTERS
+        view = _View(Drawing(ink), scale, cabinet, fronts, unit, kitchen.practice.filler, letters)
+        _draw(view, stopped, widths=not small)
         return view.drawing
 
     first = fitted(cabinet.width, cabinet.height, room=room, most=1_200)
     size, drawing = largest(drawn, first, room)
-    if size < first * _SMALL:
-        _, drawing = largest(partial(drawn, widths=False), first, room)
+    if size < first * small:
+        _, drawing = largest(partial(drawn, small=True), first, room)
     return drawing.svg(f"Elevation of cabinet {cabinet_label}", "cabinet")
 
 
@@ -67,7 +77,7 @@ def _draw(view: _View, stopped: frozenset[str], *, widths: bool) -> None:
     _body(view, stopped)
     _laps(view)
     gaps = gaps_between(view.fronts, view.farthest)
-    draw_gaps(view.drawing, view.scale, gaps, unit=view.unit, size=_LETTERS.figure)
+    draw_gaps(view.drawing, view.scale, gaps, unit=view.unit, size=view.letters.figure)
     for front in view.fronts:
         draw_hand(view.drawing, view.scale, front)
     _chains(view, widths=widths)
@@ -75,7 +85,7 @@ def _draw(view: _View, stopped: frozenset[str], *, widths: bool) -> None:
 
 def _body(view: _View, stopped: frozenset[str]) -> None:
     drawing, scale, cabinet = view.drawing, view.scale, view.cabinet
-    drawing.rect("cabinet", scale.area(cabinet.x, cabinet.y, cabinet.width, cabinet.height))
+    drawing.rect("cabinet", scale.area(cabinet.left, cabinet.y, cabinet.width, cabinet.height))
     for hole in cabinet.openings:
         drawing.rect("opening", _opening(view, hole))
         drawing.framed(_opening(view, hole))
@@ -87,14 +97,14 @@ def _body(view: _View, stopped: frozenset[str]) -> None:
             front_area(scale, front),
             front,
             unit=view.unit,
-            letters=_LETTERS,
+            letters=view.letters,
             stopped=front.label in stopped,
         )
 
 
 def _opening(view: _View, hole: Opening) -> Area:
     cabinet = view.cabinet
-    return view.scale.area(cabinet.x + hole.x, cabinet.y + hole.y, hole.width, hole.height)
+    return view.scale.area(cabinet.left + hole.x, cabinet.y + hole.y, hole.width, hole.height)
 
 
 def _laps(view: _View) -> None:
@@ -123,7 +133,7 @@ def _lap(view: _View, axis: Axis, side: str, ends: tuple[Px, Px], overlay: Mm, a
         end=max(ends),
         tries=[low + (high - low) * each // 100 for each in _PLACES],
         text=show(abs(overlay), view.unit),
-        size=_LETTERS.figure,
+        size=view.letters.figure,
         rooms=(None, area) if after else (area, None),
     )
 
@@ -131,18 +141,20 @@ def _lap(view: _View, axis: Axis, side: str, ends: tuple[Px, Px], overlay: Mm, a
 def _chains(view: _View, *, widths: bool) -> None:
     """Members and openings below and at the left; fronts and reveals above and at the right."""
     cabinet, scale, drawing = view.cabinet, view.scale, view.drawing
-    right, top = cabinet.x + cabinet.width, cabinet.y + cabinet.height
+    right, top = cabinet.left + cabinet.width, cabinet.y + cabinet.height
     across = [each for hole in cabinet.openings for each in (hole.x, hole.x + hole.width)]
     upward = [each for hole in cabinet.openings for each in (hole.y, hole.y + hole.height)]
-    below, left = scale.y(cabinet.y), scale.x(cabinet.x)
-    xs = [cabinet.x, *(cabinet.x + each for each in across), right]
+    below, left = scale.y(cabinet.y), scale.x(cabinet.left)
+    xs = [cabinet.left, *(cabinet.left + each for each in across), right]
     ys = [cabinet.y, *(cabinet.y + each for each in upward), top]
-    _chain(view, Chain("x", below + _ROW, 1, below, _LETTERS.figure), xs)
-    _chain(view, Chain("y", left - _ROW, -1, left, _LETTERS.figure), ys)
+    _chain(view, Chain("x", below + _ROW, 1, below, view.letters.figure), xs)
+    _chain(view, Chain("y", left - _ROW, -1, left, view.letters.figure), ys)
     above, beside = drawing.bounds().top, scale.x(right)
     if widths:
-        _chain(view, Chain("x", above - _ROW, -1, above, _LETTERS.figure), _fronts_at(view, "x"))
-    _chain(view, Chain("y", beside + _ROW, 1, beside, _LETTERS.figure), _fronts_at(view, "y"))
+        _chain(
+            view, Chain("x", above - _ROW, -1, above, view.letters.figure), _fronts_at(view, "x")
+        )
+    _chain(view, Chain("y", beside + _ROW, 1, beside, view.letters.figure), _fronts_at(view, "y"))
 
 
 def _fronts_at(view: _View, axis: Axis) -> list[Mm]:
@@ -151,7 +163,7 @@ def _fronts_at(view: _View, axis: Axis) -> list[Mm]:
     if axis == "x":
         row = [each for each in view.fronts if _outermost(each, view.fronts, "x")]
         edges = [at for each in row for at in (each.x, each.right)]
-        return [cabinet.x, *edges, cabinet.x + cabinet.width] if row else []
+        return [cabinet.left, *edges, cabinet.left + cabinet.width] if row else []
     row = [each for each in view.fronts if _outermost(each, view.fronts, "y")]
     edges = [at for each in row for at in (each.y, each.top)]
     return [cabinet.y, *edges, cabinet.y + cabinet.height] if row else []

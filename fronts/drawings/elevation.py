@@ -22,6 +22,7 @@ from fronts.rules.kinds import CABINET_KINDS
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
+from fronts.rules.runs import stood
 from fronts.rules.stopped_fronts import stopped_fronts
 
 _MARGIN: Px = 12_00
@@ -59,6 +60,7 @@ def wall_elevation(
     sheet: Sheet = PAGE,
 ) -> str:
     """The wall as an `<svg>`; `links` gives the address that a front's label leads to."""
+    kitchen = stood(kitchen)
     cabinets = [each for each in kitchen.cabinets if each.wall == wall]
     drawing = Drawing(ink)
     title = f"Elevation of wall {wall}, sizes in {_UNIT[unit]}"
@@ -79,8 +81,8 @@ def wall_elevation(
 
 
 def _scale(cabinets: Sequence[Cabinet], fronts: Sequence[Front], sheet: Sheet) -> Scale:
-    left = min([*(each.x for each in cabinets), *(each.x for each in fronts)])
-    right = max([*(each.x + each.width for each in cabinets), *(each.right for each in fronts)])
+    left = min([*(each.left for each in cabinets), *(each.x for each in fronts)])
+    right = max([*(each.left + each.width for each in cabinets), *(each.right for each in fronts)])
     top = max([*(each.y + each.height for each in cabinets), *(each.top for each in fronts)])
     size = fitted(right - left, top, room=sheet.room, most=sheet.most, least=sheet.least)
     return Scale(size, left=left)
@@ -88,15 +90,15 @@ def _scale(cabinets: Sequence[Cabinet], fronts: Sequence[Front], sheet: Sheet) -
 
 def _cabinets(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet]) -> None:
     for cabinet in cabinets:
-        drawing.rect("cabinet", scale.area(cabinet.x, cabinet.y, cabinet.width, cabinet.height))
+        drawing.rect("cabinet", scale.area(cabinet.left, cabinet.y, cabinet.width, cabinet.height))
         for hole in cabinet.openings:
-            x, y = cabinet.x + hole.x, cabinet.y + hole.y
+            x, y = cabinet.left + hole.x, cabinet.y + hole.y
             drawing.rect("opening", scale.area(x, y, hole.width, hole.height))
 
 
 def _floor(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet]) -> None:
-    left = scale.x(min(each.x for each in cabinets)) - _MARGIN
-    right = scale.x(max(each.x + each.width for each in cabinets)) + _MARGIN
+    left = scale.x(min(each.left for each in cabinets)) - _MARGIN
+    right = scale.x(max(each.left + each.width for each in cabinets)) + _MARGIN
     drawing.line("floor", left, scale.y(Mm(0)), right, scale.y(Mm(0)))
 
 
@@ -143,8 +145,8 @@ def _dimensions(
     if standing:
         chain = Chain("x", below, 1, scale.y(Mm(0)), size)
         below = dimension_chain(drawing, chain, _widths(scale, standing, unit)) + _ROW // 2
-    left = min(each.x for each in cabinets)
-    right = max(each.x + each.width for each in cabinets)
+    left = min(each.left for each in cabinets)
+    right = max(each.left + each.width for each in cabinets)
     overall = Piece(scale.x(left), scale.x(right), show(right - left, unit), bold=True)
     if len(cabinets) > 1:
         dimension_chain(drawing, Chain("x", below, 1, scale.y(Mm(0)), size), [overall])
@@ -158,7 +160,7 @@ def _dimensions(
 def _names(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], size: Px) -> None:
     """Each cabinet's label: under the floor where it stands, over it where it hangs."""
     for each in cabinets:
-        area = scale.area(each.x, each.y, each.width, each.height)
+        area = scale.area(each.left, each.y, each.width, each.height)
         y = area.top - size if CABINET_KINDS[each.kind].hangs else scale.y(Mm(0)) + size
         name = shortened(each.label, size, area.width - 4_00, bold=True)
         drawing.text(area.middle[0], y, name, size, bold=True, kind="cabinet")
@@ -168,11 +170,13 @@ def _widths(scale: Scale, cabinets: Sequence[Cabinet], unit: str) -> list[Piece]
     """Each cabinet's width, and the spaces between cabinets."""
     pieces: list[Piece] = []
     reached: Mm | None = None
-    for each in sorted(cabinets, key=lambda one: one.x):
-        if reached is not None and each.x > reached:
-            pieces.append(Piece(scale.x(reached), scale.x(each.x), show(each.x - reached, unit)))
-        right = each.x + each.width
-        pieces.append(Piece(scale.x(each.x), scale.x(right), show(each.width, unit)))
+    for each in sorted(cabinets, key=lambda one: one.left):
+        if reached is not None and each.left > reached:
+            pieces.append(
+                Piece(scale.x(reached), scale.x(each.left), show(each.left - reached, unit))
+            )
+        right = each.left + each.width
+        pieces.append(Piece(scale.x(each.left), scale.x(right), show(each.width, unit)))
         reached = right if reached is None else max(reached, right)
     return pieces
 

@@ -16,23 +16,32 @@ from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
 from fronts.figures.boxes import mirrored
+from fronts.rules.fitting_results import Fitting
 from fronts.rules.hinge_drilling import cup_centre, hinges_upright
 from fronts.rules.kinds import FRONT_BUILDS
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, show
-from fronts.rules.results import Fitting, Front
+from fronts.rules.results import Front
 
 _FIGURE: Px = 13_50
+_SMALL_FIGURE: Px = 11_20
 _ROW: Px = 13_00
 _LEAST_HOLE: Px = 2_50
 _CROSS: Px = 4_00
-_SMALL = Fraction(1, 2)
-"""Where the front would come out this much smaller than the room, the places from the box's
-corner are left out: they stand in the table of holes too."""
+_SMALL = Fraction(3, 5)
+"""Where the front would come out this much smaller than the room, it is lettered smaller and the
+places from the box's corner are left out; if that is not enough, all of a box's: they stand in
+the table of holes too."""
 
 _FARTHEST: Px = 30_00
 _LEAST_REACH: Px = 1_50
 _NOTE: Px = 12_00
+_ASIDE: tuple[tuple[Px, Px], ...] = tuple(
+    (across, along)
+    for far in (9_00, 12_00, 16_00)
+    for across, along in ((far, far), (far, 0), (far, -far), (0, far), (-far, far), (-far, 0))
+)
+"""Places for a hole's number, towards the box's middle first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +50,6 @@ class Bores:
 
     knob: Mm
     cup: Mm
-    cup_from_edge: Mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +60,7 @@ class _View:
     fitting: Fitting | None
     bores: Bores
     unit: str
+    figure: Px
 
     def ring(self, diameter: Mm) -> Px:
         """The radius at which a bore is drawn: large enough to see, and clear of the next."""
@@ -81,15 +90,20 @@ def front_from_back(
     """The front's back as an `<svg>` no larger than `room`."""
     low, high = _span(front, fitting)
 
-    def drawn(size: int, *, from_box: bool = True) -> Drawing:
+    def drawn(size: int, *, front_places: bool = True, box_places: bool = True) -> Drawing:
         drawing = Drawing(ink)
-        _draw(_View(drawing, Scale(size), front, fitting, bores, unit), from_box=from_box)
+        figure = _FIGURE if box_places else _SMALL_FIGURE
+        view = _View(drawing, Scale(size), front, fitting, bores, unit, figure)
+        _draw(view, front_places=front_places, box_places=box_places)
         return drawing
 
     first = fitted(front.width, high - low, room=room, most=1_200)
     size, drawing = largest(drawn, first, room)
     if size < first * _SMALL:
-        _, drawing = largest(partial(drawn, from_box=False), first, room)
+        size, drawing = largest(partial(drawn, box_places=False), first, room)
+    if size < first * _SMALL and fitting is not None:
+        bare = partial(drawn, front_places=False, box_places=False)
+        _, drawing = largest(bare, first, room)
     return drawing.svg(f"{front.label} seen from the back", "back")
 
 
@@ -101,23 +115,25 @@ def _span(front: Front, fitting: Fitting | None) -> tuple[Mm, Mm]:
     return min(Mm(0), fitting.jig_thickness), max(front.height, top)
 
 
-def _draw(view: _View, *, from_box: bool) -> None:
+def _draw(view: _View, *, front_places: bool, box_places: bool) -> None:
     front, fitting = view.front, view.fitting
     _outline(view)
     if fitting is not None:
         _box(view, fitting)
     _bored(view)
     _size(view)
+    if front_places:
+        _measured_from_front(view, *_bored_at(front, fitting))
+    if fitting is not None and box_places:
+        _measured_from_box(view, fitting)
+
+
+def _bored_at(front: Front, fitting: Fitting | None) -> tuple[Sequence[Mm], Sequence[Mm]]:
+    """How far across and up what is bored for hanging lies on the front."""
     if fitting is not None:
-        holes = fitting.holes
-        _measured_from_front(view, [each.front_x for each in holes],
-                             [each.front_y for each in holes])  # fmt: skip
-        if from_box:
-            _measured_from_box(view, fitting)
-    elif hinges_upright(front):
-        _measured_from_front(view, [], front.hinge_centres)
-    else:
-        _measured_from_front(view, front.hinge_centres, [])
+        return [each.front_x for each in fitting.holes], [each.front_y for each in fitting.holes]
+    upright = hinges_upright(front)
+    return ([], front.hinge_centres) if upright else (front.hinge_centres, [])
 
 
 def _size(view: _View) -> None:
@@ -130,11 +146,11 @@ def _size(view: _View) -> None:
         for centre in (y, y - inside.height // 4, y + inside.height // 4):
             tops = [centre + (place * 2 - len(lines) + 1) * _ROW * 2 // 3
                     for place in range(len(lines))]  # fmt: skip
-            areas = [text_area(x, at, text, _FIGURE, bold=True)
+            areas = [text_area(x, at, text, view.figure, bold=True)
                      for at, text in zip(tops, lines, strict=True)]  # fmt: skip
             if all(_free(view.drawing, each, inside) for each in areas):
                 for at, text in zip(tops, lines, strict=True):
-                    view.drawing.text(x, at, text, _FIGURE, bold=True, kind="size")
+                    view.drawing.text(x, at, text, view.figure, bold=True, kind="size")
                 return
 
 
@@ -144,14 +160,15 @@ def _outline(view: _View) -> None:
     drawing.framed(scale.area(Mm(0), Mm(0), front.width, front.height))
     if not FRONT_BUILDS[front.build].framed:
         return
-    for x in (front.stile, front.width - front.stile):
-        drawing.line("cabinet", scale.x(x), scale.y(Mm(0)), scale.x(x), scale.y(front.height))
-    left, right = scale.x(front.stile), scale.x(front.width - front.stile)
-    for y in (front.rail, front.height - front.rail):
-        drawing.line("cabinet", left, scale.y(y), right, scale.y(y))
-    low, high = scale.y(Mm(0)), scale.y(front.height)
+    frame, low, high = front.frame, scale.y(Mm(0)), scale.y(front.height)
+    left, right = scale.x(frame.right), scale.x(mirrored(front, frame.left))
+    for x in (left, right):
+        drawing.line("cabinet", x, low, x, high)
+    top, bottom = scale.y(front.height - frame.top), scale.y(frame.bottom)
+    for y in (bottom, top):
+        drawing.line("cabinet", left, y, right, y)
     drawing.frames += [Area(left, high, left, low), Area(right, high, right, low)]
-    drawing.framed(Area(left, scale.y(front.height - front.rail), right, scale.y(front.rail)))
+    drawing.framed(Area(left, top, right, bottom))
 
 
 def _bored(view: _View) -> None:
@@ -159,11 +176,13 @@ def _bored(view: _View) -> None:
     front = view.front
     for knob in front.knobs:
         _mark(view, knob, view.bores.knob, "knob")
-    for bore in front.bores:
+    for bore in front.plugged:
         _mark(view, bore, view.bores.cup, "old bore", old=True)
+    if front.hinge is None:
+        return
     for centre in front.hinge_centres:
-        place = cup_centre(front, centre, view.bores.cup_from_edge)
-        _mark(view, place, view.bores.cup, "cup")
+        place = cup_centre(front, centre, front.hinge.cup_from_edge)
+        _mark(view, place, front.hinge.cup_diameter, "cup")
 
 
 def _mark(view: _View, place: Point, diameter: Mm, name: str, *, old: bool = False) -> None:
@@ -210,13 +229,18 @@ def _box(view: _View, fitting: Fitting) -> None:
 
 
 def _number(drawing: Drawing, box: Area, x: Px, y: Px, number: str) -> None:
-    """A hole's number, on the side of the hole that is nearer the box's middle."""
+    """A hole's number, beside the hole on the side that is nearer the box's middle.
+
+    Every hole bears one: where no place is free off all lines, one that no other text takes.
+    """
     middle = box.middle
-    aside = 9_00 if x < middle[0] else -9_00
-    for down in (9_00, -9_00) if y < middle[1] else (-9_00, 9_00):
-        if _free(drawing, text_area(x + aside, y + down, number, _NOTE), box):
-            drawing.text(x + aside, y + down, number, _NOTE, kind="note")
-            return
+    right, down = (1 if x < middle[0] else -1), (1 if y < middle[1] else -1)
+    places = [(x + right * across, y + down * along) for across, along in _ASIDE]
+    areas = [text_area(*place, number, _NOTE) for place in places]
+    free = [place for place, area in zip(places, areas, strict=True) if drawing.free(area)]
+    clear = [place for place, area in zip(places, areas, strict=True)
+             if _free(drawing, area, box)]  # fmt: skip
+    drawing.text(*(clear or free or places)[0], number, _NOTE, kind="hole")
 
 
 def _measured_from_front(view: _View, xs: Sequence[Mm], ys: Sequence[Mm]) -> None:
@@ -251,4 +275,4 @@ def _chain(
     for low, high in pairwise(sorted(set(stops))):
         start, end = sorted((place(low), place(high)))
         pieces.append(Piece(start, end, show(high - low, view.unit)))
-    dimension_chain(view.drawing, Chain(axis, at, towards, base, _FIGURE), pieces)
+    dimension_chain(view.drawing, Chain(axis, at, towards, base, view.figure), pieces)

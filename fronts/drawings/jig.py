@@ -10,25 +10,28 @@ from fronts.drawings.drawing import PAPER, Drawing, Ink, text_area
 from fronts.drawings.geometry import Area
 from fronts.drawings.lettering import text_width
 from fronts.drawings.svg import Px
+from fronts.rules.fitting_results import Jig
 from fronts.rules.lengths import Mm, show
-from fronts.rules.results import Jig
 
-_FIGURE: Px = 13_50
-_NOTE: Px = 12_00
+_FIGURE: Px = 12_00
+_NOTE: Px = 11_00
 _ROW: Px = 9_00
 _LEDGE_DRAWN = Mm(38)
 """How wide a ledge is drawn: its width is the maker's to choose."""
 
-_STANDS: Px = 24_00
+_STANDS: Px = 20_00
 """How much of the front and the box is shown above the block."""
 
-_APART: Px = 30_00
+_APART: Px = 24_00
 _BREAK: Px = 4_00
-_LEAST, _MOST = 1_800, 2_000
+_LEAST, _MOST = 1_600, 2_000
 """Scales between which a ledge's figures have room, in thousandths of a pixel to the mm."""
 
-_AROUND: Px = 92_00
+_AROUND: Px = 80_00
 """What stands above and the dimensions below take of the height."""
+
+_WHOLE: Px = 22_00
+"""What the ledges' whole length takes of that."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,21 +55,26 @@ def jig_drawing(
     unit: str,
     ink: Ink = PAPER,
     room: tuple[Px, Px] = (600_00, 260_00),
+    side_only: bool = False,
 ) -> str:
-    """The jig as an `<svg>` about `room` in size: from the front, and beside it from the side."""
-    size = _size(jig, room)
-    view = _View(Drawing(ink), jig, unit, size)
-    _from_side(view, front_thickness)
-    _from_front(view, room[0] - view.drawing.bounds().width - _APART)
-    return view.drawing.svg(
-        f"Jig {view.show(jig.thickness)} × {view.show(jig.length)} from the front and the side",
-        "jig",
-    )
+    """The jig as an `<svg>` about `room` in size: from the front, and beside it from the side.
+
+    `side_only` is enough where block and ledges look the same all along, and their lengths are
+    said beside it.
+    """
+    view = _View(Drawing(ink), jig, unit, _size(jig, room))
+    _from_side(view, front_thickness, whole=not side_only)
+    if not side_only:
+        _from_front(view, room[0] - view.drawing.bounds().width - _APART)
+    seen = "the side" if side_only else "the front and the side"
+    name = f"Jig {view.show(jig.thickness)} × {view.show(jig.length)}"
+    return view.drawing.svg(f"{name} from {seen}", "jig")
 
 
-def jig_height(jig: Jig, room: tuple[Px, Px]) -> Px:
+def jig_height(jig: Jig, room: tuple[Px, Px], *, side_only: bool = False) -> Px:
     """About how high the jig's drawing comes out."""
-    return _AROUND + round((jig.thickness + jig.ledges.thickness) * _size(jig, room) / 10)
+    around = _AROUND - _WHOLE if side_only else _AROUND
+    return around + round((jig.thickness + jig.ledges.thickness) * _size(jig, room) / 10)
 
 
 def _size(jig: Jig, room: tuple[Px, Px]) -> int:
@@ -74,7 +82,7 @@ def _size(jig: Jig, room: tuple[Px, Px]) -> int:
     return max(_LEAST, min(_MOST, (room[1] - _AROUND) * 10 // max(1, round(high))))
 
 
-def _from_side(view: _View, front_thickness: Mm) -> None:
+def _from_side(view: _View, front_thickness: Mm, *, whole: bool) -> None:
     """Front at the left; the block's front face at x = 0, the ledge's top at y = 0."""
     drawing, ledges = view.drawing, view.jig.ledges
     thick, over = view.length(view.jig.thickness), view.length(ledges.overhang)
@@ -94,8 +102,9 @@ def _from_side(view: _View, front_thickness: Mm) -> None:
         Piece(0, deep, view.show(ledges.block_depth)),
     ]
     outer = dimension_chain(drawing, below, pieces)
-    whole = Chain("x", outer + _ROW // 2, 1, outer, _FIGURE)
-    dimension_chain(drawing, whole, [Piece(-over, deep, view.show(ledges.length))])
+    if whole:
+        chain = Chain("x", outer + _ROW // 2, 1, outer, _FIGURE)
+        dimension_chain(drawing, chain, [Piece(-over, deep, view.show(ledges.length))])
     beside = Chain("y", deep + _ROW, 1, deep, _FIGURE)
     pieces = [
         Piece(-thick, 0, view.show(view.jig.thickness), bold=True),

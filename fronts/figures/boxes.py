@@ -3,18 +3,21 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from fronts.figures.knobs import Line, knob_lines
+from fronts.figures.knobs import Line, knob_lines, pieces
 from fronts.figures.sizes import size
+from fronts.rules.fitting_results import Fitting
+from fronts.rules.kinds import SLIDES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
-from fronts.rules.results import Fitting, Front
+from fronts.rules.results import Front
 
 
 @dataclass(frozen=True, slots=True)
 class HolePlace:
     """A mounting hole: on the box front from before it, on the front's back from behind it.
 
-    `corner` is where it is on the box, seen from the front.
+    `number` is the one that it bears in every drawing and table; `corner` is where it is on
+    the box, seen from the front.
     """
 
     number: str
@@ -32,8 +35,7 @@ def hole_places(front: Front, fitting: Fitting, unit: str) -> list[HolePlace]:
     return [
         HolePlace(
             str(number),
-            f"{'upper' if hole.box_y > middle[1] else 'lower'} "
-            f"{'right' if hole.box_x > middle[0] else 'left'}",
+            _corner(hole.box_x - middle[0], hole.box_y - middle[1]),
             show(hole.box_x, unit),
             show(hole.box_y, unit),
             show(mirrored(front, hole.front_x), unit),
@@ -44,36 +46,43 @@ def hole_places(front: Front, fitting: Fitting, unit: str) -> list[HolePlace]:
     ]
 
 
+def _corner(right: Mm, up: Mm) -> str:
+    """`upper left`; `left` at mid-height."""
+    level = "upper " if up > 0 else "lower " if up < 0 else ""
+    return level + ("right" if right > 0 else "left")
+
+
 def mirrored(front: Front, x: Mm) -> Mm:
     """A place across the front's face, as it lies from the left when seen from the back."""
     return front.width - x
 
 
 def box_figures(front: Front, fitting: Fitting, kitchen: Kitchen) -> list[Line]:
-    """The figures in the order in which they are needed."""
+    """The figures in the order in which they are needed: slide, drill, jig, screws, knob."""
     unit = kitchen.job.unit
     return [
-        *_hanging(fitting, kitchen, unit),
-        *_boring(fitting, unit),
-        *knob_lines(front, fitting, kitchen),
         *_slide(fitting, unit),
+        *_boring(fitting, unit),
+        *_hanging(fitting, kitchen, unit),
+        *_screws(fitting, unit),
+        *knob_lines(front, fitting, kitchen),
     ]
 
 
 def _hanging(fitting: Fitting, kitchen: Kitchen, unit: str) -> Iterator[Line]:
     yield _side_offset(fitting, unit)
-    if fitting.method != "jig" and fitting.shims is None:
+    if fitting.method == "packers" and fitting.shims is None:
+        yield Line("Packers", show(fitting.jig_thickness, unit), "thick, under the box", key=True)
+    if fitting.method == "shims" and fitting.shims is None:
         above = show(-fitting.jig_thickness, unit)
         yield Line("Front's bottom", above, "above the box's bottom", key=True)
     if fitting.method == "jig" and fitting.ledges is not None:
         block = f"thick, {show(fitting.jig_length, unit)} long"
         yield Line("Jig", show(fitting.jig_thickness, unit), block, key=True)
         ledges = fitting.ledges
-        yield Line(
-            "Ledges",
-            f"{ledges.count}, each {show(ledges.thickness, unit)} thick,",
-            f"{show(ledges.length, unit)} front to back, {show(ledges.overhang, unit)} proud",
-        )
+        sizes = size(unit, ledges.thickness, ledges.length)
+        proud = f"{show(ledges.overhang, unit)} proud"
+        yield Line("Ledges", f"{ledges.count} of {sizes}", proud)
     if fitting.method == "jig" and fitting.slot is not None:
         slot = fitting.slot
         yield Line("Slot", size(unit, slot.width, slot.depth), "deep")
@@ -100,18 +109,32 @@ def _side_offset(fitting: Fitting, unit: str) -> Line:
     return Line("Side offset", f"{left} | {right}", "left | right, from before", key=True)
 
 
+def _slide(fitting: Fitting, unit: str) -> Iterator[Line]:
+    if fitting.slide is None:
+        return
+    length = "" if fitting.slide_length is None else f"{show(fitting.slide_length, unit)} long"
+    yield Line("Slide", length or "none fits", SLIDES[fitting.slide].item, key=True)
+
+
 def _boring(fitting: Fitting, unit: str) -> Iterator[Line]:
     if fitting.holes:
         bit = show(fitting.holes[0].diameter, unit)
         stop = f"stop at {show(fitting.drill_stop, unit)}, front behind"
         yield Line("Drill", f"⌀ {bit}", stop, key=True)
+
+
+def _screws(fitting: Fitting, unit: str) -> Iterator[Line]:
     if fitting.screw is not None:
-        screw = fitting.screw
-        play = f"#8, play {show(fitting.play, unit, finest=64)}"
-        yield Line("Screws", f"{screw.count} × {show(screw.length, unit)}", play, key=True)
+        figure = pieces(fitting.screw.count, "#8", show(fitting.screw.length, unit))
+        play = f"play {show(fitting.play, unit, finest=64)}"
+        yield Line("Screws", figure, f"{_pilot(fitting, unit)}{play}", key=True)
 
 
-def _slide(fitting: Fitting, unit: str) -> Iterator[Line]:
-    if fitting.slide is not None:
-        length = "" if fitting.slide_length is None else show(fitting.slide_length, unit)
-        yield Line("Slide", length or "none fits", f"{fitting.slide} slide")
+def _pilot(fitting: Fitting, unit: str) -> str:
+    """The pilot hole in the front, which is drilled before its screw is driven."""
+    if fitting.pilot is None:
+        return ""
+    wide, deep = (
+        show(size, unit, finest=64) for size in (fitting.pilot.diameter, fitting.pilot.depth)
+    )
+    return f"pilot ⌀ {wide}, {deep} deep; "

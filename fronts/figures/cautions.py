@@ -3,25 +3,26 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from fronts.rules.fitting_results import Fitting, Jig, Shim
 from fronts.rules.kinds import CABINET_KINDS, FRONT_KINDS, CabinetTraits
 from fronts.rules.kitchen import Cabinet
-from fronts.rules.results import Fitting, Front, Jig, Shim
+from fronts.rules.results import Front
 
 SMALL_PIECES = (
-    "Ledges and shims are small: guards on, push stick and clamps (OSHA 1910.213); never hold a "
-    "small piece by hand."
+    "Ledges and shims are small: guards on, push stick, clamps (OSHA 1910.213); never hold a tab "
+    "by hand while cutting it."
 )
-DRILLING = "Backing block when drilling; eye and ear protection; dust under 5 mg/m³ (OSHA)."
+DRILLING = "Drilling: backing block; eye and ear protection; dust under 5 mg/m³ (OSHA)."
 OLD_PAINT = "Old paint may hold lead, old walls asbestos: test before sanding."
-TIPPING = "Fix the cabinet to the wall: a heavy pull-out can tip it."
+TIPPING = "A heavy pull-out can tip a cabinet that is not fixed to the wall."
 TALL = "Fix the cabinet to the wall before its doors are hung: it can tip."
-WALL = "Wall cabinets: two people lift; into studs or solid wall, by the local code, before doors."
+WALL = "Wall cabinets: two people; into studs or solid wall, by the local code, before doors."
 GLASS = "Glass in a door: safety glazing where the local code says so."
 TRADES = (
-    "Clearances to cookers, gas and electricity: the maker's and the local code's; wiring, gas "
-    "and plumbing are for licensed trades."
+    "Clearances to cookers, gas, electricity: the maker's and the local code's; wiring, gas, "
+    "plumbing: licensed trades."
 )
-LAST = "The sheet advises; local codes and the makers' instructions come first."
+LAST = "Local codes and the makers' instructions come before this sheet."
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +46,7 @@ def at_cabinet(cabinet: Cabinet, fronts: Sequence[Front], fittings: Sequence[Fit
             small_pieces=bool(fittings),
             refit=any(not each.is_new or each.door_on_hand for each in fronts),
             tips=any(FRONT_KINDS[each.kind].tips for each in fronts),
-            glass=any("glass" in each.material.lower() for each in fronts),
+            glass=any(each.glass or "glass" in each.material.lower() for each in fronts),
         )
     )
 
@@ -59,7 +60,7 @@ def at_bench(jigs: Sequence[Jig], shims: Sequence[Shim], fronts: Sequence[Front]
             small_pieces=bool(jigs or shims),
             refit=any(not each.is_new or each.door_on_hand for each in fronts),
             tips=False,
-            glass=any("glass" in each.material.lower() for each in fronts),
+            glass=any(each.glass or "glass" in each.material.lower() for each in fronts),
         )
     )
 

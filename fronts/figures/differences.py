@@ -4,14 +4,15 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from fronts.figures.fronts import front_line
+from fronts.figures.fronts import front_line, trims_of
 from fronts.rules.differences import Differences, FactDiffers, FrontDiffers, NeedDiffers
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, show
+from fronts.rules.standard_keys import Sides
 
 _CALLED: Mapping[str, str] = {
     "x": "place from the left", "y": "place above the floor", "plane": "hung as",
-    "trim_width": "off the width", "trim_height": "off the height",
+    "trim": "sawn off", "hinge_words": "hinge",
 }  # fmt: skip
 
 
@@ -54,6 +55,8 @@ def _value(value: Any, unit: str) -> str:
             return "none"
         case Mm():
             return show(value, unit)
+        case Sides():
+            return trims_of(value, unit) or "nothing"
         case Point():
             return f"{show(value.x, unit)}, {show(value.y, unit)}"
         case tuple():

@@ -3,8 +3,10 @@
 from dataclasses import dataclass
 
 from fronts.figures.sizes import size
+from fronts.rules.kinds import Side
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
+from fronts.rules.standard_keys import Sides
 
 AS_IT_IS = "as it is"
 
@@ -43,12 +45,19 @@ def what(front: Front) -> str:
 def made_from(front: Front, unit: str) -> str:
     """`slab, maple`, or the door on hand that it is made from and what is sawn off it."""
     if front.door_on_hand is None:
-        return f"{front.build}, {front.material}" + ("" if front.is_new else ", on hand")
-    trims = trims_of(front.trim_width, front.trim_height, unit)
+        glazed = ", glass" if front.glass else ""
+        return f"{front.build}, {front.material}{glazed}" + ("" if front.is_new else ", on hand")
+    trims = trims_of(front.trim, unit)
     return f"door {front.door_on_hand}, {f'trim {trims}' if trims else AS_IT_IS}"
 
 
-def trims_of(width: Mm, height: Mm, unit: str) -> str:
-    """`1/2 off the width and 1 off the height`; "" where nothing is sawn off."""
-    trims = ((width, "width"), (height, "height"))
-    return " and ".join(f"{show(trim, unit)} off the {side}" for trim, side in trims if trim)
+def trims_of(trim: Sides[Mm], unit: str) -> str:
+    """`1/4 off the left and the right, 1 off the top`; "" where nothing is sawn off."""
+    return ", ".join([*_off(trim, "left", "right", unit), *_off(trim, "top", "bottom", unit)])
+
+
+def _off(trim: Sides[Mm], one: Side, other: Side, unit: str) -> list[str]:
+    if trim[one] == trim[other]:
+        both = f"{show(trim[one], unit)} off the {one} and the {other}"
+        return [both] if trim[one] else []
+    return [f"{show(trim[side], unit)} off the {side}" for side in (one, other) if trim[side]]

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from fronts.figures.knobs import Line, knob_lines
 from fronts.rules.hinge_drilling import PLATE_PITCH, PLATE_ROW, hinges_upright, plate_centres
+from fronts.rules.hinge_results import DoorHinge
 from fronts.rules.kinds import CABINET_BUILDS, Hinged, is_inset
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
@@ -15,26 +16,38 @@ _FROM_BACK: dict[Hinged, str] = {
 
 
 def hinge_figures(front: Front, kitchen: Kitchen) -> list[Line]:
-    """Hinges, their centres on the door, their plates in the opening, cups and knob."""
+    """Hinges, their centres on the door, their cups, their plates in the opening, and the knob."""
     return [*_hinges(front, kitchen), *knob_lines(front, None, kitchen)]
 
 
 def _hinges(front: Front, kitchen: Kitchen) -> Iterator[Line]:
     if not front.hinge_centres or front.hinged is None:
         return
-    unit, practice = kitchen.job.unit, kitchen.practice
-    back = _FROM_BACK[front.hinged]
-    lying = f" ({back} as it lies on its face)" if back != front.hinged else ""
-    cup = f"{show(practice.cup_diameter, 'mm')} mm cup, centre"
-    inset = f"{show(practice.cup_from_edge, 'mm')} mm from the edge"
-    yield Line("Hinges", str(front.hinges), f"at its {front.hinged}{lying}; {cup} {inset}")
+    unit, hinge = kitchen.job.unit, front.hinge
+    side = f"at its {front.hinged}"
+    if _FROM_BACK[front.hinged] != front.hinged:
+        side = "mirrored on its back"
+    count = f"{front.hinges} pc, {hinge.code}" if hinge else str(front.hinges)
+    yield Line("Hinges", count, side if hinge else f"{side}; none of the shop's fits", key=True)
     centres = _listed(front.hinge_centres, unit)
     yield Line("On the door", centres, _measured_from(front, "its"), key=True)
+    if hinge is not None:
+        yield Line("Cups", *_cups(hinge))
     plates = plate_centres(front)
     if plates:
-        opening = "the opening's"
-        more = f"{_measured_from(front, opening)}; {_plate_row(front, kitchen)}"
+        opening = "opening's"
+        high = ""
+        if hinge is not None and hinge.plate is not None:
+            high = f"; {show(hinge.plate, 'mm')} mm high"
+        more = f"{_measured_from(front, opening)}; {_plate_row(front, kitchen)}{high}"
         yield Line("Plates", _listed(plates, unit), more, key=True)
+
+
+def _cups(hinge: DoorHinge) -> tuple[str, str]:
+    """How wide and deep, and where: B is from the door's edge to the cup's rim."""
+    wide, deep = show(hinge.cup_diameter, "mm"), show(hinge.cup_depth, "mm")
+    rim, centre = show(hinge.bore_from_edge, "mm"), show(hinge.cup_from_edge, "mm")
+    return f"⌀ {wide} mm, {deep} deep", f"B {rim} mm, centre {centre} mm in"
 
 
 def _measured_from(front: Front, of: str) -> str:
@@ -45,11 +58,11 @@ def _measured_from(front: Front, of: str) -> str:
 
 def _plate_row(front: Front, kitchen: Kitchen) -> str:
     """Where the plates' screws go on a cabinet's side; on a frame their maker's sheet says."""
+    if CABINET_BUILDS[kitchen.cabinet(front.cabinet).build].framed:
+        return "see their maker's sheet"
     row, pitch = show(PLATE_ROW, "mm"), show(PLATE_PITCH, "mm")
     behind = "behind the door" if is_inset(front.plane) else "back"
-    build = CABINET_BUILDS[kitchen.cabinet(front.cabinet).build]
-    framed = "frame plates by their maker; " if build.framed else ""
-    return f"{framed}on a side {row} mm {behind}, {pitch} mm apart (practice)"
+    return f"{row} mm {behind}, {pitch} mm apart (practice)"
 
 
 def _listed(places: Sequence[Mm], unit: str) -> str:

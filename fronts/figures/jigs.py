@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 
 from fronts.figures.sizes import size
+from fronts.rules.fitting_results import Jig, Shim
 from fronts.rules.lengths import show
-from fronts.rules.results import Jig, Shim
 
 
 @dataclass(frozen=True, slots=True)

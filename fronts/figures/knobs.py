@@ -4,9 +4,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from fronts.figures.sizes import size
+from fronts.rules.fitting_results import Fitting
 from fronts.rules.kitchen import Kitchen, Point
-from fronts.rules.lengths import show
-from fronts.rules.results import Fitting, Front
+from fronts.rules.lengths import Mm, show
+from fronts.rules.results import Front
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,6 +26,11 @@ def place(at: Point, unit: str) -> str:
     return " ".join(each.replace(" ", "\u00a0") for each in (f"→ {across}", f"↑ {up}"))
 
 
+def pieces(count: int, what: str, length: str) -> str:
+    """`4 pc, #8 × 1 1/8`: the count stands apart from the sizes."""
+    return f"{count} pc, {what} × {length}"
+
+
 def has_own_hole(front: Front, kitchen: Kitchen) -> bool:
     """Whether the door that the front is made from brings its knob's hole."""
     door = next((each for each in kitchen.doors_on_hand if each.label == front.door_on_hand), None)
@@ -33,15 +39,29 @@ def has_own_hole(front: Front, kitchen: Kitchen) -> bool:
 
 def knob_lines(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Iterator[Line]:
     """Where a front's knobs go, and the screw that holds each."""
-    unit = kitchen.job.unit
     if front.knobs:
-        places = " · ".join(place(each, unit) for each in front.knobs)
-        own = ", its own hole" if has_own_hole(front, kitchen) else ""
-        more = f"from lower left, seen from the front{own}"
-        yield Line("Knob", places, more, key=len(front.knobs) == 1)
+        yield _knobs(front, kitchen)
     screw = _knob_screw(front, fitting, kitchen)
     if screw is not None:
         yield screw
+
+
+def _knobs(front: Front, kitchen: Kitchen) -> Line:
+    """A hole that is there is where it is; one to be drilled is marked to the shop's step."""
+    unit, step, key = kitchen.job.unit, kitchen.job.step, len(front.knobs) == 1
+    more = "from lower left, seen from the front"
+    if has_own_hole(front, kitchen):
+        places = " · ".join(place(each, unit) for each in front.knobs)
+        return Line("Knob", places, f"{more}, its own hole", key=key)
+    marked = [Point(_nearest(each.x, step), _nearest(each.y, step)) for each in front.knobs]
+    if marked != list(front.knobs):
+        more += f", to the nearest {show(step, unit)}"
+    return Line("Knob", " · ".join(place(each, unit) for each in marked), more, key=key)
+
+
+def _nearest(length: Mm, step: Mm) -> Mm:
+    """The whole number of steps nearest to a length, the greater of two as near."""
+    return (2 * length + step) // (2 * step) * step
 
 
 def _knob_screw(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Line | None:
@@ -50,11 +70,11 @@ def _knob_screw(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Line
     if screw is None:
         if front.knob_screw is None:
             return None
-        figure = f"{len(front.knobs)} × {show(front.knob_screw, unit)}"
-        return Line("Knob screw", figure, f"{thread}, front alone", key=True)
-    figure = f"{screw.count} × {show(screw.length, unit)}"
+        figure = pieces(len(front.knobs), thread, show(front.knob_screw, unit))
+        return Line("Knob screw", figure, "front alone", key=True)
+    figure = pieces(screw.count, thread, show(screw.length, unit))
     if screw.recess is not None:
         recess = f"⌀ {size(unit, screw.recess.width, screw.recess.depth)} deep in box front"
-        return Line("Knob screw", figure, f"{thread}; front alone, recess {recess}", key=True)
+        return Line("Knob screw", figure, f"front alone, recess {recess}", key=True)
     through = "through box" if screw.through_box else "front alone"
-    return Line("Knob screw", figure, f"{thread}, {through}", key=True)
+    return Line("Knob screw", figure, through, key=True)

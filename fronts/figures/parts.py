@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from fronts.figures.sizes import size
 from fronts.rules.lengths import Mm, show
+from fronts.rules.materials import has_grain
 from fronts.rules.results import Part
 
 
@@ -14,7 +15,7 @@ class PartLine:
     """Parts of one size; their grain runs along the length.
 
     `fronts` say for which they are, and how many where a front wants several;
-    `keep` is said of the drawer fronts of one stack.
+    `keep` is said of the drawer fronts of one stack, where their grain is seen to run on.
     """
 
     part: str
@@ -29,7 +30,8 @@ def part_lines(parts: Iterable[Part], unit: str) -> list[PartLine]:
     """The same sizes counted together, but for those that belong to one stack; largest first."""
     same: dict[tuple[Mm, Mm, str, str], list[Part]] = defaultdict(list)
     for part in parts:
-        same[-part.length, -part.width, part.part, part.stack or ""].append(part)
+        stack = part.stack if part.stack and has_grain(part.material) else ""
+        same[-part.length, -part.width, part.part, stack].append(part)
     return [
         PartLine(
             part=name,
@@ -37,7 +39,7 @@ def part_lines(parts: Iterable[Part], unit: str) -> list[PartLine]:
             width=show(-width, unit),
             count=sum(part.count for part in alike),
             fronts=tuple(_front(part) for part in alike),
-            keep=f"one stack, {stack}: keep in order" if stack else "",
+            keep=f"one stack, {stack}: keep the grain in order" if stack else "",
         )
         for (length, width, name, stack), alike in sorted(same.items())
     ]

@@ -1,43 +1,35 @@
 """The fitting sheet: a page for each cabinet, with all that an installer needs at it."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from fronts.figures import cautions
+from fronts.figures.boxes import box_figures
 from fronts.figures.findings import findings_of, places_at
-from fronts.figures.fronts import FrontLine, front_line
-from fronts.figures.sizes import signed, size
+from fronts.figures.hinges import hinge_figures
+from fronts.figures.measured import measured_openings
+from fronts.figures.sizes import size
 from fronts.figures.work_steps import Work, work_for
-from fronts.rules.kinds import SIDES
+from fronts.rules.fitting_results import Fitting
+from fronts.rules.kinds import FRONT_KINDS
 from fronts.rules.kitchen import Cabinet, Kitchen
-from fronts.rules.lengths import Mm, show
-from fronts.rules.planned_gap import PlannedGap, planned_gap
+from fronts.rules.lengths import show
 from fronts.rules.results import Finding, Front, Schedule
-from fronts.sheets import page_height
-from fronts.sheets.comparison_table import Boxes, ComparisonTable, boxes_of, doors_of
-from fronts.sheets.fitting_drawings import Block, Layout, lay_out
+from fronts.sheets.figure_list import BESIDE_JIG, NARROW, FigureList, figure_list
+from fronts.sheets.fitting_drawings import CabinetDrawings
+from fronts.sheets.fitting_layout import Drawings, lay_out
+from fronts.sheets.front_rows import FrontRow, front_row, laps_of
+from fronts.sheets.hole_tables import HoleTable, hole_table
+from fronts.sheets.page_height import Above, Below
 from fronts.sheets.sheet_page import SheetSource, page
 
 
 @dataclass(frozen=True, slots=True)
-class FrontRow:
-    """A front as its cabinet's table lists it; `laps` are left, right, top, bottom."""
-
-    line: FrontLine
-    laps: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class MeasuredRow:
-    """Where the installer writes a front's gaps; `planned` are left, right, top, bottom."""
-
-    label: str
-    planned: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
 class CabinetPage:
-    """Everything on one cabinet's page."""
+    """Everything on one cabinet's page, or on its two pages.
+
+    With `one_box` its figures stand beside its jig, and the doors' under that.
+    """
 
     label: str
     title: str
@@ -45,11 +37,14 @@ class CabinetPage:
     stops: tuple[Finding, ...]
     others: tuple[Finding, ...]
     fronts: list[FrontRow]
-    blocks: list[Block]
-    boxes: Boxes | None
-    doors: ComparisonTable | None
+    laps: list[tuple[str, str]]
+    measured: list[tuple[str, str]]
+    drawings: Drawings
+    one_box: bool
+    boxes: FigureList | None
+    holes: HoleTable | None
+    doors: FigureList | None
     works: list[Work]
-    measured: list[MeasuredRow]
     cautions: list[str]
 
 
@@ -74,20 +69,17 @@ def fitted_cabinets(source: SheetSource) -> list[str]:
 
 
 def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage:
-    fronts = schedule.fronts_of(cabinet.label)
+    fronts, unit = schedule.fronts_of(cabinet.label), schedule.job.unit
     fittings = schedule.fittings_of(fronts)
     findings = findings_of(schedule, places_at(cabinet, fronts))
-    unit = schedule.job.unit
-    rows = [_front_row(each, unit) for each in fronts]
-    doors = doors_of(fronts, kitchen)
+    rows, laps = [front_row(each, kitchen) for each in fronts], laps_of(fronts, unit)
+    measured = measured_openings(cabinet, unit)
+    boxes, doors = _boxes(fronts, fittings, kitchen), _doors(fronts, fittings, kitchen)
+    holes = hole_table([each for each in fronts if each.label in fittings], fittings, unit)
     works = work_for(fronts, fittings, kitchen)
     care = cautions.at_cabinet(cabinet, fronts, list(fittings.values()))
-    height = page_height.left_over(
-        page_height.rows_height([(each.line.made_from, "".join(each.laps)) for each in rows]),
-        page_height.findings_height(findings.stops, findings.others),
-    )
-    below = page_height.below_height(len(fittings), doors, works, care, len(rows))
-    layout = Layout(schedule, kitchen, cabinet, fronts, fittings, height, below)
+    above = Above(rows, laps, measured, findings)
+    below = Below(boxes, holes, doors, works, care, one_box=len(fittings) == 1)
     return CabinetPage(
         label=cabinet.label,
         title=f"Fitting sheet {cabinet.label}",
@@ -95,39 +87,47 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
         stops=findings.stops,
         others=findings.others,
         fronts=rows,
-        blocks=lay_out(layout),
-        boxes=boxes_of(fronts, fittings, kitchen),
+        laps=laps,
+        measured=measured,
+        drawings=lay_out(
+            CabinetDrawings(schedule, kitchen, cabinet, fronts, fittings), above, below
+        ),
+        one_box=below.one_box,
+        boxes=boxes,
+        holes=holes,
         doors=doors,
         works=works,
-        measured=[_measured_row(each, kitchen) for each in fronts],
         cautions=care,
     )
 
 
+def _boxes(
+    fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen
+) -> FigureList | None:
+    """The figures of the fronts on boxes; those of one alone leave room for its jig beside."""
+    boxed = [each for each in fronts if each.label in fittings]
+    if not boxed:
+        return None
+    labels = [each.label for each in boxed]
+    heading = f"{', '.join(labels)} on {'its box' if len(boxed) == 1 else 'their boxes'}"
+    figures = [box_figures(each, fittings[each.label], kitchen) for each in boxed]
+    return figure_list(heading, labels, figures, letters=BESIDE_JIG if len(boxed) == 1 else 0)
+
+
+def _doors(
+    fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen
+) -> FigureList | None:
+    """The figures of the hinged doors, and of other doors that have a knob."""
+    doors = [each for each in fronts if each.hinge_centres or FRONT_KINDS[each.kind].swings]
+    figures = [hinge_figures(each, kitchen) for each in doors]
+    if not any(figures):
+        return None
+    labels = [each.label for each in doors]
+    heading = f"{', '.join(labels)} on {'its' if len(doors) == 1 else 'their'} hinges"
+    return figure_list(heading, labels, figures, letters=NARROW if len(fittings) == 1 else 0)
+
+
 def _about(cabinet: Cabinet, unit: str) -> str:
     sizes = size(unit, cabinet.width, cabinet.height, cabinet.depth)
-    place = f"{show(cabinet.x, unit)} from the left, {show(cabinet.y, unit)} above the floor"
+    place = f"{show(cabinet.left, unit)} from the left, {show(cabinet.y, unit)} above the floor"
     return f"{cabinet.kind}, {cabinet.build}, {sizes}; wall {cabinet.wall}, {place}"
-
-
-def _front_row(front: Front, unit: str) -> FrontRow:
-    return FrontRow(
-        line=front_line(front, unit),
-        laps=tuple(_lap(front.edges[side].overlay, unit) for side in SIDES),
-    )
-
-
-def _lap(overlay: Mm | None, unit: str) -> str:
-    return "—" if overlay is None else signed(overlay, unit)
-
-
-def _measured_row(front: Front, kitchen: Kitchen) -> MeasuredRow:
-    unit = kitchen.job.unit
-    planned = (planned_gap(front, side, kitchen) for side in SIDES)
-    return MeasuredRow(front.label, tuple(_planned(each, unit) for each in planned))
-
-
-def _planned(planned: PlannedGap | None, unit: str) -> str:
-    if planned is None:
-        return ""
-    return f"{'plan' if planned.to == 'gap' else 'to edge'} {show(planned.width, unit)}"

@@ -15,11 +15,12 @@ from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.parts import PartLine, part_lines
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
+from fronts.rules.materials import has_grain
 from fronts.rules.results import Front, Part, Schedule
 from fronts.sheets.sheet_page import SheetSource, page
 
-_ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00, 10_50))
-"""An elevation on a page turned on its side."""
+_ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00, 11_00))
+"""An elevation on a page turned on its side; no text of it is under 7 pt."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +58,7 @@ def content(source: SheetSource) -> str:
     context = {
         "title": "Front schedule and cut sheet",
         "walls": _walls(schedule, source.kitchen),
+        "grained": any(has_grain(part.material) for part in schedule.parts),
         "groups": _groups(schedule.parts, schedule.job.unit),
         "stops": findings.stops,
         "others": findings.others,
@@ -69,7 +71,7 @@ def content(source: SheetSource) -> str:
 def _walls(schedule: Schedule, kitchen: Kitchen) -> list[WallGroup]:
     unit = schedule.job.unit
     groups = []
-    for wall in kitchen.walls:
+    for wall in kitchen.wall_names:
         svg = wall_elevation(schedule, kitchen, wall, unit=unit, ink=PAPER, sheet=_ACROSS)
         rows = [_front_row(each, unit) for each in schedule.fronts if each.wall == wall]
         groups.append(WallGroup(wall, rows, SafeString(svg)))

@@ -3,15 +3,17 @@
 from dataclasses import dataclass
 
 from fronts.figures.findings import findings_of
+from fronts.rules.results import Need
 from fronts.sheets.sheet_page import SheetSource, page
 
 
 @dataclass(frozen=True, slots=True)
 class ItemRow:
-    """One item to order."""
+    """One item to order; `spares` come beside the need, "" where none do."""
 
     item: str
     need: str
+    spares: str
     why: str
     fronts: tuple[str, ...]
 
@@ -19,7 +21,12 @@ class ItemRow:
 def content(source: SheetSource) -> str:
     """The job's hardware sheet as HTML."""
     schedule = source.schedule
-    rows = [ItemRow(each.item, str(each.need), each.why, each.fronts) for each in schedule.hardware]
+    rows = [_item_row(need) for need in schedule.hardware]
     findings = findings_of(schedule)
     context = {"title": "Hardware", "rows": rows, "stops": findings.stops}
     return page("hardware.html", source, context)
+
+
+def _item_row(need: Need) -> ItemRow:
+    spares = str(need.spares) if need.spares else ""
+    return ItemRow(need.item, str(need.need), spares, need.why, need.fronts)

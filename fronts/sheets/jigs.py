@@ -11,9 +11,10 @@ from fronts.figures import cautions
 from fronts.figures.findings import findings_of
 from fronts.figures.jigs import JigLine, jig_line, shim_line
 from fronts.figures.sizes import size
+from fronts.rules.fitting_results import Jig, Shim
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
-from fronts.rules.results import Jig, Schedule, Shim
+from fronts.rules.results import Schedule
 from fronts.sheets.sheet_page import SheetSource, page
 
 _TO_SUIT = "width to suit"

@@ -1,31 +1,38 @@
-"""What is left for the drawings on a cabinet's page, so that an ordinary cabinet needs but one.
+"""What a cabinet's sheet takes of its pages in words, so that the drawings get the rest.
 
-Heights are estimates in pixels, on the shorter paper; an estimate that is too small costs a
-page, one that is too large costs some of the drawing's size.
+Heights are estimates in pixels on Letter, the shorter paper, widths on A4, the narrower: an
+estimate that is too small costs a page, one that is too large costs some of a drawing's size.
 """
 
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 
 from fronts.drawings.svg import Px
+from fronts.figures.findings import Findings
 from fronts.figures.work_steps import Work
-from fronts.rules.results import Finding
-from fronts.sheets.comparison_table import ComparisonTable, Row
+from fronts.sheets.figure_list import FigureList
+from fronts.sheets.front_rows import FrontRow
+from fronts.sheets.hole_tables import HoleTable
 
-PAGE: Px = 872_00
-HEADING: Px = 25_00
-_LINE: Px = 17_50
-_ROW: Px = 26_00
-_TITLE: Px = 42_00
-_LINE_OF_HOLES: Px = 20_00
-_STEP: Px = 20_50
-_STOP: Px = 75_00
-_MEASURED: Px = 30_00
-_SMALL: Px = 16_00
-_SMALL_ACROSS = 112
-_LETTERS_ACROSS = 103
-_LETTERS_IN_CELL = 22
-_LETTERS_OF_LAPS = 14
-_LETTERS_OF_NAME = 14
+PAGE: Px = 944_00
+WIDTH: Px = 698_00
+HEADING: Px = 19_00
+_TITLE: Px = 28_00
+_HEAD_OF_FRONTS: Px = 23_00
+_FRONT: Px = 36_00
+_LINE: Px = 14_60
+_STOP: Px = 98_00
+_FIGURE: Px = 18_50
+_HOLES: Px = 15_50
+_STEP: Px = 17_00
+_SMALL: Px = 14_50
+_CAUTIONS: Px = 9_00
+_LETTERS_ACROSS = 116
+_LETTERS_OF_LAPS = 130
+_LETTERS_OF_STOP = 90
+_LETTERS_OF_MADE_FROM = 36
+_LETTERS_OF_STEP = 60
+_COLUMNS_OF_STEPS = 2
 
 
 def lines_of(texts: Iterable[str], across: int = _LETTERS_ACROSS) -> int:
@@ -33,49 +40,74 @@ def lines_of(texts: Iterable[str], across: int = _LETTERS_ACROSS) -> int:
     return sum(-(-max(len(each), 1) // across) for each in texts)
 
 
-def rows_height(rows: Sequence[tuple[str, str]]) -> Px:
-    """The table of fronts, each with what it is made from and its laps in one text."""
-    height = 2 * _ROW
-    for made_from, laps in rows:
-        lines = lines_of([made_from], _LETTERS_IN_CELL)
-        height += _ROW + _LINE * (max(lines, 2 if len(laps) > _LETTERS_OF_LAPS else 1) - 1)
-    return height
+@dataclass(frozen=True, slots=True)
+class Above:
+    """What stands over a cabinet's drawings."""
+
+    fronts: Sequence[FrontRow]
+    laps: Sequence[tuple[str, str]]
+    measured: Sequence[tuple[str, str]]
+    findings: Findings
+
+    @property
+    def height(self) -> Px:
+        stops, others = self.findings.stops, self.findings.others
+        height = _TITLE
+        if self.fronts:
+            height += _HEAD_OF_FRONTS + sum(_front(each) for each in self.fronts)
+            height += _LINE * lines_of([_said(self.laps, " " * 50)], _LETTERS_OF_LAPS)
+        height += _LINE * lines_of([_said(self.measured, " " * 15)]) if self.measured else 0
+        if stops:
+            height += _STOP + _LINE * lines_of((each.message for each in stops), _LETTERS_OF_STOP)
+        if others:
+            height += _LINE + _LINE * lines_of(each.message for each in others)
+        return height
 
 
-def findings_height(stops: Sequence[Finding], others: Sequence[Finding]) -> Px:
-    """The framed stops, and the rest listed."""
-    height = _STOP + _LINE * lines_of(each.message for each in stops) if stops else 0
-    if others:
-        height += _LINE + _LINE * lines_of(each.message for each in others)
-    return height
+def _front(row: FrontRow) -> Px:
+    more = lines_of([row.line.made_from], _LETTERS_OF_MADE_FROM) - 1
+    return _FRONT + _LINE * (more + (1 if row.two_people else 0))
 
 
-def below_height(
-    holes: int,
-    doors: ComparisonTable | None,
-    works: Sequence[Work],
-    cautions: Sequence[str],
-    measured: int,
-) -> Px:
-    """All that comes under the drawings: holes, doors, steps, cautions, what was measured."""
-    height = 0 if doors is None else _ROW + sum(_beside(each) for each in doors.lines)
-    height += _ROW + 2 * _LINE_OF_HOLES * holes if holes else 0
-    for work in works:
-        height += HEADING + _STEP * -(-len(work.steps) // 2)
-        height += _LINE * lines_of([work.other]) if work.other else 0
-    height += HEADING + 12_00 + _SMALL * lines_of([" ".join(cautions)], _SMALL_ACROSS)
-    return height + (_ROW + _MEASURED * measured if measured else 0)
+def _said(words: Iterable[tuple[str, str]], heading: str) -> str:
+    return heading + "; ".join(" ".join(each) for each in words)
 
 
-def _beside(row: Row) -> Px:
-    """One row of figures side by side, as high as the longest of them."""
-    across = (_LETTERS_ACROSS - _LETTERS_OF_NAME) // len(row.figures)
-    high = _LINE if row.shared else 0
-    texts = [f"{each.figure} {each.more}" for each in row.figures if each is not None]
-    lines = max((lines_of([each], across) for each in texts), default=1)
-    return high + _ROW + _LINE * (lines - 1)
+@dataclass(frozen=True, slots=True)
+class Below:
+    """What stands under a cabinet's drawings."""
+
+    boxes: FigureList | None
+    holes: HoleTable | None
+    doors: FigureList | None
+    works: Sequence[Work]
+    cautions: Sequence[str]
+    one_box: bool
+
+    def height(self, jig: Px, *, wide: bool) -> Px:
+        """All of it; `jig` stands beside the figures of one box, over the doors' where `wide`."""
+        height = sum(_work(each) for each in self.works) + _holes(self.holes)
+        height += _CAUTIONS + _SMALL * lines_of([" ".join(self.cautions)])
+        if not self.one_box:
+            return height + _list(self.boxes) + _list(self.doors)
+        doors = _list(self.doors)
+        return height + max(_list(self.boxes), jig + doors if wide else max(jig, doors))
 
 
-def left_over(*heights: Px) -> Px:
-    """What the page has left once the title and these are on it."""
-    return PAGE - _TITLE - sum(heights)
+def _list(figures: FigureList | None) -> Px:
+    if figures is None:
+        return 0
+    return HEADING + max(
+        sum(_FIGURE + _LINE * (row.lines(figures.letters) - 1) for row in column)
+        for column in figures.columns
+    )
+
+
+def _holes(holes: HoleTable | None) -> Px:
+    return 0 if holes is None else _HOLES * (1 + len(holes.faces) + holes.row_count)
+
+
+def _work(work: Work) -> Px:
+    steps = sum(_STEP + _LINE * (lines_of([each], _LETTERS_OF_STEP) - 1) for each in work.steps)
+    height = HEADING + steps // _COLUMNS_OF_STEPS + _STEP // 2
+    return height + (_LINE * lines_of([work.other]) if work.other else 0)

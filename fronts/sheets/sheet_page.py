@@ -11,6 +11,7 @@ from fronts.cutting.model import Plan
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
+from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule
 
 
@@ -43,6 +44,7 @@ class SheetSource:
 
 def source_of(kitchen: Kitchen, printed: date) -> SheetSource:
     """The kitchen with its schedule worked out, once for all its sheets."""
+    kitchen = stood(kitchen)
     return SheetSource(kitchen, schedule(kitchen), printed)
 
 

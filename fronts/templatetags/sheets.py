@@ -1,8 +1,9 @@
-"""Links to a job's sheets, in the words and at the addresses of the registry."""
+"""Links to a job's sheets by the registry; codes that no line of a sheet breaks in two."""
 
 from django import template
+from django.template.defaultfilters import stringfilter
 from django.urls import reverse
-from django.utils.html import format_html
+from django.utils.html import format_html, format_html_join
 from django.utils.safestring import SafeString
 
 from fronts.sheets.registry import SHEETS
@@ -15,3 +16,17 @@ def sheet_link(key: str, job_id: int) -> SafeString:
     """`Hardware sheet, PDF`; a key that names no sheet fails when the page is drawn."""
     address = reverse("fronts:job-sheet", args=[job_id, key])
     return format_html('<a href="{}">{}, PDF</a>', address, SHEETS[key].words)
+
+
+@register.filter
+@stringfilter
+def codes_unbroken(text: str) -> SafeString:
+    """`hinge plate for H-1`, its code on one line: a hyphen is where lines break."""
+    return format_html_join(
+        " ",
+        "{}",
+        (
+            (format_html('<span class="one">{}</span>', word) if "-" in word else word,)
+            for word in text.split(" ")
+        ),
+    )

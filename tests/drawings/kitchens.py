@@ -6,15 +6,16 @@ from pathlib import Path
 
 from fronts.drawings.front_back import Bores
 from fronts.jobfile import read_file
+from fronts.rules.box_facts import Box
 from fronts.rules.job_facts import JobFacts
-from fronts.rules.kitchen import Box, Cabinet, Kitchen
+from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule
 from tests.rules.small_kitchens import BOX, cabinet, inch, kitchen, opening
 
 DEMO = Path(__file__).resolve().parents[2] / "fixtures" / "demo.job.json"
-BORES = Bores(PRACTICE.knob_hole, PRACTICE.cup_diameter, PRACTICE.cup_from_edge)
+BORES = Bores(PRACTICE.knob_hole, PRACTICE.cup_diameter)
 HOSTILE = '<script>alert("1")</script>&\'; ../../x 🪚'
 
 

@@ -7,8 +7,9 @@ import pytest
 from fronts.drawings.front_back import front_from_back
 from fronts.drawings.geometry import Area
 from fronts.figures.boxes import mirrored
+from fronts.rules.fitting_results import Fitting
 from fronts.rules.lengths import show
-from fronts.rules.results import Fitting, Front
+from fronts.rules.results import Front
 from fronts.rules.schedule import schedule
 from tests.drawings.kitchens import BORES, demo, pull_out
 from tests.drawings.reading import SVG, meetings, parsed, px, rects, texts
@@ -66,7 +67,7 @@ def test_cups_lie_on_the_hinge_side_from_behind(hinged: str) -> None:
     """A door hinged left has its cups at the right when it lies face down."""
     worked_out = demo()[1]
     door = next(each for each in worked_out.fronts if each.hinged == hinged and each.hinge_centres)
-    bare = replace(door, knobs=(), bores=())
+    bare = replace(door, handles=(), bores=())
     svg = front_from_back(bare, None, BORES, unit="in")
     (outline,) = rects(svg, "front")
     cups = circles(svg, "cabinet")
@@ -86,10 +87,12 @@ def test_no_text_stands_on_another(room: tuple[int, int]) -> None:
 
 
 def test_a_five_piece_front_shows_its_stiles_and_rails() -> None:
-    """Its frame is drawn, so that one sees whether a hole is in solid wood."""
+    """Its frame is drawn, changed over, so that one sees whether a hole is in solid wood."""
     worked_out = demo()[1]
     five = next(each for each in worked_out.fronts if each.build == "five-piece")
-    svg = front_from_back(replace(five, knobs=(), hinge_centres=()), None, BORES, unit="in")
+    narrow = five.frame.left / 2
+    five = replace(five, frame=replace(five.frame, left=narrow))
+    svg = front_from_back(replace(five, handles=(), hinge_centres=()), None, BORES, unit="in")
     (outline,) = rects(svg, "front")
     scale = outline.width / float(five.width)
     lines = [
@@ -99,5 +102,5 @@ def test_a_five_piece_front_shows_its_stiles_and_rails() -> None:
     ]
     upright = sorted(each.left - outline.left for each in lines
                      if each.width == 0 and each.height != 0)  # fmt: skip
-    assert upright[0] == pytest.approx(float(five.stile) * scale, abs=2)
-    assert upright[-1] == pytest.approx(float(five.width - five.stile) * scale, abs=2)
+    assert upright[0] == pytest.approx(float(2 * narrow) * scale, abs=2)
+    assert upright[-1] == pytest.approx(float(five.width - narrow) * scale, abs=2)

@@ -3,8 +3,8 @@
 import pytest
 
 from fronts.drawings.jig import jig_drawing
+from fronts.rules.fitting_results import Jig, Ledges, Slot
 from fronts.rules.lengths import show
-from fronts.rules.results import Jig, Ledges, Slot
 from tests.drawings.kitchens import demo
 from tests.drawings.reading import meetings, texts
 from tests.rules.small_kitchens import inch

@@ -2,9 +2,13 @@
 
 import pytest
 
+from fronts.rules.kitchen import FrontFacts
+from fronts.sheets import front_schedule
 from fronts.sheets.pdf import PAPERS, Paper
 from fronts.sheets.registry import SHEETS
+from fronts.sheets.sheet_page import source_of
 from tests.drawings.kitchens import demo
+from tests.rules.small_kitchens import cabinet, kitchen, opening
 from tests.sheets.printed import PRINTED, demo_pages, demo_source
 
 pytestmark = pytest.mark.slow
@@ -54,10 +58,20 @@ def test_fronts_and_parts_are_all_on_the_front_schedule() -> None:
 
 
 def test_every_need_is_on_the_hardware_sheet() -> None:
-    """Item, count and the reason for it."""
+    """Item, count, what is spare beside it, and the reason for it."""
     text = " ".join(" ".join(demo_pages("hardware")).split())
+    assert any(need.spares for need in demo()[1].hardware)
     for need in demo()[1].hardware:
-        assert f"{need.need} {need.item} {need.why}" in text
+        assert f"{need.need} {need.spares or '–'} {need.item} {need.why}" in text
+
+
+def test_grain_is_kept_in_order_only_where_there_is_grain() -> None:
+    """The demo's stacks are of MDF; the same in maple are to be kept in order."""
+    of = kitchen(cabinet(opening("drawers", count=2, front=FrontFacts(material="hard maple"))))
+    grained = " ".join(front_schedule.content(source_of(of, PRINTED)).split())
+    plain = " ".join(front_schedule.content(demo_source()).split())
+    assert "one stack, B1.a: keep the grain in order" in grained
+    assert "keep the grain in order" not in plain
 
 
 def test_every_jig_and_shim_is_on_their_sheet() -> None:

@@ -57,9 +57,11 @@ def test_what_a_box_needs_is_all_there() -> None:
         for line in box_figures(front, fit, of):
             assert " ".join(line.figure.split()) in text, (fit.front, line)
             assert line.more in text, (fit.front, line)
-        for hole in hole_places(front, fit, "in"):
-            assert hole.box_x in text
-            assert f"→ {hole.back_x} ↑ {hole.back_y}" in text
+        holes = hole_places(front, fit, "in")
+        for said in (f"→ {hole.box_x} ↑ {hole.box_y}" for hole in holes):
+            assert said in text, (fit.front, said)
+        for said in (f"→ {hole.back_x} ↑ {hole.back_y}" for hole in holes):
+            assert said in text, (fit.front, said)
         assert f"stop at {show(fit.drill_stop, 'in')}" in text
 
 
@@ -79,9 +81,9 @@ def test_every_door_has_its_hinges_plates_cups_and_knob() -> None:
 @pytest.mark.parametrize(
     ("mount", "hinged", "plates", "measured"),
     [
-        ("overlay", "left", "3 · 24 1/2", "up from the opening's bottom"),
-        ("inset", "left", "3 19/32 · 23 29/32", "up from the opening's bottom"),
-        ("overlay", "top", "3 · 12", "from the opening's left, seen from the front"),
+        ("overlay", "left", "3 · 24 1/2", "up from opening's bottom"),
+        ("inset", "left", "3 19/32 · 23 29/32", "up from opening's bottom"),
+        ("overlay", "top", "3 · 12", "from opening's left, seen from the front"),
     ],
 )
 def test_plates_lie_where_the_doors_centres_come_in_the_opening(
@@ -97,14 +99,16 @@ def test_plates_lie_where_the_doors_centres_come_in_the_opening(
     assert line.more.startswith(measured)
 
 
-def test_the_cups_edge_is_said_from_both_sides() -> None:
+def test_the_cups_side_is_said_from_both_sides() -> None:
     """A door hinged left is bored at the right as it lies on its face; at its top, at its top."""
     sides: tuple[Hinged, ...] = ("left", "top")
     doors = {each: kitchen(cabinet(opening(hinged=each))) for each in sides}
-    said = {side: hinge_figures(only_front(of), of)[0].more for side, of in doors.items()}
-    assert "at its left (right as it lies on its face)" in said["left"]
-    assert said["top"].startswith("at its top;")
-    assert all("35 mm cup, centre 22.5 mm from the edge" in each for each in said.values())
+    said = {side: hinge_figures(only_front(of), of) for side, of in doors.items()}
+    assert said["left"][0].more == "mirrored on its back"
+    assert said["top"][0].more == "at its top"
+    for lines in said.values():
+        (cups,) = (line for line in lines if line.name == "Cups")
+        assert (cups.figure, cups.more) == ("⌀ 35 mm, 13 deep", "B 5 mm, centre 22.5 mm in")
 
 
 def test_a_hole_is_named_by_its_corner() -> None:
@@ -164,7 +168,7 @@ def test_steps_follow_the_way_of_hanging() -> None:
     for text in (door_page, pull_out_page):
         assert text.index("backing block behind") < text.index("write them down")
     assert "Or foam tape" in pull_out_page
-    order = ("Pilot holes", "Screws from inside", "Jig and clamps off", "Try it")
+    order = ("Pilot holes", "Screws from inside", "Jig and clamps off", "Open gently")
     assert [*order] == sorted(order, key=pull_out_page.index)
 
 
@@ -256,7 +260,7 @@ def test_there_is_room_to_write_what_was_measured() -> None:
     """A row for each front, with the gaps that are planned."""
     pair = kitchen(cabinet(opening("pair", hinged=None)))
     (text,) = fitting_pages(pair)
-    for word in ("Gaps", "Left", "Right", "Top", "Bottom", "Done", "Initials", "Date"):
+    for word in ("Gap left", "Gap right", "Gap top", "Gap bottom", "Done, by, on"):
         assert word in text
     assert text.count("plan 1/8") == 2
 
