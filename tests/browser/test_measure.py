@@ -7,6 +7,7 @@ from playwright.sync_api import Locator, Page, expect
 
 from fronts.models import Cabinet, Front, Opening
 from fronts.rules.practice import inches
+from fronts.selectors.kitchens import placed_kitchen_of
 from shopjobs.models import Job, Person
 from tests.browser.conftest import PHONE, sign_in
 from tests.factories import CabinetFactory, OpeningFactory, overlaid
@@ -57,11 +58,12 @@ def test_four_cabinets_from_nothing_by_keyboard(page: Page, job: Job) -> None:
     press(page, "24", "Enter")
     entered(page, "B4")
 
-    places = list(Cabinet.objects.order_by("position").values_list("label", "x"))
+    placed = placed_kitchen_of(Job.objects.get()).cabinets
+    places = [(cabinet.label, cabinet.left) for cabinet in placed]
     assert places == [("B1", 0), ("B2", inches(18)), ("B3", inches(39)), ("B4", inches(72))]
     kinds = Opening.objects.filter(cabinet__label="B3").order_by("position")
     assert [each.closed_by for each in kinds] == ["drawer", "pair"]
-    expect(page.locator("#walls svg a")).to_have_count(1 + 3 + 3 + 3)
+    expect(page.locator("#elevations svg a")).to_have_count(1 + 3 + 3 + 3)
     expect(page.locator(".fronts tbody tr")).to_have_count(1 + 3 + 3 + 3)
     expect(page.locator("#findings")).to_contain_text("its box is not measured")
 
@@ -80,7 +82,7 @@ def test_an_edit_in_place_is_followed_by_the_drawing(page: Page, job: Job) -> No
 
     expect(line.locator(".size")).to_have_text("14 1/2 × 27 1/2 in")
     expect(line.get_by_role("link", name="Change opening a")).to_be_focused()
-    expect(page.locator("#walls svg")).to_contain_text("15 1/2 × 28 1/2")
+    expect(page.locator("#elevations svg")).to_contain_text("15 1/2 × 28 1/2")
     expect(page.locator(".fronts tbody tr").first).to_contain_text("15 1/2")
     expect(page.locator("#said")).to_have_text("Opening B1.a is saved.")
     assert page.evaluate("window.same") is True
@@ -152,13 +154,13 @@ def test_a_front_in_the_drawing_opens_its_opening(page: Page, job: Job) -> None:
     furnish(job)
     page.goto(f"/jobs/{job.pk}/")
 
-    page.locator("#walls").get_by_role("link", name="B1.a 16 × 28 1/2 door").click()
+    page.locator("#elevations").get_by_role("link", name="B1.a 16 × 28 1/2 door").click()
     expect(page.get_by_role("heading", name="Opening B1.a")).to_be_visible()
     page.get_by_label("Hinged").select_option("right")
     page.get_by_role("button", name="Save").click()
 
     expect(page).to_have_url(re.compile(rf"/jobs/{job.pk}/#opening-\d+$"))
-    expect(page.locator("#walls svg")).to_contain_text("B1.a")
+    expect(page.locator("#elevations svg")).to_contain_text("B1.a")
     assert Front.objects.get(opening__cabinet__label="B1").hinged == "right"
 
 
@@ -173,7 +175,7 @@ def test_deleting_says_what_went_and_brings_it_back(page: Page, job: Job) -> Non
     place.get_by_role("button", name="Delete cabinet B2").click()
     expect(place).to_be_focused()
     expect(place).to_contain_text("box 1 of B2.a")
-    expect(page.locator("#walls svg")).not_to_contain_text("B2")
+    expect(page.locator("#elevations svg")).not_to_contain_text("B2")
     expect(page.locator("#undo-bar")).to_contain_text("Undo: Deleted cabinet B2")
     assert not Cabinet.objects.filter(label="B2").exists()
 
@@ -210,7 +212,7 @@ def test_it_all_works_without_javascript(plain_page: Page, job: Job) -> None:
     page.get_by_label("Depth").fill("24")
     page.get_by_role("button", name="Enter the cabinet").click()
     expect(page.locator(".said")).to_have_text("Cabinet B1 is entered.")
-    expect(page.locator("#walls svg")).to_contain_text("B1.a")
+    expect(page.locator("#elevations svg")).to_contain_text("B1.a")
 
     page.get_by_role("link", name="Add an opening").click()
     expect(page.get_by_role("heading", name="New opening in cabinet B1")).to_be_visible()

@@ -47,6 +47,11 @@ def seen_in(page: Part) -> dict[str, Any]:
     return {"seen": page.field("seen").value}
 
 
+def no_rows(table: str) -> dict[str, str]:
+    """What a browser posts of a small table of a form with nothing in it."""
+    return {f"{table}-TOTAL_FORMS": "0", f"{table}-INITIAL_FORMS": "0"}
+
+
 def posted_by(form: Part) -> dict[str, str]:
     """What a browser would post of a form as it stands."""
     return {field.attribute("name"): field.attribute("value") for field in form.all("input")}

@@ -16,7 +16,7 @@ from fronts.models import Opening
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import CabinetFactory, overlaid
-from tests.pages.kitchens import HTMX, NEW_OPENING, seen_in
+from tests.pages.kitchens import HTMX, NEW_OPENING, no_rows, seen_in
 
 SignIn = Callable[[Person], Client]
 
@@ -43,7 +43,10 @@ def stack(job: Job, desk: Client) -> Opening:
     assert entered.status_code == 200
     opening = Opening.objects.get(cabinet=cabinet)
     top = f"/jobs/{job.pk}/openings/{opening.pk}/fronts/0/"
-    typed = {"own_height": "6 1/4", "build": "slab", "material": "MDF"}
+    typed = {
+        "own_height": "6 1/4", "build": "slab", "material": "MDF",
+        **no_rows(f"handles-{opening.pk}-0"),
+    }  # fmt: skip
     kept = desk.post(top, typed | seen_in(dom(desk.get(top))), headers=HTMX)
     assert kept.status_code == 200
     return opening

@@ -26,9 +26,8 @@ from fronts.rules.fits import hung_as
 from fronts.rules.planned_gap import planned_gaps
 from fronts.rules.results import Front
 from fronts.rules.schedule import schedule as schedule_for
-from fronts.selectors.kitchens import fit_records_of, front_keys_of
+from fronts.selectors.kitchens import fit_records_of, front_keys_of, placed_kitchen_of
 from fronts.services.fits import fit_record
-from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
@@ -39,7 +38,7 @@ CABINET = "fronts/fit/cabinet.html"
 @job_view("measure", "GET", "HEAD")
 def job_fit(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the job's cabinets by wall, and which of them are fitted."""
-    kitchen = kitchen_of(job)
+    kitchen = placed_kitchen_of(job)
     walls = walls_of(kitchen, schedule_for(kitchen), cabinet_numbers(job), fit_records_of(job))
     rows = [row for wall in walls for row in wall.cabinets if row.fronts]
     context = {

@@ -21,6 +21,7 @@ from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.history_addresses import history_address, undo_address
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.differences import differences
+from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule
 from fronts.services.history import capability_for, revision_undo
 from fronts.services.past import kitchen_after
@@ -80,7 +81,7 @@ def job_past(request: SignedInRequest, job: Job, key: int) -> HttpResponse:
     revision = get_object_or_404(revisions_of(job), pk=key)
     form = CompareForm(request.GET or None, revisions=revisions_of(job))
     other = form.other
-    kitchen = kitchen_after(job, revision)
+    kitchen = stood(kitchen_after(job, revision))
     later = kitchen_of(job) if other is None else kitchen_after(job, other)
     then = schedule(kitchen)
     since = differences(then, schedule(later))

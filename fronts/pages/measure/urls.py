@@ -5,6 +5,7 @@ from django.urls import URLPattern, path, register_converter
 from fronts.pages.measure.things.registry import ThingConverter
 from fronts.pages.measure.views import (
     boxes,
+    boxes_made_of,
     cabinets,
     fronts,
     new_cabinet,
@@ -40,6 +41,7 @@ urlpatterns: list[URLPattern] = [
     # fronts and boxes
     path(_FRONT, fronts.front_edit, name="front-edit"),
     path(_BOX, boxes.box_edit, name="box-edit"),
+    path(_BOX + "make/", boxes.box_make_edit, name="box-make"),
     path(_BOX + "remove/", boxes.box_remove_now, name="box-remove"),
     # things beside the cabinets: doors on hand
     path(_THINGS + "new/", things.thing_new, name="thing-new"),
@@ -51,6 +53,8 @@ urlpatterns: list[URLPattern] = [
     path(_OPENING + "standard/", standards.opening_standard, name="opening-standard"),
     path(_JOB + "stock/", standards.job_stock, name="job-stock"),
     path(_JOB + "stock/clear/", standards.job_stock_clear, name="job-stock-clear"),
+    path(_JOB + "boxes/", boxes_made_of.job_boxes, name="job-boxes"),
+    path(_JOB + "boxes/clear/", boxes_made_of.job_boxes_clear, name="job-boxes-clear"),
     # what follows while somebody types
     path(_JOB + "cabinets/new/preview/", preview.cabinet_new_preview, name="cabinet-new-preview"),
     path(_CABINET + "preview/", preview.cabinet_preview, name="cabinet-preview"),

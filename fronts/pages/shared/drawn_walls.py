@@ -17,5 +17,5 @@ def drawn_walls(
         wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped
             wall_elevation(schedule, kitchen, wall, unit=kitchen.job.unit, links=links)
         )
-        for wall in kitchen.walls
+        for wall in kitchen.wall_names
     }

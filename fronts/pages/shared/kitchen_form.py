@@ -9,6 +9,7 @@ from django import forms
 from django.forms.boundfield import BoundField
 
 from fronts.facts.form_fields import FactsFormMeta
+from fronts.facts.number_form_field import WeightField
 from fronts.facts.rows import from_values
 from fronts.facts.size_form_fields import Size, Sizes
 from fronts.rules.facts import incomplete
@@ -84,7 +85,7 @@ class KitchenForm(SeenForm, metaclass=FactsFormMeta):
         super().__init__(*args, **kwargs)
         self.unit = unit
         for field in self.fields.values():
-            if isinstance(field, (Size, Sizes)):
+            if isinstance(field, (Size, Sizes, WeightField)):
                 field.speak(unit)
 
     @property

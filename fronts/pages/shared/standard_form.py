@@ -1,21 +1,28 @@
 """The form of one level of the house standard: what is empty, the farther level says."""
 
-from collections.abc import Mapping
-from typing import Any
+from collections.abc import Iterable, Mapping
+from typing import Any, cast
 
 from django import forms
 
 from fronts.facts.rows import by_column
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
+from fronts.rules.fact_kinds import Word
 from fronts.rules.facts import single_facts
-from fronts.rules.kinds import MOUNTS, SIDES, words_of
+from fronts.rules.kinds import SIDES
 from fronts.rules.lengths import Mm, show
 from fronts.rules.standard_keys import Standard
 from fronts.rules.validity import standard_faults
 from fronts.selectors.standards import InForce
 from shopjobs.forms.house import sentence
 
-_MOUNT_WORDS: Mapping[str, str] = words_of(MOUNTS)
+_WORDS: Mapping[str, str] = {
+    word: says
+    for _, _, fact in single_facts(Standard)
+    if isinstance(fact.declared, Word)
+    for word, says in fact.declared.words.items()
+}
+"""What people call the words that a level chooses from."""
 _SITTING = ("mount", "gap_between", "least_gap")
 
 
@@ -74,7 +81,8 @@ class StandardForm(KitchenForm):
         words = inherited(held.beneath, held.beneath_level, self.unit)
         field = self.fields[name]
         if isinstance(field, forms.ChoiceField):
-            field.choices = [("", words), *_MOUNT_WORDS.items()]
+            _, *chosen = cast(Iterable[tuple[str, str]], field.choices)
+            field.choices = [("", words), *chosen]
         else:
             self.offer(name, words)
 
@@ -83,7 +91,7 @@ def inherited(value: Mm | str | None, level: str, unit: str) -> str:
     """What holds where a level says nothing, and whose word it is: `1/2, from the shop`."""
     if value is None:
         return "not set"
-    said = _MOUNT_WORDS[value] if isinstance(value, str) else show(value, unit)
+    said = _WORDS[value] if isinstance(value, str) else show(value, unit)
     if level == "default":
         return f"{said}, common practice"
     return f"{said}, from {'the ' if level in ('shop', 'job') else ''}{level}"

@@ -8,6 +8,8 @@ from pytest_django.fixtures import DjangoAssertNumQueries
 
 from fronts.models import Box, Cabinet, Opening
 from fronts.rules.practice import inches
+from fronts.rules.runs import stood
+from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
@@ -62,7 +64,8 @@ def test_the_second_cabinet_stands_beside_the_first(job: Job, desk: Client) -> N
         f"/jobs/{job.pk}/cabinets/new/", {**NEW_CABINET, "label": "B2"}, headers=HTMX
     )
 
-    assert Cabinet.objects.get(label="B2").x == inches(18)
+    assert Cabinet.objects.get(label="B2").x is None
+    assert [each.left for each in stood(kitchen_of(job)).cabinets] == [0, inches(18)]
     assert not dom(answer).has("h3")
     assert dom(answer).has("article.cabinet")
 
@@ -160,7 +163,8 @@ def test_a_copy_goes_to_the_end_of_the_run(job: Job, desk: Client) -> None:
     cabinet = Cabinet.objects.get(label="B2")
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/copy/"
     page = dom(desk.get(address))
-    assert (page.field("label").value, page.field("x").value) == ("B3", "36")
+    assert page.field("label").value == "B3"
+    assert page.field("x").attribute("placeholder") == "beside the last: 36"
 
     desk.post(address, {"label": "B3", "x": "36"})
 

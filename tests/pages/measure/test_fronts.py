@@ -18,7 +18,7 @@ from tests.factories import (
     OpeningFactory,
     overlaid,
 )
-from tests.pages.kitchens import HTMX, NEW_OPENING, seen_in
+from tests.pages.kitchens import HTMX, NEW_OPENING, no_rows, seen_in
 from tests.saying import front_of
 
 SignIn = Callable[[Person], Client]
@@ -50,10 +50,20 @@ def way(opening: Opening, index: int = 0) -> str:
     return f"/jobs/{opening.cabinet.job_id}/openings/{opening.pk}/fronts/{index}/"
 
 
+def bare(opening: Opening, index: int = 0) -> dict[str, str]:
+    """A front's form in which nothing is typed, and whose table of places is empty."""
+    return {**FRONT, **no_rows(f"handles-{opening.pk}-{index}")}
+
+
 def change(client: Client, address: str, **typed: str) -> tuple[int, Answer]:
     """Open a form, type, and save; the answer's code and page."""
+    page = dom(client.get(address))
     empty = FRONT if "/fronts/" in address else STACK
-    known = seen_in(dom(client.get(address)))
+    known = seen_in(page) | {
+        field.attribute("name"): field.value
+        for field in page.all("form.editor input[type=hidden]")
+        if field.attribute("name").endswith("_FORMS")
+    }
     answer = client.post(address, empty | known | typed, headers=HTMX)
     return answer.status_code, dom(answer)
 
@@ -99,7 +109,7 @@ def test_without_htmx_the_browser_is_led_back(stack: Opening, desk: Client) -> N
     """The page leads back to the opening's line, and says what was done."""
     version = seen_in(dom(desk.get(way(stack, 2))))
 
-    answer = desk.post(way(stack, 2), {**FRONT, **version, "material": "oak"})
+    answer = desk.post(way(stack, 2), {**bare(stack, 2), **version, "material": "oak"})
 
     assert answer["Location"] == f"/jobs/{stack.cabinet.job_id}/#opening-{stack.pk}"
     assert "Front B1.a.3 is saved." in dom(desk.get(answer["Location"])).words
@@ -192,7 +202,7 @@ def test_a_stale_form_names_what_differs(
     else:
         change(other, way(stack), material="oak")
 
-    answer = desk.post(way(stack), {**FRONT, **stale, "material": "ash", "shift_y": "1/8"})
+    answer = desk.post(way(stack), {**bare(stack), **stale, "material": "ash", "shift_y": "1/8"})
 
     assert answer.status_code == 409
     told = dom(answer).one(".summary").words
@@ -200,7 +210,7 @@ def test_a_stale_form_names_what_differs(
     assert "made this “oak” while you were typing; yours is “ash”." in told
     assert "1/8" not in told
     assert front_of(stack).material == "oak"
-    again = {**FRONT, **seen_in(dom(answer)), "material": "ash"}
+    again = {**bare(stack), **seen_in(dom(answer)), "material": "ash"}
     assert desk.post(way(stack), again).status_code == 302
     assert front_of(stack).material == "ash"
 

@@ -7,7 +7,7 @@ from django.test import Client
 from django.test.utils import CaptureQueriesContext
 
 from fronts.models import Cabinet, Opening
-from fronts.models.kept import Kept
+from fronts.models.kept import kept_tables
 from fronts.rules.kitchen import BESIDE_CABINETS
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
@@ -103,7 +103,7 @@ def test_what_is_worked_out_comes_by_itself(job: Job, owner: Person, signed_in: 
     """After a change, htmx gets the walls, the findings and the fronts, and nothing else."""
     furnish(job)
 
-    answer = signed_in(owner).get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": "walls"})
+    answer = signed_in(owner).get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": "elevations"})
 
     assert len(dom(answer).all("svg")) == 1
     assert dom(answer).has("[id='findings']")
@@ -199,9 +199,9 @@ def test_the_number_of_queries_does_not_grow(job: Job, owner: Person, signed_in:
             cabinet = CabinetFactory.create(job=job, label=f"B{place + 1}", x=inches(18) * place)
             BoxFactory.create(opening=OpeningFactory.create(cabinet=cabinet, closed_by="drawer"))
         asked.append([
-            queries_of(client, job), queries_of(client, job, **{**HTMX, "HX-Target": "walls"}),
+            queries_of(client, job), queries_of(client, job, **{**HTMX, "HX-Target": "elevations"}),
         ])  # fmt: skip
 
     assert asked[0] == asked[1]
-    most = 12 + len(Kept.__subclasses__()) + len(BESIDE_CABINETS)
+    most = 12 + len(kept_tables()) + len(BESIDE_CABINETS)
     assert max(asked[0]) <= most

@@ -15,6 +15,7 @@ from fronts.services.boxes import box_remove
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import (
+    HINGES,
     NOW,
     BoxFactory,
     OpeningFactory,
@@ -42,7 +43,7 @@ def address(job: Job) -> str:
 
 def mark(client: Client, job: Job, **changes: str | int) -> Any:
     """Look at the page and check the hinges, unless told otherwise."""
-    posted: dict[str, str | int] = {"item": "hinge", "need": 2, "mark": "check", "note": ""}
+    posted: dict[str, str | int] = {"item": HINGES, "need": 2, "mark": "check", "note": ""}
     posted |= changes
     forms = dom(client.get(address(job))).all(".mark form")
     seen = [
@@ -64,7 +65,7 @@ def test_each_line_says_how_many_why_and_for_which_fronts(
     """The hinges of the door stand there with their number, their reason and their front."""
     page = dom(signed_in(office).get(address(kitchen_job)))
 
-    (row,) = [row for row in page.all("tr") if row.has(".item") and "hinge by" in row.words]
+    (row,) = [row for row in page.all("tr") if row.has(".item") and f"{HINGES} by" in row.words]
     assert "by each door's height and weight" in row.words
     assert "B1.a: 2" in row.words
     assert "0 of" in page.words
@@ -110,7 +111,7 @@ def test_a_mark_is_taken_back(kitchen_job: Job, office: Person, signed_in: SignI
 def test_htmx_gets_the_list_alone(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
     """Checking in place answers with the list, not with a page round it."""
     answer = signed_in(office).post(
-        address(kitchen_job), {"item": "hinge", "need": 2, "mark": "check"}, headers=HTMX
+        address(kitchen_job), {"item": HINGES, "need": 2, "mark": "check"}, headers=HTMX
     )
 
     assert answer.status_code == 200
@@ -131,7 +132,7 @@ def test_what_has_changed_since_is_named(
     add_door(kitchen_job)
     drawer = Opening.objects.get(cabinet__job=kitchen_job, label="b")
     box_remove(front=front_of(drawer), by=office, at=NOW)
-    BoxFactory.create(opening=drawer, height=inches(5), slide="under")
+    BoxFactory.create(opening=drawer, height=inches(5), depth=inches(18), slide="under")
 
     page = dom(client.get(address(kitchen_job)))
 
@@ -163,7 +164,7 @@ def test_a_need_that_changed_meanwhile_is_not_checked(
     answer = mark(client, kitchen_job, note="brass ones")
 
     assert answer.status_code == 422
-    assert "it was 2 × hinge when you looked, now it is 4" in dom(answer).words
+    assert f"it was 2 × {HINGES} when you looked, now it is 4" in dom(answer).words
     assert "brass ones" in dom(answer).values
     assert not OrderCheck.objects.exists()
 
@@ -238,7 +239,7 @@ def test_the_page_takes_few_queries(
     """However many lines there are."""
     client = signed_in(office)
 
-    with django_assert_max_num_queries(18):
+    with django_assert_max_num_queries(24):
         client.get(address(kitchen_job))
 
 
@@ -255,7 +256,7 @@ def test_the_file_holds_every_line(kitchen_job: Job, office: Person, signed_in: 
         "item", "need", "spares", "why", "fronts", "checked by", "checked at",
         "need when checked", "change", "note",
     ]  # fmt: skip
-    hinge = next(row for row in rows if row[0] == "hinge")
+    hinge = next(row for row in rows if row[0] == HINGES)
     assert (hinge[1], hinge[4], hinge[5]) == ("2", "B1.a: 2", "otto")
     assert hinge[3].startswith("by each door's height and weight")
     assert (hinge[7], hinge[9]) == ("2", "'=1+1")
@@ -291,7 +292,7 @@ def test_what_another_checked_since_stands(
 
     assert answer.status_code == 409
     told = dom(answer).one(".summary").words
-    assert "Ada checked 2 × hinge with the note “from the shelf” since you looked" in told
+    assert f"Ada checked 2 × {HINGES} with the note “from the shelf” since you looked" in told
     assert "Your note was “brass ones”." in told
     assert OrderCheck.objects.get().note == "from the shelf"
     assert mark(signed_in(office), kitchen_job, mark="uncheck").status_code == 302

@@ -34,7 +34,8 @@ def forms(job: Job, owner: Person, signed_in: SignIn) -> dict[str, list[Part]]:
     drawer = Opening.objects.get(closed_by="drawer")
     known = {
         "job_id": job.pk, "cabinet_id": drawer.cabinet_id, "opening_id": drawer.pk, "index": 0,
-        "page": "doors", "key": DoorOnHand.objects.get().pk, "person_id": owner.pk,
+        "page": "doors", "kind": "hinges",
+        "key": DoorOnHand.objects.get().pk, "person_id": owner.pk,
     }  # fmt: skip
     client, shown = signed_in(owner), {}
     for address in addresses(get_resolver().url_patterns):
@@ -49,7 +50,15 @@ def forms(job: Job, owner: Person, signed_in: SignIn) -> dict[str, list[Part]]:
     return {name: found for name, found in shown.items() if found}
 
 
-CHANGES = ("-edit", "-measured", "job-standard", "cabinet-standard", "opening-standard", "-stock")
+CHANGES = (
+    "-edit",
+    "-measured",
+    "job-standard",
+    "cabinet-standard",
+    "opening-standard",
+    "-stock",
+    "job-boxes",
+)
 """What the addresses of forms end in that change what is there."""
 
 

@@ -77,6 +77,6 @@ def _doors(schedule: Schedule, unit: str) -> list[DoorRow]:
     rows = []
     for use in schedule.doors_on_hand:
         front = schedule.front(use.front)
-        trims = trims_of(use.trim_width, use.trim_height, unit) or AS_IT_IS
+        trims = trims_of(use.trim, unit) or AS_IT_IS
         rows.append(DoorRow(use.door, front_line(front, unit), trims))
     return rows

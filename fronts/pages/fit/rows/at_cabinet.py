@@ -9,11 +9,16 @@ from django.urls import reverse
 from fronts.models import FitRecord
 from fronts.pages.fit.rows.fronts import FrontToFit, front_to_fit
 from fronts.rules.fingerprint import fingerprint
+from fronts.rules.fitting_results import Fitting
 from fronts.rules.kitchen import Cabinet, Kitchen
-from fronts.rules.results import Fitting, Front, Schedule
+from fronts.rules.results import Front, Schedule
 from fronts.rules.schedule import schedule as schedule_for
-from fronts.selectors.kitchens import cabinets_of, fit_records_of, openings_of
-from fronts.snapshot import kitchen_of
+from fronts.selectors.kitchens import (
+    cabinets_of,
+    fit_records_of,
+    openings_of,
+    placed_kitchen_of,
+)
 from shopjobs.models import Job
 
 
@@ -74,7 +79,7 @@ def cabinet_numbers(job: Job) -> dict[str, int]:
 
 def at_cabinet(job: Job, number: int) -> AtCabinet:
     """The cabinet of this number; ObjectDoesNotExist where the job has none."""
-    numbers, kitchen = cabinet_numbers(job), kitchen_of(job)
+    numbers, kitchen = cabinet_numbers(job), placed_kitchen_of(job)
     label = next((label for label, pk in numbers.items() if pk == number), None)
     cabinet = next((each for each in kitchen.cabinets if each.label == label), None)
     if cabinet is None:

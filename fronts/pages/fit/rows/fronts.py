@@ -19,11 +19,12 @@ from fronts.figures.knobs import Line
 from fronts.figures.sizes import signed
 from fronts.models import FitRecord
 from fronts.rules.fits import DONE, ENDS, FitFacts, Gaps, hangs_still
+from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import FRONT_KINDS, SIDES, Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.planned_gap import PlannedGap, planned_gap, planned_gaps
-from fronts.rules.results import Fitting, Front, Schedule
+from fronts.rules.results import Front, Schedule
 from fronts.rules.truing import errors_at
 
 _ROOM: tuple[Px, Px] = (358_00, 420_00)
@@ -178,7 +179,7 @@ def _back(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> SafeString
     if fitting is None and not front.hinge_centres:
         return SafeString("")
     practice = kitchen.practice
-    bores = Bores(practice.knob_hole, practice.cup_diameter, practice.cup_from_edge)
+    bores = Bores(practice.knob_hole, practice.cup_diameter)
     svg = front_from_back(front, fitting, bores, unit=kitchen.job.unit, ink=SCREEN, room=_BACK)
     return SafeString(svg)
 

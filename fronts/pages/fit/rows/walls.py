@@ -57,7 +57,7 @@ def walls_of(
     rows = {each.label: _row(each, schedule, numbers, records) for each in kitchen.cabinets}
     return [
         Wall(name, tuple(rows[each.label] for each in kitchen.cabinets if each.wall == name))
-        for name in kitchen.walls
+        for name in kitchen.wall_names
     ]
 
 

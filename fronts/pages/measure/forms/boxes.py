@@ -5,9 +5,12 @@ from typing import Any
 from fronts.facts.rows import columns_of
 from fronts.pages.measure.forms.row_forms import RowForm
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
-from fronts.rules.kitchen import Box, Opening, ShelfPins
+from fronts.rules.box_facts import Box, BoxToMake, ShelfPins
+from fronts.rules.kitchen import Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.likely_box import likely_rise, likely_width
+
+LOAD = "Left empty, the load is reckoned from the box's floor and its shelves."
 
 
 class BoxForm(KitchenForm):
@@ -18,17 +21,35 @@ class BoxForm(KitchenForm):
         Group("", ("width", "height", "depth", "front_thickness"), kind="cells"),
         Group("In its opening", ("rise", "side_clearance"), kind="cells"),
         Group("Its slide", ("slide", "slide_width", "slide_height"), kind="cells"),
+        Group("What it carries", ("shelves", "load_kg"), kind="cells", hint=LOAD),
     )
 
     def __init__(self, *args: Any, box: Box | None, **kwargs: Any) -> None:
-        if box is not None:
-            kwargs.setdefault("initial", columns_of(box))
+        kwargs.setdefault("initial", {"shelves": 0} if box is None else columns_of(box))
         super().__init__(*args, **kwargs)
+        self.offer("load_kg", "by its floor")
 
     @property
     def entered(self) -> Box:
         """The box as it was entered, without its rows of holes."""
         return self.stated(Box, shelf_pins=())
+
+
+class BoxToMakeForm(KitchenForm):
+    """What is decided about a box that is to be made; its sizes follow."""
+
+    facts = BoxToMake
+    groups = (Group("", ("slide", "shelves", "load_kg"), kind="cells wide", hint=LOAD),)
+
+    def __init__(self, *args: Any, box: BoxToMake | None, **kwargs: Any) -> None:
+        kwargs.setdefault("initial", columns_of(box or BoxToMake()))
+        super().__init__(*args, **kwargs)
+        self.offer("load_kg", "by its floor")
+
+    @property
+    def entered(self) -> BoxToMake:
+        """What was decided."""
+        return self.stated(BoxToMake)
 
 
 class PinsForm(RowForm):

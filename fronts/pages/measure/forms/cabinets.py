@@ -13,6 +13,7 @@ from fronts.rules.kinds import (
     CabinetKind,
 )
 from fronts.rules.kitchen import Cabinet
+from fronts.rules.lengths import show
 from fronts.rules.next_cabinet import next_label, run_end
 from fronts.rules.standards import EMPTY
 
@@ -48,13 +49,15 @@ class CopyForm(KitchenForm):
         max_length=40,
         error_messages={"required": "Enter a label, like B2."},
     )
-    x = Size(label="From the wall's left end", signed=True, zero=True)
+    x = Size(label="From the wall's left end", signed=True, zero=True, required=False)
 
     def __init__(
         self, *args: Any, cabinet: models.Cabinet, cabinets: Sequence[Cabinet], **kwargs: Any
     ) -> None:
         kind = cast(CabinetKind, cabinet.kind)
         label = next_label(cabinets, kind, after=cabinet.label)
-        place = run_end(cabinets, cabinet.wall, kind)
-        kwargs.setdefault("initial", {"label": label, "x": place})
+        kwargs.setdefault("initial", {"label": label})
         super().__init__(*args, **kwargs)
+        self.offer(
+            "x", f"beside the last: {show(run_end(cabinets, cabinet.wall, kind), self.unit)}"
+        )

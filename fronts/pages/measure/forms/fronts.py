@@ -5,9 +5,12 @@ from typing import Any
 
 from fronts.facts.rows import columns_of, from_values
 from fronts.pages.measure.forms.door_choice import DoorField, offer_doors
+from fronts.pages.measure.forms.item_choice import NO_LIST, Items, offer_items
+from fronts.pages.measure.forms.row_forms import RowForm
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
+from fronts.rules.facts import rows_of
 from fronts.rules.kinds import Closing
-from fronts.rules.kitchen import FrontFacts
+from fronts.rules.kitchen import FrontFacts, HandlePlace
 from fronts.rules.validity import belongs
 
 
@@ -15,9 +18,9 @@ class FrontForm(KitchenForm):
     """One front of an opening; a fact that its way of closing has no use for is not asked."""
 
     facts = FrontFacts
-    without = ("box",)
     groups = (
         Group("", ("own_height", "hinged", "thickness", "build", "material"), kind="cells"),
+        Group("Its hardware, and glass", ("hinge", "handle", "glass"), kind="cells"),
         Group(
             "A front that exists: a door on hand, or one of this size",
             ("door_on_hand", "width", "height"),
@@ -34,6 +37,7 @@ class FrontForm(KitchenForm):
         before: FrontFacts,
         closing: Closing,
         doors: Callable[[], Iterable[str]],
+        items: Items = NO_LIST,
         **kwargs: Any,
     ) -> None:
         self.before = before
@@ -43,10 +47,18 @@ class FrontForm(KitchenForm):
             del self.fields[name]
         offered = doors if closing.single else list  # A named door serves a single front.
         offer_doors(self.fields["door_on_hand"], offered, named=[before.door_on_hand])
+        offer_items(self, items, [before])
 
     @property
     def entered(self) -> FrontFacts:
-        """What is decided about the front; its box stays as it is."""
+        """What is decided about the front; its box and its handles' places stay as they are."""
         given = {**columns_of(FrontFacts()), **self.cleaned_data}
         door = given["door_on_hand"] or None
-        return from_values(FrontFacts, given, door_on_hand=door, box=self.before.box)
+        held = {fact.name: getattr(self.before, fact.name) for fact, _ in rows_of(FrontFacts)}
+        return from_values(FrontFacts, given, door_on_hand=door, **held)
+
+
+class PlaceForm(RowForm):
+    """A place of its own for a knob, or for the middle of a pull."""
+
+    facts = HandlePlace

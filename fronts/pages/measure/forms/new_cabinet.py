@@ -79,9 +79,9 @@ class NewCabinetForm(CabinetForm):
         kwargs.setdefault("initial", _initial(upcoming))
         super().__init__(*args, **kwargs)
         self.fields["count"].widget = forms.TextInput(attrs={"inputmode": "numeric"})
-        self.fields["x"].required = self.fields["y"].required = False
+        self.fields["y"].required = False
         end = show(run_end(cabinets, upcoming.wall, kind), self.unit)
-        self.offer("x", f"next: {end}")
+        self.offer("x", f"beside the last: {end}")
         floor = floor_of(cabinets, kind)
         if floor is not None:
             self.offer("y", show(floor, self.unit))
@@ -97,9 +97,7 @@ class NewCabinetForm(CabinetForm):
         """Settle the place that was left open, and see that the face has room."""
         given = super().clean() or {}
         if not self.errors:
-            wall, kind = given["wall"], given["kind"]
-            if given["x"] is None:
-                given["x"] = run_end(self.cabinets, wall, kind)
+            kind = given["kind"]
             if given["y"] is None:
                 given["y"] = floor_of(self.cabinets, kind)
             if given["y"] is None:

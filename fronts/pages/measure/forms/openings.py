@@ -6,11 +6,13 @@ from typing import Any, ClassVar, cast
 
 from django import forms
 
+from fronts.facts.item_form_field import ItemField
 from fronts.facts.rows import columns_of, from_values
 from fronts.facts.size_form_fields import Sizes
 from fronts.pages.measure.forms.door_choice import DoorField, offer_doors
+from fronts.pages.measure.forms.item_choice import NO_LIST, Items, offer_items
 from fronts.pages.shared.kitchen_form import Group, KitchenForm, When
-from fronts.rules.facts import facts_of, single_facts
+from fronts.rules.facts import facts_of, rows_of, single_facts
 from fronts.rules.kinds import CLOSINGS
 from fronts.rules.kitchen import FrontFacts, Measured, Opening
 from fronts.rules.lengths import Mm, show
@@ -25,9 +27,9 @@ EACH = "front_"
 USUAL_STACK = 3
 """How many drawers a stack is taken to have until somebody says."""
 DIFFER = "they differ"
-_SHARED = tuple(
-    fact.name for fact in facts_of(FrontFacts) if fact.name not in ("own_height", "box")
-)
+_OF_EACH = ("own_height", "glass", *(fact.name for fact, _ in rows_of(FrontFacts)))
+"""What is said of each front by itself: its part of a stack, glass, what has forms of its own."""
+_SHARED = tuple(fact.name for fact in facts_of(FrontFacts) if fact.name not in _OF_EACH)
 _TAKEN = tuple(name for name, _, _ in single_facts(Measured, "measured_"))
 _MEASURED = "Where these are filled in, they hold instead of the width and height above."
 
@@ -67,7 +69,7 @@ class OpeningForm(MeasuredForm):
 
     facts = Opening
     without = ("standard",)
-    also = ((FrontFacts, EACH, ("own_height", "box")),)
+    also = ((FrontFacts, EACH, _OF_EACH),)
     groups = (
         Group("", ("label", "width", "height", "x", "y"), kind="cells"),
         Group("", ("closed_by", "front_hinged", "count", "heights"), kind="cells"),
@@ -80,7 +82,15 @@ class OpeningForm(MeasuredForm):
         ),
         Group(
             "How the front is made, and moved off its place",
-            ("front_thickness", "front_build", "front_material", "front_shift_x", "front_shift_y"),
+            (
+                "front_thickness",
+                "front_build",
+                "front_material",
+                "front_hinge",
+                "front_handle",
+                "front_shift_x",
+                "front_shift_y",
+            ),
             folded=True,
             kind="cells",
         ),
@@ -88,6 +98,7 @@ class OpeningForm(MeasuredForm):
 
     used_when = {
         "front_hinged": When("closed_by", closings_with("hinged")),
+        "front_hinge": When("closed_by", closings_with("hinge")),
         "count": When("closed_by", closings_with("count")),
         "heights": When("closed_by", closings_with("own_height")),
     }
@@ -107,20 +118,24 @@ class OpeningForm(MeasuredForm):
     )
     front_door_on_hand = DoorField(label="Door on hand", required=False)
 
-    def __init__(self, *args: Any, doors: Callable[[], Iterable[str]], **kwargs: Any) -> None:
+    def __init__(
+        self, *args: Any, doors: Callable[[], Iterable[str]], items: Items = NO_LIST, **kwargs: Any
+    ) -> None:
         before: Opening | None = kwargs.get("before")
         if before is not None:
             kwargs["initial"] = {**_fronts_of(before), **kwargs.get("initial", {})}
         super().__init__(*args, **kwargs)
-        named = {front.door_on_hand for front in before.fronts} if before else set()
+        fronts = before.fronts if before else ()
+        named = {front.door_on_hand for front in fronts}
         offer_doors(self.fields["front_door_on_hand"], doors, named=named)
+        offer_items(self, items, fronts, EACH)
         self.differing = frozenset(f"{EACH}{name}" for name in _SHARED if self._differ(name))
         for name in self.differing:
             self._say_differ(name)
 
     def _say_differ(self, name: str) -> None:
         field = self.fields[name]
-        if isinstance(field, DoorField):
+        if isinstance(field, DoorField | ItemField):
             field.nothing = DIFFER.capitalize()
         elif isinstance(field, forms.ChoiceField):
             _, *words = cast(Iterable[tuple[str, str]], field.choices)
@@ -178,10 +193,12 @@ class OpeningForm(MeasuredForm):
         """One front with what is said of all of them; where they differ, silence changes none."""
         given = {name: self.cleaned_data[f"{EACH}{name}"] for name in _SHARED}
         door = given.pop("door_on_hand") or None
-        said = from_values(FrontFacts, given | {"own_height": own_height}, door_on_hand=door)
+        whole = columns_of(FrontFacts()) | given | {"own_height": own_height}
+        said = from_values(FrontFacts, whole, door_on_hand=door)
         silent = [name for name in _SHARED if self.cleaned_data[f"{EACH}{name}"] in (None, "")]
         kept = {name: getattr(held, name) for name in silent if self._differ(name)}
-        return replace(said, box=held.box, **kept)
+        alone = {name: getattr(held, name) for name in _OF_EACH if name != "own_height"}
+        return replace(said, **alone, **kept)
 
     def _differ(self, name: str) -> bool:
         fronts = self.before.fronts if self.before else ()

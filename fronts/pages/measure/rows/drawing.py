@@ -10,7 +10,7 @@ from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule
-from fronts.snapshot import kitchen_of
+from fronts.selectors.kitchens import placed_kitchen_of
 from shopjobs.models import Job
 
 ROOM = (420_00, 400_00)
@@ -20,7 +20,7 @@ def drawn_cabinet(job: Job, label: str) -> SafeString:
     """The cabinet as it is now; nothing where there is none of this label."""
     if not label:
         return SafeString("")
-    kitchen = kitchen_of(job)
+    kitchen = placed_kitchen_of(job)
     if all(each.label != label for each in kitchen.cabinets):
         return SafeString("")
     return drawing_of(schedule(kitchen), kitchen, label)

@@ -53,7 +53,7 @@ class WallRows:
 
 def wall_id(wall: str) -> str:
     """An id for a wall's part of the page that any selector can name."""
-    return f"wall-{wall.encode().hex()}"
+    return f"on-wall-{wall.encode().hex()}"
 
 
 def wall_rows(cabinets: Sequence[Cabinet], unit: str) -> list[WallRows]:
@@ -66,7 +66,9 @@ def wall_rows(cabinets: Sequence[Cabinet], unit: str) -> list[WallRows]:
 
 def cabinet_row(cabinet: Cabinet, unit: str) -> CabinetRow:
     """A cabinet whose openings and boxes are at hand."""
-    place = f"{show(cabinet.x, unit)} from the left"
+    place = "beside the one before"
+    if cabinet.x is not None:
+        place = f"{show(cabinet.x, unit)} from the left"
     if cabinet.y:
         place += f", {show(cabinet.y, unit)} up"
     return CabinetRow(

@@ -2,12 +2,14 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from typing import cast
 
 from fronts.figures.sizes import size
-from fronts.models import Box, Front, Opening
+from fronts.measures import write_weight
+from fronts.models import Box, BoxToMake, Front, Opening
 from fronts.pages.shared.choice_words import HAND
 from fronts.rules.facts import single_facts
-from fronts.rules.kinds import SLIDES, words_of
+from fronts.rules.kinds import SLIDES, Unit, words_of
 from fronts.rules.kitchen import Measured
 from fronts.rules.lengths import show
 from fronts.rules.standards import EMPTY
@@ -23,10 +25,14 @@ _MEASURED = tuple(name for name, _, _ in single_facts(Measured, "measured_"))
 
 @dataclass(frozen=True, slots=True)
 class BoxRow:
-    """The place of a box behind a front; `text` is empty where none was measured."""
+    """The place of a box behind a front; `text` is empty where there is none yet.
+
+    `to_make`: it is to be made, so there is nothing to measure.
+    """
 
     name: str
     text: str
+    to_make: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +117,11 @@ def _decided(front: Front) -> Iterator[str]:
         yield "front exists"
     if front.shift_x or front.shift_y:
         yield "moved off its place"
+    if front.glass:
+        yield "glass"
+    yield from (f"{kind} {code}" for kind, code in (
+        ("hinge", front.hinge), ("handle", front.handle)
+    ) if code)  # fmt: skip
 
 
 def _front_rows(opening: Opening, unit: str) -> Iterator[FrontRow]:
@@ -145,6 +156,8 @@ def _alone(front: Front, unit: str) -> Iterator[str]:
 
 def _box_row(front: Front, place: str, unit: str) -> BoxRow:
     name = f"Box {place}" if place else "Box"
+    if hasattr(front, "box_to_make"):
+        return BoxRow(name, _box_to_make(front.box_to_make, unit), to_make=True)
     return BoxRow(name, _box(front.box, unit) if hasattr(front, "box") else "")
 
 
@@ -153,4 +166,16 @@ def _box(box: Box, unit: str) -> str:
     words = [size(unit, *lengths), f"{show(box.rise, unit)} up"]
     if box.slide:
         words.append(f"slide {_SLIDE[box.slide].lower()}")
-    return ", ".join(words)
+    return ", ".join([*words, *_carried(box, unit)])
+
+
+def _box_to_make(box: BoxToMake, unit: str) -> str:
+    slide = [f"slide {_SLIDE[box.slide].lower()}"] if box.slide else []
+    return ", ".join(["to be made", *slide, *_carried(box, unit)])
+
+
+def _carried(box: Box | BoxToMake, unit: str) -> Iterator[str]:
+    if box.shelves:
+        yield f"{box.shelves} shel{'f' if box.shelves == 1 else 'ves'} above its floor"
+    if box.load_kg is not None:
+        yield f"carries {write_weight(box.load_kg, cast(Unit, unit))}"

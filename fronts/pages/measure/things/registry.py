@@ -3,9 +3,11 @@
 from collections.abc import Mapping
 
 from fronts.pages.measure.things.doors import DOORS
+from fronts.pages.measure.things.others import OTHERS
 from fronts.pages.measure.things.thing_page import ThingPage
+from fronts.pages.measure.things.walls import WALLS
 
-THING_PAGES: Mapping[str, ThingPage] = {page.path: page for page in (DOORS,)}
+THING_PAGES: Mapping[str, ThingPage] = {page.path: page for page in (WALLS, OTHERS, DOORS)}
 
 
 class ThingConverter:

@@ -12,6 +12,7 @@ from fronts.pages.shared.thing_addresses import path_of
 from fronts.rules.facts import rows_of
 from fronts.rules.kitchen import BESIDE_CABINETS
 from fronts.services.things import thing_delete
+from shopjobs.models import Job
 
 
 class ThingForm(KitchenForm):
@@ -57,7 +58,8 @@ class ThingPage:
     """One kind of thing: its form, and its words in a list, by row and unit.
 
     `letter` begins the labels that are offered, and a new one starts with what is `alike`
-    in the last. `delete` is asked for where its deletion touches something else. `none` is
+    in the last; `offers` says otherwise what one starts with. `settle` gives a form what only
+    the job knows. `delete` is asked for where its deletion touches something else. `none` is
     said of an empty list.
     """
 
@@ -68,6 +70,8 @@ class ThingPage:
     alike: tuple[str, ...] = ()
     inside: InThing | None = None
     delete: Callable[..., None] = thing_delete
+    offers: Callable[[Job], dict[str, object]] | None = None
+    settle: Callable[[ThingForm, Job, Any], None] | None = None
 
     @property
     def table(self) -> type[Kept]:

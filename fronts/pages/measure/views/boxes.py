@@ -6,21 +6,30 @@ from functools import partial
 from django.http import Http404, HttpResponse
 from django.urls import reverse
 
-from fronts.models import Box, Front
-from fronts.pages.measure.forms.boxes import BoxForm, PinsForm, next_box, pin_rows, rise_offered
+from fronts.models import Box, Front, Opening
+from fronts.pages.measure.forms.boxes import (
+    BoxForm,
+    BoxToMakeForm,
+    PinsForm,
+    next_box,
+    pin_rows,
+    rise_offered,
+)
 from fronts.pages.measure.forms.row_forms import heads, rows_form
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import opening_saved
 from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
-from fronts.rules.kitchen import Box as BoxFacts
-from fronts.rules.kitchen import Opening
+from fronts.rules.box_facts import Box as BoxFacts
+from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.lengths import Mm, show
-from fronts.selectors.kitchens import front_of
-from fronts.services.boxes import box_enter, box_remove
+from fronts.selectors.kitchens import front_of, opening_of
+from fronts.services.boxes import box_enter, box_make, box_remove
+from fronts.services.fronts import on_box
 from fronts.snapshot.things import at_hand, bare
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
+from shopjobs.services.recording import revisions_kept
 
 
 @job_view("edit_kitchen")
@@ -28,12 +37,15 @@ def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) ->
     """Enter or change the box behind one front of an opening."""
     front = _boxed(job, opening_id, index)
     editor = _editor(request, job, front)
-    return edited(
-        request,
-        editor,
-        save=lambda: box_enter(front=front, facts=_entered(editor), **who(request)),
-        done=lambda _: opening_saved(request, job, front.opening, f"{editor.heading} is saved."),
-    )
+    with revisions_kept() as kept:
+        return edited(
+            request,
+            editor,
+            save=lambda: box_enter(front=front, facts=_entered(editor), **who(request)),
+            done=lambda _: opening_saved(
+                request, job, _again(job, front), f"{editor.heading} is saved.", kept
+            ),
+        )
 
 
 def _entered(editor: Editor) -> BoxFacts:
@@ -42,11 +54,48 @@ def _entered(editor: Editor) -> BoxFacts:
     return replace(facts, shelf_pins=tuple(editor.table.stated() if editor.table else ()))
 
 
+@job_view("edit_kitchen")
+def box_make_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) -> HttpResponse:
+    """Decide that the box behind one front is to be made, and what it carries."""
+    front = _boxed(job, opening_id, index)
+    editor = _to_make_editor(request, job, front)
+    with revisions_kept() as kept:
+        return edited(
+            request,
+            editor,
+            save=lambda: box_make(front=front, facts=editor.form.entered, **who(request)),
+            done=lambda _: opening_saved(
+                request, job, _again(job, front), f"{editor.heading} is saved.", kept
+            ),
+        )
+
+
+def _to_make_editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
+    here = [job.pk, front.opening_id, front.position]
+    held = bare(front.box_to_make) if hasattr(front, "box_to_make") else None
+    auto_id = f"make-{front.opening_id}-{front.position}-%s"
+    return Editor(
+        job=job,
+        form=BoxToMakeForm(posted(request), unit=job.unit, box=held, auto_id=auto_id),
+        target=f"opening-{front.opening_id}",
+        heading=f"{_name(front)} of {front.opening}, to be made",
+        action=reverse("fronts:box-make", args=here),
+        remove=reverse("fronts:box-remove", args=here) if held else "",
+        remove_button="Make no box",
+        rows=(front.box_to_make,) if held else (),
+    )
+
+
+def _again(job: Job, front: Front) -> Opening:
+    """The front's opening as it is in the tables by now."""
+    return opening_of(job, front.opening_id)
+
+
 @job_view("edit_kitchen", "POST")
 def box_remove_now(request: SignedInRequest, job: Job, opening_id: int, index: int) -> HttpResponse:
     """Take a box away; its front stays."""
     front = _boxed(job, opening_id, index)
-    if not hasattr(front, "box"):
+    if not on_box(front):
         raise Http404
     said, target = f"{_name(front)} of {front.opening} is removed.", f"opening-{opening_id}"
     remove = partial(box_remove, front=front, **who(request))
@@ -86,7 +135,7 @@ def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
     )
 
 
-def _form(request: SignedInRequest, job: Job, front: Front, opening: Opening) -> BoxForm:
+def _form(request: SignedInRequest, job: Job, front: Front, opening: OpeningFacts) -> BoxForm:
     box = opening.fronts[front.position].box
     auto_id = f"box-{front.opening_id}-{front.position}-%s"
     form = BoxForm(posted(request), unit=job.unit, box=box, auto_id=auto_id)
@@ -100,7 +149,7 @@ def _form(request: SignedInRequest, job: Job, front: Front, opening: Opening) ->
     return form
 
 
-def _like_the_last(job: Job, opening: Opening, index: int) -> dict[str, object]:
+def _like_the_last(job: Job, opening: OpeningFacts, index: int) -> dict[str, object]:
     boxes = Box.objects.filter(front__opening__cabinet__job=job)
     last = boxes.select_related("front__opening").order_by("-pk").first()
     if last is None:

@@ -14,14 +14,13 @@ from fronts.pages.measure.views.parts import PAGE, done
 from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.standards import EMPTY
-from fronts.selectors.kitchens import cabinet_of, with_openings
+from fronts.selectors.kitchens import cabinet_of, placed_kitchen_of, with_openings
 from fronts.services.cabinets import (
     cabinet_change,
     cabinet_copy,
     cabinet_delete,
     cabinet_move,
 )
-from fronts.snapshot import kitchen_of
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.things import bare
 from shopjobs.access import SignedInRequest
@@ -88,7 +87,7 @@ def cabinet_copy_page(request: SignedInRequest, job: Job, cabinet_id: int) -> Ht
 
 
 def _copy_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
-    others = kitchen_of(job).cabinets
+    others = placed_kitchen_of(job).cabinets
     form = CopyForm(posted(request), unit=job.unit, cabinet=cabinet, cabinets=others)
     form.fields["label"].widget.attrs["autofocus"] = True
     return Editor(

@@ -15,11 +15,10 @@ from fronts.pages.measure.views.parts import done
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.rules.kinds import CABINET_KINDS, CabinetKind
-from fronts.selectors.kitchens import cabinets_of
+from fronts.selectors.kitchens import cabinets_of, placed_kitchen_of
 from fronts.services.cabinets import (
     cabinet_create,
 )
-from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
@@ -40,7 +39,7 @@ def _entered(request: SignedInRequest, job: Job, cabinet: Cabinet) -> HttpRespon
     """The new cabinet, and the form of the next one."""
     upcoming = NewCabinetForm(
         unit=job.unit,
-        cabinets=kitchen_of(job).cabinets,
+        cabinets=placed_kitchen_of(job).cabinets,
         kind=cast(CabinetKind, cabinet.kind),
         auto_id="cabinet-new-%s",
     )
@@ -70,7 +69,7 @@ def new_cabinet_form(request: SignedInRequest, job: Job) -> NewCabinetForm:
     return NewCabinetForm(
         posted(request),
         unit=job.unit,
-        cabinets=kitchen_of(job).cabinets,
+        cabinets=placed_kitchen_of(job).cabinets,
         kind=cast(CabinetKind, asked if asked in CABINET_KINDS else "base"),
         auto_id="cabinet-new-%s",
     )

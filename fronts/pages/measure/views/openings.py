@@ -8,6 +8,7 @@ from django.urls import reverse
 
 from fronts.models import Cabinet, Opening
 from fronts.pages.measure.forms.door_choice import door_labels
+from fronts.pages.measure.forms.item_choice import items_of
 from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, offered
 from fronts.pages.measure.rows.openings import opening_row
 from fronts.pages.measure.views.editor import Editor, edited
@@ -16,9 +17,8 @@ from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.member_width import member_width
 from fronts.rules.next_opening import next_opening
-from fronts.selectors.kitchens import cabinet_of, opening_of
+from fronts.selectors.kitchens import cabinet_of, opening_of, placed_kitchen_of
 from fronts.services.openings import opening_change, opening_create, opening_delete
-from fronts.snapshot import kitchen_of
 from fronts.snapshot.things import at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -46,13 +46,14 @@ def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResp
 
 
 def _new_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
-    target, kitchen = f"opening-new-{cabinet.pk}", kitchen_of(job)
+    target, kitchen = f"opening-new-{cabinet.pk}", placed_kitchen_of(job)
     facts = kitchen.cabinet(cabinet.label)
     known = next_opening(facts, member_width(facts.build, kitchen.job.unit))
     form = OpeningForm(
         posted(request),
         unit=job.unit,
         doors=door_labels(job),
+        items=items_of(job),
         initial=offered(known),
         auto_id=f"{target}-%s",
     )
@@ -102,7 +103,7 @@ def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything:
     held = at_hand(opening)
     known: dict[str, Any] = {"unit": job.unit, "before": held, "auto_id": f"{target}-%s"}
     form: MeasuredForm = (
-        OpeningForm(posted(request), doors=door_labels(job), **known)
+        OpeningForm(posted(request), doors=door_labels(job), items=items_of(job), **known)
         if everything
         else MeasuredForm(posted(request), **known)
     )

@@ -16,13 +16,12 @@ from fronts.pages.shared.drawn_walls import drawn_walls
 from fronts.pages.shared.finding_links import FindingRow, Ways
 from fronts.pages.shared.job_view import job_view
 from fronts.rules.schedule import schedule
-from fronts.selectors.kitchens import cabinets_of, labelled
-from fronts.snapshot import kitchen_of
+from fronts.selectors.kitchens import cabinets_of, labelled, placed_kitchen_of
 from shopjobs.access import SignedInRequest, may
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
 
-FOLLOWS = "walls"
+FOLLOWS = "elevations"
 """The part that is worked out: it follows every change, and brings findings and fronts."""
 
 
@@ -50,7 +49,7 @@ def job_measure(request: SignedInRequest, job: Job) -> HttpResponse:
 
 def worked_out(job: Job, cabinets: Sequence[Cabinet], *, may_edit: bool) -> dict[str, Any]:
     """Everything on the page that the schedule says."""
-    kitchen = kitchen_of(job)
+    kitchen = placed_kitchen_of(job)
     found = schedule(kitchen)
     ways = Ways(job, cabinets, may_edit=may_edit)
     ways.of_fronts(found)

@@ -157,4 +157,5 @@ _PARTS: Mapping[str, Callable[[Job], Context]] = {
     "cabinet-new": _nothing,
     "job-standard": _nothing,
     "job-stock": _nothing,
+    "job-boxes": _nothing,
 }

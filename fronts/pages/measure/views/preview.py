@@ -1,6 +1,7 @@
 """The drawing that follows while a form is being typed in; nothing is kept."""
 
 from dataclasses import replace
+from typing import Any
 
 from django.http import HttpResponse
 from django.shortcuts import render
@@ -9,6 +10,7 @@ from django_htmx.http import reswap, retarget
 from fronts.figures.findings import findings_of, places_at
 from fronts.pages.measure.forms.cabinets import CabinetForm
 from fronts.pages.measure.forms.door_choice import door_labels
+from fronts.pages.measure.forms.item_choice import items_of
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.pages.measure.forms.openings import OpeningForm
 from fronts.pages.measure.rows.drawing import drawing_of, with_cabinet
@@ -16,6 +18,7 @@ from fronts.pages.shared.finding_links import finding_row
 from fronts.pages.shared.job_view import found_or_404, job_view
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.past_cabinet import ends_past
+from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule
 from fronts.rules.validity import tidied
 from fronts.selectors.kitchens import cabinet_of, opening_of
@@ -31,7 +34,7 @@ NOT_YET = "fronts/measure/edit.html#not-yet"
 def cabinet_new_preview(request: SignedInRequest, job: Job) -> HttpResponse:
     """The new cabinet with its face, as far as it is typed."""
     kitchen = kitchen_of(job)
-    form = NewCabinetForm(request.GET, unit=job.unit, cabinets=kitchen.cabinets, kind="base")
+    form = NewCabinetForm(request.GET, unit=job.unit, cabinets=stood(kitchen).cabinets, kind="base")
     if not form.is_valid() or _taken(kitchen, form.entered.label):
         return _not_yet(request, "cabinet-new")
     cabinet = form.entered
@@ -74,7 +77,8 @@ def _opening(
     kitchen = kitchen_of(job)
     around = kitchen.cabinet(cabinet)
     before = next((each for each in around.openings if each.label == label), None)
-    form = OpeningForm(request.GET, unit=job.unit, before=before, doors=door_labels(job))
+    asked: dict[str, Any] = {"doors": door_labels(job), "items": items_of(job)}
+    form = OpeningForm(request.GET, unit=job.unit, before=before, **asked)
     if not form.is_valid():
         return _not_yet(request, target)
     opening = tidied(form.entered)
@@ -95,7 +99,8 @@ def _taken(kitchen: Kitchen, label: str, *, but: Cabinet | None = None) -> bool:
 def _drawn(
     request: SignedInRequest, target: str, kitchen: Kitchen, cabinet: Cabinet
 ) -> HttpResponse:
-    found = schedule(kitchen)
+    kitchen = stood(kitchen)
+    cabinet, found = kitchen.cabinet(cabinet.label), schedule(kitchen)
     about = findings_of(found, places_at(cabinet, found.fronts_of(cabinet.label)))
     context = {
         "drawing": drawing_of(found, kitchen, cabinet.label),

@@ -27,7 +27,9 @@ def thing_new(request: SignedInRequest, job: Job, page: ThingPage) -> HttpRespon
     """Enter a thing; it starts as the last of its kind was."""
     target = page.new_key
     form = page.form(posted(request), unit=job.unit, auto_id=f"{target}-%s")
-    form.initial.update(_like_the_last(job, page))
+    form.initial.update(page.offers(job) if page.offers else _like_the_last(job, page))
+    if page.settle is not None:
+        page.settle(form, job, None)
     heading = f"New {page.table._meta.verbose_name}"
     editor = Editor(
         job=job, form=form, target=target, heading=heading, button=f"Enter the {page.one}",
@@ -48,6 +50,8 @@ def thing_edit(request: SignedInRequest, job: Job, page: ThingPage, key: int) ->
     row = found_or_404(thing_of, job, page.table, key)
     target, held = f"{page.one}-{key}", at_hand(row)
     form = page.form(posted(request), unit=job.unit, held=held, auto_id=f"{target}-%s")
+    if page.settle is not None:
+        page.settle(form, job, row)
     editor = Editor(
         job=job, form=form, target=target, heading=_named(row), rows=(row,),
         action=reverse("fronts:thing-edit", args=[job.pk, page, key]),

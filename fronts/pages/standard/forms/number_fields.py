@@ -5,15 +5,14 @@ from fractions import Fraction
 from typing import Any
 
 from django import forms
-from django.core.exceptions import ValidationError
 
+from fronts.facts.number_form_field import NumberField, plain, rounded
 from fronts.facts.size_form_fields import Size
 from fronts.rules.lengths import INCH, Mm, terminating
 from fronts.rules.practice import PLAIN, POUND
 
 PLACES = 10
 """Decimals of a number that are kept."""
-_SHOWN = 3
 _SHORT = 6
 
 
@@ -41,26 +40,17 @@ OTHERWISE = {
 """Numbers that people read in lb/ft² (kept in kg/mm²), kg/m², or °F (kept in °C)."""
 
 
-class Number(forms.Field):
-    """A plain number, typed as a decimal, in the unit of its label; from `least` to `most`."""
-
-    widget = forms.TextInput
+class Number(NumberField):
+    """One of the shop's plain numbers, typed in the unit of its label."""
 
     def __init__(self, *, name: str, unit: str, **kwargs: Any) -> None:
         self.measured = OTHERWISE.get((name, unit), AS_IT_IS)
-        self.least, self.most = (self.measured.shown(each) for each in PLAIN[name])
-        super().__init__(**kwargs)
+        least, most = (self.measured.shown(each) for each in PLAIN[name])
+        super().__init__(least, most, **kwargs)
 
     def to_python(self, value: Any) -> Fraction | None:
-        typed = str(value or "").strip()
-        if not typed:
-            return None
-        found = _number(typed)
-        if not self.least <= found <= self.most:
-            raise ValidationError(
-                f"Enter a number from {_rounded(self.least)} to {_rounded(self.most)}."
-            )
-        if self.measured is AS_IT_IS:
+        found = super().to_python(value)
+        if found is None or self.measured is AS_IT_IS:
             return found
         return round(self.measured.kept(found), PLACES)
 
@@ -71,9 +61,9 @@ class Number(forms.Field):
         return plain(Fraction(round(self.measured.shown(kept) * 10), 10))
 
     def prepare_value(self, value: Any) -> Any:
-        if not isinstance(value, Fraction):
-            return value
-        return plain(value) if self.measured is AS_IT_IS else _rounded(self.measured.shown(value))
+        if not isinstance(value, Fraction) or self.measured is AS_IT_IS:
+            return super().prepare_value(value)
+        return rounded(self.measured.shown(value))
 
 
 class NumberSize(Size):
@@ -111,22 +101,3 @@ class SolidField(forms.TypedChoiceField):
 
     def prepare_value(self, value: Any) -> Any:
         return plain(value) if isinstance(value, Fraction) else value
-
-
-def plain(value: Fraction) -> str:
-    """A number as people type it."""
-    return terminating(value) or f"{value.numerator}/{value.denominator}"
-
-
-def _rounded(value: Fraction) -> str:
-    return plain(round(value, _SHOWN))
-
-
-def _number(typed: str) -> Fraction:
-    try:
-        found = Fraction(typed) if len(typed) <= 30 and "e" not in typed.lower() else None
-    except (ValueError, ZeroDivisionError):
-        found = None
-    if found is None:
-        raise ValidationError(f"“{typed[:24]}” is not a number; enter one like 5 or 0.25.")
-    return found

@@ -8,10 +8,10 @@ from typing import Any, cast
 from django import forms
 from django.core.exceptions import ValidationError
 
-from fronts.measures import MeasureError, pounds, read_weight
+from fronts.measures import MeasureError, read_weight, write_weight
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.kinds import Unit
-from fronts.rules.lengths import LengthError, read, terminating, write
+from fronts.rules.lengths import LengthError, read, write
 from fronts.rules.practice import PRACTICE, TABLES, Practice
 
 Row = tuple[Fraction, int]
@@ -78,11 +78,11 @@ class TablesForm(KitchenForm):
     def _written(self, practice: Practice) -> dict[str, str]:
         unit = self.spoken
         heights = (f"{write(most, unit)}: {n}" for most, n in practice.hinges_by_height)
-        weights = (f"{weight(most, unit)}: {n}" for most, n in practice.hinges_by_weight)
+        weights = (f"{write_weight(most, unit)}: {n}" for most, n in practice.hinges_by_weight)
         return {
             "hinges_by_height": "\n".join(heights),
             "hinges_by_weight": "\n".join(weights),
-            "slide_classes": ", ".join(weight(each, unit) for each in practice.slide_classes),
+            "slide_classes": ", ".join(write_weight(each, unit) for each in practice.slide_classes),
             "material": practice.material,
             "frame_material": practice.frame_material,
         }
@@ -100,10 +100,3 @@ def _told(read_one: Callable[[str], Fraction], typed: str) -> Fraction:
         return read_one(typed)
     except (LengthError, MeasureError) as error:
         raise ValidationError(f"{str(error)[:1].upper()}{str(error)[1:]}.") from error
-
-
-def weight(kg: Fraction, unit: Unit) -> str:
-    """Text that reads back to exactly this weight, in the unit's own where that is short."""
-    if unit == "in" and (lb := terminating(pounds(kg))):
-        return f"{lb} lb"
-    return f"{terminating(kg)} kg"

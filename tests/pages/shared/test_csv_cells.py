@@ -1,8 +1,8 @@
-"""What a spreadsheet could make of the order's file."""
+"""What a spreadsheet could make of the cells of a file."""
 
 import pytest
 
-from fronts.pages.order.rows.csv_file import plain
+from fronts.pages.shared.csv_cells import plain
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,1 @@
+"""The list of hardware of a shop, or a job's own."""

@@ -1,0 +1,92 @@
+"""Items of one kind as a CSV file, out and in."""
+
+from functools import partial
+
+from django.contrib import messages
+from django.core.exceptions import ValidationError
+from django.http import HttpResponse
+
+from fronts.pages.hardware.forms.files import ItemsFileForm
+from fronts.pages.hardware.rows.csv_in import CsvFaults, items_from_csv
+from fronts.pages.hardware.rows.csv_out import items_csv
+from fronts.pages.hardware.views.kinds import ItemPage
+from fronts.pages.hardware.views.place import Place
+from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.job_view import posted, who
+from fronts.rules.usual_hardware import usual_hardware
+from fronts.services.hardware import items_set
+from fronts.snapshot import ways_of
+from fronts.snapshot.hardware import hardware_in_force
+from shopjobs.access import SignedInRequest
+from shopjobs.pages import render_page
+
+PAGE = "fronts/hardware/file.html"
+
+
+def csv_out(request: SignedInRequest, place: Place, kind: ItemPage) -> HttpResponse:
+    """Hand out one kind; where the list has none of it, the plain ones that hold."""
+    items = getattr(hardware_in_force(place.owner), kind.path)
+    items = items or getattr(usual_hardware(ways_of(place.owner)), kind.path)
+    return items_csv(kind.kind, items, unit=place.unit, name=f"{kind.declared.says}.csv")
+
+
+def csv_in(request: SignedInRequest, place: Place, kind: ItemPage) -> HttpResponse:
+    """Take one kind in from a file, all of it or nothing."""
+    place.may_change()
+    form = ItemsFileForm(posted(request), request.FILES or None)
+    faults: list[str] = []
+    return form_answer(
+        request,
+        form,
+        show=partial(_page, request, place, kind, form, faults),
+        save=partial(_take_in, request, place, kind, form, faults),
+        done=partial(_taken_in, request, place, kind),
+    )
+
+
+def _take_in(
+    request: SignedInRequest,
+    place: Place,
+    kind: ItemPage,
+    form: ItemsFileForm,
+    faults: list[str],
+) -> None:
+    """Let the list have what the file says; `faults` are filled with what is wrong in it."""
+    try:
+        items = items_from_csv(kind.kind, form.cleaned_data["file"])
+    except CsvFaults as refused:
+        faults += refused.faults
+        nothing = "Nothing was taken in. What is wrong stands below."
+        raise ValidationError({"file": nothing}) from refused
+    try:
+        items_set(owner=place.owner, kind=kind.kind, items=items, **who(request))
+    except ValidationError as error:
+        raise ValidationError({"file": error.messages}) from error
+
+
+def _taken_in(
+    request: SignedInRequest, place: Place, kind: ItemPage, nothing: object
+) -> HttpResponse:
+    messages.success(request, f"{kind.heading}: the list is as the file says.")
+    return place.back(kind.path)
+
+
+def _page(
+    request: SignedInRequest,
+    place: Place,
+    kind: ItemPage,
+    form: ItemsFileForm,
+    faults: list[str],
+    *,
+    status: int = 200,
+) -> HttpResponse:
+    context = {
+        "place": place,
+        "shell": place.shell,
+        "job": place.job,
+        "step": "measure",
+        "kind": kind,
+        "form": form,
+        "faults": faults,
+    }
+    return render_page(request, PAGE, context, status=status)

@@ -1,0 +1,40 @@
+"""The choice of a hinge or a handle for a front, from the list that holds for its job."""
+
+from collections.abc import Callable, Iterable, Mapping
+from typing import TypeAlias
+
+from fronts.facts.item_form_field import ItemField
+from fronts.pages.shared.kitchen_form import KitchenForm
+from fronts.rules.facts import Fact, single_fact
+from fronts.rules.items import Hardware
+from fronts.rules.kitchen import FrontFacts
+from fronts.snapshot.hardware import items_in_force
+from shopjobs.models import Job
+
+Items: TypeAlias = Mapping[str, Callable[[], Iterable[tuple[str, str]]]]
+"""Codes and names of items, by the fact of a front that names one; asked for where shown."""
+LISTED: Mapping[str, Fact] = {
+    "hinge": single_fact(Hardware, "hinges"),
+    "handle": single_fact(Hardware, "handles"),
+}
+NO_LIST: Items = dict.fromkeys(LISTED, list)
+
+
+def items_of(job: Job) -> Items:
+    """What the job's list, or its shop's, has of each."""
+
+    def asked(fact: Fact) -> Callable[[], list[tuple[str, str]]]:
+        return lambda: items_in_force(job, fact)
+
+    return {name: asked(fact) for name, fact in LISTED.items()}
+
+
+def offer_items(
+    form: KitchenForm, items: Items, fronts: Iterable[FrontFacts], prefix: str = ""
+) -> None:
+    """Let a form's fields offer the items; what a front names already stays in the choice."""
+    named = list(fronts)
+    for name, listed in items.items():
+        field = form.fields.get(f"{prefix}{name}")
+        if isinstance(field, ItemField):
+            field.offer(listed, [getattr(front, name) for front in named])
