@@ -10,6 +10,7 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from fronts.rules.kinds import Unit
+from fronts.rules.lengths import terminating
 
 if TYPE_CHECKING:
     from pint import UnitRegistry
@@ -44,6 +45,13 @@ def read_weight(text: str, unit: Unit) -> Fraction:
     if not 0 <= kg <= HEAVIEST:
         raise MeasureError(f"“{_short(text)}” is no weight of a front; enter one like {example}")
     return kg
+
+
+def write_weight(kg: Fraction, unit: Unit) -> str:
+    """Text that reads back to exactly this weight, in the unit's own where that is short."""
+    if unit == "in" and (lb := terminating(pounds(kg))):
+        return f"{lb} lb"
+    return f"{terminating(kg)} kg"
 
 
 def _converted(value: Fraction, unit: str, to: str) -> Fraction:

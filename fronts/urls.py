@@ -11,5 +11,6 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("", include("fronts.pages.sheets.urls")),
     path("", include("fronts.pages.job_file.urls")),
     path("", include("fronts.pages.standard.urls")),
+    path("", include("fronts.pages.hardware.urls")),
     path("", include("fronts.pages.history.urls")),
 ]

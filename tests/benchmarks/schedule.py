@@ -9,17 +9,9 @@ import gc
 from collections.abc import Iterator
 from dataclasses import replace
 
+from fronts.rules.box_facts import Box, ShelfPins
 from fronts.rules.job_facts import JobFacts, Stock
-from fronts.rules.kitchen import (
-    CHOOSE,
-    Box,
-    Cabinet,
-    DoorOnHand,
-    FrontFacts,
-    Kitchen,
-    Opening,
-    ShelfPins,
-)
+from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 from fronts.rules.schedule import schedule
