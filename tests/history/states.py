@@ -1,14 +1,11 @@
-"""Every row of a job as it stands, and things that people do to it."""
+"""Things that people do to a job."""
 
 import contextlib
 import random
 from collections.abc import Mapping
 from dataclasses import replace
-from functools import cache
-from typing import Any
 
 from django.core.exceptions import ValidationError
-from django.db.models import Model, QuerySet
 
 from fronts import models
 from fronts.rules.box_facts import BoxToMake, ShelfPins
@@ -31,11 +28,7 @@ from fronts.services.others import other_delete
 from fronts.services.stock import practice_set, stock_clear
 from fronts.services.things import thing_create
 from fronts.snapshot.things import bare
-from shopjobs.models import Job, Person, Revision, Session, Shop
-from shopjobs.services.recording import UNRECORDED
-from shopjobs.services.shop_files.rows import values_of
-from shopjobs.services.shop_files.tables import rows_of as rows_of_shop
-from shopjobs.services.shop_files.tables import shop_tables
+from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
 from tests.history.shop_deeds import DEEDS_OF_SHOP, Deed, set_tables
 from tests.saying import (
@@ -48,27 +41,6 @@ from tests.saying import (
     standard_set,
     stock_set,
 )
-
-
-def state_of(job: Job) -> dict[tuple[str, Any], dict[str, Any]]:
-    """Every row of the job's shop with all its values, but for history itself and counters."""
-    rows = {}
-    for label, found in _rows_of(job.shop).items():
-        left_out = UNRECORDED.get(label, set())
-        for row in found.all():
-            values = {name: value for name, value in values_of(row).items() if name not in left_out}
-            rows[label, row.pk] = values
-    return rows
-
-
-@cache
-def _rows_of(shop: Shop) -> dict[str, QuerySet[Model]]:
-    """Where the rows of a shop are found, by their table: asked many times, made once."""
-    return {
-        label: rows_of_shop(shop, table)
-        for label, table in shop_tables().items()
-        if table not in (Revision, Session) and not table._meta.auto_created
-    }
 
 
 def resize_cabinet(job: Job, by: Person, chance: random.Random) -> None:

@@ -15,8 +15,9 @@ from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.services.history_steps import steps_of
 from shopjobs.services.refused import Refused
 from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
+from tests.history.rows_as_they_stand import state_of
 from tests.history.shop_deeds import DEEDS_OF_SHOP
-from tests.history.states import DEEDS, do, state_of
+from tests.history.states import DEEDS, do
 from tests.kitchen_files import demo_kitchen
 from tests.saying import cabinet_change, door_change, opening_change
 

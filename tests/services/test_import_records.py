@@ -27,7 +27,7 @@ from fronts.services.orders import order_check
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.factories import HINGES, NOW, PersonFactory, ShopFactory, door_and_drawer, overlaid
-from tests.history.states import state_of
+from tests.history.rows_as_they_stand import state_of
 from tests.kitchen_files import small
 from tests.saying import cabinet_change
 
