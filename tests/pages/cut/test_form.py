@@ -1,6 +1,7 @@
 """The form that begins a cutting plan: who may, and what it refuses."""
 
 from collections.abc import Callable
+from typing import Any
 
 import pytest
 from django.test import Client
@@ -45,10 +46,9 @@ def test_a_material_comes_from_up_to_three_sizes_of_stock(
     fields = dom(client.get(address(kitchen_job))).all(
         f"input[name^='{plywood}-'][name$='-length']"
     )
-    sizes = {f"birch__{row}_length": f"{50 + row}" for row in range(1, len(fields))}
-    make_plan(
-        client, kitchen_job, **sizes, **{name.replace("length", "width"): "40" for name in sizes}
-    )
+    sizes: dict[str, Any] = {f"birch__{row}_length": f"{50 + row}" for row in range(1, len(fields))}
+    widths: dict[str, Any] = {name.replace("length", "width"): "40" for name in sizes}
+    make_plan(client, kitchen_job, **sizes, **widths)
     finish(kitchen_job)
 
     page = dom(client.get(address(kitchen_job)))
