@@ -19,7 +19,7 @@ from fronts.rules.item_kinds import suits_build
 from fronts.rules.items import Span
 from fronts.rules.kinds import CabinetBuild, is_inset
 from fronts.rules.lengths import Mm
-from fronts.rules.usual_items import Hinge
+from fronts.rules.usual_hinges import Hinge
 
 GRID = Mm(1) / 2
 """Step of a boring machine's fence (common practice, no source)."""

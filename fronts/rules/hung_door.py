@@ -22,7 +22,7 @@ from fronts.rules.kitchen import DoorOnHand, Kitchen
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.old_bores import Reused, reused
-from fronts.rules.usual_items import Hinge
+from fronts.rules.usual_hinges import Hinge
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,7 +1,7 @@
 """The things that a shop buys, as its list says them: what the rules need to know of each.
 
 The order of a list is the shop's order of preference. Lengths in mm; what an item leaves out
-is as `rules.usual_items` has it for its kind. How the parts of a hinge add up:
+is as `usual_hinges` or `slide_needs` has it. How the parts of a hinge add up:
 
     overlay = fixed distance + B - plate     B: from the door's edge to the cup's rim
 """

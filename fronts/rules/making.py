@@ -23,7 +23,7 @@ from fronts.rules.parts import Frame, frame_of, has_middle_rail, has_panel
 from fronts.rules.practice import Practice
 from fronts.rules.results import Finding
 from fronts.rules.standard_keys import Sides
-from fronts.rules.usual_items import Hinge
+from fronts.rules.usual_hinges import Hinge
 from fronts.rules.weight import panel_material, slab_weight, weight_kg
 
 

@@ -46,7 +46,7 @@ from fronts.rules.seasons import movements
 from fronts.rules.shims import shared_shims
 from fronts.rules.standard_keys import Sides
 from fronts.rules.tapering import taper_findings, tapering_or_leaning
-from fronts.rules.usual_items import Hinge, hinges_of
+from fronts.rules.usual_hinges import Hinge, hinges_of
 
 LEVELS = ("stop", "check", "note")
 

@@ -5,7 +5,7 @@ from fronts.rules.kinds import SLIDES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lifts import USUAL_LIFTS
 from fronts.rules.practice import inches
-from fronts.rules.usual_items import usual_hinges
+from fronts.rules.usual_hinges import usual_hinges
 from fronts.rules.usual_slides import usual_slides
 
 STANDS_OUT = inches(1)

@@ -5,7 +5,7 @@ from typing import Any
 from fronts.rules.items import Adjustment, HingeItem, Span
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import PRACTICE
-from fronts.rules.usual_items import Hinge, settled_hinge
+from fronts.rules.usual_hinges import Hinge, settled_hinge
 from tests.rules.small_kitchens import inch, inches
 
 

@@ -8,7 +8,7 @@ from fronts.rules.hinge_choice import DoorToHang, choose_hinge
 from fronts.rules.items import Adjustment, HingeItem, Span
 from fronts.rules.kinds import CabinetBuild
 from fronts.rules.practice import PRACTICE
-from fronts.rules.usual_items import hinges_of, settled_hinge
+from fronts.rules.usual_hinges import hinges_of, settled_hinge
 from tests.rules.hinge_items import listed, mm, on_plate
 from tests.rules.small_kitchens import inch
 
