@@ -8,7 +8,9 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.standard_keys import Sides
 
+NO_FRAME = Sides(NOTHING, NOTHING, NOTHING, NOTHING)
 Through: TypeAlias = Literal["slab", "stile", "rail", "panel"]
 
 
@@ -16,26 +18,33 @@ Through: TypeAlias = Literal["slab", "stile", "rail", "panel"]
 class Face:
     """A front seen from the front; places from its lower left corner.
 
-    The frame's widths are nothing on a slab, whose panel is as thick as itself.
+    `frame` holds the widths of its stiles and rails; a slab has no use for them, or for a panel.
     """
 
     width: Mm
     height: Mm
     thickness: Mm
     framed: bool = False
-    stile_left: Mm = NOTHING
-    stile_right: Mm = NOTHING
-    rail_top: Mm = NOTHING
-    rail_bottom: Mm = NOTHING
+    frame: Sides[Mm] = NO_FRAME
     panel_thickness: Mm = NOTHING
+
+    @property
+    def stile(self) -> Mm:
+        """The mean of both, by which a front is weighed."""
+        return (self.frame.left + self.frame.right) / 2
+
+    @property
+    def rail(self) -> Mm:
+        """The mean of both."""
+        return (self.frame.top + self.frame.bottom) / 2
 
     def through(self, x: Mm, y: Mm) -> Through:
         """What a screw at this place goes through."""
         if not self.framed:
             return "slab"
-        if x <= self.stile_left or x >= self.width - self.stile_right:
+        if x <= self.frame.left or x >= self.width - self.frame.right:
             return "stile"
-        if y <= self.rail_bottom or y >= self.height - self.rail_top:
+        if y <= self.frame.bottom or y >= self.height - self.frame.top:
             return "rail"
         return "panel"
 

@@ -51,13 +51,13 @@ def pulled_at(face: Face, beside: Mm | None, bottom: Mm, practice: Practice) -> 
         up = beside - bottom
     if face.framed and face.panel_thickness < practice.knob_panel:
         in_panel = face.through(face.width / 2, up) == "panel"
-        return face.height - face.rail_top / 2 if in_panel else up
+        return face.height - face.frame.top / 2 if in_panel else up
     return up
 
 
 def _drawer_height(face: Face, practice: Practice) -> Mm:
     if face.framed and face.panel_thickness < practice.knob_panel:
-        return face.height - face.rail_top / 2
+        return face.height - face.frame.top / 2
     return face.height / 2
 
 
@@ -65,10 +65,10 @@ def _on_door(
     cabinet: CabinetKind, hinged: Hinged | None, face: Face, bottom: Mm, practice: Practice
 ) -> Point:
     if hinged in ("top", "bottom"):
-        end = face.rail_bottom if hinged == "top" else face.rail_top
+        end = face.frame.bottom if hinged == "top" else face.frame.top
         from_end = end / 2 if face.framed else min(practice.knob_from_end, face.height / 2)
         return Point(face.width / 2, from_end if hinged == "top" else face.height - from_end)
-    free = face.stile_left if hinged == "right" else face.stile_right
+    free = face.frame.left if hinged == "right" else face.frame.right
     aside = free / 2 if face.framed else min(practice.knob_from_side, face.width / 2)
     up = _door_height(cabinet, face.height, bottom, practice)
     return Point(aside if hinged == "right" else face.width - aside, up)

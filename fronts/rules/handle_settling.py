@@ -11,24 +11,12 @@ from fronts.rules.face import Face
 from fronts.rules.handle_places import handle_places, pulled_at
 from fronts.rules.handles import half_span
 from fronts.rules.items import HandleItem
-from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, FrontBuild, FrontKind
+from fronts.rules.kinds import FRONT_KINDS, FrontKind
 from fronts.rules.kitchen import DoorOnHand, Point
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import Practice
 from fronts.rules.rect import Rect
-from fronts.rules.standard_keys import Sides
-
-
-def face_of(laid: Laid, build: FrontBuild, thickness: Mm, frame: Sides[Mm], panel: Mm) -> Face:
-    """The front's face, as hands and screws meet it."""
-    if not FRONT_BUILDS[build].framed:
-        return Face(laid.width, laid.height, thickness)
-    return Face(
-        laid.width, laid.height, thickness, framed=True, stile_left=frame.left,
-        stile_right=frame.right, rail_top=frame.top, rail_bottom=frame.bottom,
-        panel_thickness=panel,
-    )  # fmt: skip
 
 
 def stated_places(laid: Laid, door: DoorOnHand | None) -> tuple[Point, ...]:

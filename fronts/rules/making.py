@@ -9,7 +9,7 @@ from fronts.rules.door_trim import NO_TRIM, DoorTrim, trim_of, trimmed
 from fronts.rules.face import Face
 from fronts.rules.findings import FindingWriter
 from fronts.rules.glass import pane_in, pane_weight
-from fronts.rules.handle_settling import Handled, face_of, ruled_places, settle, stated_places
+from fronts.rules.handle_settling import Handled, ruled_places, settle, stated_places
 from fronts.rules.handles import Handle, handle_of, handles_at
 from fronts.rules.hung_door import HungDoor, reused_bores, swings
 from fronts.rules.items import HandleItem
@@ -31,34 +31,20 @@ from fronts.rules.weight import panel_material, slab_weight, weight_kg
 class Make:
     """How a front is made; sizes in mm, already trimmed, as is its `door` on hand.
 
-    `frame` holds the widths of a five-piece front's stiles (left, right) and rails, `glass` is
-    in it instead of a panel; `middles` are those of its handles, `settled` where a hole or
-    somebody's word says where they are.
+    `glass` is in it instead of a panel; `middles` are those of its handles, `settled` where a
+    hole or somebody's word says where they are.
     """
 
     kind: FrontKind
-    thickness: Mm
     build: FrontBuild
+    face: Face
     material: str
-    frame: Sides[Mm]
-    panel_thickness: Mm
     glass: bool
     trim: DoorTrim
     door: DoorOnHand | None
-    face: Face
     handle: HandleItem | None
     middles: tuple[Point, ...]
     settled: bool
-
-    @property
-    def stile(self) -> Mm:
-        """The mean of both, by which a front is weighed."""
-        return (self.frame.left + self.frame.right) / 2
-
-    @property
-    def rail(self) -> Mm:
-        """The mean of both."""
-        return (self.frame.top + self.frame.bottom) / 2
 
     def handles(self, thread: str) -> tuple[Handle, ...]:
         """Its knobs and pulls; `thread` holds where the item has none of its own."""
@@ -79,7 +65,7 @@ def make_of(laid: Laid, kitchen: Kitchen, hinges: Sequence[Hinge]) -> Make:
     if not FRONT_BUILDS[door.build].framed or door.width == laid.width:
         return make
     spared = _made(laid, door, _trim(laid, door, practice, spare_bores=True), kitchen)
-    hung = hung_door(laid, spared, weigh(laid, spared, practice), kitchen, hinges)
+    hung = hung_door(laid, spared, weigh(spared, practice), kitchen, hinges)
     return spared if hung and reused_bores(hung) else make
 
 
@@ -90,7 +76,7 @@ def hung_door(
     hinged = swings(laid)
     if hinged is None:
         return None
-    return HungDoor(laid, hinged, make.thickness, make.door, weight, kitchen, hinges)
+    return HungDoor(laid, hinged, make.face.thickness, make.door, weight, kitchen, hinges)
 
 
 def _trim(
@@ -116,19 +102,16 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
         rails = drawer_rails(laid.height, practice.rail, practice)
         frame = replace(frame, top=rails.rail, bottom=rails.rail)
         build = wished if rails.panel else "slab"
-    face = face_of(laid, build, thickness, frame, panel)
+    face = Face(laid.width, laid.height, thickness, FRONT_BUILDS[build].framed, frame, panel)
     places = stated_places(laid, door)
     return Make(
         kind=laid.opening.closing.front,
-        thickness=thickness,
         build=build,
+        face=face,
         material=wish.material or (door.material if door else None) or default,
-        frame=frame,
-        panel_thickness=panel,
-        glass=glass and FRONT_BUILDS[build].framed,
+        glass=glass and face.framed,
         trim=trim,
         door=door,
-        face=face,
         handle=handle_of(wish, kitchen),
         middles=places or ruled_places(laid, face, practice),
         settled=bool(places),
@@ -164,46 +147,48 @@ def with_handles(
     return [replace(make, middles=own) for make, own in zip(makes, middles, strict=True)]
 
 
-def weigh(laid: Laid, make: Make, practice: Practice) -> Fraction:
+def weigh(make: Make, practice: Practice) -> Fraction:
     """Kilograms of the front, part by part where it is five-piece."""
-    if not FRONT_BUILDS[make.build].framed:
-        return slab_weight(laid.width, laid.height, make.thickness, make.material, practice)
+    face = make.face
+    if not face.framed:
+        return slab_weight(face.width, face.height, face.thickness, make.material, practice)
     frame = frame_of(
-        laid.width, laid.height, make.stile, make.rail, practice, practice.panel_clearance
+        face.width, face.height, face.stile, face.rail, practice, practice.panel_clearance
     )
     wood = density_of(make.material, practice.frame_material)
     return (
-        2 * weight_kg(make.stile, frame.stile_length, make.thickness, wood)
-        + frame.rails * weight_kg(make.rail, frame.rail_length, make.thickness, wood)
-        + frame.panels * _panel_weight(laid, make, frame, practice)
+        2 * weight_kg(face.stile, frame.stile_length, face.thickness, wood)
+        + frame.rails * weight_kg(face.rail, frame.rail_length, face.thickness, wood)
+        + frame.panels * _panel_weight(make, frame, practice)
     )
 
 
-def _panel_weight(laid: Laid, make: Make, frame: Frame, practice: Practice) -> Fraction:
+def _panel_weight(make: Make, frame: Frame, practice: Practice) -> Fraction:
     """Of one panel, or of the pane in its place."""
+    face = make.face
     if make.glass:
-        across, up = pane_in(laid.width, laid.height, make.stile, make.rail, practice)
-        return pane_weight(across, up, make.panel_thickness)
+        across, up = pane_in(face.width, face.height, face.stile, face.rail, practice)
+        return pane_weight(across, up, face.panel_thickness)
     panel = density_of(panel_material(make.material, practice), practice.material)
-    return weight_kg(frame.panel_width, frame.panel_height, make.panel_thickness, panel)
+    return weight_kg(frame.panel_width, frame.panel_height, face.panel_thickness, panel)
 
 
 def make_findings(
     laid: Laid, make: Make, practice: Practice, writer: FindingWriter
 ) -> list[Finding]:
     """Whether the material's weight is known, and whether a frame has room and a middle rail."""
-    findings, framed = _trim_findings(laid, make, writer), FRONT_BUILDS[make.build].framed
+    findings, face = _trim_findings(laid, make, writer), make.face
     if material_of(make.material) is None:
-        taken = practice.frame_material if framed else practice.material
+        taken = practice.frame_material if face.framed else practice.material
         taken = taken if material_of(taken) else LAST_RESORT
         findings.append(writer.material_unknown(laid.label, make.material, taken))
-    if not framed:
+    if not face.framed:
         if make.door is None and FRONT_BUILDS[_wished_build(laid.decided, None)].framed:
             findings.append(writer.too_little_panel(laid.label, practice.least_panel))
         return findings
     if has_middle_rail(laid.height, practice):
         findings.append(writer.middle_rail(laid.label))
-    if not has_panel(laid.width, laid.height, make.stile, make.rail, practice):
+    if not has_panel(laid.width, laid.height, face.stile, face.rail, practice):
         findings.append(writer.no_room_for_panel(laid.label, laid.width, laid.height))
     return findings
 

@@ -15,7 +15,7 @@ from fronts.rules.fitting_results import Fitting, Jig, Shim
 from fronts.rules.handles import Handle
 from fronts.rules.hinge_results import DoorHinge
 from fronts.rules.job_facts import JobFacts
-from fronts.rules.kinds import ClosedBy, FrontBuild, FrontKind, Hinged, Mount
+from fronts.rules.kinds import FRONT_BUILDS, ClosedBy, FrontBuild, FrontKind, Hinged, Mount
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Sides
@@ -81,7 +81,6 @@ class Front:
     door_on_hand: str | None
     trim: Sides[Mm]
     is_new: bool
-    face: Face
     handles: tuple[Handle, ...]
     knob_screw: Mm | None
     bores: tuple[Point, ...]
@@ -100,6 +99,14 @@ class Front:
     @property
     def top(self) -> Mm:
         return self.y + self.height
+
+    @property
+    def face(self) -> Face:
+        """It as hands and screws meet it."""
+        return Face(
+            self.width, self.height, self.thickness, FRONT_BUILDS[self.build].framed, self.frame,
+            self.panel_thickness,
+        )  # fmt: skip
 
     @property
     def knobs(self) -> tuple[Point, ...]:

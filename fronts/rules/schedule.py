@@ -70,8 +70,8 @@ def schedule(kitchen: Kitchen) -> Schedule:
     findings += past_wall_findings(walls, writer)
 
     moves = movements(laid, makes, faced, kitchen.practice)
-    weights = [weigh(*pair, kitchen.practice) for pair in zip(laid, makes, strict=True)]
-    thicknesses = [make.thickness for make in makes]
+    weights = [weigh(make, kitchen.practice) for make in makes]
+    thicknesses = [make.face.thickness for make in makes]
     boxes, boxing = boxes_behind(laid, thicknesses, weights, kitchen, writer)
     makes = with_handles(laid, makes, {label: one.box for label, one in boxes.items()}, kitchen)
     findings += handle_findings(laid, makes, faced, kitchen, writer)
@@ -201,12 +201,12 @@ def _make_fronts(
                 label=front.label, cabinet=front.cabinet.label, opening=front.opening.label,
                 wall=front.cabinet.wall, kind=make.kind, closed_by=front.opening.closed_by,
                 plane=front.plane, hinged=front.hinged, width=front.width, height=front.height,
-                thickness=make.thickness, x=front.x, y=front.y,
+                thickness=make.face.thickness, x=front.x, y=front.y,
                 edges=_edges(front, faced[index], laid), build=make.build, material=make.material,
-                frame=make.frame, panel_thickness=make.panel_thickness, glass=make.glass,
+                frame=make.face.frame, panel_thickness=make.face.panel_thickness, glass=make.glass,
                 door_on_hand=front.door.label if front.door else None, trim=make.trim.sides,
                 is_new=front.door is None and not front.exists,
-                face=make.face, handles=(handles := make.handles(kitchen.stock.knob_thread)),
+                handles=(handles := make.handles(kitchen.stock.knob_thread)),
                 knob_screw=None if front.label in boxes else _knob_screw(make, handles, kitchen),
                 bores=make.bores, plugged=hanging.plugged, hinges=hanging.count,
                 hinge_centres=hanging.centres, hinge=hanging.hinge,

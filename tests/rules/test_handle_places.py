@@ -18,12 +18,13 @@ from fronts.rules.practice import PRACTICE
 from fronts.rules.rect import Rect
 from fronts.rules.results import Front
 from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Sides
 from tests.rules.small_kitchens import BOX as DRAWER_BOX
 from tests.rules.small_kitchens import cabinet, inch, inches, kitchen, only_front, opening
 
 W, H = inch("16"), inch("28")
 SLAB = Face(W, H, inch("3/4"))
-FRAMED = Face(W, H, inch("3/4"), True, *inches("2", "2 1/4", "2 1/2", "3", "1/4"))
+FRAMED = Face(W, H, inch("3/4"), True, Sides(*inches("2", "2 1/4", "2 1/2", "3")), inch("1/4"))
 COUNTS: list[tuple[FrontKind, str, int]] = [
     ("door", "40", 1), ("pull-out", "40", 1), ("drawer", "23 15/16", 1), ("drawer", "24", 2),
     ("fixed", "40", 0), ("appliance-panel", "40", 0), ("lift-up", "40", 1), ("tip-out", "40", 1),

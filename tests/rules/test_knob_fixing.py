@@ -40,7 +40,7 @@ def with_knobs(front: Front, places: tuple[Point, ...]) -> Front:
 
 def thicker(thickness: str) -> Front:
     """The front, so thick."""
-    return replace(FRONT, face=replace(FRONT.face, thickness=inch(thickness)))
+    return replace(FRONT, thickness=inch(thickness))
 
 
 def _fixed(box: Box = BOX, front: Front = FRONT, outline: Rect = OUTLINE) -> Fixed:

@@ -19,7 +19,7 @@ from fronts.rules.screws import (
     thread_diameter,
 )
 from tests.rules.laws import LAW
-from tests.rules.small_kitchens import inch, inches
+from tests.rules.small_kitchens import all_round, inch, inches
 
 NUMBERED = [
     # number, in, mm
@@ -154,8 +154,7 @@ def test_through_a_panel_the_screw_crosses_the_void_behind_it() -> None:
 
     A panel in the middle of its frame's thickness: common practice, no source.
     """
-    frame = inches("2", "2", "2", "2", "1/4")
-    face = Face(inch("16"), inch("20"), inch("3/4"), True, *frame)
+    face = Face(inch("16"), inch("20"), inch("3/4"), True, all_round("2"), inch("1/4"))
 
     stacks = [
         (through, face.stack(through, box))
