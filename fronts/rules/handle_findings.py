@@ -10,12 +10,13 @@ from fronts.rules.lengths import Mm
 from fronts.rules.making import Make
 from fronts.rules.neighbours import Facing
 from fronts.rules.practice import Practice
-from fronts.rules.results import Finding
+from fronts.rules.results import Finding, Front
 
 BESIDE: tuple[Side, ...] = ("left", "right")
 
 
 def handle_findings(
+    fronts: Sequence[Front],
     laid: Sequence[Laid],
     makes: Sequence[Make],
     faced: Sequence[Mapping[Side, Facing]],
@@ -24,27 +25,27 @@ def handle_findings(
 ) -> Iterator[Finding]:
     """Codes that are not in the list, panels too thin for a screw, knobs that miss a line."""
     codes = {item.code for item in kitchen.hardware.handles}
-    for front, make in zip(laid, makes, strict=True):
-        named = front.decided.handle
+    for front, laid_front in zip(fronts, laid, strict=True):
+        named = laid_front.decided.handle
         if named is not None and named not in codes:
             yield writer.handle_unknown(front.label, named)
-        yield from _thin(front, make, kitchen.practice, writer)
-    yield from _lines(laid, makes, faced, kitchen.practice, writer)
+        yield from _thin(front, kitchen.practice, writer)
+    settled = [make.settled for make in makes]
+    yield from _lines(fronts, settled, faced, kitchen.practice, writer)
 
 
-def _thin(laid: Laid, make: Make, practice: Practice, writer: FindingWriter) -> Iterator[Finding]:
-    face = make.face
-    holes = (hole for handle in make.handles("") for hole in handle.holes)
-    if any(face.is_thin_at(hole.x, hole.y, practice.knob_panel) for hole in holes):
-        if make.glass:
-            yield writer.knob_in_glass(laid.label)
+def _thin(front: Front, practice: Practice, writer: FindingWriter) -> Iterator[Finding]:
+    face = front.face
+    if any(face.is_thin_at(hole.x, hole.y, practice.knob_panel) for hole in front.knobs):
+        if front.glass:
+            yield writer.knob_in_glass(front.label)
         else:
-            yield writer.knob_in_panel(laid.label, face.panel_thickness, face.void)
+            yield writer.knob_in_panel(front.label, face.panel_thickness, face.void)
 
 
 def _lines(
-    laid: Sequence[Laid],
-    makes: Sequence[Make],
+    fronts: Sequence[Front],
+    settled: Sequence[bool],
     faced: Sequence[Mapping[Side, Facing]],
     practice: Practice,
     writer: FindingWriter,
@@ -60,22 +61,20 @@ def _lines(
         for other in sides[side].fronts
     }
     for one, other in sorted(pairs):
-        by = _miss(laid, makes, one, other)
+        by = _miss(fronts, settled, one, other)
         if by is not None and 0 < by < practice.knobs_line:
-            yield writer.knobs_out_of_line(laid[one].label, laid[other].label, by)
+            yield writer.knobs_out_of_line(fronts[one].label, fronts[other].label, by)
 
 
-def _miss(laid: Sequence[Laid], makes: Sequence[Make], one: int, other: int) -> Mm | None:
+def _miss(fronts: Sequence[Front], settled: Sequence[bool], one: int, other: int) -> Mm | None:
     """How far their knobs miss one line; None where they need not, or could not, make one."""
-    pair = (laid[one], makes[one]), (laid[other], makes[other])
-    doors = {FRONT_KINDS[make.kind].upright for _, make in pair}
-    if len(doors) > 1 or not all(make.middles for _, make in pair):
+    pair = fronts[one], fronts[other]
+    doors = {FRONT_KINDS[front.kind].upright for front in pair}
+    if len(doors) > 1 or not all(front.handles for front in pair):
         return None
-    heights = [front.y + make.middles[0].y for front, make in pair]
-    low, high = max(front.y for front, _ in pair), min(front.top for front, _ in pair)
-    movable = [
-        index
-        for index, (_, make) in enumerate(pair)
-        if not make.settled and low < heights[1 - index] < high
-    ]
-    return abs(heights[0] - heights[1]) if movable else None
+    first, second = (front.y + front.handles[0].y for front in pair)
+    low, high = max(front.y for front in pair), min(front.top for front in pair)
+    movable = (not settled[one] and low < second < high) or (
+        not settled[other] and low < first < high
+    )
+    return abs(first - second) if movable else None

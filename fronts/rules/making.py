@@ -10,7 +10,7 @@ from fronts.rules.face import Face
 from fronts.rules.findings import FindingWriter
 from fronts.rules.glass import pane_in, pane_weight
 from fronts.rules.handle_settling import Handled, ruled_places, settle, stated_places
-from fronts.rules.handles import Handle, handle_of, handles_at
+from fronts.rules.handles import handle_of
 from fronts.rules.hung_door import HungDoor, reused_bores, swings
 from fronts.rules.items import HandleItem
 from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, FrontBuild, FrontKind
@@ -45,10 +45,6 @@ class Make:
     handle: HandleItem | None
     middles: tuple[Point, ...]
     settled: bool
-
-    def handles(self, thread: str) -> tuple[Handle, ...]:
-        """Its knobs and pulls; `thread` holds where the item has none of its own."""
-        return handles_at(self.middles, self.handle, self.kind, self.face, thread)
 
     @property
     def bores(self) -> tuple[Point, ...]:

@@ -27,7 +27,7 @@ from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.fixing import fit
 from fronts.rules.handle_findings import handle_findings
-from fronts.rules.handles import Handle, thinnest
+from fronts.rules.handles import Handle, handles_at, thinnest
 from fronts.rules.hardware import hardware_needs
 from fronts.rules.jigs import shared_jigs
 from fronts.rules.kinds import SIDES, Side
@@ -74,10 +74,10 @@ def schedule(kitchen: Kitchen) -> Schedule:
     thicknesses = [make.face.thickness for make in makes]
     boxes, boxing = boxes_behind(laid, thicknesses, weights, kitchen, writer)
     makes = with_handles(laid, makes, {label: one.box for label, one in boxes.items()}, kitchen)
-    findings += handle_findings(laid, makes, faced, kitchen, writer)
     fronts, making = _make_fronts(
         laid, makes, weights, boxes, moves, faced, kitchen, hinges, writer
     )
+    findings += handle_findings(fronts, laid, makes, faced, kitchen, writer)
     making += blocked_findings(fronts, laid, standing, kitchen, writer)
     fittings, fixing = _fix_fronts(fronts, laid, boxes, kitchen, writer)
     hardware, lacking = hardware_needs(
@@ -193,6 +193,8 @@ def _make_fronts(
         hung = hung_door(front, make, weight, kitchen, hinges)
         hanging = hang(hung, writer) if hung else Hanging(plugged=make.bores)
         findings += [*hanging.findings, *make_findings(front, make, kitchen.practice, writer)]
+        thread = kitchen.stock.knob_thread
+        handles = handles_at(make.middles, make.handle, make.kind, make.face, thread)
         move = moves[index]
         if move and move.least_gap <= 0:
             findings.append(writer.gap_closes(front.label, move.grows))
@@ -205,8 +207,7 @@ def _make_fronts(
                 edges=_edges(front, faced[index], laid), build=make.build, material=make.material,
                 frame=make.face.frame, panel_thickness=make.face.panel_thickness, glass=make.glass,
                 door_on_hand=front.door.label if front.door else None, trim=make.trim.sides,
-                is_new=front.door is None and not front.exists,
-                handles=(handles := make.handles(kitchen.stock.knob_thread)),
+                is_new=front.door is None and not front.exists, handles=handles,
                 knob_screw=None if front.label in boxes else _knob_screw(make, handles, kitchen),
                 bores=make.bores, plugged=hanging.plugged, hinges=hanging.count,
                 hinge_centres=hanging.centres, hinge=hanging.hinge,
