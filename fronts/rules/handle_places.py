@@ -11,11 +11,31 @@ from fractions import Fraction
 
 from fronts.rules.face import Face
 from fronts.rules.kinds import CABINET_KINDS, FRONT_KINDS, CabinetKind, FrontKind, Hinged
-from fronts.rules.kitchen import Point
+from fronts.rules.kitchen import DoorOnHand, Point
+from fronts.rules.laying import Laid
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import Practice
 
 QUARTER = Fraction(1, 4)
+
+
+def stated_places(laid: Laid, door: DoorOnHand | None) -> tuple[Point, ...]:
+    """The middles that somebody stated, else the knob hole of the door; `door` is trimmed."""
+    own = laid.decided.handles
+    if own:
+        return tuple(Point(place.x, place.y) for place in own)
+    hole = door.knob_hole if door else None
+    opens = FRONT_KINDS[laid.opening.closing.front].opens
+    return (Point(hole.x, hole.y),) if hole and opens else ()
+
+
+def ruled_places(laid: Laid, face: Face, practice: Practice) -> tuple[Point, ...]:
+    """The middles by the rule; what does not open has a handle where somebody chose one."""
+    kind = laid.opening.closing.front
+    places = handle_places(kind, laid.cabinet.kind, laid.hinged, face, laid.y, practice)
+    if places or not laid.decided.handle:
+        return places
+    return (Point(face.width / 2, pulled_at(face, None, laid.y, practice)),)
 
 
 def handle_places(

@@ -1,15 +1,14 @@
 """What a laid-out front is: thickness, build, material, knobs, weight, what is sawn off it."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from fronts.rules.box_facts import Box
 from fronts.rules.door_trim import NO_TRIM, DoorTrim, trim_of, trimmed
 from fronts.rules.face import Face
 from fronts.rules.findings import FindingWriter
 from fronts.rules.glass import pane_in, pane_weight
-from fronts.rules.handle_settling import Handled, ruled_places, settle, stated_places
+from fronts.rules.handle_places import ruled_places, stated_places
 from fronts.rules.handles import handle_of
 from fronts.rules.hung_door import HungDoor, reused_bores, swings
 from fronts.rules.items import HandleItem
@@ -129,18 +128,6 @@ def _frame(door: DoorOnHand | None, trim: DoorTrim, practice: Practice) -> Sides
     rail = (door.rail if door else None) or practice.rail
     off = trim.sides
     return Sides(stile - off.left, stile - off.right, rail - off.top, rail - off.bottom)
-
-
-def with_handles(
-    laid: Sequence[Laid], makes: Sequence[Make], boxes: Mapping[str, Box], kitchen: Kitchen
-) -> list[Make]:
-    """The makes with all handles where they end up, once the boxes behind are known."""
-    fronts = [
-        Handled(front, make.kind, make.face, make.handle, make.middles, make.settled)
-        for front, make in zip(laid, makes, strict=True)
-    ]
-    middles = settle(fronts, boxes, kitchen.practice)
-    return [replace(make, middles=own) for make, own in zip(makes, middles, strict=True)]
 
 
 def weigh(make: Make, practice: Practice) -> Fraction:

@@ -27,6 +27,7 @@ from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.fixing import fit
 from fronts.rules.handle_findings import handle_findings
+from fronts.rules.handle_settling import settle_handles
 from fronts.rules.handles import Handle, handles_at, thinnest
 from fronts.rules.hardware import hardware_needs
 from fronts.rules.jigs import shared_jigs
@@ -34,7 +35,7 @@ from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import CHOOSE, Kitchen
 from fronts.rules.laying import Laid, LaidOpening, lay_cabinet
 from fronts.rules.lengths import Mm
-from fronts.rules.making import Make, hung_door, make_findings, make_of, weigh, with_handles
+from fronts.rules.making import Make, hung_door, make_findings, make_of, weigh
 from fronts.rules.neighbours import Facing, facing
 from fronts.rules.parts import parts_of
 from fronts.rules.practice import Practice
@@ -73,7 +74,7 @@ def schedule(kitchen: Kitchen) -> Schedule:
     weights = [weigh(make, kitchen.practice) for make in makes]
     thicknesses = [make.face.thickness for make in makes]
     boxes, boxing = boxes_behind(laid, thicknesses, weights, kitchen, writer)
-    makes = with_handles(laid, makes, {label: one.box for label, one in boxes.items()}, kitchen)
+    makes = settle_handles(laid, makes, boxes, kitchen.practice)
     fronts, making = _make_fronts(
         laid, makes, weights, boxes, moves, faced, kitchen, hinges, writer
     )
