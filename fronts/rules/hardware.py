@@ -3,6 +3,7 @@
 Companions come with their item: a hinge's screws, a slide's screws.
 """
 
+from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -66,30 +67,26 @@ def hardware_needs(
 
 
 def _summed(lines: Sequence[_Line], share: Fraction) -> tuple[Need, ...]:
-    counts: dict[str, dict[str, int]] = {}
-    whys: dict[str, str] = {}
-    spared: dict[str, Fraction] = {}
-    codes: dict[str, str | None] = {}
-    kinds: dict[str, str] = {}
+    same: dict[str, list[_Line]] = defaultdict(list)
     for line in sorted(lines, key=lambda line: GROUPS.index(line.group)):
-        per_front = counts.setdefault(line.item, {})
-        per_front[line.front] = per_front.get(line.front, 0) + line.count
-        whys.setdefault(line.item, line.why)
-        codes[line.item] = line.code
-        kinds[line.item] = line.kind
-        spared[line.item] = share if line.spared else Fraction(0)
-    return tuple(
-        Need(
-            item=item,
-            need=(need := sum(per.values())),
-            fronts=tuple(per),
-            why=whys[item],
-            per_front=per,
-            spares=ceil(need * spared[item]),
-            code=codes[item],
-            kind=kinds[item],
-        )
-        for item, per in counts.items()
+        same[line.item].append(line)
+    return tuple(_need(item, of_it, share) for item, of_it in same.items())
+
+
+def _need(item: str, lines: Sequence[_Line], share: Fraction) -> Need:
+    per_front: dict[str, int] = defaultdict(int)
+    for line in lines:
+        per_front[line.front] += line.count
+    first, need = lines[0], sum(per_front.values())
+    return Need(
+        item=item,
+        need=need,
+        fronts=tuple(per_front),
+        why=first.why,
+        per_front=dict(per_front),
+        spares=ceil(need * share) if first.spared else 0,
+        code=first.code,
+        kind=first.kind,
     )
 
 
@@ -200,7 +197,7 @@ def _knobs(
 ) -> tuple[list[_Line], list[Finding]]:
     if not front.handles:
         return [], []
-    first, screws = front.handles[0], sum(handle.screws for handle in front.handles)
+    first = front.handles[0]
     lines = [
         _Line(
             "knob",
@@ -220,8 +217,11 @@ def _knobs(
     if length is not None:
         item = f"knob screw {first.thread}, {writer.say(length)}"
         lines.append(
-            _Line("knob", item, front.label, screws, "through what the knob sits on, and engaged")
-        )
+            _Line(
+                "knob", item, front.label, len(front.knobs),
+                "through what the knob sits on, and engaged",
+            )
+        )  # fmt: skip
         return lines, []
     if fitting or thread_diameter(first.thread) is None:
         return lines, []
