@@ -13,6 +13,7 @@ from fronts.rules.boxes_on_slides import Standing
 from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.glass import pane_in, panes_in
+from fronts.rules.handles import thinnest
 from fronts.rules.kinds import FRONT_KINDS, SLIDES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import show
@@ -225,7 +226,9 @@ def _knobs(
         return lines, []
     if fitting or thread_diameter(first.thread) is None:
         return lines, []
-    return lines, [writer.knob_screw_to_buy(front.label, front.face.stack(first.through, None))]
+    return lines, [
+        writer.knob_screw_to_buy(front.label, front.face.stack(thinnest(front.handles), None))
+    ]
 
 
 def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:

@@ -6,7 +6,7 @@ from fractions import Fraction
 import pytest
 from hypothesis import given
 
-from fronts.rules.kitchen import Kitchen, Opening
+from fronts.rules.kitchen import FrontFacts, HandlePlace, Kitchen, Opening
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Need
 from fronts.rules.schedule import schedule
@@ -145,6 +145,16 @@ def test_knob_screws_to_order(of: Opening, thread: str, told: bool) -> None:
     none = replace(STOCK, knob_screw_lengths=(), knob_thread=thread)
 
     assert bool(findings_of(kitchen(cabinet(of), stock=none), "knob-screw-to-order")) is told
+
+
+def test_the_knob_screw_to_order_is_for_the_thinnest_wood() -> None:
+    """The first knob's stile takes a stocked screw of 1 in, the panel under the second none."""
+    places = tuple(HandlePlace(*inches(x, "14")) for x in ("15", "8"))
+    front = FrontFacts(build="five-piece", handles=places)
+
+    (told,) = findings_of(kitchen(cabinet(opening(front=front))), "knob-screw-to-order")
+
+    assert told.message == "B1.a: no stocked knob screw fits a front 1/4 in thick; order one."
 
 
 def _told(need: Need) -> tuple[int, tuple[str, ...]]:
