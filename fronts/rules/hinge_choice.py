@@ -16,7 +16,6 @@ from dataclasses import dataclass
 from math import floor
 
 from fronts.rules.item_kinds import suits_build
-from fronts.rules.items import Span
 from fronts.rules.kinds import CabinetBuild, is_inset
 from fronts.rules.lengths import Mm
 from fronts.rules.usual_hinges import Hinge
@@ -127,7 +126,7 @@ def _ways(hinge: Hinge, overlay: Mm, old: OldBore | None) -> Iterator[tuple[Mm |
     for plate in hinge.plates:
         wanted = overlay - item.fixed_distance + plate
         for bore in [old.from_edge] if old else _bores(hinge, wanted):
-            if hinge.bore.least <= bore <= hinge.bore.most:
+            if bore in hinge.bore:
                 yield plate, bore, item.fixed_distance + bore - plate
 
 
@@ -150,8 +149,5 @@ def _stated(hinge: Hinge, overlay: Mm) -> list[Mm]:
         item.overlays, item.overlay_span
     )  # fmt: skip
     sign = -1 if is_inset(item.mount) else 1
-    return [sign * made for made in (*listed, *_nearest(span, sign * overlay))]
-
-
-def _nearest(span: Span | None, wanted: Mm) -> list[Mm]:
-    return [] if span is None else [min(max(wanted, span.least), span.most)]
+    nearest = [] if span is None else [span.nearest(sign * overlay)]
+    return [sign * made for made in (*listed, *nearest)]

@@ -2,9 +2,8 @@
 
 from collections.abc import Iterator
 
-from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem, Span
+from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.kinds import is_inset
-from fronts.rules.lengths import Mm
 from fronts.rules.screws import is_thread
 from fronts.rules.wall_facts import Wall
 
@@ -30,12 +29,9 @@ def _hinge_faults(hinge: HingeItem) -> Iterator[tuple[str, str]]:
     ):  # fmt: skip
         if span is not None and span.least > span.most:
             yield key, "give the least first, then the most"
-    if hinge.usual_bore is not None and not _within(hinge.usual_bore, hinge.bore):
+    usual, bore = hinge.usual_bore, hinge.bore
+    if usual is not None and bore is not None and usual not in bore:
         yield "usual_bore", "give one between the least and the most"
-
-
-def _within(bore: Mm, span: Span | None) -> bool:
-    return span is None or span.least <= bore <= span.most
 
 
 def slide_faults(slide: SlideItem) -> dict[str, str]:

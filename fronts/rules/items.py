@@ -39,6 +39,13 @@ class Span:
     least: Annotated[Mm, Length("least", zero=True, small=True)]
     most: Annotated[Mm, Length("most", zero=True, small=True)]
 
+    def __contains__(self, length: Mm) -> bool:
+        return self.least <= length <= self.most
+
+    def nearest(self, wanted: Mm) -> Mm:
+        """The length within it that is nearest to the one wanted."""
+        return min(max(wanted, self.least), self.most)
+
 
 @dataclass(frozen=True, slots=True)
 class Adjustment:

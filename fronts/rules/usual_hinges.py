@@ -8,7 +8,7 @@ cabinets, and one each that laps and lies inset as far as the shop's numbers say
 from dataclasses import dataclass
 from fractions import Fraction
 
-from fronts.rules.items import Adjustment, HingeItem, Span
+from fronts.rules.items import HingeItem, Span
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import Practice
 
@@ -61,8 +61,11 @@ def usual_hinges(practice: Practice) -> tuple[HingeItem, ...]:
 
 def settled_hinge(item: HingeItem, practice: Practice) -> Hinge:
     """The item with the shop's numbers where it leaves something out."""
-    usual = item.usual_bore if item.usual_bore is not None else _within(item.bore, practice)
-    adjust: Adjustment = item.adjust
+    usual, adjust = _usual_bore(practice), item.adjust
+    if item.usual_bore is not None:
+        usual = item.usual_bore
+    elif item.bore is not None:
+        usual = item.bore.nearest(usual)
     return Hinge(
         item=item,
         plates=item.plates or (NOTHING,),
@@ -76,8 +79,3 @@ def settled_hinge(item: HingeItem, practice: Practice) -> Hinge:
 
 def _usual_bore(practice: Practice) -> Fraction:
     return practice.cup_from_edge - practice.cup_diameter / 2
-
-
-def _within(bore: Span | None, practice: Practice) -> Mm:
-    usual = _usual_bore(practice)
-    return usual if bore is None else min(max(usual, bore.least), bore.most)
