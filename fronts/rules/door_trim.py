@@ -10,11 +10,11 @@ five-piece door's frame:
     height               half each; all top; all bottom
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from fronts.rules.kinds import FRONT_BUILDS
-from fronts.rules.kitchen import DoorOnHand, Point
+from fronts.rules.kitchen import DoorOnHand, KnobHole, Point
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import Practice
 from fronts.rules.standard_keys import Sides
@@ -59,7 +59,8 @@ def trim_of(
     stile = (door.stile or practice.stile) - least_stile if framed else None
     rail = (door.rail or practice.rail) - least_stile if framed else None
     if framed:
-        bare = _bare_side(over, _bores_across(door), door.width) if spare_bores else []
+        bores = _holes(door, across=True, knob=False)
+        bare = _bare_side(over, bores, door.width) if spare_bores else []
     else:
         bare = _bare_side(over, across, door.width)
     half, all_low, all_high = _ways(over)
@@ -123,21 +124,12 @@ def _cuts(way: Way, holes: Sequence[_Span], size: Mm) -> bool:
     )
 
 
-def _bores_across(door: DoorOnHand) -> list[_Span]:
-    half = door.bore_diameter / 2
-    return [(bore.x - half, bore.x + half) for bore in door.hinge_bores]
-
-
-def _holes(door: DoorOnHand, *, across: bool) -> list[_Span]:
-    return list(_each_hole(door, across=across))
-
-
-def _each_hole(door: DoorOnHand, *, across: bool) -> Iterator[_Span]:
-    half = door.bore_diameter / 2
-    for bore in door.hinge_bores:
-        at = bore.x if across else bore.y
-        yield at - half, at + half
-    if door.knob_hole:
-        hole = door.knob_hole
-        at = hole.x if across else hole.y
-        yield at - hole.diameter / 2, at + hole.diameter / 2
+def _holes(door: DoorOnHand, *, across: bool, knob: bool = True) -> list[_Span]:
+    """Its bores, and the hole of its knob, from rim to rim."""
+    holes: list[tuple[Point | KnobHole, Mm]] = [
+        (bore, door.bore_diameter) for bore in door.hinge_bores
+    ]
+    if knob and door.knob_hole:
+        holes.append((door.knob_hole, door.knob_hole.diameter))
+    places = [(hole.x if across else hole.y, diameter / 2) for hole, diameter in holes]
+    return [(at - half, at + half) for at, half in places]
