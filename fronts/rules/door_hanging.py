@@ -44,7 +44,7 @@ def hang(hung: HungDoor, writer: FindingWriter) -> Hanging:
     else:
         centres, nowhere = _new_centres(hung, setting, writer)
         findings += nowhere
-    left_over = plugged(hung.door, hung.hinged, again)
+    left_over = plugged(hung.door, hung.hinged, again) if hung.door else []
     findings += [*_close(hung, centres, writer), *_plugs(hung, left_over, writer)]
     return Hanging(
         count,

@@ -6,7 +6,7 @@ that distance. Else new cups keep clear of them.
 """
 
 from collections import defaultdict
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
 from math import ceil, isqrt
 
@@ -51,11 +51,9 @@ def reused(
     return None
 
 
-def plugged(door: DoorOnHand | None, hinged: Hinged | None, again: Reused | None) -> list[Point]:
+def plugged(door: DoorOnHand, hinged: Hinged, again: Reused | None) -> list[Point]:
     """The old bores that no hinge uses."""
-    if door is None:
-        return []
-    if again is None or hinged is None:
+    if again is None:
         return list(door.hinge_bores)
     inward = again.setting.bore + door.bore_diameter / 2
     return [
@@ -67,7 +65,14 @@ def plugged(door: DoorOnHand | None, hinged: Hinged | None, again: Reused | None
 
 def too_near(door: DoorOnHand, hinged: Hinged, cup_from_edge: Mm) -> list[tuple[Mm, Mm]]:
     """Between which places along the door a new cup comes too near to an old bore."""
-    return list(_too_near(door.hinge_bores, door, hinged, cup_from_edge))
+    near = []
+    for bore in door.hinge_bores:
+        aside = from_edge(bore, door, hinged) - cup_from_edge
+        room = CLEAR**2 - aside**2
+        if room > 0:
+            half, at = _root(room), _along(bore, hinged)
+            near.append((at - half, at + half))
+    return near
 
 
 def at_hinge_side(place: Point, door: DoorOnHand, hinged: Hinged) -> bool:
@@ -91,17 +96,6 @@ def from_edge(place: Point, door: DoorOnHand, hinged: Hinged) -> Mm:
 
 def _along(place: Point, hinged: Hinged) -> Mm:
     return place.y if is_upright(hinged) else place.x
-
-
-def _too_near(
-    bores: Sequence[Point], door: DoorOnHand, hinged: Hinged, inward: Mm
-) -> Iterator[tuple[Mm, Mm]]:
-    for bore in bores:
-        aside = from_edge(bore, door, hinged) - inward
-        room = CLEAR**2 - aside**2
-        if room > 0:
-            half, at = _root(room), _along(bore, hinged)
-            yield at - half, at + half
 
 
 def _root(square: Mm) -> Mm:

@@ -176,6 +176,16 @@ def test_new_cups_keep_clear_of_old_bores() -> None:
     assert front.plugged == front.bores
 
 
+def test_all_are_plugged_on_a_front_that_hangs_on_no_hinges() -> None:
+    """And a front that no door on hand makes has none."""
+    old = bored(("22.5", "100"), ("22.5", "600"))
+    drawer = opening("drawer", front=FrontFacts(door_on_hand="D1"))
+    front = only_front(kitchen(cabinet(drawer), doors=[old]))
+
+    assert front.plugged == front.bores != ()
+    assert only_front(kitchen(cabinet(opening()))).plugged == ()
+
+
 def test_a_reused_bore_behind_a_rail_is_told() -> None:
     """A bore 20 mm up a door that laps 12.7: its plate would sit on the rail."""
     of = from_door(bored(("22.5", "20"), ("22.5", "600")))
