@@ -56,10 +56,11 @@ def make_of(laid: Laid, kitchen: Kitchen, hinges: Sequence[Hinge]) -> Make:
     door, practice = laid.door, kitchen.practice
     if door is None:
         return _made(laid, None, NO_TRIM, kitchen)
-    make = _made(laid, door, _trim(laid, door, practice), kitchen)
-    if not FRONT_BUILDS[door.build].framed or door.width == laid.width:
+    trim, sparing = (_trim(laid, door, practice, spare_bores=spare) for spare in (False, True))
+    make = _made(laid, door, trim, kitchen)
+    if sparing == trim:
         return make
-    spared = _made(laid, door, _trim(laid, door, practice, spare_bores=True), kitchen)
+    spared = _made(laid, door, sparing, kitchen)
     hung = hung_door(laid, spared, weigh(spared, practice), kitchen, hinges)
     return spared if hung and reused_bores(hung) else make
 
@@ -74,9 +75,7 @@ def hung_door(
     return HungDoor(laid, hinged, make.face.thickness, make.door, weight, kitchen, hinges)
 
 
-def _trim(
-    laid: Laid, door: DoorOnHand, practice: Practice, *, spare_bores: bool = False
-) -> DoorTrim:
+def _trim(laid: Laid, door: DoorOnHand, practice: Practice, *, spare_bores: bool) -> DoorTrim:
     least = laid.standard.least_stile
     return trim_of(door, laid.width, laid.height, least, practice, spare_bores=spare_bores)
 
@@ -89,9 +88,8 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
     framed = FRONT_BUILDS[wished].framed
     default = practice.frame_material if framed else practice.material
     thickness = wish.thickness or (door.thickness if door else laid.standard.front_thickness)
-    glass = wish.glass and framed
     panel = (door.panel_thickness if door else None) or practice.panel_thickness
-    panel = practice.glass_thickness if glass else panel
+    panel = practice.glass_thickness if wish.glass and framed else panel
     frame, build = _frame(door, trim, practice), wished
     if framed and door is None and _takes_narrow_rails(laid):
         rails = drawer_rails(laid.height, practice.rail, practice)
@@ -104,7 +102,7 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
         build=build,
         face=face,
         material=wish.material or (door.material if door else None) or default,
-        glass=glass and face.framed,
+        glass=wish.glass and face.framed,
         trim=trim,
         door=door,
         handle=handle_of(wish, kitchen),
