@@ -28,7 +28,7 @@ from fronts.rules.facts import Fact, facts_of
 from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import Mm
-from fronts.rules.screws import is_thread
+from fronts.rules.screws import A_THREAD, is_thread
 from fronts.rules.standard_keys import Sides, Standard
 
 T = TypeVar("T")
@@ -136,7 +136,7 @@ def _thread(place: Place) -> str | None:
     said = place.value
     if isinstance(said, str) and is_thread(said):
         return said
-    place.fault("a thread like 8-32, 1/4-20 or M4")
+    place.fault(A_THREAD)
     return None
 
 

@@ -1,11 +1,10 @@
-"""What an item of hardware, and a wall, can't be by themselves; by the names of their facts."""
+"""What an item of hardware can't be by itself; by the names of its facts."""
 
 from collections.abc import Iterator
 
 from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.kinds import is_inset
-from fronts.rules.screws import is_thread
-from fronts.rules.wall_facts import Wall
+from fronts.rules.screws import A_THREAD, is_thread
 
 
 def hinge_faults(hinge: HingeItem) -> dict[str, str]:
@@ -43,18 +42,9 @@ def handle_faults(handle: HandleItem) -> dict[str, str]:
     """A thread must be one that screws have."""
     if handle.thread is None or is_thread(handle.thread):
         return {}
-    return {"thread": "enter a thread like 8-32, 1/4-20 or M4"}
+    return {"thread": f"enter {A_THREAD}"}
 
 
 def lift_faults(lift: LiftItem) -> dict[str, str]:
     """The least comes first."""
     return {} if lift.least <= lift.most else {"most": "give at least as much as the least"}
-
-
-def wall_faults(wall: Wall) -> dict[str, str]:
-    """A corner names the wall that it is made with."""
-    return {
-        f"{side}.wall": "name the wall that it meets in the corner"
-        for side, end in (("left", wall.left), ("right", wall.right))
-        if end is not None and end.corner in ("inside", "outside") and end.wall is None
-    }

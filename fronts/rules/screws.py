@@ -45,6 +45,10 @@ def thread_diameter(thread: str) -> Mm | None:
     return diameter or None
 
 
+A_THREAD = "a thread like 8-32, 1/4-20 or M4"
+"""What is wanted where a thread is asked for."""
+
+
 def is_thread(text: str) -> bool:
     """Whether the text is a thread and nothing else."""
     return text == text.strip() and thread_diameter(text) is not None

@@ -16,6 +16,8 @@ WALL_ENDS: Mapping[WallEnding, str] = {
     "doorway": "At a doorway",
     "window": "At a window",
 }
+CORNERS: tuple[WallEnding, ...] = ("inside", "outside")
+"""The ends at which a wall meets another."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,19 +8,14 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from typing import Any, TypeVar
 
-from fronts.rules.item_faults import (
-    handle_faults,
-    hinge_faults,
-    lift_faults,
-    slide_faults,
-    wall_faults,
-)
+from fronts.rules.item_faults import handle_faults, hinge_faults, lift_faults, slide_faults
 from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.job_facts import Stock
 from fronts.rules.kinds import CLOSINGS, FRONT_BUILDS, ClosedBy, Closing
 from fronts.rules.kitchen import CHOOSE, DoorOnHand, FrontFacts, Measured, Opening, Point
-from fronts.rules.screws import is_thread
+from fronts.rules.screws import A_THREAD, is_thread
 from fronts.rules.standard_keys import Standard
+from fronts.rules.thing_kinds import CORNERS
 from fronts.rules.wall_facts import Wall
 
 _BELONGS: Mapping[str, Callable[[Closing], bool]] = {
@@ -125,6 +120,15 @@ def lies_on(door: DoorOnHand, place: Point) -> bool:
     return 0 <= place.x <= door.width and 0 <= place.y <= door.height
 
 
+def wall_faults(wall: Wall) -> dict[str, str]:
+    """A corner names the wall that it is made with."""
+    return {
+        f"{side}.wall": "name the wall that it meets in the corner"
+        for side, end in (("left", wall.left), ("right", wall.right))
+        if end is not None and end.corner in CORNERS and end.wall is None
+    }
+
+
 def faults_of(thing: Any) -> dict[str, str]:
     """What is wrong with a thing of a kitchen by itself; by dotted paths."""
     find = _FAULTS.get(type(thing))
@@ -153,7 +157,7 @@ def stock_faults(stock: Stock) -> dict[str, str]:
     """A thread must be one that screws have."""
     if is_thread(stock.knob_thread):
         return {}
-    return {"knob_thread": "enter a thread like 8-32, 1/4-20 or M4"}
+    return {"knob_thread": f"enter {A_THREAD}"}
 
 
 def standard_faults(standard: Standard) -> dict[str, str]:

@@ -8,11 +8,10 @@ from fronts.pages.measure.things.thing_page import ThingForm, ThingPage, Words
 from fronts.pages.shared.kitchen_form import Group, When
 from fronts.rules.kinds import SIDES
 from fronts.rules.lengths import show
-from fronts.rules.thing_kinds import WALL_ENDS
+from fronts.rules.thing_kinds import CORNERS, WALL_ENDS
 from fronts.rules.wall_facts import Wall
 from shopjobs.models import Job
 
-_CORNERS = ("inside", "outside")
 _ENDS = SIDES[:2]
 
 
@@ -33,7 +32,7 @@ class WallForm(ThingForm):
     )
 
     used_when = {
-        f"{end}_{name}": When(f"{end}_corner", _CORNERS)
+        f"{end}_{name}": When(f"{end}_corner", CORNERS)
         for end in _ENDS
         for name in ("wall", "angle")
     }
@@ -48,7 +47,7 @@ def _ends(wall: models.Wall) -> Iterator[str]:
     for end in _ENDS:
         corner = getattr(wall, f"{end}_corner")
         if corner:
-            meets = f" with {getattr(wall, f'{end}_wall')}" if corner in _CORNERS else ""
+            meets = f" with {getattr(wall, f'{end}_wall')}" if corner in CORNERS else ""
             yield f"{end} end {WALL_ENDS[corner].lower()}{meets}"
 
 
