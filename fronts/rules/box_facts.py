@@ -74,7 +74,7 @@ class Box:
 
 @dataclass(frozen=True, slots=True)
 class BoxToMake:
-    """What is decided about a box that is to be made: its sizes are the rules' (§ `box_sizes`)."""
+    """What is decided about a box that is to be made: its sizes are the rules' (`box_sizes`)."""
 
     slide: Annotated[
         SlideKind | None, Word("slide", words_of(SLIDES), empty="The shop's usual kind")

@@ -21,6 +21,7 @@ from fronts.rules.practice import NUMBERS, PLAIN, POSITIVE, PRACTICE
 from fronts.rules.schedule import schedule
 from fronts.rules.screws import thread_diameter
 from fronts.rules.standard_keys import Sides, Standard
+from fronts.rules.usual_hardware import usual_hardware
 from fronts.rules.validity import standard_faults, stock_faults
 from tests.rules.small_kitchens import BOX, cabinet, kitchen, opening
 
@@ -105,3 +106,12 @@ def test_a_metric_pull_out_is_hung_with_metric_numbers() -> None:
     assert fitting.screw is not None
     assert fitting.screw.length == Mm(30)
     assert fitting.play == Mm(1)
+
+
+def test_a_plain_knob_stands_out_in_whole_millimetres() -> None:
+    """Where a metric shop has entered no knobs: 25 mm, not an inch (common practice, no source)."""
+    numbers: dict[str, Any] = dict(METRIC_NUMBERS)
+    metric = kitchen(stock=METRIC_STOCK, practice=replace(PRACTICE, **numbers), unit="mm")
+    (knob,) = usual_hardware(metric).handles
+
+    assert (knob.projection, knob.thread) == (Mm(25), "M4")
