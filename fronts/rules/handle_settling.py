@@ -7,12 +7,13 @@ from dataclasses import replace
 
 from fronts.rules.box_place import box_on_front
 from fronts.rules.boxes_on_slides import Standing
+from fronts.rules.handle_level import DoorOnWall, DoorsOnWalls
 from fronts.rules.handle_places import pulled_at
 from fronts.rules.handles import half_span
 from fronts.rules.kinds import FRONT_KINDS
 from fronts.rules.kitchen import Point
 from fronts.rules.laying import Laid
-from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.lengths import Mm
 from fronts.rules.making import Make
 from fronts.rules.practice import Practice
 from fronts.rules.rect import Rect
@@ -25,17 +26,18 @@ def settle_handles(
     them, and over its box what stands on one. What a hole or somebody's word says is not moved.
     """
     fronts = list(zip(laid, makes, strict=True))
-    doors = [
-        (front, front.y + make.middles[0].y)
+    doors = DoorsOnWalls([
+        DoorOnWall(front.cabinet.wall, _outline(front), front.y + make.middles[0].y)
         for front, make in fronts
         if FRONT_KINDS[make.kind].swings and make.middles
-    ]
+    ])  # fmt: skip
     settled = []
     for front, make in fronts:
         middles = make.middles
         if middles and not make.settled:
             if FRONT_KINDS[make.kind].pulled_high:
-                up = pulled_at(make.face, _level_beside(front, doors), front.y, practice)
+                level = doors.handle_beside(front.cabinet.wall, _outline(front))
+                up = pulled_at(make.face, level, front.y, practice)
                 middles = tuple(Point(middle.x, up) for middle in middles)
             standing = boxes.get(front.label)
             if standing is not None:
@@ -43,6 +45,10 @@ def settle_handles(
                 middles = tuple(_over(make, middle, outline, practice) for middle in middles)
         settled.append(replace(make, middles=middles))
     return settled
+
+
+def _outline(front: Laid) -> Rect:
+    return Rect(front.x, front.y, front.width, front.height)
 
 
 def _over(make: Make, middle: Point, outline: Rect, practice: Practice) -> Point:
@@ -65,20 +71,3 @@ def _between(place: Mm, low: Mm, high: Mm) -> Mm:
     """As near to `place` as the limits allow; in their middle where they leave no room."""
     middle = (low + high) / 2
     return min(max(place, min(low, middle)), max(high, middle))
-
-
-def _level_beside(front: Laid, doors: Sequence[tuple[Laid, Mm]]) -> Mm | None:
-    """How high the handle is of the nearest door beside it: on its wall, at its heights."""
-    beside = [
-        (_apart(front, door), height)
-        for door, height in doors
-        if door.cabinet.wall == front.cabinet.wall
-        and door.y < front.top
-        and front.y < door.top
-        and front.y < height < front.top
-    ]
-    return min(beside, default=(NOTHING, None), key=lambda one: one[0])[1]
-
-
-def _apart(one: Laid, other: Laid) -> Mm:
-    return max(other.x - one.right, one.x - other.right, NOTHING)
