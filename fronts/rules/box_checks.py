@@ -4,7 +4,6 @@ from collections.abc import Iterator, Sequence
 
 from fronts.rules.box_facts import Box
 from fronts.rules.box_place import side_clearance
-from fronts.rules.box_room import box_room
 from fronts.rules.box_runs import runs_on, too_narrow
 from fronts.rules.box_slides import BoxSlide
 from fronts.rules.findings import FindingWriter
@@ -14,7 +13,7 @@ from fronts.rules.kinds import SLIDES, SlideKind
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.laying import Laid, LaidOpening
 from fronts.rules.lengths import Mm
-from fronts.rules.opening_sizes import heights_of
+from fronts.rules.opening_sizes import heights_of, widths_of
 from fronts.rules.results import Finding
 from fronts.rules.slide_needs import SlideNeeds, needs_of
 from fronts.rules.usual_slides import ANY_SLIDES, slides_of, usual_slides
@@ -42,30 +41,30 @@ def box_findings(
 def _width_findings(
     laid: Laid, box: Box, kitchen: Kitchen, writer: FindingWriter
 ) -> Iterator[Finding]:
-    width = box_room(laid).width
+    width = min(widths_of(laid.opening))
     if box.slide is not None:
-        asked = _needs_of_kind(box.slide, kitchen)
-        if not any(runs_on(laid, box, needs) for needs in asked):
-            yield _does_not_run(laid, box, box.slide, asked[0], writer)
+        slides, unit = _slides_to_try(box.slide, kitchen), kitchen.job.unit
+        if not any(runs_on(box, width, needs_of(slide, unit)) for slide in slides):
+            needs = needs_of(slides[0], unit)
+            yield _does_not_run(laid.label, box, box.slide, width, needs, writer)
             return
     left = side_clearance(width, box)
     if left < 0 or left + box.width > width:
         yield writer.box_does_not_fit(laid.label, box.width, width)
 
 
-def _needs_of_kind(kind: SlideKind, kitchen: Kitchen) -> list[SlideNeeds]:
-    """What the shop's slides of a kind ask for; plain ones, where it has none of it."""
-    slides: tuple[SlideItem, ...] = slides_of(kitchen, kind) or usual_slides(kitchen, kind)
-    return [needs_of(slide, kitchen.job.unit) for slide in slides]
+def _slides_to_try(kind: SlideKind, kitchen: Kitchen) -> tuple[SlideItem, ...]:
+    """The shop's slides of a kind; plain ones, where it has none of it."""
+    return slides_of(kitchen, kind) or usual_slides(kitchen, kind)
 
 
 def _does_not_run(
-    laid: Laid, box: Box, kind: SlideKind, needs: SlideNeeds, writer: FindingWriter
+    label: str, box: Box, kind: SlideKind, opening: Mm, needs: SlideNeeds, writer: FindingWriter
 ) -> Finding:
-    most = needs.widest(box_room(laid).width, box.front_thickness)
-    loose = too_narrow(laid, box, needs) and SLIDES[kind].single
+    most = needs.widest(opening, box.front_thickness)
+    loose = too_narrow(box, opening, needs) and SLIDES[kind].single
     return writer.box_does_not_run(
-        laid.label, SLIDES[kind].item, box.width, most - needs.tolerance, most, loose=loose
+        label, SLIDES[kind].item, box.width, most - needs.tolerance, most, loose=loose
     )
 
 
@@ -80,8 +79,10 @@ def _way_out(
             yield f"it leaves {say(gap)} {where} it in its opening, {say(least)} is wanted"
     low = laid.rect.y + box.rise
     for other in siblings:
+        if other.label == laid.label:
+            continue
         by = min(low + box.height, other.top) - max(low, other.y)
-        if other.label != laid.label and by > 0:
+        if by > 0:
             yield f"it stands {say(by)} behind {other.label}"
 
 
@@ -89,8 +90,10 @@ def _slide_height(box: Box, kitchen: Kitchen) -> Mm | None:
     """How high the slide under a box is: as measured, else as the lowest of the shop's is."""
     if box.slide is None or not SLIDES[box.slide].single:
         return None
-    listed = [slide.height for slide in slides_of(kitchen, box.slide) if slide.height is not None]
-    return box.slide_height or min(listed, default=None)
+    if box.slide_height is not None:
+        return box.slide_height
+    listed = (slide.height for slide in slides_of(kitchen, box.slide))
+    return min((height for height in listed if height is not None), default=None)
 
 
 def _no_slide(

@@ -19,7 +19,7 @@ from fronts.rules.items import SlideItem
 from fronts.rules.kinds import FRONT_KINDS, SlideKind
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.laying import Laid
-from fronts.rules.lengths import Mm, floor_to
+from fronts.rules.lengths import NOTHING, Mm, floor_to, greatest_within
 from fronts.rules.slide_needs import SlideNeeds, needs_of
 from fronts.rules.unit_figures import UNIT_FIGURES
 from fronts.rules.usual_slides import first_kind, slides_of
@@ -98,7 +98,7 @@ def _on_slide(slide: SlideItem, asked: _Asked) -> MadeBox | NoBox | None:
     kitchen, stock = asked.kitchen, asked.stock
     needs = needs_of(slide, kitchen.job.unit)
     too_thick = needs.most_side is not None and stock.side > needs.most_side
-    length = max((each for each in slide.lengths if each <= asked.longest), default=None)
+    length = greatest_within(slide.lengths, asked.longest)
     if length is None or too_thick:
         return None
     sized = _outside(needs, asked)
@@ -138,7 +138,7 @@ def _outside(needs: SlideNeeds, asked: _Asked) -> tuple[Mm, Mm] | None:
     width = needs.made_width(asked.room.width, asked.stock.side, job.step)
     space = asked.room.high - needs.above - (asked.room.low + needs.below)
     if asked.heights:
-        height = max((each for each in asked.heights if each <= space), default=Mm(0))
+        height = greatest_within(asked.heights, space) or NOTHING
     else:
         height = floor_to(space, job.step)
     if height < least or width - 2 * asked.stock.side < least:

@@ -5,6 +5,7 @@ Inside, a length is a `Fraction` of a millimetre, so that halves, thirds and
 """
 
 import re
+from collections.abc import Iterable
 from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
@@ -137,6 +138,11 @@ def floor_to(length: Mm, step: Mm) -> Mm:
 def ceiling_to(length: Mm, step: Mm) -> Mm:
     """The least whole number of steps that is not under `length`."""
     return -floor_to(-length, step)
+
+
+def greatest_within(lengths: Iterable[Mm], most: Mm) -> Mm | None:
+    """The greatest of these that is not over `most`; None: none is."""
+    return max((length for length in lengths if length <= most), default=None)
 
 
 def as_decimal(length: Mm, places: int = 8) -> Decimal:
