@@ -14,7 +14,7 @@ from fronts.rules.box_stock import MATERIAL, BoxStock
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.materials import density_of
 from fronts.rules.results import Part
-from fronts.rules.weight import weight_kg
+from fronts.rules.weight import mass_kg
 
 SIDE, FRONT, BACK = "box-side", "box-front", "box-back"
 BOTTOM, SHELF = "box-bottom", "box-shelf"
@@ -72,17 +72,14 @@ def _pieces(shape: BoxShape, stock: BoxStock) -> Iterator[BoxPiece]:
 
 def box_weight(pieces: Iterable[BoxPiece], stock: BoxStock) -> Fraction:
     """Kilograms of a box: of all its pieces."""
-    density = density_of(stock.material, MATERIAL)
-    return sum(
+    volume = sum(
         (
-            piece.count
-            * weight_kg(
-                max(piece.length, NOTHING), max(piece.width, NOTHING), piece.thickness, density
-            )
+            max(piece.length, NOTHING) * max(piece.width, NOTHING) * piece.thickness * piece.count
             for piece in pieces
         ),
         Fraction(0),
     )
+    return mass_kg(volume, density_of(stock.material, MATERIAL))
 
 
 def parts_of_box(front: str, pieces: Iterable[BoxPiece], material: str) -> tuple[Part, ...]:

@@ -15,7 +15,12 @@ CUBIC_METRE = Fraction(1000) ** 3
 
 def weight_kg(width: Mm, height: Mm, thickness: Mm, density: Fraction) -> Fraction:
     """Kilograms of one piece; sizes in mm, density in kg/m³."""
-    return width * height * thickness * density / CUBIC_METRE
+    return mass_kg(width * height * thickness, density)
+
+
+def mass_kg(volume: Fraction, density: Fraction) -> Fraction:
+    """Kilograms of so many mm³; density in kg/m³."""
+    return volume * density / CUBIC_METRE
 
 
 def panel_material(material: str, practice: Practice) -> str:
