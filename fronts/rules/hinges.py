@@ -65,10 +65,13 @@ def _blocked(rails: Sequence[tuple[Mm, Mm]], half: Mm) -> list[tuple[Mm, Mm]]:
 
 
 def _clear(place: Mm, length: Mm, blocked: Sequence[tuple[Mm, Mm]]) -> Mm | None:
-    edges = [edge for pair in blocked for edge in pair]
-    free = [
-        centre
-        for centre in (place, *edges)
-        if 0 < centre < length and not any(low < centre < high for low, high in blocked)
-    ]
+    """Where it is wished, else the nearest edge of what is blocked that is itself free."""
+    if _is_free(place, length, blocked):
+        return place
+    edges = (edge for pair in blocked for edge in pair)
+    free = (edge for edge in edges if _is_free(edge, length, blocked))
     return min(free, key=lambda centre: (abs(centre - place), centre), default=None)
+
+
+def _is_free(centre: Mm, length: Mm, blocked: Sequence[tuple[Mm, Mm]]) -> bool:
+    return 0 < centre < length and not any(low < centre < high for low, high in blocked)
