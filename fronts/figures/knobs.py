@@ -1,10 +1,11 @@
 """A figure with its name, and what every front's figures say of its knob."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from fronts.figures.sizes import size
-from fronts.rules.fitting_results import Fitting
+from fronts.rules.fitting_results import Fitting, KnobScrew
+from fronts.rules.handles import Handle
 from fronts.rules.kitchen import Kitchen, Point
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
@@ -21,14 +22,18 @@ class Line:
 
 
 def place(at: Point, unit: str) -> str:
-    """`→ 1 1/8 ↑ 25`, from a lower left corner."""
-    across, up = show(at.x, unit), show(at.y, unit)
-    return " ".join(each.replace(" ", "\u00a0") for each in (f"→ {across}", f"↑ {up}"))
+    """`→ 1 1/8 ↑ 25`, from a lower left corner, on one line."""
+    return f"→ {show(at.x, unit)} ↑ {show(at.y, unit)}".replace(" ", "\u00a0")
 
 
 def pieces(count: int, what: str, length: str) -> str:
     """`4 pc, #8 × 1 1/8`: the count stands apart from the sizes."""
     return f"{count} pc, {what} × {length}"
+
+
+def handle_word(handles: Sequence[Handle]) -> str:
+    """`knob`, or `pull`: a pull has two screws; `knob or pull` where there are both."""
+    return " or ".join(sorted({"knob" if each.screws == 1 else "pull" for each in handles}))
 
 
 def has_own_hole(front: Front, kitchen: Kitchen) -> bool:
@@ -49,14 +54,15 @@ def knob_lines(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Itera
 def _knobs(front: Front, kitchen: Kitchen) -> Line:
     """A hole that is there is where it is; one to be drilled is marked to the shop's step."""
     unit, step, key = kitchen.job.unit, kitchen.job.step, len(front.knobs) == 1
+    name = handle_word(front.handles).capitalize()
     more = "from lower left, seen from the front"
     if has_own_hole(front, kitchen):
         places = " · ".join(place(each, unit) for each in front.knobs)
-        return Line("Knob", places, f"{more}, its own hole", key=key)
+        return Line(name, places, f"{more}, its own hole", key=key)
     marked = [Point(_nearest(each.x, step), _nearest(each.y, step)) for each in front.knobs]
     if marked != list(front.knobs):
         more += f", to the nearest {show(step, unit)}"
-    return Line("Knob", " · ".join(place(each, unit) for each in marked), more, key=key)
+    return Line(name, " · ".join(place(each, unit) for each in marked), more, key=key)
 
 
 def _nearest(length: Mm, step: Mm) -> Mm:
@@ -65,16 +71,17 @@ def _nearest(length: Mm, step: Mm) -> Mm:
 
 
 def _knob_screw(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Line | None:
-    unit, thread = kitchen.job.unit, kitchen.stock.knob_thread
     screw = fitting.knob_screw if fitting is not None else None
-    if screw is None:
-        if front.knob_screw is None:
-            return None
-        figure = pieces(len(front.knobs), thread, show(front.knob_screw, unit))
-        return Line("Knob screw", figure, "front alone", key=True)
-    figure = pieces(screw.count, thread, show(screw.length, unit))
-    if screw.recess is not None:
+    length = front.knob_screw if screw is None else screw.length
+    if length is None:
+        return None
+    unit, count = kitchen.job.unit, len(front.knobs) if screw is None else screw.count
+    figure = pieces(count, front.handles[0].thread, show(length, unit))
+    return Line("Knob screw", figure, _through(screw, unit), key=True)
+
+
+def _through(screw: KnobScrew | None, unit: str) -> str:
+    if screw is not None and screw.recess is not None:
         recess = f"⌀ {size(unit, screw.recess.width, screw.recess.depth)} deep in box front"
-        return Line("Knob screw", figure, f"front alone, recess {recess}", key=True)
-    through = "through box" if screw.through_box else "front alone"
-    return Line("Knob screw", figure, through, key=True)
+        return f"front alone, recess {recess}"
+    return "through box" if screw is not None and screw.through_box else "front alone"

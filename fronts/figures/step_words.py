@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from fronts.figures.knobs import has_own_hole
+from fronts.figures.knobs import handle_word, has_own_hole
 from fronts.figures.weights import needs_two_people
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.hanging_method import HangingMethod
@@ -37,6 +37,10 @@ class Hung:
         return f"{', '.join(each.label for each in fronts)}: "
 
 
+def _handles(fronts: Sequence[Front]) -> str:
+    return handle_word([handle for each in fronts for handle in each.handles])
+
+
 Step: TypeAlias = str | Callable[[Hung], str]
 """A step's words, or how they come of the fronts; "" where there is nothing to do."""
 
@@ -51,7 +55,7 @@ def _knob_first(hung: Hung) -> str:
     recessed = [each for each in hung.fronts if each.knobs and hung.has_recess(each)]
     if not recessed:
         return ""
-    return f"{hung.named(recessed)}Recess for its screw; knob on first."
+    return f"{hung.named(recessed)}Recess for its screw; {_handles(recessed)} on first."
 
 
 def _lift(hung: Hung) -> str:
@@ -63,7 +67,7 @@ def _pull(hung: Hung) -> str:
     bare = [each for each in hung.fronts if is_inset(each.plane) and not _has_knob(hung, each)]
     if not bare:
         return ""
-    return f"{hung.named(bare)}No knob yet: a pull of tape, or a screw in its hole."
+    return f"{hung.named(bare)}No handle yet: a pull of tape, or a screw in its hole."
 
 
 def _has_knob(hung: Hung, front: Front) -> bool:
@@ -76,12 +80,16 @@ def _knob(hung: Hung) -> str:
     own = [each for each in knobbed if has_own_hole(each, hung.kitchen)]
     if not knobbed:
         return ""
+    handle = _handles(knobbed)
     if not own:
-        return f"{hung.named(knobbed)}Drill for the knob last, backing block behind."
+        return f"{hung.named(knobbed)}Drill for the {handle} last, backing block behind."
     if len(own) == len(knobbed):
-        return f"{hung.named(own)}Knob: use the door's own hole."
+        return f"{hung.named(own)}{handle.capitalize()}: use the door's own hole."
     labels = ", ".join(each.label for each in own)
-    return f"Knob: {labels} use the door's own hole; drill the rest last, backing block behind."
+    return (
+        f"{handle.capitalize()}: {labels} use the door's own hole; drill the rest last, "
+        "backing block behind."
+    )
 
 
 _BOX_IN = "Box in, slides screwed, running true."

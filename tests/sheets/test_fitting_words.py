@@ -10,6 +10,7 @@ from fronts.figures.knobs import has_own_hole, knob_lines
 from fronts.figures.weights import needs_two_people
 from fronts.figures.work_steps import work_for
 from fronts.rules.handles import handles_at
+from fronts.rules.items import HandleItem, Hardware
 from fronts.rules.kitchen import FrontFacts, Kitchen, Measured, Opening, Point
 from fronts.rules.lengths import read
 from fronts.rules.schedule import schedule
@@ -47,7 +48,7 @@ def test_figures_come_in_the_order_in_which_they_are_used() -> None:
     """The box goes in on its slide and is drilled before the front is set, the knob comes last."""
     of, worked_out = demo()
     used = ["Slide", "Drill", "Side offset", "Jig", "Ledges", "Slot", "Side shims",
-            "Bottom shims", "Screws", "Knob", "Knob screw"]  # fmt: skip
+            "Bottom shims", "Screws", "Knob", "Pull", "Knob screw"]  # fmt: skip
     for fit in worked_out.fittings:
         names = [each.name for each in box_figures(worked_out.front(fit.front), fit, of)]
         assert names == [name for name in used if name in names]
@@ -73,13 +74,26 @@ def test_no_knob_of_the_demo_is_drilled_to_a_64th() -> None:
     for front in worked_out.fronts:
         if not front.knobs or has_own_hole(front, of):
             continue
-        (line,) = (each for each in knob_lines(front, None, of) if each.name == "Knob")
+        (line,) = (each for each in knob_lines(front, None, of) if each.name in {"Knob", "Pull"})
         for part in re.findall(r"[→↑]\u00a0([\d\u00a0/]+)", line.figure):
             assert read(part.strip("\u00a0").replace("\u00a0", " "), "in") % inch("1/16") == 0
         off = any(at % inch("1/16") for knob in front.knobs for at in (knob.x, knob.y))
         assert off == line.more.endswith(", to the nearest 1/16")
         rounded += off
     assert rounded
+
+
+def test_a_pull_is_called_one() -> None:
+    """Two screws of its own thread; whoever has knobs reads of none."""
+    pull = Hardware(handles=(HandleItem("P", centres=read("96", "mm"), thread="M4"),))
+    of = kitchen(cabinet(opening()), hardware=pull)
+    lines = {each.name: each.figure for each in knob_lines(front_of(of), None, of)}
+    assert lines["Pull"].count("→") == 2
+    assert lines["Knob screw"].startswith("2 pc, M4 × ")
+    assert "Drill for the pull last, backing block behind." in steps_of(of)
+    text = printed(of)
+    assert "knob" not in text
+    assert "pull" not in printed(kitchen(cabinet(opening())))
 
 
 def test_a_heavy_front_is_lifted_by_two() -> None:
