@@ -4,7 +4,7 @@ This is how the front lies on the bench when it is bored. Below and at the left,
 are measured from the front's edges; above and at the right, from the box's corner.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
@@ -16,6 +16,7 @@ from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
 from fronts.figures.boxes import mirrored
+from fronts.figures.knobs import handle_word
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.hinge_drilling import cup_centre, hinges_upright
 from fronts.rules.kinds import FRONT_BUILDS
@@ -39,7 +40,7 @@ _NOTE: Px = 12_00
 _ASIDE: tuple[tuple[Px, Px], ...] = tuple(
     (across, along)
     for far in (9_00, 12_00, 16_00)
-    for across, along in ((far, far), (far, 0), (far, -far), (0, far), (-far, far), (-far, 0))
+    for across, along in ((far, 0), (far, far), (far, -far), (0, far), (-far, far), (-far, 0))
 )
 """Places for a hole's number, towards the box's middle first."""
 
@@ -61,6 +62,10 @@ class _View:
     bores: Bores
     unit: str
     figure: Px
+
+    def seen(self, place: Point) -> tuple[Px, Px]:
+        """Where a place on the front's face is drawn."""
+        return self.scale.x(mirrored(self.front, place.x)), self.scale.y(place.y)
 
     def ring(self, diameter: Mm) -> Px:
         """The radius at which a bore is drawn: large enough to see, and clear of the next."""
@@ -171,27 +176,51 @@ def _outline(view: _View) -> None:
     drawing.framed(Area(left, top, right, bottom))
 
 
+@dataclass(frozen=True, slots=True)
+class _Bore:
+    """What is bored at a place, by its name; what is `old` is plugged."""
+
+    place: Point
+    diameter: Mm
+    name: str
+    old: bool = False
+
+
 def _bored(view: _View) -> None:
-    """Knobs, old bores and hinge cups; each named where its name is free to stand."""
+    """Handles' holes, old bores and hinge cups; each named where its name is free to stand."""
+    bores = list(_bores(view))
+    for bore in bores:
+        _ring(view, bore)
+    for bore in bores:
+        _name(view, bore)
+
+
+def _bores(view: _View) -> Iterator[_Bore]:
     front = view.front
-    for knob in front.knobs:
-        _mark(view, knob, view.bores.knob, "knob")
-    for bore in front.plugged:
-        _mark(view, bore, view.bores.cup, "old bore", old=True)
+    for handle in front.handles:
+        for hole in handle.holes:
+            yield _Bore(hole, view.bores.knob, handle_word([handle]))
+    for place in front.plugged:
+        yield _Bore(place, view.bores.cup, "old bore", old=True)
     if front.hinge is None:
         return
     for centre in front.hinge_centres:
         place = cup_centre(front, centre, front.hinge.cup_from_edge)
-        _mark(view, place, front.hinge.cup_diameter, "cup")
+        yield _Bore(place, front.hinge.cup_diameter, "cup")
 
 
-def _mark(view: _View, place: Point, diameter: Mm, name: str, *, old: bool = False) -> None:
-    drawing, scale = view.drawing, view.scale
-    x, y = scale.x(mirrored(view.front, place.x)), scale.y(place.y)
-    radius = view.ring(diameter)
-    drawing.circle("hidden" if old else "cabinet", x, y, radius)
-    _cross(drawing, x, y, max(radius, min(radius + _CROSS, view.reach)))
-    inside = scale.area(Mm(0), Mm(0), view.front.width, view.front.height).grown(-3_00)
+def _ring(view: _View, bore: _Bore) -> None:
+    x, y = view.seen(bore.place)
+    radius = view.ring(bore.diameter)
+    view.drawing.circle("hidden" if bore.old else "cabinet", x, y, radius)
+    _cross(view.drawing, x, y, max(radius, min(radius + _CROSS, view.reach)))
+
+
+def _name(view: _View, bore: _Bore) -> None:
+    drawing, front = view.drawing, view.front
+    x, y = view.seen(bore.place)
+    radius = view.ring(bore.diameter)
+    inside = view.scale.area(Mm(0), Mm(0), front.width, front.height).grown(-3_00)
     anchor: Anchor
     inwards = -1 if x > inside.middle[0] else 1
     beside = x + inwards * (radius + _CROSS + 3_00)
@@ -200,8 +229,8 @@ def _mark(view: _View, place: Point, diameter: Mm, name: str, *, old: bool = Fal
         (x, -radius - _NOTE, "middle"),
         (beside, 0, "end" if inwards < 0 else "start"),
     ):
-        if _free(drawing, text_area(at, y + down, name, _NOTE, anchor), inside):
-            drawing.text(at, y + down, name, _NOTE, anchor, kind="note")
+        if _free(drawing, text_area(at, y + down, bore.name, _NOTE, anchor), inside):
+            drawing.text(at, y + down, bore.name, _NOTE, anchor, kind="note")
             return
 
 

@@ -6,11 +6,12 @@ from functools import cache
 
 import pytest
 
+from fronts.drawings.geometry import Area
 from fronts.figures.boxes import hole_places
 from fronts.sheets import fitting
 from fronts.sheets.pdf import PAPERS, Paper
 from tests.drawings.kitchens import demo, demo_cabinets
-from tests.drawings.reading import SVG, parsed, px
+from tests.drawings.reading import SVG, parsed, px, texts
 from tests.sheets.printed import demo_pages, demo_source
 
 pytestmark = pytest.mark.slow
@@ -74,6 +75,24 @@ def test_every_text_of_a_drawing_can_be_read(label: str) -> None:
     for svg in drawings(label):
         for text in parsed(svg).iter(f"{SVG}text"):
             assert px(text.attrib["font-size"]) >= SEVEN_POINTS, text.text
+
+
+def test_no_bore_is_drawn_through_a_name() -> None:
+    """A bore's name stands clear of all bores, those that are drawn after its own too."""
+    named = 0
+    for svg in (each for label in demo_cabinets() for each in drawings(label)):
+        bores = [Area(x, y, x, y).grown(2_00) for x, y in middles(svg)]
+        for each in texts(svg):
+            if each.text in {"knob", "pull", "cup", "old bore"}:
+                named += 1
+                assert not any(each.area.overlaps(bore) for bore in bores), each.text
+    assert named
+
+
+def middles(svg: str) -> list[tuple[int, int]]:
+    """The middles of its circles."""
+    found = parsed(svg).iter(f"{SVG}circle")
+    return [(px(each.attrib["cx"]), px(each.attrib["cy"])) for each in found]
 
 
 def test_every_jig_is_drawn() -> None:
