@@ -8,6 +8,7 @@ from fronts.drawings.geometry import Area
 from fronts.drawings.lettering import line_height, shortened
 from fronts.drawings.scale import Scale
 from fronts.drawings.svg import Px
+from fronts.rules.handles import Handle
 from fronts.rules.kinds import FRONT_KINDS
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
@@ -41,16 +42,27 @@ def front_area(scale: Scale, front: Front) -> Area:
 def draw_front(
     drawing: Drawing, scale: Scale, front: Front, *, stopped: bool, target: bool = False
 ) -> None:
-    """Outline and knobs, and the frame of a front that must not be cut."""
+    """Outline, knobs and pulls, and the frame of a front that must not be cut."""
     area = front_area(scale, front)
     if stopped:
         _stop_frame(drawing, area)
     drawing.rect("stop" if stopped else "front", area, target=target)
+    for handle in front.handles:
+        _handle(drawing, scale, front, handle)
+
+
+def _handle(drawing: Drawing, scale: Scale, front: Front, handle: Handle) -> None:
+    """A knob as a circle; a pull as a bar between the circles of its screws."""
     radius = max(LEAST_KNOB, scale.length(KNOB))
-    for knob in front.knobs:
-        x, y = scale.x(front.x + knob.x), scale.y(front.y + knob.y)
+    xs = sorted(scale.x(front.x + hole.x) for hole in handle.holes)
+    ys = sorted(scale.y(front.y + hole.y) for hole in handle.holes)
+    whole = Area(xs[0], ys[0], xs[-1], ys[-1])
+    if handle.screws > 1:
+        drawing.rect("cabinet", whole.grown(radius // 2))
+    for hole in handle.holes:
+        x, y = scale.x(front.x + hole.x), scale.y(front.y + hole.y)
         drawing.circle("cabinet", x, y, radius)
-        drawing.taken.append(Area(x, y, x, y).grown(radius))
+    drawing.taken.append(whole.grown(radius))
 
 
 def name_front(
