@@ -1,6 +1,7 @@
 """The one door to WeasyPrint: HTML in, PDF out, from nothing but bundled files."""
 
 import atexit
+import re
 from functools import cache
 from pathlib import Path
 from threading import Lock
@@ -16,6 +17,7 @@ PAPERS: tuple[Paper, ...] = get_args(Paper)
 BUNDLED = Path(__file__).resolve().parents[2] / "static" / "sheets"
 FONTS = BUNDLED / "fonts"
 _NO_SIGN = "□"
+_BEFORE_FRACTION = re.compile(r"(?<=\d) (?=\d+/\d)")
 PATIENCE = 20.0
 """For so many seconds a sheet waits for those that are being made."""
 ONE_AT_A_TIME = Lock()
@@ -36,13 +38,19 @@ def render(html: str, paper: Paper) -> bytes:
     if not ONE_AT_A_TIME.acquire(timeout=PATIENCE):
         raise PrintingBusyError("Other sheets are being made just now.")
     try:
-        document = weasyprint.HTML(string=printable(html), base_url=None, url_fetcher=_fetcher())
+        text = printable(unbroken(html))
+        document = weasyprint.HTML(string=text, base_url=None, url_fetcher=_fetcher())
         written: bytes = document.write_pdf(
             stylesheets=[_style(paper)], font_config=_fonts(), pdf_tags=True
         )
     finally:
         ONE_AT_A_TIME.release()
     return written
+
+
+def unbroken(html: str) -> str:
+    """The text with every mixed number on one line: broken, `1 1/4` reads as two figures."""
+    return _BEFORE_FRACTION.sub("\u00a0", html)
 
 
 def printable(html: str) -> str:

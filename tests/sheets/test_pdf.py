@@ -7,7 +7,7 @@ from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 from pypdf import PdfReader
 from pypdf.generic import DictionaryObject
 
-from fronts.sheets.pdf import BUNDLED, PAPERS, Paper, is_bundled, render
+from fronts.sheets.pdf import BUNDLED, PAPERS, Paper, is_bundled, render, unbroken
 from fronts.sheets.registry import SHEETS
 from tests.sheets.printed import demo_pages, demo_pdf
 
@@ -108,3 +108,13 @@ def test_a_sign_that_no_font_has_prints_as_an_open_box() -> None:
     """The rest of the page stays readable to search and to readers."""
     pdf = render('<html lang="en"><title>t</title><p>Saw 🪚 and 漢, Łódź ½</p>', "a4")
     assert "Saw □ and □, Łódź ½" in PdfReader(io.BytesIO(pdf)).pages[0].extract_text()
+
+
+@pytest.mark.parametrize(
+    ("said", "printed"),
+    [("1 1/4 × 2", "1\u00a01/4 × 2"), ("≈20 11/32 long", "≈20\u00a011/32 long"),
+     ("4 8", "4 8"), ("#8 × 3/4", "#8 × 3/4")],
+)  # fmt: skip
+def test_no_line_breaks_within_a_mixed_number(said: str, printed: str) -> None:
+    """`1` at a line's end and `1/4` on the next are read as two figures."""
+    assert unbroken(said) == printed
