@@ -34,7 +34,7 @@ def part_lines(parts: Iterable[Part], unit: str) -> list[PartLine]:
         same[-part.length, -part.width, part.part, stack].append(part)
     return [
         PartLine(
-            part=name,
+            part=part_words(name),
             length=show(-length, unit),
             width=show(-width, unit),
             count=sum(part.count for part in alike),
@@ -43,6 +43,11 @@ def part_lines(parts: Iterable[Part], unit: str) -> list[PartLine]:
         )
         for (length, width, name, stack), alike in sorted(same.items())
     ]
+
+
+def part_words(part: str) -> str:
+    """`box side`, as it is said; files say `box-side`."""
+    return part.replace("-", " ")
 
 
 def _front(part: Part) -> str:

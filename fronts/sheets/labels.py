@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from fronts.figures.findings import findings_of
+from fronts.figures.parts import part_words
 from fronts.figures.sizes import size
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.edge_banding import is_banded
@@ -48,11 +49,11 @@ def stickers_of(schedule: Schedule) -> Iterator[Sticker]:
 
 def _stickers(parts: Iterable[Part], fronts: dict[str, Front], unit: str) -> Iterator[Sticker]:
     for part in parts:
-        front = fronts[part.front]
+        front, piece = fronts[part.front], part_words(part.part)
         for number in range(1, part.count + 1):
             yield Sticker(
                 label=part.front,
-                piece=part.part if part.count == 1 else f"{part.part} {number} of {part.count}",
+                piece=piece if part.count == 1 else f"{piece} {number} of {part.count}",
                 size=size(unit, part.length, part.width),
                 material=f"{part.material} {show(part.thickness, unit)}",
                 cabinet=f"cabinet {front.cabinet}, wall {front.wall}",
