@@ -9,6 +9,7 @@ from fronts.rules.results import Front
 
 ON_BOX = "On the box's front, from its lower left corner, seen from the front"
 ON_BACK = "On the back of the front, from its lower left corner, seen from the back"
+_BOX, _BACK = "Box's front, from before", "Front's back, from behind"
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,9 +30,10 @@ class FrontHoles:
 
 @dataclass(frozen=True, slots=True)
 class Face:
-    """All holes on one kind of face."""
+    """All holes on one kind of face; its `name` is enough where that has one row."""
 
     heading: str
+    name: str
     rows: tuple[FrontHoles, ...]
 
 
@@ -48,8 +50,15 @@ class HoleTable:
         return str(1 + len(self.numbers))
 
     @property
-    def row_count(self) -> int:
-        return sum(len(face.rows) for face in self.faces)
+    def one_row_each(self) -> bool:
+        """Whether one row says it all, so that the face stands where labels would."""
+        return all(len(face.rows) == 1 for face in self.faces)
+
+    @property
+    def line_count(self) -> int:
+        """All lines under the numbers."""
+        rows = sum(len(face.rows) for face in self.faces)
+        return rows if self.one_row_each else rows + len(self.faces)
 
 
 def hole_table(
@@ -64,8 +73,9 @@ def hole_table(
               for label, holes in places.items()}  # fmt: skip
     on_back = {label: tuple(Place(each.back_x, each.back_y) for each in holes)
                for label, holes in places.items()}  # fmt: skip
-    faces = Face(ON_BOX, _same_together(on_box)), Face(ON_BACK, _same_together(on_back))
-    return HoleTable(_numbers(list(places.values())), faces)
+    box = Face(ON_BOX, _BOX, _same_together(on_box))
+    back = Face(ON_BACK, _BACK, _same_together(on_back))
+    return HoleTable(_numbers(list(places.values())), (box, back))
 
 
 def _same_together(places: Mapping[str, tuple[Place, ...]]) -> tuple[FrontHoles, ...]:

@@ -32,7 +32,6 @@ _LETTERS_OF_LAPS = 130
 _LETTERS_OF_STOP = 90
 _LETTERS_OF_MADE_FROM = 36
 _LETTERS_OF_STEP = 60
-_COLUMNS_OF_STEPS = 2
 
 
 def lines_of(texts: Iterable[str], across: int = _LETTERS_ACROSS) -> int:
@@ -104,10 +103,16 @@ def _list(figures: FigureList | None) -> Px:
 
 
 def _holes(holes: HoleTable | None) -> Px:
-    return 0 if holes is None else _HOLES * (1 + len(holes.faces) + holes.row_count)
+    return 0 if holes is None else _HOLES * (1 + holes.line_count)
 
 
 def _work(work: Work) -> Px:
-    steps = sum(_STEP + _LINE * (lines_of([each], _LETTERS_OF_STEP) - 1) for each in work.steps)
-    height = HEADING + steps // _COLUMNS_OF_STEPS + _STEP // 2
+    heights = [_STEP + _LINE * (lines_of([each], _LETTERS_OF_STEP) - 1) for each in work.steps]
+    height = HEADING + _in_two_columns(heights)
     return height + (_LINE * lines_of([work.other]) if work.other else 0)
+
+
+def _in_two_columns(heights: Sequence[Px]) -> Px:
+    """The longer column, where the first ends so that it is as short as may be."""
+    ways = (max(sum(heights[:at]), sum(heights[at:])) for at in range(len(heights) + 1))
+    return min(ways)
