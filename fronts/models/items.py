@@ -4,24 +4,13 @@ from django.db import models
 from django.db.models import Q
 
 from fronts.facts import columns
-from fronts.models.kept import Kept
+from fronts.models.kept import Kept, table_of
+from fronts.models.owned import OfShopOrJob
 from fronts.rules.box_facts import BoxesMadeOf as BoxFacts
 from fronts.rules.items import HandleItem as HandleFacts
 from fronts.rules.items import HingeItem as HingeFacts
 from fronts.rules.items import LiftItem as LiftFacts
 from fronts.rules.items import SlideItem as SlideFacts
-
-
-class OfShopOrJob(models.Model):
-    """One row for a shop; with `job`, that job's own."""
-
-    shop = models.ForeignKey("shopjobs.Shop", on_delete=models.CASCADE, related_name="+")
-    job = models.OneToOneField(
-        "shopjobs.Job", null=True, blank=True, on_delete=models.CASCADE, related_name="+"
-    )
-
-    class Meta:
-        abstract = True
 
 
 class HardwareList(OfShopOrJob):
@@ -167,3 +156,11 @@ class LiftItem(Item):
         constraints = [
             models.UniqueConstraint(fields=["hardware", "code"], name="lift_code_in_list"),
         ]
+
+
+def item_table(kind: type) -> type[Item]:
+    """The table that keeps items of this kind."""
+    table = table_of(kind)
+    if not issubclass(table, Item):
+        raise TypeError(f"{kind.__name__} is no item of hardware")
+    return table

@@ -5,17 +5,14 @@ from django.db import models
 from django.db.models import Q
 
 from fronts.facts import columns
+from fronts.models.owned import OfShopOrJob
 from fronts.rules.job_facts import Stock as Facts
 from fronts.rules.practice import NUMBER_NAMES
 
 
-class Stock(models.Model):
+class Stock(OfShopOrJob):
     """Lengths on the shelf and the knobs' thread; a job's own replaces the shop's whole."""
 
-    shop = models.ForeignKey("shopjobs.Shop", on_delete=models.CASCADE, related_name="+")
-    job = models.OneToOneField(
-        "shopjobs.Job", null=True, blank=True, on_delete=models.CASCADE, related_name="+"
-    )
     screw_lengths = columns.sizes(Facts, "screw_lengths")
     knob_screw_lengths = columns.sizes(Facts, "knob_screw_lengths")
     slide_lengths = columns.sizes(Facts, "slide_lengths")

@@ -9,8 +9,7 @@ from django.utils.safestring import SafeString, mark_safe
 from fronts.drawings.handle_item import handle_item_drawing
 from fronts.drawings.hinge_item import hinge_item_drawing
 from fronts.drawings.slide_item import slide_item_drawing
-from fronts.models.items import Item
-from fronts.models.kept import table_of
+from fronts.models.items import item_table
 from fronts.pages.hardware.forms.items import HandleForm, HingeForm, ItemForm, LiftForm, SlideForm
 from fronts.rules.fact_kinds import Rows
 from fronts.rules.facts import rows_of
@@ -30,10 +29,7 @@ class ItemPage:
     @property
     def table(self) -> Any:
         """The table that keeps such items."""
-        table = table_of(self.kind)
-        if not issubclass(table, Item):
-            raise TypeError(f"{self.path} are no items")
-        return table
+        return item_table(self.kind)
 
     @property
     def heading(self) -> str:
