@@ -16,14 +16,13 @@ from fronts.rules.lengths import Mm
 from fronts.services.kitchen_rows import placed_in, things_save
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
-from fronts.services.ordering import last_position, placed
+from fronts.services.ordering import last_position, put_at
 from fronts.services.rows import row_for
 from fronts.services.saving import (
     changed,
     checked,
     enter,
     job_changed,
-    saved,
     saved_under_its_label,
 )
 from fronts.services.standing import followed, let_follow
@@ -62,11 +61,7 @@ def cabinet_change(
 @recorded
 def cabinet_move(*, cabinet: Cabinet, to: int, at: datetime, by: Person | None = None) -> Cabinet:
     """Put the cabinet at place `to` of the job's order, counted from 0."""
-    rows = list(Cabinet.objects.filter(job=cabinet.job).order_by("position", "pk"))
-    for position, row in enumerate(placed(rows, cabinet, to)):
-        enter(row, {"position": position})
-        saved(row)
-    cabinet.refresh_from_db(fields=["position"])
+    put_at(Cabinet.objects.filter(job=cabinet.job), cabinet, to)
     text = f"Moved cabinet {cabinet.label}"
     job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
     return cabinet

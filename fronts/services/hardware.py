@@ -8,13 +8,12 @@ from django.core.exceptions import ValidationError
 
 from fronts.facts.rows import by_column, columns_of
 from fronts.models import HardwareList
-from fronts.models.items import Item
-from fronts.models.kept import table_of
+from fronts.models.items import Item, item_table
 from fronts.rules.fact_kinds import Rows
 from fronts.rules.facts import Fact, rows_of
 from fronts.rules.items import Hardware
 from fronts.rules.validity import faults_of
-from fronts.services.ordering import last_position, placed
+from fronts.services.ordering import last_position, put_at
 from fronts.services.owned import list_faults, own_row
 from fronts.services.rows import row_for
 from fronts.services.saving import checked, checked_at, enter, job_changed, saved, ways_changed
@@ -43,7 +42,7 @@ def item_add(*, owner: Shop | Job, item: Any, at: datetime, by: Person | None = 
     """Enter an item, last of its kind."""
     row = list_of(owner)
     _, declared = ITEM_FACTS[type(item)]
-    table: type[Item] = _table(type(item))
+    table = item_table(type(item))
     others = table._default_manager.filter(hardware=row)
     if others.count() >= declared.most:
         raise ValidationError(f"the list has {declared.most} {declared.says}, the most")
@@ -66,11 +65,7 @@ def item_change(*, row: Item, item: Any, at: datetime, by: Person | None = None)
 @recorded
 def item_move(*, row: Item, to: int, at: datetime, by: Person | None = None) -> Item:
     """Put an item at place `to` of its kind, counted from 0: the first that serves is taken."""
-    rows = list(type(row)._default_manager.filter(hardware=row.hardware_id).order_by(*_ORDER))
-    for position, each in enumerate(placed(rows, row, to)):
-        enter(each, {"position": position})
-        saved(each)
-    row.refresh_from_db(fields=["position"])
+    put_at(type(row)._default_manager.filter(hardware=row.hardware_id), row, to)
     owner = owner_of(row.hardware)
     ways_changed(owner=owner, what=f"hardware: moved {called(row)}", by=by, at=at)
     return row
@@ -130,43 +125,28 @@ def called(row: Item) -> str:
     return f"{ITEM_FACTS[row.facts][1].one} {row.code}"
 
 
-_ORDER = ("position", "pk")
-
-
-def _table(kind: type) -> type[Item]:
-    table = table_of(kind)
-    if not issubclass(table, Item):
-        raise TypeError(f"{kind.__name__} is no item of hardware")
-    return table
-
-
 def _kind_saved(row: HardwareList, fact: Fact, declared: Rows, items: Sequence[Any]) -> str:
     """Let one kind of a list be so, row by row by their codes; what that came to, in words."""
     if len(items) > declared.most:
         raise ValidationError(f"enter at most {declared.most} {declared.says}")
-    table = _table(fact.kind)
+    table = item_table(fact.kind)
     held = {each.code: each for each in table._default_manager.filter(hardware=row)}
     new: list[Item] = []
     changed = 0
     for position, item in enumerate(items):
         here = held.pop(item.code, None)
-        said = row_for(table, row, item, position)
+        said = {"position": position, **columns_of(item)}
         if here is None:
-            _check(said, item)
-            new.append(said)
-        elif any(getattr(here, name) != value for name, value in _values(said).items()):
-            enter(here, _values(said))
+            new.append(row_for(table, row, item, position))
+            _check(new[-1], item)
+        elif any(getattr(here, name) != value for name, value in said.items()):
+            enter(here, said)
             _check(here, item)
             saved(here)
             changed += 1
     made(table, new)
     deleted(list(held.values()))
     return f"{len(new)} new, {changed} changed, {len(held)} taken out"
-
-
-def _values(row: Item) -> dict[str, Any]:
-    columns = (column.attname for column in row._meta.concrete_fields if not column.primary_key)
-    return {name: getattr(row, name) for name in columns}
 
 
 def _check(row: Item, item: Any) -> None:

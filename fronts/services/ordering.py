@@ -1,29 +1,22 @@
 """The order that people gave to a list."""
 
-from collections.abc import Sequence
-from typing import Protocol, TypeVar
+from typing import Any
 
-from django.db.models import Max, Model, QuerySet
+from django.db.models import Max, QuerySet
 
-
-class Placed(Protocol):
-    """A row with a place in its list."""
-
-    pk: int
-    position: int
+from fronts.services.saving import enter, saved
 
 
-Row = TypeVar("Row", bound=Placed)
-AnyModel = TypeVar("AnyModel", bound=Model)
-
-
-def last_position(rows: QuerySet[AnyModel]) -> int:
+def last_position(rows: QuerySet[Any]) -> int:
     """The position behind all the rows."""
     most: int | None = rows.aggregate(most=Max("position"))["most"]
     return 0 if most is None else most + 1
 
 
-def placed(rows: Sequence[Row], moved: Row, to: int) -> list[Row]:
-    """The rows in their new order, with `moved` at place `to`."""
-    others = [row for row in rows if row.pk != moved.pk]
-    return [*others[: max(to, 0)], moved, *others[max(to, 0) :]]
+def put_at(rows: QuerySet[Any], moved: Any, to: int) -> None:
+    """Put one of the rows at place `to` of them, counted from 0."""
+    others = list(rows.exclude(pk=moved.pk).order_by("position", "pk"))
+    others.insert(max(to, 0), moved)
+    for position, row in enumerate(others):
+        enter(row, {"position": position})
+        saved(row)
