@@ -54,9 +54,14 @@ def thing_delete(
     by: Person | None = None,
     let_go: Callable[[], Sequence[str]] = tuple,
 ) -> None:
-    """Delete a thing; what holds on to it is `let_go` first, which says what that was."""
+    """Delete a thing; what holds on to it is `let_go` first, which says what that was.
+
+    What followed it along its wall follows what stands before it.
+    """
     job, name, before = row.job, called(row), settled_in(row.job)
     went = list(let_go())
+    if isinstance(row, Thing):
+        let_follow(followed(row), None)
     deleted([row])
     went += before.lost(job)
     job_changed(job=job, text=f"Deleted {name}", by=by, at=at, went=went)

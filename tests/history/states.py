@@ -24,9 +24,8 @@ from fronts.services.hardware import hardware_clear, items_set
 from fronts.services.openings import opening_delete
 from fronts.services.order_lists import order_line_check, order_line_uncheck
 from fronts.services.orders import order_check, order_uncheck
-from fronts.services.others import other_delete
 from fronts.services.stock import practice_set, stock_clear
-from fronts.services.things import thing_create
+from fronts.services.things import thing_create, thing_delete
 from fronts.snapshot.things import bare
 from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
@@ -206,7 +205,7 @@ def thing_on_wall(job: Job, by: Person, chance: random.Random) -> None:
     """A filler after something, or one that goes."""
     rows = list(models.Thing.objects.filter(job=job))
     if rows and chance.random() < 0.5:
-        other_delete(row=chance.choice(rows), at=NOW, by=by)
+        thing_delete(row=chance.choice(rows), at=NOW, by=by)
         return
     cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
     label = f"F{chance.randrange(10**6)}"

@@ -15,7 +15,6 @@ from fronts.rules.kinds import words_of
 from fronts.rules.lengths import show
 from fronts.rules.thing_kinds import RUNS, THING_KINDS
 from fronts.rules.wall_facts import Thing
-from fronts.services.others import other_delete
 from shopjobs.models import Job
 
 _KINDS: Mapping[str, str] = words_of(THING_KINDS)
@@ -111,5 +110,4 @@ OTHERS = ThingPage(
     none="None. Cabinets stand side by side; what stands between them is entered here.",
     offers=_next,
     settle=_settle,
-    delete=other_delete,
 )
