@@ -3,7 +3,8 @@
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Any, cast
+from functools import partial
+from typing import Any
 
 from fronts.facts.column_words import column_words
 from fronts.facts.form_fields import form_field
@@ -52,25 +53,22 @@ class Column:
                 return words[value]
         return str(value)
 
-    def read(self, cell: str, unit: str) -> Any:
-        """What a cell says; ValidationError where it says nothing that can be."""
+    def reader(self, unit: str) -> Callable[[str], Any]:
+        """What reads its cells; ValidationError where one says nothing that can be."""
         field = form_field(self.fact, required=self.needed)
         in_house_words(field)
         match field:
-            case Size():
+            case Size() | Sizes():
                 field.speak(unit)
-            case Sizes():
-                field.speak(unit)
-                cell = cell.replace(";", ",")
             case WeightField():
                 field.speak("mm")
-        if isinstance(self.fact.declared, Word):
-            return self._word(cell, field.clean)
-        return field.clean(cell)
+        match self.fact.declared:
+            case Word(words=words):
+                return partial(self._word, words, field.clean)
+        return field.clean
 
-    def _word(self, cell: str, clean: Callable[[str], Any]) -> Any:
+    def _word(self, words: Mapping[str, str], clean: Callable[[str], Any], cell: str) -> Any:
         """A word as people call it, or as files do."""
-        words = cast(Word, self.fact.declared).words
         called = {says.casefold(): word for word, says in words.items()}
         if not cell and self.fact.has_default:
             return self.fact.default

@@ -2,7 +2,7 @@
 
 import csv
 import io
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -11,13 +11,12 @@ from django.core.exceptions import ValidationError
 from fronts.facts.rows import by_column, from_values
 from fronts.pages.hardware.rows.csv_columns import Column, columns_of_kind, headings
 from fronts.pages.shared.csv_cells import said
-from fronts.rules.facts import incomplete
+from fronts.rules.facts import Fact, incomplete
 from fronts.rules.validity import faults_of
 from shopjobs.forms.house import sentence
 
 MOST_TOLD = 50
 _MOST_LINES = 1000
-Header = Sequence[tuple[Column, str]]
 
 
 class CsvFaults(ValueError):  # noqa: N818 - what is wrong in a file, all of it
@@ -32,6 +31,21 @@ class CsvFaults(ValueError):  # noqa: N818 - what is wrong in a file, all of it
 class _Line:
     number: int
     cells: list[str]
+
+
+@dataclass(frozen=True, slots=True)
+class _Header:
+    """What stands over the cells: the columns in their order, each with what reads it.
+
+    `left_out` is what holds of the columns that the file does not have.
+    """
+
+    columns: tuple[tuple[Column, Callable[[str], Any]], ...]
+    left_out: Mapping[str, Any]
+
+    def says(self, name: str) -> str:
+        """What a column is called in its heading."""
+        return next((column.says for column, _ in self.columns if column.name == name), name)
 
 
 def items_from_csv(kind: type, data: bytes) -> list[Any]:
@@ -77,11 +91,11 @@ def _lines(data: bytes) -> Iterator[_Line]:
         raise CsvFaults([f"Line {reader.line_num}: this can't be read as CSV ({error})"]) from error
 
 
-def _header(kind: type, line: _Line) -> Header:
+def _header(kind: type, line: _Line) -> _Header:
     """Which column stands where, and its unit; each fault names the heading."""
     columns = columns_of_kind(kind)
     known = headings(columns)
-    header: list[tuple[Column, str]] = []
+    stand: list[tuple[Column, Callable[[str], Any]]] = []
     faults: list[str] = []
     seen: set[str] = set()
     for place, cell in enumerate(line.cells, start=1):
@@ -93,7 +107,7 @@ def _header(kind: type, line: _Line) -> Header:
             faults.append(f"{where}: “{cell[:40]}” stands there twice")
         else:
             seen.add(found[0].name)
-            header.append(found)
+            stand.append((found[0], found[0].reader(found[1])))
     faults += [
         f"Line {line.number}: the column “{column.heading('mm')}” is missing"
         for column in columns
@@ -101,32 +115,31 @@ def _header(kind: type, line: _Line) -> Header:
     ]
     if faults:
         raise CsvFaults(faults)
-    return header
+    return _Header(tuple(stand), {column.name: _left_out(column.fact) for column in columns})
 
 
-def _item(kind: type, header: Header, line: _Line) -> tuple[Any, list[tuple[str, str]]]:
+def _item(kind: type, header: _Header, line: _Line) -> tuple[Any, list[tuple[str, str]]]:
     """The item of a line, and what is wrong with it: in which column, and what."""
-    if len(line.cells) > len(header):
-        return None, [(f"column {len(header) + 1}", "there is no heading over this")]
-    cells = [*line.cells, *[""] * (len(header) - len(line.cells))]
-    values = _left_out(kind)
+    count = len(header.columns)
+    if len(line.cells) > count:
+        return None, [(f"column {count + 1}", "there is no heading over this")]
+    cells = [*line.cells, *[""] * (count - len(line.cells))]
+    values = dict(header.left_out)
     wrong: list[tuple[str, str]] = []
-    for (column, unit), cell in zip(header, cells, strict=True):
+    for (column, read), cell in zip(header.columns, cells, strict=True):
         try:
-            values[column.name] = column.read(cell, unit)
+            values[column.name] = read(cell)
         except ValidationError as error:
             wrong.append((column.says, " ".join(error.messages).rstrip(".")))
-    called = {column.name: column.says for column, _ in header}
     if not wrong:
-        wrong = [(called.get(name, name), fault) for name, fault in incomplete(kind, values)]
+        wrong = [(header.says(name), fault) for name, fault in incomplete(kind, values)]
     if wrong:
         return None, wrong
     item: Any = from_values(kind, values)
     faults = by_column(kind, faults_of(item))
-    return item, [(called.get(name, name), sentence(fault)[:-1]) for name, fault in faults.items()]
+    return item, [(header.says(name), sentence(fault)[:-1]) for name, fault in faults.items()]
 
 
-def _left_out(kind: type) -> dict[str, Any]:
-    """What holds of the columns that a file does not have."""
-    facts = {column.name: column.fact for column in columns_of_kind(kind)}
-    return {name: fact.default if fact.has_default else None for name, fact in facts.items()}
+def _left_out(fact: Fact) -> Any:
+    """What holds of a fact whose column a file does not have."""
+    return fact.default if fact.has_default else None
