@@ -81,10 +81,7 @@ def _page(
     status: int = 200,
 ) -> HttpResponse:
     context = {
-        "place": place,
-        "shell": place.shell,
-        "job": place.job,
-        "step": "measure",
+        **place.around,
         "kind": kind,
         "form": form,
         "faults": faults,

@@ -55,11 +55,7 @@ def item_edit(request: SignedInRequest, place: Place, kind: ItemPage, key: int) 
 def item_move_by(request: SignedInRequest, place: Place, kind: ItemPage, key: int) -> HttpResponse:
     """Move an item one place up or down in its kind."""
     row = place.item(kind, key)
-    order = list(
-        kind.table._default_manager.filter(hardware=row.hardware_id)
-        .order_by("position", "pk")
-        .values_list("pk", flat=True)
-    )
+    order = list(kind.rows(row.hardware).values_list("pk", flat=True))
     at = order.index(row.pk)
     to = at - 1 if request.POST.get("to") == "up" else at + 1
     if 0 <= to < len(order):
@@ -101,10 +97,7 @@ def _page(
 ) -> HttpResponse:
     drawn: Any = _plain(place, kind) if row is None else from_row(kind.kind, row)
     context = {
-        "place": place,
-        "shell": place.shell,
-        "job": place.job,
-        "step": "measure",
+        **place.around,
         "kind": kind,
         "form": form,
         "row": row,

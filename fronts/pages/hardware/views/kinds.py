@@ -4,12 +4,15 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from django.db.models import QuerySet
 from django.utils.safestring import SafeString, mark_safe
 
 from fronts.drawings.handle_item import handle_item_drawing
 from fronts.drawings.hinge_item import hinge_item_drawing
 from fronts.drawings.slide_item import slide_item_drawing
+from fronts.models import HardwareList
 from fronts.models.items import item_table
+from fronts.models.kept import order_of
 from fronts.pages.hardware.forms.items import HandleForm, HingeForm, ItemForm, LiftForm, SlideForm
 from fronts.rules.fact_kinds import Rows
 from fronts.rules.facts import rows_of
@@ -30,6 +33,11 @@ class ItemPage:
     def table(self) -> Any:
         """The table that keeps such items."""
         return item_table(self.kind)
+
+    def rows(self, row: HardwareList) -> "QuerySet[Any]":
+        """The items of a list, in the order of preference."""
+        items: QuerySet[Any] = self.table._default_manager.filter(hardware=row)
+        return items.order_by(*order_of(self.table))
 
     @property
     def heading(self) -> str:

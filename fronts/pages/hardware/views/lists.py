@@ -6,6 +6,7 @@ from django.contrib import messages
 from django.http import Http404, HttpResponse
 from django.utils.safestring import SafeString
 
+from fronts.models import HardwareList
 from fronts.pages.hardware.rows.items import ItemRow, item_rows
 from fronts.pages.hardware.views.kinds import ITEM_PAGES, ItemPage
 from fronts.pages.hardware.views.place import Place
@@ -14,7 +15,9 @@ from fronts.rules.items import Hardware
 from fronts.rules.usual_hardware import usual_hardware
 from fronts.services.hardware import hardware_clear, hardware_own, items_set
 from fronts.snapshot import ways_of
-from fronts.snapshot.hardware import hardware_in_force, hardware_of
+from fronts.snapshot.hardware import hardware_in_force
+from fronts.snapshot.in_force import row_in_force
+from fronts.snapshot.things import bare
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import render_page
@@ -34,41 +37,23 @@ class KindList:
 
 def hardware(request: SignedInRequest, place: Place) -> HttpResponse:
     """Show every kind in the order of preference."""
-    row = place.row
-    held = hardware_in_force(place.owner) if row is None else hardware_of(row)
+    row = row_in_force(HardwareList, place.owner)
     usual = usual_hardware(ways_of(place.owner))
-    keys = _keys(place) if row is not None else {}
     context = {
-        "place": place,
-        "shell": place.shell,
-        "job": place.job,
-        "step": "measure",
-        "own": row is not None or place.job is None,
-        "kinds": [_kind(page, held, usual, keys, place.unit) for page in ITEM_PAGES.values()],
+        **place.around,
+        "own": place.job is None or (row is not None and row.job_id is not None),
+        "kinds": [_kind(page, row, usual, place.unit) for page in ITEM_PAGES.values()],
     }
     return render_page(request, PAGE, context)
 
 
-def _keys(place: Place) -> dict[str, list[int]]:
-    row = place.own()
-    return {
-        page.path: list(
-            page.table._default_manager.filter(hardware=row)
-            .order_by("position", "pk")
-            .values_list("pk", flat=True)
-        )
-        for page in ITEM_PAGES.values()
-    }
-
-
-def _kind(
-    page: ItemPage, held: Hardware, usual: Hardware, keys: dict[str, list[int]], unit: str
-) -> KindList:
-    items, plain = getattr(held, page.path), getattr(usual, page.path)
+def _kind(page: ItemPage, row: HardwareList | None, usual: Hardware, unit: str) -> KindList:
+    rows = [] if row is None else list(page.rows(row))
+    items, plain = [bare(each) for each in rows], getattr(usual, page.path)
     drawn = next(iter(items or plain), None)
     return KindList(
         page,
-        item_rows(items, unit, keys.get(page.path)),
+        item_rows(items, unit, [each.pk for each in rows]),
         [] if items else item_rows(plain, unit),
         page.drawing(drawn, unit),
     )

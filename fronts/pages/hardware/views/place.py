@@ -43,9 +43,10 @@ class Place:
         return HardwareList.objects.filter(shop=self.owner, job=None).first()
 
     @property
-    def shell(self) -> str:
-        """The template of the pages around it."""
-        return "shopjobs/shop.html" if self.job is None else "fronts/job.html"
+    def around(self) -> dict[str, object]:
+        """What stands around each of its pages."""
+        shell = "shopjobs/shop.html" if self.job is None else "fronts/job.html"
+        return {"place": self, "shell": shell, "job": self.job, "step": "measure"}
 
     def to(self, name: str, *args: object) -> str:
         """The address of one of its pages."""
