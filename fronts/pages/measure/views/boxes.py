@@ -1,12 +1,13 @@
 """Drawer boxes behind the fronts of an opening, with their shelf-pin holes."""
 
+from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 
 from django.http import Http404, HttpResponse
 from django.urls import reverse
 
-from fronts.models import Box, Front, Opening
+from fronts.models import Box, Front
 from fronts.pages.measure.forms.boxes import (
     BoxForm,
     BoxToMakeForm,
@@ -21,7 +22,7 @@ from fronts.pages.measure.views.parts import opening_saved
 from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.box_facts import Box as BoxFacts
-from fronts.rules.kitchen import Opening as OpeningFacts
+from fronts.rules.kitchen import Opening
 from fronts.rules.lengths import Mm, show
 from fronts.selectors.kitchens import front_of, opening_of
 from fronts.services.boxes import box_enter, box_make, box_remove
@@ -37,15 +38,12 @@ def box_edit(request: SignedInRequest, job: Job, opening_id: int, index: int) ->
     """Enter or change the box behind one front of an opening."""
     front = _boxed(job, opening_id, index)
     editor = _editor(request, job, front)
-    with revisions_kept() as kept:
-        return edited(
-            request,
-            editor,
-            save=lambda: box_enter(front=front, facts=_entered(editor), **who(request)),
-            done=lambda _: opening_saved(
-                request, job, _again(job, front), f"{editor.heading} is saved.", kept
-            ),
-        )
+    return _answered(
+        request,
+        front,
+        editor,
+        save=lambda: box_enter(front=front, facts=_entered(editor), **who(request)),
+    )
 
 
 def _entered(editor: Editor) -> BoxFacts:
@@ -59,15 +57,12 @@ def box_make_edit(request: SignedInRequest, job: Job, opening_id: int, index: in
     """Decide that the box behind one front is to be made, and what it carries."""
     front = _boxed(job, opening_id, index)
     editor = _to_make_editor(request, job, front)
-    with revisions_kept() as kept:
-        return edited(
-            request,
-            editor,
-            save=lambda: box_make(front=front, facts=editor.form.entered, **who(request)),
-            done=lambda _: opening_saved(
-                request, job, _again(job, front), f"{editor.heading} is saved.", kept
-            ),
-        )
+    return _answered(
+        request,
+        front,
+        editor,
+        save=lambda: box_make(front=front, facts=editor.form.entered, **who(request)),
+    )
 
 
 def _to_make_editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
@@ -86,9 +81,20 @@ def _to_make_editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
     )
 
 
-def _again(job: Job, front: Front) -> Opening:
-    """The front's opening as it is in the tables by now."""
-    return opening_of(job, front.opening_id)
+def _answered(
+    request: SignedInRequest, front: Front, editor: Editor, save: Callable[[], object]
+) -> HttpResponse:
+    """The form, or once it is saved the opening as it is in the tables by then."""
+    job, said = editor.job, f"{editor.heading} is saved."
+    with revisions_kept() as kept:
+        return edited(
+            request,
+            editor,
+            save=save,
+            done=lambda _: opening_saved(
+                request, job, opening_of(job, front.opening_id), said, kept
+            ),
+        )
 
 
 @job_view("edit_kitchen", "POST")
@@ -135,7 +141,7 @@ def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
     )
 
 
-def _form(request: SignedInRequest, job: Job, front: Front, opening: OpeningFacts) -> BoxForm:
+def _form(request: SignedInRequest, job: Job, front: Front, opening: Opening) -> BoxForm:
     box = opening.fronts[front.position].box
     auto_id = f"box-{front.opening_id}-{front.position}-%s"
     form = BoxForm(posted(request), unit=job.unit, box=box, auto_id=auto_id)
@@ -149,7 +155,7 @@ def _form(request: SignedInRequest, job: Job, front: Front, opening: OpeningFact
     return form
 
 
-def _like_the_last(job: Job, opening: OpeningFacts, index: int) -> dict[str, object]:
+def _like_the_last(job: Job, opening: Opening, index: int) -> dict[str, object]:
     boxes = Box.objects.filter(front__opening__cabinet__job=job)
     last = boxes.select_related("front__opening").order_by("-pk").first()
     if last is None:
