@@ -1,32 +1,27 @@
 """The choice of a hinge or a handle for a front, from the list that holds for its job."""
 
 from collections.abc import Callable, Iterable, Mapping
+from functools import cache, partial
 from typing import TypeAlias
 
 from fronts.facts.item_form_field import ItemField
 from fronts.pages.shared.kitchen_form import KitchenForm
-from fronts.rules.facts import Fact, single_fact
-from fronts.rules.items import Hardware
+from fronts.rules.facts import Fact
 from fronts.rules.kitchen import FrontFacts
+from fronts.services.hardware import ITEM_FACTS
+from fronts.services.what_goes import NAMED_AS
 from fronts.snapshot.hardware import items_in_force
 from shopjobs.models import Job
 
 Items: TypeAlias = Mapping[str, Callable[[], Iterable[tuple[str, str]]]]
 """Codes and names of items, by the fact of a front that names one; asked for where shown."""
-LISTED: Mapping[str, Fact] = {
-    "hinge": single_fact(Hardware, "hinges"),
-    "handle": single_fact(Hardware, "handles"),
-}
+LISTED: Mapping[str, Fact] = {name: ITEM_FACTS[kind][0] for kind, name in NAMED_AS.items()}
 NO_LIST: Items = dict.fromkeys(LISTED, list)
 
 
 def items_of(job: Job) -> Items:
-    """What the job's list, or its shop's, has of each."""
-
-    def asked(fact: Fact) -> Callable[[], list[tuple[str, str]]]:
-        return lambda: items_in_force(job, fact)
-
-    return {name: asked(fact) for name, fact in LISTED.items()}
+    """What the job's list, or its shop's, has of each; asked for once."""
+    return {name: cache(partial(items_in_force, job, fact)) for name, fact in LISTED.items()}
 
 
 def offer_items(
