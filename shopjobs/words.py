@@ -1,4 +1,4 @@
-"""What a short text of people's own may hold, and how a moment is written in one."""
+"""What a short text of people's own may hold, how one begins and how it writes a moment."""
 
 import unicodedata
 from datetime import datetime
@@ -25,6 +25,11 @@ def trimmed(text: str) -> None:
     """Refuse spaces around a label: two labels must differ in what is seen."""
     if text != text.strip():
         raise ValidationError("Leave out the spaces around it.")
+
+
+def capitalized(text: str) -> str:
+    """The text as a line or sentence begins, its other letters as they are."""
+    return text[:1].upper() + text[1:]
 
 
 def moment_in_words(at: datetime) -> str:

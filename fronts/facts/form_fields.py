@@ -28,6 +28,7 @@ from fronts.rules.fact_kinds import (
 )
 from fronts.rules.facts import Fact, may_be_missing, single_facts
 from fronts.rules.limits import LONGEST_THREAD
+from shopjobs.words import capitalized
 
 
 class FactsFormMeta(DeclarativeFieldsMetaclass):
@@ -64,7 +65,7 @@ def form_field(fact: Fact, *, required: bool) -> forms.Field:
     says = fact.declared.says
     field: forms.Field = make(fact.declared, required)
     field.required = required
-    field.label = says[:1].upper() + says[1:]
+    field.label = capitalized(says)
     field.help_text = getattr(fact.declared, "hint", "")
     return field
 

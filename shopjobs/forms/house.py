@@ -9,6 +9,7 @@ from django.core.exceptions import ValidationError
 from django.forms.renderers import TemplatesSetting
 
 from shopjobs.services.refused import Refused
+from shopjobs.words import capitalized
 
 _WORDS = {
     "required": "Enter the {label}.",
@@ -76,8 +77,7 @@ def unsaved(form: HouseForm) -> int:
 
 def sentence(message: str) -> str:
     """A message as a sentence: it begins with a capital and ends with a stop."""
-    ended = message if message.endswith((".", "!", "?")) else f"{message}."
-    return ended[:1].upper() + ended[1:]
+    return capitalized(message if message.endswith((".", "!", "?")) else f"{message}.")
 
 
 class DateInput(forms.DateInput):

@@ -19,6 +19,7 @@ from fronts.snapshot import ways_of
 from shopjobs.access import SignedInRequest
 from shopjobs.edit_conflict import last_writer
 from shopjobs.pages import render_page
+from shopjobs.words import capitalized
 
 PAGE = "fronts/hardware/edit.html"
 
@@ -82,8 +83,7 @@ def _done(
 
 
 def _named(row: Item) -> str:
-    name = called(row)
-    return name[:1].upper() + name[1:]
+    return capitalized(called(row))
 
 
 def _page(

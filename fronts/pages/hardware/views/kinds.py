@@ -17,6 +17,7 @@ from fronts.pages.hardware.forms.items import HandleForm, HingeForm, ItemForm, L
 from fronts.rules.fact_kinds import Rows
 from fronts.rules.facts import rows_of
 from fronts.rules.items import HandleItem, Hardware, HingeItem, LiftItem, SlideItem
+from shopjobs.words import capitalized
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +43,7 @@ class ItemPage:
     @property
     def heading(self) -> str:
         """What they are called together."""
-        return self.declared.says[:1].upper() + self.declared.says[1:]
+        return capitalized(self.declared.says)
 
     def drawing(self, item: Any, unit: str) -> SafeString:
         """What each number means, drawn with an item's own where it is known."""

@@ -13,6 +13,7 @@ from fronts.rules.facts import rows_of
 from fronts.rules.kitchen import BESIDE_CABINETS
 from fronts.services.things import thing_delete
 from shopjobs.models import Job
+from shopjobs.words import capitalized
 
 
 class ThingForm(KitchenForm):
@@ -91,8 +92,7 @@ class ThingPage:
     @property
     def heading(self) -> str:
         """What they are called together."""
-        says = BESIDE_CABINETS[self.form.facts].says
-        return says[:1].upper() + says[1:]
+        return capitalized(BESIDE_CABINETS[self.form.facts].says)
 
     @property
     def name(self) -> str:

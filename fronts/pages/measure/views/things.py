@@ -20,6 +20,7 @@ from fronts.services.things import called, thing_change, thing_create
 from fronts.snapshot.things import at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
+from shopjobs.words import capitalized
 
 
 @job_view("edit_kitchen")
@@ -76,8 +77,7 @@ def thing_delete_now(request: SignedInRequest, job: Job, page: ThingPage, key: i
 
 def _named(row: Any) -> str:
     """The thing at the beginning of a sentence: `Door D1`."""
-    name = called(row)
-    return name[:1].upper() + name[1:]
+    return capitalized(called(row))
 
 
 def _entered(editor: Editor, page: ThingPage) -> Any:

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from fronts.pages.shared.kitchen_form import Group
+from shopjobs.words import capitalized
 
 _GROUPS: dict[str, tuple[str, ...]] = {
     "Holes and screws": (
@@ -72,5 +73,5 @@ def number_groups(names: Iterable[str]) -> Iterator[Group]:
 
 def number_label(name: str, says: str, unit: str) -> str:
     """What a number is called on its page."""
-    words = _LABELS.get(name, says[:1].upper() + says[1:])
+    words = _LABELS.get(name, capitalized(says))
     return words.format(**_UNITS[unit])

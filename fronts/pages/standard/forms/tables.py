@@ -13,6 +13,7 @@ from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.kinds import Unit
 from fronts.rules.lengths import LengthError, read, write
 from fronts.rules.practice import PRACTICE, TABLES, Practice
+from shopjobs.words import capitalized
 
 Row = tuple[Fraction, int]
 _COUNT = re.compile(r"[0-9]{1,3}")
@@ -99,4 +100,4 @@ def _told(read_one: Callable[[str], Fraction], typed: str) -> Fraction:
     try:
         return read_one(typed)
     except (LengthError, MeasureError) as error:
-        raise ValidationError(f"{str(error)[:1].upper()}{str(error)[1:]}.") from error
+        raise ValidationError(f"{capitalized(str(error))}.") from error
