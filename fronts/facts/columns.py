@@ -62,8 +62,9 @@ def number(kind: type, path: str) -> "MmField[Any, Any]":
     fact = single_fact(kind, path)
     match fact.declared:
         case Number(least=least):
-            missing = {"null": True, "blank": True} if may_be_missing(kind, path) else {}
-            return MmField(signed=least < 0, zero=least <= 0, **missing, **_default(fact))
+            return MmField(
+                signed=least < 0, zero=least <= 0, **_missing(kind, path), **_default(fact)
+            )
     raise TypeError(f"{kind.__name__}.{path} is no number")
 
 
@@ -98,12 +99,9 @@ def count(kind: type, path: str) -> "models.IntegerField[int, int]":
                 if most <= MOST_IN_SMALL
                 else models.PositiveIntegerField
             )
-            missing: dict[str, Any] = (
-                {"null": True, "blank": True} if may_be_missing(kind, path) else {}
-            )
             return whole(
                 validators=[MinValueValidator(least), MaxValueValidator(most)],
-                **missing,
+                **_missing(kind, path),
                 **_default(fact),
             )
     raise TypeError(f"{kind.__name__}.{path} is no count")
@@ -120,6 +118,10 @@ def words(kind: type, path: str) -> "WordsField[str, str]":
         case Thread():
             return WordsField(max_length=LONGEST_THREAD, blank=fact.optional, **_default(fact))
     raise TypeError(f"{kind.__name__}.{path} is no text")
+
+
+def _missing(kind: type, path: str) -> dict[str, Any]:
+    return {"null": True, "blank": True} if may_be_missing(kind, path) else {}
 
 
 def _column(kind: type, path: str, fact: Fact) -> "models.Field[Any, Any]":
