@@ -10,22 +10,13 @@ from math import hypot, sqrt
 from fronts.rules.box_checks import stack_findings
 from fronts.rules.findings import FindingWriter
 from fronts.rules.kinds import SIDES, is_inset
-from fronts.rules.kitchen import Opening
 from fronts.rules.laying import Laid, LaidOpening
 from fronts.rules.lengths import NOTHING, Mm, floor_to
-from fronts.rules.opening_sizes import heights_of, lean, widths_of
+from fronts.rules.opening_sizes import heights_of, lean_of, widths_of
 from fronts.rules.practice import Practice
 from fronts.rules.rect import Rect
 from fronts.rules.results import Finding
 from fronts.rules.standard_keys import Sides
-
-
-def lean_of(opening: Opening, width: Mm) -> Mm | None:
-    """The lean of an opening, None where its diagonals were not taken."""
-    taken = opening.measured
-    if taken.diagonal_1 is None or taken.diagonal_2 is None:
-        return None
-    return lean(width, taken.diagonal_1, taken.diagonal_2)
 
 
 def opening_findings(

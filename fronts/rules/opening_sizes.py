@@ -40,6 +40,14 @@ def opening_rect(cabinet: Cabinet, opening: Opening, *, greatest: bool) -> Rect:
     return Rect(cabinet.left + opening.x, cabinet.y + opening.y, width, height)
 
 
+def lean_of(opening: Opening, width: Mm) -> Mm | None:
+    """The lean of an opening, None where its diagonals were not taken."""
+    taken = opening.measured
+    if taken.diagonal_1 is None or taken.diagonal_2 is None:
+        return None
+    return lean(width, taken.diagonal_1, taken.diagonal_2)
+
+
 def lean(width: Mm, diagonal_1: Mm, diagonal_2: Mm) -> Mm:
     """How far the opening leans over its height: (d1² - d2²) / (4·w)."""
     return (diagonal_1 * diagonal_1 - diagonal_2 * diagonal_2) / (width * 2 * 2)

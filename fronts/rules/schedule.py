@@ -20,7 +20,7 @@ from fronts.rules.along_wall import (
 from fronts.rules.blocked_fronts import blocked_findings
 from fronts.rules.box_parts import parts_of_box
 from fronts.rules.boxes_on_slides import Standing, box_row, boxes_behind
-from fronts.rules.checks import cabinet_findings, front_findings, lean_of, opening_findings
+from fronts.rules.checks import cabinet_findings, front_findings, opening_findings
 from fronts.rules.door_hanging import Hanging, hang
 from fronts.rules.doors_on_hand import choose, knob_off_centre, shows
 from fronts.rules.findings import FindingWriter
@@ -37,6 +37,7 @@ from fronts.rules.laying import Laid, LaidOpening, lay_cabinet
 from fronts.rules.lengths import Mm
 from fronts.rules.making import Make, hung_door, make_findings, make_of, weigh
 from fronts.rules.neighbours import Facing, facing
+from fronts.rules.opening_sizes import lean_of
 from fronts.rules.parts import parts_of
 from fronts.rules.practice import Practice
 from fronts.rules.results import DoorUse, Edge, Finding, Front, Movement, Part, Schedule

@@ -17,7 +17,7 @@ from fronts.rules.findings import FindingWriter
 from fronts.rules.kinds import Unit, is_inset
 from fronts.rules.laying import LaidOpening
 from fronts.rules.lengths import NOTHING, Mm
-from fronts.rules.opening_sizes import heights_at_ends, lean, widths_at_ends
+from fronts.rules.opening_sizes import heights_at_ends, lean_of, widths_at_ends
 from fronts.rules.practice import inches
 from fronts.rules.results import Finding
 from fronts.rules.standard_keys import Sides
@@ -37,19 +37,23 @@ def tapering_or_leaning(openings: Iterable[LaidOpening]) -> Iterator[OpeningEnds
 
 def taper_findings(laid: LaidOpening, unit: Unit, writer: FindingWriter) -> Iterator[Finding]:
     """An opening with fronts whose sides would differ in sight from end to end through taper."""
+    if not laid.fronts:
+        return
     top, bottom = widths_at_ends(laid.opening)
     left, right = heights_at_ends(laid.opening)
     ways = {"at its sides": abs(top - bottom) / 2, "above and below": abs(left - right) / 2}
     seen = {where: by for where, by in ways.items() if by > SEEN[unit]}
-    if seen and laid.fronts:
+    if seen:
         yield writer.opening_tapers(laid.label, seen)
 
 
 def _ends_of(laid: LaidOpening) -> OpeningEnds | None:
+    if len(laid.fronts) != 1:
+        return None
     top, bottom = widths_at_ends(laid.opening)
     left, right = heights_at_ends(laid.opening)
-    e = _lean(laid, (top + bottom) / 2)
-    if len(laid.fronts) != 1 or (top == bottom and left == right and not e):
+    e = lean_of(laid.opening, (top + bottom) / 2) or NOTHING
+    if top == bottom and left == right and not e:
         return None
     front = laid.fronts[0]
     aside = (_planned(front.overlays.left) - _planned(front.overlays.right)) / 2
@@ -63,13 +67,6 @@ def _ends_of(laid: LaidOpening) -> OpeningEnds | None:
         bottom=(at_left + up, at_right + up),
     )
     return OpeningEnds(laid.label, gaps if is_inset(front.plane) else _turned(gaps))
-
-
-def _lean(laid: LaidOpening, mean_width: Mm) -> Mm:
-    taken = laid.opening.measured
-    if taken.diagonal_1 is None or taken.diagonal_2 is None:
-        return NOTHING
-    return lean(mean_width, taken.diagonal_1, taken.diagonal_2)
 
 
 def _planned(overlay: Mm | None) -> Mm:

@@ -4,10 +4,10 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.checks import lean_of
 from fronts.rules.kinds import Mount
 from fronts.rules.kitchen import FrontFacts, Kitchen, Measured
 from fronts.rules.lengths import read
+from fronts.rules.opening_sizes import lean_of
 from fronts.rules.practice import PRACTICE
 from fronts.rules.standard_keys import Standard
 from tests.rules.finding_cases import lapping, one
