@@ -21,7 +21,7 @@ _ROW = 12_00
 
 @dataclass(frozen=True, slots=True)
 class _Seen:
-    """A hinge as it is drawn: what it leaves out is drawn, but without a figure."""
+    """A hinge as it is drawn; what it leaves out is drawn too, without a figure."""
 
     cup: Mm
     deep: Mm
@@ -53,19 +53,41 @@ def hinge_item_drawing(hinge: HingeItem, unit: str) -> str:
 
 def _seen(hinge: HingeItem) -> _Seen:
     inset = is_inset(hinge.mount)
-    bore = hinge.usual_bore
-    if bore is None:
-        bore = SEEN_BORE if hinge.bore is None else hinge.bore.least
-    plate = hinge.plates[0] if hinge.plates else SEEN_PLATE
-    lap = -SEEN_GAP if inset else SEEN_LAP
-    if hinge.fixed_distance is not None:
-        lap = hinge.fixed_distance + bore - plate
-    elif hinge.overlays:
-        lap = hinge.overlays[0]
-    elif hinge.gaps:
-        lap = -hinge.gaps[0]
-    lap = max(-WIDE / 4, min(SIDE, lap))
-    return _Seen(hinge.cup_diameter, hinge.cup_depth, bore, plate, lap, inset)
+    bore, plate, lap = _bore(hinge), _plate(hinge), _lap(hinge)
+    if lap is None:
+        lap = -SEEN_GAP if inset else SEEN_LAP
+    return _Seen(
+        hinge.cup_diameter,
+        hinge.cup_depth,
+        SEEN_BORE if bore is None else bore,
+        SEEN_PLATE if plate is None else plate,
+        max(-WIDE / 4, min(SIDE, lap)),
+        inset,
+    )
+
+
+def _bore(hinge: HingeItem) -> Mm | None:
+    """Its usual B, else the least."""
+    if hinge.usual_bore is None and hinge.bore is not None:
+        return hinge.bore.least
+    return hinge.usual_bore
+
+
+def _plate(hinge: HingeItem) -> Mm | None:
+    """Its first plate; one with a fixed distance that lists none stands on 0."""
+    if hinge.plates or hinge.fixed_distance is None:
+        return next(iter(hinge.plates), None)
+    return NOTHING
+
+
+def _lap(hinge: HingeItem) -> Mm | None:
+    """What it makes on that plate with that B, else the first that it lists; inset below 0."""
+    bore, plate = _bore(hinge), _plate(hinge)
+    if hinge.fixed_distance is not None and bore is not None and plate is not None:
+        return hinge.fixed_distance + bore - plate
+    if hinge.overlays:
+        return hinge.overlays[0]
+    return -hinge.gaps[0] if hinge.gaps else None
 
 
 def _arm(drawing: Drawing, scale: Scale, x: Mm, y: Mm, cup: Mm, inner: Mm) -> None:
@@ -83,15 +105,15 @@ def _dimensions(drawing: Drawing, scale: Scale, hinge: HingeItem, seen: _Seen, u
     rim = scale.x(edge + seen.bore)
     across = Chain("x", scale.y(low) + _ROW, 1, scale.y(low), _SIZE)
     outer = dimension_chain(drawing, across, [
-        Piece(scale.x(edge), rim, _figure("B", seen.bore, unit)),
+        Piece(scale.x(edge), rim, _figure("B", _bore(hinge), unit)),
         Piece(rim, scale.x(edge + seen.bore + seen.cup),
               _figure("cup ⌀", seen.cup, unit)),
     ])  # fmt: skip
     lap = sorted((scale.x(edge), scale.x(SIDE)))
-    word = "inset gap" if seen.inset else "overlay"
+    word, made = "inset gap" if seen.inset else "overlay", _lap(hinge)
     chain = Chain("x", outer + _ROW // 2, 1, scale.y(low), _SIZE)
     dimension_chain(drawing, chain, [
-        Piece(lap[0], lap[1], _figure(word, abs(seen.lap), unit)),
+        Piece(lap[0], lap[1], _figure(word, None if made is None else abs(made), unit)),
     ])  # fmt: skip
     right = scale.x(edge + WIDE)
     deep = Chain("y", right + _ROW, 1, right, _SIZE)
@@ -104,7 +126,7 @@ def _dimensions(drawing: Drawing, scale: Scale, hinge: HingeItem, seen: _Seen, u
     above = Chain("x", top - _ROW, -1, top, _SIZE)
     dimension_chain(drawing, above, [
         Piece(scale.x(SIDE), scale.x(SIDE + max(seen.plate, Mm(1))),
-              _figure("plate", seen.plate, unit)),
+              _figure("plate", _plate(hinge), unit)),
     ])  # fmt: skip
     _relation(drawing, hinge, unit)
 
@@ -128,5 +150,5 @@ def _relation(drawing: Drawing, hinge: HingeItem, unit: str) -> None:
         )
 
 
-def _figure(says: str, length: Mm, unit: str) -> str:
-    return f"{says} {write(length, unit)}"
+def _figure(says: str, length: Mm | None, unit: str) -> str:
+    return says if length is None else f"{says} {write(length, unit)}"

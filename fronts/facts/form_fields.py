@@ -113,7 +113,7 @@ def _number(declared: Number, required: bool) -> forms.Field:  # noqa: FBT001
 def _label(declared: Label, required: bool) -> forms.Field:  # noqa: FBT001
     field = forms.CharField(max_length=declared.most)
     field.widget.attrs["autocomplete"] = "off"
-    asks = "a label" if declared.says == "label" else f"the {declared.says}'s name"
+    asks = "a label" if declared.says == "label" else f"the {declared.says}"
     field.error_messages["required"] = f"Enter {asks}, like {declared.example}."
     return field
 

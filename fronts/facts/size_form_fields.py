@@ -14,7 +14,6 @@ from fronts.rules.limits import MOST_LENGTHS
 
 EXAMPLES = {"in": "23 5/8", "mm": "600"}
 SMALL_EXAMPLES = {"in": "1/2", "mm": "12"}
-LIST_EXAMPLES = {"in": "3/4, 1, 1 1/4", "mm": "20, 25, 32"}
 _INPUT = forms.TextInput()
 
 

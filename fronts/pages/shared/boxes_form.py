@@ -3,8 +3,8 @@
 from typing import Any, cast
 
 from fronts.facts.rows import columns_of
-from fronts.facts.size_form_fields import LIST_EXAMPLES
 from fronts.pages.shared.kitchen_form import Group, KitchenForm, When
+from fronts.pages.shared.list_hints import list_hint
 from fronts.rules.box_facts import BoxesMadeOf
 from fronts.rules.box_stock import MATERIAL
 from fronts.rules.kinds import Unit
@@ -31,10 +31,8 @@ class BoxesForm(KitchenForm):
             self.offer(name, show(getattr(usual, name), self.unit))
         self.offer("joint_depth", "half the side")
         self.offer("material", MATERIAL)
-        example = LIST_EXAMPLES[self.unit]
-        self.fields[
-            "heights"
-        ].help_text = f"With commas between them, like {example}. Empty: as high as there is room."
+        hint = list_hint("heights", self.unit)
+        self.fields["heights"].help_text = f"{hint} Empty: as high as there is room."
 
     @property
     def entered(self) -> BoxesMadeOf:

@@ -17,7 +17,7 @@ from shopjobs.forms.house import sentence
 from shopjobs.forms.seen import SeenForm
 
 T = TypeVar("T")
-_WIDE_CHOICE = 20
+_WIDE_CHOICE = 14
 _WIDE_TEXT = 40
 """Letters of a choice, and of a text, that want two columns."""
 

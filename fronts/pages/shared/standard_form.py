@@ -9,11 +9,12 @@ from fronts.facts.rows import by_column
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.fact_kinds import Word
 from fronts.rules.facts import single_facts
-from fronts.rules.kinds import SIDES
+from fronts.rules.kinds import SIDES, Unit
 from fronts.rules.lengths import Mm, show
 from fronts.rules.standard_keys import Standard
+from fronts.rules.unit_figures import UNIT_FIGURES
 from fronts.rules.validity import standard_faults
-from fronts.selectors.standards import InForce
+from fronts.selectors.standards import DEFAULT, InForce
 from shopjobs.forms.house import sentence
 
 _WORDS: Mapping[str, str] = {
@@ -78,7 +79,10 @@ class StandardForm(KitchenForm):
         return self.stated(Standard)
 
     def _show_beneath(self, name: str, held: InForce) -> None:
-        words = inherited(held.beneath, held.beneath_level, self.unit)
+        beneath, level = held.beneath, held.beneath_level
+        if beneath is None and name == "back":
+            beneath, level = UNIT_FIGURES[cast(Unit, self.unit)].back, DEFAULT
+        words = inherited(beneath, level, self.unit)
         field = self.fields[name]
         if isinstance(field, forms.ChoiceField):
             _, *chosen = cast(Iterable[tuple[str, str]], field.choices)
@@ -92,6 +96,6 @@ def inherited(value: Mm | str | None, level: str, unit: str) -> str:
     if value is None:
         return "not set"
     said = _WORDS[value] if isinstance(value, str) else show(value, unit)
-    if level == "default":
+    if level == DEFAULT:
         return f"{said}, common practice"
     return f"{said}, from {'the ' if level in ('shop', 'job') else ''}{level}"

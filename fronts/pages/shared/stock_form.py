@@ -3,8 +3,9 @@
 from typing import Any
 
 from fronts.facts.rows import columns_of
-from fronts.facts.size_form_fields import LIST_EXAMPLES, Sizes
+from fronts.facts.size_form_fields import Sizes
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
+from fronts.pages.shared.list_hints import list_hint
 from fronts.rules.job_facts import Stock
 
 
@@ -20,10 +21,9 @@ class StockForm(KitchenForm):
     def __init__(self, *args: Any, stock: Stock, **kwargs: Any) -> None:
         kwargs.setdefault("initial", columns_of(stock))
         super().__init__(*args, **kwargs)
-        example = LIST_EXAMPLES[self.unit]
-        for field in self.fields.values():
+        for name, field in self.fields.items():
             if isinstance(field, Sizes):
-                field.help_text = f"Lengths with commas between them, like {example}."
+                field.help_text = list_hint(name, self.unit)
         self.fields["knob_thread"].help_text = "Like 8-32 or M4."
 
     @property

@@ -90,7 +90,7 @@ def test_a_hinge_is_entered_changed_and_taken_out(desk: Client, job: Job) -> Non
 @pytest.mark.parametrize(
     ("typed", "field", "message"),
     [
-        ({"code": ""}, "code", "Enter the code's name, like H-1."),
+        ({"code": ""}, "code", "Enter the code, like H-1."),
         ({"usual_bore": "9 mm"}, "usual_bore", "Give one between the least and the most."),
         ({"bore_least": "9 mm"}, "bore_least", "Give the least first, then the most."),
         ({"bore_most": ""}, "bore_most", "or none of it."),

@@ -164,7 +164,7 @@ def test_a_copy_goes_to_the_end_of_the_run(job: Job, desk: Client) -> None:
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/copy/"
     page = dom(desk.get(address))
     assert page.field("label").value == "B3"
-    assert page.field("x").attribute("placeholder") == "beside the last: 36"
+    assert page.field("x").attribute("placeholder") == "next: 36"
 
     desk.post(address, {"label": "B3", "x": "36"})
 

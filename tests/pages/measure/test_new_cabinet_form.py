@@ -47,7 +47,7 @@ def test_a_copy_goes_to_the_end_of_its_run(job: Job) -> None:
     form = CopyForm(unit="in", cabinet=first, cabinets=kitchen_of(job).cabinets)
 
     assert form.initial == {"label": "Sink3"}
-    assert form.fields["x"].widget.attrs["placeholder"] == "beside the last: 36"
+    assert form.fields["x"].widget.attrs["placeholder"] == "next: 36"
 
 
 def test_the_first_hung_cabinet_is_asked_how_high(job: Job) -> None:

@@ -3,12 +3,15 @@
 from collections.abc import Mapping
 from typing import Any, ClassVar, cast
 
+from fronts.facts.number_form_field import plain
 from fronts.facts.rows import by_column, columns_of
-from fronts.facts.size_form_fields import LIST_EXAMPLES, Sizes
 from fronts.pages.shared.kitchen_form import Group, KitchenForm, When
+from fronts.pages.shared.list_hints import list_hint
+from fronts.rules.fact_kinds import Length, Lengths, Number
+from fronts.rules.facts import single_facts
 from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.kinds import MOUNTS, SLIDES, Unit
-from fronts.rules.lengths import show
+from fronts.rules.lengths import show, write
 from fronts.rules.unit_figures import UNIT_FIGURES
 from fronts.rules.validity import faults_of
 from shopjobs.forms.house import sentence
@@ -16,29 +19,31 @@ from shopjobs.forms.house import sentence
 _LAPS = tuple(mount for mount, traits in MOUNTS.items() if traits.laps)
 _INSET = tuple(mount for mount in MOUNTS if mount not in _LAPS)
 _BELOW = tuple(kind for kind, traits in SLIDES.items() if traits.below)
-
-
-_LABELS = {
-    "bore_least": "B, at least", "bore_most": "B, at most",
-    "overlay_least": "Overlays from", "overlay_most": "Overlays to",
-    "gap_least": "Gaps from", "gap_most": "Gaps to",
-    "frame": "Goes on", "mount": "For fronts that are", "angle": "Opens to, °",
-}  # fmt: skip
-"""What a hinge's fields are called where their group's words stand above them."""
+_NOTCHED = tuple(kind for kind, traits in SLIDES.items() if traits.notched)
+_PLAIN = tuple(kind for kind in SLIDES if kind not in _NOTCHED)
 
 
 class ItemForm(KitchenForm):
     """An item of one kind; what is left empty is as usual."""
 
     facts: ClassVar[type]
+    labels: ClassVar[Mapping[str, str]] = {}
+    """What fields are called where their group's words stand above them."""
 
     def __init__(self, *args: Any, held: Any = None, **kwargs: Any) -> None:
         if held is not None:
             kwargs.setdefault("initial", columns_of(held))
         super().__init__(*args, **kwargs)
-        for field in self.fields.values():
-            if isinstance(field, Sizes):
-                field.help_text = f"With commas between them, like {LIST_EXAMPLES[self.unit]}."
+        for name, _, fact in single_facts(self.facts):
+            match fact.declared:
+                case Lengths():
+                    self.fields[name].help_text = list_hint(name, self.unit)
+                case Length() if fact.has_default and fact.default:
+                    self.offer(name, write(fact.default, self.unit))
+                case Number() if fact.has_default:
+                    self.offer(name, plain(fact.default))
+        for name, label in self.labels.items():
+            self.fields[name].label = label
 
     def clean(self) -> dict[str, Any]:
         """What the item says must fit together, each fault at its field."""
@@ -63,10 +68,12 @@ class HingeForm(ItemForm):
         Group(
             "On a plate: overlay = FD + B − plate",
             ("fixed_distance", "plates", "bore_least", "bore_most"),
-            kind="cells wide",
+            hint="FD: the fixed distance that its maker gives. B: from the door's edge to the "
+            "rim of the cup.",
+            kind="cells",
         ),
         Group(
-            "Or what it makes, as a list or from, to",
+            "Or what it makes: a list, or from and to",
             ("overlays", "overlay_least", "overlay_most", "gaps", "gap_least", "gap_most"),
             kind="cells wide",
         ),
@@ -78,12 +85,12 @@ class HingeForm(ItemForm):
         ),
         Group("", ("angle", "screws", "most_door_thickness"), kind="cells"),
     )
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:
-        super().__init__(*args, **kwargs)
-        for name, label in _LABELS.items():
-            self.fields[name].label = label
-
+    labels = {
+        "bore_least": "B, at least", "bore_most": "B, at most",
+        "overlay_least": "Overlays from", "overlay_most": "Overlays to",
+        "gap_least": "Gaps from", "gap_most": "Gaps to", "fixed_distance": "FD at plate 0",
+        "frame": "Goes on", "mount": "For fronts that are", "angle": "Opens to, °",
+    }  # fmt: skip
     used_when = {
         name: When("mount", mounts)
         for mounts, names in (
@@ -114,7 +121,7 @@ class SlideForm(ItemForm):
         super().__init__(*args, held=held, **kwargs)
         if held is not None:
             usual = UNIT_FIGURES[cast(Unit, self.unit)].slides[held.kind]
-            single = "inside_clearance" if held.kind == "under" else "clearance"
+            single = "inside_clearance" if held.kind in _NOTCHED else "clearance"
             for name, size in (
                 (single, usual.clearance), ("tolerance", usual.tolerance), ("below", usual.below),
                 ("above", usual.above), ("recess", usual.recess),
@@ -122,11 +129,11 @@ class SlideForm(ItemForm):
                 self.offer(name, show(size, self.unit))
 
     used_when: Mapping[str, When] = {
-        "clearance": When("kind", ("side", "bottom")),
-        "inside_clearance": When("kind", ("under",)),
+        "clearance": When("kind", _PLAIN),
+        "inside_clearance": When("kind", _NOTCHED),
         "height": When("kind", _BELOW),
-        "recess": When("kind", ("under",)),
-        "most_side": When("kind", ("under",)),
+        "recess": When("kind", _NOTCHED),
+        "most_side": When("kind", _NOTCHED),
     }
 
 
@@ -149,11 +156,12 @@ class LiftForm(ItemForm):
     """A stay or lift, by what it carries."""
 
     facts = LiftItem
+    labels = {"least": "Weight × height, least", "most": "Weight × height, most"}
     groups = (
         Group(
             "",
             ("code", "name", "least", "most"),
-            hint="Weight × height of the fronts that it serves, in kg·m; 1 kg·m is about 87 lb·in.",
+            hint="The front's weight times its height, in kg·m; 1 kg·m is about 87 lb·in.",
             kind="cells wide",
         ),
     )

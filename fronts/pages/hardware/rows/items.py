@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, cast
 
-from fronts.measures import write_weight
+from fronts.rules.finding_words import FindingWords
 from fronts.rules.item_kinds import HANDLE_WAYS, HINGE_FRAMES
 from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem, Span
 from fronts.rules.kinds import MOUNTS, SLIDES, Unit, words_of
@@ -31,7 +31,7 @@ def item_rows(items: Sequence[Any], unit: str, keys: Sequence[int] | None = None
         ItemRow(
             item.code,
             item.name,
-            ", ".join(_WHAT[type(item)](item, unit)),
+            "; ".join(_WHAT[type(item)](item, unit)),
             tuple(_NOTES[type(item)](item, unit)),
             None if keys is None else keys[place],
             place == 0,
@@ -64,8 +64,9 @@ def _hinge_notes(hinge: HingeItem, unit: str) -> Iterator[str]:
 
 def _slide(slide: SlideItem, unit: str) -> Iterator[str]:
     yield words_of(SLIDES)[slide.kind]
-    yield _list(slide.lengths, unit)
-    yield f"carries {write_weight(slide.load_kg, cast(Unit, unit))}"
+    yield f"lengths {_list(slide.lengths, unit)}"
+    weight = FindingWords(cast(Unit, unit)).say_weight(slide.load_kg, places=0)
+    yield f"carries {weight}"
 
 
 def _slide_notes(slide: SlideItem, unit: str) -> Iterator[str]:

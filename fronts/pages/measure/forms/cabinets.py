@@ -58,6 +58,4 @@ class CopyForm(KitchenForm):
         label = next_label(cabinets, kind, after=cabinet.label)
         kwargs.setdefault("initial", {"label": label})
         super().__init__(*args, **kwargs)
-        self.offer(
-            "x", f"beside the last: {show(run_end(cabinets, cabinet.wall, kind), self.unit)}"
-        )
+        self.offer("x", f"next: {show(run_end(cabinets, cabinet.wall, kind), self.unit)}")

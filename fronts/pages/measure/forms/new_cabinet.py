@@ -81,7 +81,7 @@ class NewCabinetForm(CabinetForm):
         self.fields["count"].widget = forms.TextInput(attrs={"inputmode": "numeric"})
         self.fields["y"].required = False
         end = show(run_end(cabinets, upcoming.wall, kind), self.unit)
-        self.offer("x", f"beside the last: {end}")
+        self.offer("x", f"next: {end}")
         floor = floor_of(cabinets, kind)
         if floor is not None:
             self.offer("y", show(floor, self.unit))

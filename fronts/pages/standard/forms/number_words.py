@@ -8,14 +8,16 @@ from shopjobs.words import capitalized
 _GROUPS: dict[str, tuple[str, ...]] = {
     "Holes and screws": (
         "hole_diameter", "screw_diameter", "hole_inset", "hole_to_edge", "hole_clear",
-        "hole_move", "drill_past", "recess_width", "recess_depth", "recess_wall",
+        "hole_move", "head_half", "head_clear", "hole_apart", "pilot_softwood", "pilot_hardwood",
+        "pilot_short", "drill_past", "recess_width", "recess_depth", "recess_wall",
     ),
     "Jigs, shims and foam tape": (
         "ledge_thickness", "ledge_length", "slot_wider", "slot_deeper", "bottom_shim_length",
-        "tape_width", "tape_thickness", "rear_clearance",
+        "tape_width", "tape_thickness",
     ),
     "Knobs and pulls": (
-        "knob_hole", "knob_from_end", "knob_from_side", "easy_reach", "wide_drawer",
+        "knob_hole", "knob_from_end", "knob_from_side", "easy_reach", "knob_height", "knob_panel",
+        "knobs_line", "wide_drawer", "handle_projection",
     ),
     "Hinges": (
         "cup_diameter", "cup_from_edge", "hinge_half", "hinge_overlay_most", "hinge_inset_most",
@@ -23,13 +25,17 @@ _GROUPS: dict[str, tuple[str, ...]] = {
     ),
     "Five-piece fronts": (
         "stile", "rail", "tongue", "panel_clearance", "panel_thickness", "solid_panels",
-        "middle_rail_over",
+        "middle_rail_over", "narrow_rail", "least_panel",
     ),
-    "What stands side by side": ("lines_seen", "near_plane", "filler"),
+    "Glass": ("glass_thickness", "glass_rabbet", "glass_play"),
+    "Drawer boxes and slides": (
+        "box_clear", "guide_over", "guide_times", "rear_clearance", "drawer_load", "load_margin",
+    ),
+    "What stands side by side": (
+        "lines_seen", "near_plane", "filler", "passing_clear", "corner_filler",
+    ),
     "The site and the wood": ("humidity_low", "humidity_high", "site_celsius", "made_at"),
-    "Loads and the order": (
-        "drawer_load", "bumpers", "hinge_screws", "slide_screws", "spares",
-    ),
+    "The order": ("bumpers", "hinge_screws", "slide_screws", "spares"),
 }  # fmt: skip
 _LABELS = {
     "screw_diameter": "Diameter of a #8 mounting screw",
