@@ -4,83 +4,39 @@ This is how the front lies on the bench when it is bored. Below and at the left,
 are measured from the front's edges; above and at the right, from the box's corner.
 """
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
 from fractions import Fraction
 from functools import partial
-from itertools import combinations, pairwise
+from itertools import pairwise
 
 from fronts.drawings.dimension import Axis, Chain, Piece, Towards, dimension_chain
-from fronts.drawings.drawing import PAPER, Anchor, Drawing, Ink, text_area
+from fronts.drawings.drawing import PAPER, Drawing, Ink, text_area
+from fronts.drawings.front_bores import bored
+from fronts.drawings.front_view import CROSS, NOTE, Bores, View, cross, free
 from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
 from fronts.figures.boxes import mirrored
-from fronts.figures.knobs import handle_word
 from fronts.rules.fitting_results import Fitting
-from fronts.rules.hinge_drilling import cup_centre, hinges_upright
+from fronts.rules.hinge_drilling import hinges_upright
 from fronts.rules.kinds import FRONT_BUILDS
-from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
 
 _FIGURE: Px = 13_50
 _SMALL_FIGURE: Px = 11_20
 _ROW: Px = 13_00
-_LEAST_HOLE: Px = 2_50
-_CROSS: Px = 4_00
 _SMALL = Fraction(3, 5)
 """Where the front would come out this much smaller than the room, it is lettered smaller and the
 places from the box's corner are left out; if that is not enough, all of a box's: they stand in
 the table of holes too."""
 
-_FARTHEST: Px = 30_00
-_LEAST_REACH: Px = 1_50
-_NOTE: Px = 12_00
 _ASIDE: tuple[tuple[Px, Px], ...] = tuple(
     (across, along)
     for far in (9_00, 12_00, 16_00)
     for across, along in ((far, 0), (far, far), (far, -far), (0, far), (-far, far), (-far, 0))
 )
 """Places for a hole's number, towards the box's middle first."""
-
-
-@dataclass(frozen=True, slots=True)
-class Bores:
-    """Sizes of what is bored into a front's back."""
-
-    knob: Mm
-    cup: Mm
-
-
-@dataclass(frozen=True, slots=True)
-class _View:
-    drawing: Drawing
-    scale: Scale
-    front: Front
-    fitting: Fitting | None
-    bores: Bores
-    unit: str
-    figure: Px
-
-    def seen(self, place: Point) -> tuple[Px, Px]:
-        """Where a place on the front's face is drawn."""
-        return self.scale.x(mirrored(self.front, place.x)), self.scale.y(place.y)
-
-    def ring(self, diameter: Mm) -> Px:
-        """The radius at which a bore is drawn: large enough to see, and clear of the next."""
-        drawn = max(_LEAST_HOLE, self.scale.length(diameter) // 2)
-        return drawn if diameter >= self.bores.cup else min(drawn, self.reach * 2 // 3)
-
-    @property
-    def reach(self) -> Px:
-        """How far a bore's cross may go, so that it does not touch the next one's."""
-        holes = () if self.fitting is None else self.fitting.holes
-        places = [(self.scale.x(each.front_x), self.scale.y(each.front_y)) for each in holes]
-        places += [(self.scale.x(each.x), self.scale.y(each.y)) for each in self.front.knobs]
-        apart = [max(abs(one[0] - other[0]), abs(one[1] - other[1]))
-                 for one, other in combinations(places, 2)]  # fmt: skip
-        return max(min([_FARTHEST, *(each * 9 // 20 for each in apart)]), _LEAST_REACH)
 
 
 def front_from_back(
@@ -98,7 +54,7 @@ def front_from_back(
     def drawn(size: int, *, front_places: bool = True, box_places: bool = True) -> Drawing:
         drawing = Drawing(ink)
         figure = _FIGURE if box_places else _SMALL_FIGURE
-        view = _View(drawing, Scale(size), front, fitting, bores, unit, figure)
+        view = View(drawing, Scale(size), front, fitting, bores, unit, figure)
         _draw(view, front_places=front_places, box_places=box_places)
         return drawing
 
@@ -120,12 +76,12 @@ def _span(front: Front, fitting: Fitting | None) -> tuple[Mm, Mm]:
     return min(Mm(0), fitting.jig_thickness), max(front.height, top)
 
 
-def _draw(view: _View, *, front_places: bool, box_places: bool) -> None:
+def _draw(view: View, *, front_places: bool, box_places: bool) -> None:
     front, fitting = view.front, view.fitting
     _outline(view)
     if fitting is not None:
         _box(view, fitting)
-    _bored(view)
+    bored(view)
     _size(view)
     if front_places:
         _measured_from_front(view, *_bored_at(front, fitting))
@@ -141,7 +97,7 @@ def _bored_at(front: Front, fitting: Fitting | None) -> tuple[Sequence[Mm], Sequ
     return ([], front.hinge_centres) if upright else (front.hinge_centres, [])
 
 
-def _size(view: _View) -> None:
+def _size(view: View) -> None:
     """The front's size, in its middle or above or below that, where there is room."""
     front, scale = view.front, view.scale
     inside = scale.area(Mm(0), Mm(0), front.width, front.height).grown(-3_00)
@@ -153,13 +109,13 @@ def _size(view: _View) -> None:
                     for place in range(len(lines))]  # fmt: skip
             areas = [text_area(x, at, text, view.figure, bold=True)
                      for at, text in zip(tops, lines, strict=True)]  # fmt: skip
-            if all(_free(view.drawing, each, inside) for each in areas):
+            if all(free(view.drawing, each, inside) for each in areas):
                 for at, text in zip(tops, lines, strict=True):
                     view.drawing.text(x, at, text, view.figure, bold=True, kind="size")
                 return
 
 
-def _outline(view: _View) -> None:
+def _outline(view: View) -> None:
     front, scale, drawing = view.front, view.scale, view.drawing
     drawing.rect("front", scale.area(Mm(0), Mm(0), front.width, front.height))
     drawing.framed(scale.area(Mm(0), Mm(0), front.width, front.height))
@@ -176,75 +132,7 @@ def _outline(view: _View) -> None:
     drawing.framed(Area(left, top, right, bottom))
 
 
-@dataclass(frozen=True, slots=True)
-class _Bore:
-    """What is bored at a place, by its name; what is `old` is plugged."""
-
-    place: Point
-    diameter: Mm
-    name: str
-    old: bool = False
-
-
-def _bored(view: _View) -> None:
-    """Handles' holes, old bores and hinge cups; each named where its name is free to stand."""
-    bores = list(_bores(view))
-    for bore in bores:
-        _ring(view, bore)
-    for bore in bores:
-        _name(view, bore)
-
-
-def _bores(view: _View) -> Iterator[_Bore]:
-    front = view.front
-    for handle in front.handles:
-        for hole in handle.holes:
-            yield _Bore(hole, view.bores.knob, handle_word([handle]))
-    for place in front.plugged:
-        yield _Bore(place, view.bores.cup, "old bore", old=True)
-    if front.hinge is None:
-        return
-    for centre in front.hinge_centres:
-        place = cup_centre(front, centre, front.hinge.cup_from_edge)
-        yield _Bore(place, front.hinge.cup_diameter, "cup")
-
-
-def _ring(view: _View, bore: _Bore) -> None:
-    x, y = view.seen(bore.place)
-    radius = view.ring(bore.diameter)
-    view.drawing.circle("hidden" if bore.old else "cabinet", x, y, radius)
-    _cross(view.drawing, x, y, max(radius, min(radius + _CROSS, view.reach)))
-
-
-def _name(view: _View, bore: _Bore) -> None:
-    drawing, front = view.drawing, view.front
-    x, y = view.seen(bore.place)
-    radius = view.ring(bore.diameter)
-    inside = view.scale.area(Mm(0), Mm(0), front.width, front.height).grown(-3_00)
-    anchor: Anchor
-    inwards = -1 if x > inside.middle[0] else 1
-    beside = x + inwards * (radius + _CROSS + 3_00)
-    for at, down, anchor in (
-        (x, radius + _NOTE, "middle"),
-        (x, -radius - _NOTE, "middle"),
-        (beside, 0, "end" if inwards < 0 else "start"),
-    ):
-        if _free(drawing, text_area(at, y + down, bore.name, _NOTE, anchor), inside):
-            drawing.text(at, y + down, bore.name, _NOTE, anchor, kind="note")
-            return
-
-
-def _free(drawing: Drawing, area: Area, inside: Area) -> bool:
-    return drawing.free(area, inside) and drawing.uncrossed(area)
-
-
-def _cross(drawing: Drawing, x: Px, y: Px, reach: Px) -> None:
-    drawing.line("dimension", x - reach, y, x + reach, y)
-    drawing.line("dimension", x, y - reach, x, y + reach)
-    drawing.taken.append(Area(x, y, x, y).grown(reach))
-
-
-def _box(view: _View, fitting: Fitting) -> None:
+def _box(view: View, fitting: Fitting) -> None:
     drawing, scale, front = view.drawing, view.scale, view.front
     left = mirrored(front, fitting.side_offset + fitting.jig_length)
     area = scale.area(left, fitting.jig_thickness, fitting.jig_length, fitting.box_height)
@@ -253,7 +141,7 @@ def _box(view: _View, fitting: Fitting) -> None:
     for number, hole in enumerate(fitting.holes, 1):
         x, y = scale.x(mirrored(front, hole.front_x)), scale.y(hole.front_y)
         drawing.circle("front", x, y, view.ring(hole.diameter))
-        _cross(drawing, x, y, min(view.ring(hole.diameter) + _CROSS, view.reach))
+        cross(drawing, x, y, min(view.ring(hole.diameter) + CROSS, view.reach))
         _number(drawing, area, x, y, str(number))
 
 
@@ -265,14 +153,15 @@ def _number(drawing: Drawing, box: Area, x: Px, y: Px, number: str) -> None:
     middle = box.middle
     right, down = (1 if x < middle[0] else -1), (1 if y < middle[1] else -1)
     places = [(x + right * across, y + down * along) for across, along in _ASIDE]
-    areas = [text_area(*place, number, _NOTE) for place in places]
-    free = [place for place, area in zip(places, areas, strict=True) if drawing.free(area)]
+    areas = [text_area(*place, number, NOTE) for place in places]
+    unwritten = [place for place, area in zip(places, areas, strict=True)
+                 if drawing.free(area)]  # fmt: skip
     clear = [place for place, area in zip(places, areas, strict=True)
-             if _free(drawing, area, box)]  # fmt: skip
-    drawing.text(*(clear or free or places)[0], number, _NOTE, kind="hole")
+             if free(drawing, area, box)]  # fmt: skip
+    drawing.text(*(clear or unwritten or places)[0], number, NOTE, kind="hole")
 
 
-def _measured_from_front(view: _View, xs: Sequence[Mm], ys: Sequence[Mm]) -> None:
+def _measured_from_front(view: View, xs: Sequence[Mm], ys: Sequence[Mm]) -> None:
     front, scale = view.front, view.scale
     across = [Mm(0), *(mirrored(front, each) for each in xs), front.width]
     upward = [Mm(0), *ys, front.height]
@@ -282,7 +171,7 @@ def _measured_from_front(view: _View, xs: Sequence[Mm], ys: Sequence[Mm]) -> Non
     _chain(view, "y", -1, left - _ROW, left, upward)
 
 
-def _measured_from_box(view: _View, fitting: Fitting) -> None:
+def _measured_from_box(view: View, fitting: Fitting) -> None:
     """Holes from the box's corner, and on either side how far the front stands past the box."""
     front, scale = view.front, view.scale
     left = mirrored(front, fitting.side_offset + fitting.jig_length)
@@ -296,9 +185,7 @@ def _measured_from_box(view: _View, fitting: Fitting) -> None:
     _chain(view, "y", 1, right + _ROW, right, [Mm(0), low, *ys, high])
 
 
-def _chain(
-    view: _View, axis: Axis, towards: Towards, at: Px, base: Px, stops: Sequence[Mm]
-) -> None:
+def _chain(view: View, axis: Axis, towards: Towards, at: Px, base: Px, stops: Sequence[Mm]) -> None:
     place = view.scale.x if axis == "x" else view.scale.y
     pieces: list[Piece] = []
     for low, high in pairwise(sorted(set(stops))):

@@ -7,7 +7,8 @@ from fractions import Fraction
 from django.utils.safestring import SafeString
 
 from fronts.drawings.cabinet import cabinet_elevation
-from fronts.drawings.front_back import Bores, front_from_back
+from fronts.drawings.front_back import front_from_back
+from fronts.drawings.front_view import Bores
 from fronts.drawings.jig import jig_drawing
 from fronts.drawings.svg import Px
 from fronts.rules.fitting_results import Fitting, Jig

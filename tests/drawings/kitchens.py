@@ -4,7 +4,7 @@ from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
-from fronts.drawings.front_back import Bores
+from fronts.drawings.front_view import Bores
 from fronts.jobfile import read_file
 from fronts.rules.box_facts import Box
 from fronts.rules.job_facts import JobFacts

@@ -8,7 +8,8 @@ from django.utils.safestring import SafeString
 
 from fronts.drawings.cabinet import cabinet_elevation
 from fronts.drawings.drawing import SCREEN
-from fronts.drawings.front_back import Bores, front_from_back
+from fronts.drawings.front_back import front_from_back
+from fronts.drawings.front_view import Bores
 from fronts.drawings.jig import jig_drawing
 from fronts.drawings.svg import Px, safe_id
 from fronts.facts.rows import columns_of, from_row
