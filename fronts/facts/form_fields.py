@@ -113,7 +113,8 @@ def _number(declared: Number, required: bool) -> forms.Field:  # noqa: FBT001
 def _label(declared: Label, required: bool) -> forms.Field:  # noqa: FBT001
     field = forms.CharField(max_length=declared.most)
     field.widget.attrs["autocomplete"] = "off"
-    asks = "a label" if declared.says == "label" else f"the {declared.says}"
+    called = {"label": "a label", "code": "the code"}
+    asks = called.get(declared.says, f"the {declared.says}'s name")
     field.error_messages["required"] = f"Enter {asks}, like {declared.example}."
     return field
 
