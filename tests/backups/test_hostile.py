@@ -21,7 +21,7 @@ from tests.backups.conftest import New
 from tests.backups.installations import Installation
 from tests.commands.test_jobs import refused
 
-pytestmark = pytest.mark.installation
+pytestmark = pytest.mark.thorough
 
 Parts = dict[str, bytes]
 Said = dict[str, Any]

@@ -15,7 +15,7 @@ import pytest
 from tests.backups.conftest import New
 from tests.backups.installations import ROOT, Installation
 
-pytestmark = pytest.mark.installation
+pytestmark = pytest.mark.thorough
 
 PARTS = ("fronts", "shopjobs", "static", "templates")
 RECIPE = "shopjobs/recipe/shopjobs-backup"

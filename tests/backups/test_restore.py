@@ -10,7 +10,7 @@ from tests.backups.conftest import New
 from tests.backups.installations import FURNISH, ROOT, Installation
 from tests.kitchen_files import SAMPLES
 
-pytestmark = pytest.mark.installation
+pytestmark = pytest.mark.thorough
 
 SHOP = "Alder Row Cabinets"
 WRITE = """

@@ -12,7 +12,7 @@ from tests.browser.conftest import AT_A_DESK
 from tests.browser.opened_forms import DRAFTS, line_of, opened, width_in
 from tests.pages.kitchens import furnish
 
-pytestmark = [pytest.mark.slow, AT_A_DESK]
+pytestmark = [pytest.mark.thorough, AT_A_DESK]
 HERE_AGAIN = re.compile(r"What you typed at \d{1,2}:\d\d is here again")
 
 

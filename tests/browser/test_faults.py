@@ -14,7 +14,7 @@ from tests.browser.opened_forms import line_of, opened, width_in
 from tests.factories import PASSWORD
 from tests.pages.kitchens import furnish
 
-pytestmark = [pytest.mark.slow, AT_A_DESK]
+pytestmark = [pytest.mark.thorough, AT_A_DESK]
 POSTS = re.compile(r"/openings/\d+/$")
 PREVIEWS = re.compile(r"/preview/")
 

@@ -8,7 +8,7 @@ from tests.browser.conftest import AT_A_DESK
 from tests.browser.opened_forms import line_of
 from tests.pages.kitchens import furnish
 
-pytestmark = [pytest.mark.slow, AT_A_DESK]
+pytestmark = [pytest.mark.thorough, AT_A_DESK]
 
 
 @pytest.fixture

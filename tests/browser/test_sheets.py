@@ -25,7 +25,7 @@ def a_worker() -> Iterator[None]:
         yield
 
 
-@pytest.mark.installation
+@pytest.mark.thorough
 @pytest.mark.usefixtures("a_worker")
 def test_all_sheets_are_printed_and_taken_away(page: Page, cabinet: Cabinet) -> None:
     """The page counts them without a reload; the ZIP comes as a file."""
@@ -42,7 +42,7 @@ def test_all_sheets_are_printed_and_taken_away(page: Page, cabinet: Cabinet) -> 
     assert page.evaluate("document.documentElement.scrollWidth - window.innerWidth") <= 0
 
 
-@pytest.mark.installation
+@pytest.mark.thorough
 @pytest.mark.usefixtures("a_worker")
 def test_all_sheets_are_printed_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
     """The page asks again by itself."""

@@ -10,6 +10,8 @@ from tests.browser.conftest import PHONE
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
 from tests.saying import cabinet_change
 
+pytestmark = pytest.mark.thorough
+
 TARGET = 44
 """The smallest height of what a finger presses, in CSS px."""
 

@@ -9,7 +9,7 @@ from tests.browser.opened_forms import DRAFTS, line_of, opened, width_in
 from tests.factories import PASSWORD
 from tests.pages.kitchens import furnish
 
-pytestmark = [pytest.mark.slow, AT_A_DESK]
+pytestmark = [pytest.mark.thorough, AT_A_DESK]
 
 
 @pytest.fixture

@@ -17,7 +17,7 @@ def bench(*names: str) -> "subprocess.CompletedProcess[str]":
     return subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=False)
 
 
-@pytest.mark.installation
+@pytest.mark.thorough
 def test_a_benchmark_prints_what_it_measured_beside_its_target() -> None:
     """Each line says what, how much, how much it may be, and what part of that it is."""
     done = bench("schedule")

@@ -11,7 +11,7 @@ from django.db.migrations.executor import MigrationExecutor
 
 from fronts.rules.practice import inches
 
-pytestmark = pytest.mark.installation
+pytestmark = pytest.mark.thorough
 
 BEFORE = ("fronts", "0002_cutting_plans_and_order_lists")
 THEN = datetime(2027, 2, 1, 8, 0, tzinfo=UTC)

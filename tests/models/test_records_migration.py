@@ -11,7 +11,7 @@ from fronts.rules.practice import inches
 from tests.factories import NOW, JobFactory, PersonFactory
 from tests.models.test_front_migration import migrated, newest
 
-pytestmark = pytest.mark.installation
+pytestmark = pytest.mark.thorough
 
 BEFORE = ("fronts", "0008_sheet_sets")
 

@@ -10,7 +10,7 @@ from shopjobs.bootstrap import ROOT
 from tests.cutting.test_parts_file import GOOD
 from tests.production.running import README, run
 
-pytestmark = pytest.mark.installation
+pytestmark = pytest.mark.thorough
 
 PASSWORD = "spokeshave and sawdust 9"
 ROW = re.compile(r"^\| `(python3? manage\.py (\w+)[^`]*)`", re.MULTILINE)

@@ -7,7 +7,7 @@ import pytest
 
 from tests.production.running import answer_of, printed_lines, run, served
 
-pytestmark = pytest.mark.installation
+pytestmark = pytest.mark.thorough
 
 SERVED = "\ngunicorn "
 

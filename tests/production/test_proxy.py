@@ -21,7 +21,7 @@ from tests.production.running import SECONDS_TO_START, copy_site, printed_lines,
 PLACES = "/usr/sbin:/usr/bin"
 MISSING = [name for name in ("nginx", "openssl") if shutil.which(name, path=PLACES) is None]
 pytestmark = [
-    pytest.mark.installation,
+    pytest.mark.thorough,
     pytest.mark.slow,
     pytest.mark.skipif(
         bool(MISSING), reason=f"{' and '.join(MISSING)} not on this machine: the proxy is only read"

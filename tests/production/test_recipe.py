@@ -111,7 +111,7 @@ def machine(tmp_path: Path, site: Path) -> Path:
     return root
 
 
-@pytest.mark.installation
+@pytest.mark.thorough
 @pytest.mark.skipif(
     shutil.which("systemctl") is None, reason="systemctl is not on this machine: no units to enable"
 )

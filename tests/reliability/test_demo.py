@@ -14,7 +14,7 @@ from shopjobs.management.commands.demo import free_port
 from shopjobs.models import Worker
 from tests.queue_work import database_url, wait_until
 
-pytestmark = [pytest.mark.django_db(transaction=True), pytest.mark.slow, pytest.mark.installation]
+pytestmark = [pytest.mark.django_db(transaction=True), pytest.mark.slow, pytest.mark.thorough]
 
 
 @pytest.fixture

@@ -15,7 +15,7 @@ from tests.pages.kitchens import furnish
 from tests.pages.shared.sending import as_sent, together
 from tests.tried import Tally
 
-pytestmark = [pytest.mark.django_db(transaction=True), pytest.mark.installation]
+pytestmark = [pytest.mark.django_db(transaction=True), pytest.mark.thorough]
 SignIn = Callable[[Person], Client]
 ROUNDS = (3, pytest.param(15, marks=pytest.mark.reliability))
 

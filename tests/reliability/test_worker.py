@@ -19,7 +19,7 @@ from tests.factories import NOW, JobFactory
 from tests.queue_work import in_queue, wait_until, workers
 from tests.services.test_cutting import STICKS, begin
 
-pytestmark = [pytest.mark.django_db(transaction=True), pytest.mark.slow, pytest.mark.installation]
+pytestmark = [pytest.mark.django_db(transaction=True), pytest.mark.slow, pytest.mark.thorough]
 MANY_PARTS = 120
 _sizes = random.Random(7)
 LONG = Request(

@@ -19,7 +19,7 @@ from tests.pages.kitchens import furnish
 from tests.pages.shared.sending import as_sent, together
 from tests.tried import Tally
 
-pytestmark = [pytest.mark.django_db(transaction=True), pytest.mark.installation]
+pytestmark = [pytest.mark.django_db(transaction=True), pytest.mark.thorough]
 SignIn = Callable[[Person], Client]
 ROUNDS = (3, pytest.param(15, marks=pytest.mark.reliability))
 VALUES = (1, 3, 5, 7, 9, 11, 13)

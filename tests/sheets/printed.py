@@ -1,9 +1,13 @@
-"""Printing sheets and reading them back, once for all tests."""
+"""Printing sheets and reading them back, once for all tests and all their processes."""
 
 import io
+import json
+import os
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 from functools import cache
+from pathlib import Path
 
 from pypdf import PdfReader
 
@@ -18,6 +22,8 @@ from fronts.sheets.sheet_page import CutPlanSource, SheetSource, source_of
 from tests.drawings.kitchens import demo
 
 PRINTED = date(2027, 3, 1)
+SHARED: list[Path] = []
+"""Where what is printed lies for every process of this run; without it each prints its own."""
 
 
 @cache
@@ -34,13 +40,28 @@ def demo_source() -> SheetSource:
 @cache
 def demo_pdf(name: str, paper: Paper) -> bytes:
     """A sheet of the demo kitchen as a PDF."""
-    return render(SHEETS[name].content(demo_source()), paper)
+    return _once(f"{name}-{paper}.pdf", lambda: render(SHEETS[name].content(demo_source()), paper))
 
 
 @cache
 def demo_pages(name: str, paper: Paper = "letter") -> tuple[str, ...]:
     """The text of each of its pages."""
-    return pages_of(demo_pdf(name, paper))
+
+    def read() -> bytes:
+        return json.dumps(pages_of(demo_pdf(name, paper))).encode()
+
+    return tuple(json.loads(_once(f"{name}-{paper}.json", read)))
+
+
+def _once(name: str, make: Callable[[], bytes]) -> bytes:
+    """What one of the processes of this run made; of two that start at once the last one's."""
+    if not SHARED:
+        return make()
+    kept, mine = SHARED[0] / name, SHARED[0] / f"{name}-{os.getpid()}"
+    if not kept.exists():
+        mine.write_bytes(make())
+        mine.replace(kept)
+    return kept.read_bytes()
 
 
 def pages_of(pdf: bytes) -> tuple[str, ...]:

@@ -87,7 +87,7 @@ def test_every_table_is_tried(ours: Shop) -> None:
     assert {label for label in rows if not rows[label]} == between
 
 
-@pytest.mark.installation
+@pytest.mark.thorough
 def test_into_another_installation(
     ours: Shop, theirs: Shop, elsewhere: str, tmp_path: Path
 ) -> None:
@@ -107,7 +107,7 @@ def test_into_another_installation(
     assert manage(elsewhere, "export_job", job.number, "--shop", ours.name) == out.getvalue()
 
 
-@pytest.mark.installation
+@pytest.mark.thorough
 def test_there_and_back_is_the_same_file(ours: Shop, elsewhere: str, tmp_path: Path) -> None:
     """What the other installation writes of it holds the same lines, keys aside."""
     file, back = tmp_path / "ours.shop", tmp_path / "back.shop"

@@ -154,7 +154,7 @@ def run(machine: Path) -> subprocess.CompletedProcess[str]:
     )
 
 
-@pytest.mark.installation
+@pytest.mark.thorough
 def test_a_machine_without_an_environment_gets_one(machine: Path) -> None:
     """Outside an environment a command makes .venv, leaves its stamp and runs in there."""
     first, second = run(machine), run(machine)
@@ -168,7 +168,7 @@ def test_a_machine_without_an_environment_gets_one(machine: Path) -> None:
     assert (second.stdout, second.stderr) == (first.stdout, "")
 
 
-@pytest.mark.installation
+@pytest.mark.thorough
 def test_a_package_that_is_another_file_is_not_installed(machine: Path) -> None:
     """A file whose hash is not the one that is pinned stops the start, and pip says why."""
     pin(machine, "0" * 64)

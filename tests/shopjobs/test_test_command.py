@@ -72,7 +72,7 @@ def tried(law: Path, *words: str) -> list[str]:
     return [line for line in done.stdout.splitlines() if "tried" in line]
 
 
-@pytest.mark.installation
+@pytest.mark.thorough
 def test_the_same_examples_are_tried_each_time(law: Path) -> None:
     """Two runs of the suite are one, whatever else is loaded; a seed gives others."""
     usual = tried(law)
