@@ -12,6 +12,10 @@ SMALL_PIECES = (
     "Ledges and shims are small: guards on, push stick, clamps (OSHA 1910.213); never hold a tab "
     "by hand while cutting it."
 )
+BOX_PIECES = (
+    "Saw, dado set and router: guards on, push blocks and clamps (OSHA 1910.213); nothing short "
+    "or narrow is fed by hand. Eye and ear protection; dust under 5 mg/m³ (OSHA)."
+)
 DRILLING = "Drilling: backing block; eye and ear protection; dust under 5 mg/m³ (OSHA)."
 OLD_PAINT = "Old paint may hold lead, old walls asbestos: test before sanding."
 TIPPING = "A heavy pull-out can tip a cabinet that is not fixed to the wall."
@@ -63,6 +67,11 @@ def at_bench(jigs: Sequence[Jig], shims: Sequence[Shim], fronts: Sequence[Front]
             glass=any(each.glass or "glass" in each.material.lower() for each in fronts),
         )
     )
+
+
+def at_boxes() -> list[str]:
+    """The cautions for building drawer boxes."""
+    return [BOX_PIECES, LAST]
 
 
 def _apply(at: Situation) -> list[str]:

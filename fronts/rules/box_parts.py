@@ -19,6 +19,8 @@ from fronts.rules.weight import mass_kg
 SIDE, FRONT, BACK = "box-side", "box-front", "box-back"
 BOTTOM, SHELF = "box-bottom", "box-shelf"
 """The pieces by their names, which the cut list shares."""
+PIECES = (SIDE, FRONT, BACK, BOTTOM, SHELF)
+"""In the order in which they are cut and built."""
 
 
 @dataclass(frozen=True, slots=True)

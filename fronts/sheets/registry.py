@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import partial
 from types import MappingProxyType
 
-from fronts.sheets import cutting_plan, fitting, front_schedule, hardware, jigs, labels
+from fronts.sheets import boxes, cutting_plan, fitting, front_schedule, hardware, jigs, labels
 from fronts.sheets.merged import merged
 from fronts.sheets.sheet_page import SheetSource
 
@@ -22,13 +22,17 @@ FITTINGS_TOGETHER = "fitting-all.pdf"
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """A kind of sheet: its key in addresses, its name in files, the words of its link."""
+    """A kind of sheet: its key in addresses, its name in files, the words of its link.
+
+    `is_there` says whether a job has it: every job, where nothing else is said.
+    """
 
     key: str
     name: str
     words: str
     content: Callable[[SheetSource], str]
     needs_plan: bool = False
+    is_there: Callable[[SheetSource], bool] = lambda _: True
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +53,8 @@ SHEETS: Mapping[str, Sheet] = MappingProxyType(
             Sheet("hardware", "hardware", "Hardware sheet", hardware.content),
             Sheet("jigs", "jigs and shims", "Jigs and shims", jigs.content),
             Sheet("cutting", "cutting plan", "Cutting plan", cutting_plan.content,
-                  needs_plan=True),
+                  needs_plan=True, is_there=lambda source: source.plan is not None),
+            Sheet("boxes", "boxes", "Boxes to make", boxes.content, is_there=boxes.has_boxes),
             Sheet("labels", "labels", "Labels for the parts", labels.content),
             Sheet(FITTING, "fitting sheets", "All fitting sheets", fitting.content),
         )
@@ -59,14 +64,14 @@ SHEETS: Mapping[str, Sheet] = MappingProxyType(
 
 
 def every_printout(source: SheetSource) -> Iterator[Printout]:
-    """The job's files in the order of the work; a plan only where there is one.
+    """The job's files in the order of the work; a plan or boxes only where there are any.
 
     Where several are for cabinets, `FITTINGS_TOGETHER` has those in one.
     """
     for sheet in SHEETS.values():
         if sheet.key == FITTING:
             yield from _fittings(source)
-        elif source.plan is not None or not sheet.needs_plan:
+        elif sheet.is_there(source):
             yield Printout(f"{_plain(sheet.name)}.pdf", partial(sheet.content, source))
 
 

@@ -62,10 +62,6 @@ def set_shown(
     )
 
 
-def single_sheets(plan: CutPlan | None) -> list[str]:
+def single_sheets(source: SheetSource) -> list[str]:
     """The keys of the sheets that are made while one waits."""
-    return [
-        key
-        for key, sheet in SHEETS.items()
-        if key != FITTING and (plan is not None or not sheet.needs_plan)
-    ]
+    return [key for key, sheet in SHEETS.items() if key != FITTING and sheet.is_there(source)]

@@ -25,6 +25,7 @@ SHEETS = {
     "jigs": "K-1 jigs and shims.pdf",
     "fitting": "K-1 fitting sheets.pdf",
     "labels": "K-1 labels.pdf",
+    "boxes": "K-1 boxes.pdf",
 }
 POINTS = {"letter": (612, 792), "a4": (595, 842)}
 """Widths and heights in points: 8 1/2 x 11 in, and ISO 216 A4 (210 x 297 mm)."""

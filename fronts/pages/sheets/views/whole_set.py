@@ -124,7 +124,7 @@ def _page(
     context = {
         "job": job,
         "form": form,
-        "keys": single_sheets(plan),
+        "keys": single_sheets(source),
         "stops": blocking_findings(request, job, source.schedule),
         "progress": progress_of(latest),
         "fault": "" if latest is None else latest.task.fault,
