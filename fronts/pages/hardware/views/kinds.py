@@ -9,6 +9,7 @@ from django.utils.safestring import SafeString, mark_safe
 
 from fronts.drawings.handle_item import handle_item_drawing
 from fronts.drawings.hinge_item import hinge_item_drawing
+from fronts.drawings.lift_item import lift_item_drawing
 from fronts.drawings.slide_item import slide_item_drawing
 from fronts.models import HardwareList
 from fronts.models.items import item_table
@@ -17,6 +18,7 @@ from fronts.pages.hardware.forms.items import HandleForm, HingeForm, ItemForm, L
 from fronts.rules.fact_kinds import Rows
 from fronts.rules.facts import rows_of
 from fronts.rules.items import HandleItem, Hardware, HingeItem, LiftItem, SlideItem
+from fronts.rules.kinds import Unit
 from shopjobs.words import capitalized
 
 
@@ -28,7 +30,7 @@ class ItemPage:
     kind: type
     declared: Rows
     form: type[ItemForm]
-    draw: Callable[[Any, str], str] | None
+    draw: Callable[[Any, Unit], str] | None
 
     @property
     def table(self) -> Any:
@@ -45,7 +47,7 @@ class ItemPage:
         """What they are called together."""
         return capitalized(self.declared.says)
 
-    def drawing(self, item: Any, unit: str) -> SafeString:
+    def drawing(self, item: Any, unit: Unit) -> SafeString:
         """What each number means, drawn with an item's own where it is known."""
         if self.draw is None or item is None:
             return SafeString("")
@@ -55,10 +57,11 @@ class ItemPage:
 _FORMS: Mapping[type, type[ItemForm]] = {
     HingeItem: HingeForm, SlideItem: SlideForm, HandleItem: HandleForm, LiftItem: LiftForm,
 }  # fmt: skip
-_DRAWN: Mapping[type, Callable[[Any, str], str]] = {
+_DRAWN: Mapping[type, Callable[[Any, Unit], str]] = {
     HingeItem: hinge_item_drawing,
     SlideItem: slide_item_drawing,
     HandleItem: handle_item_drawing,
+    LiftItem: lift_item_drawing,
 }
 ITEM_PAGES: Mapping[str, ItemPage] = {
     fact.name: ItemPage(fact.name, fact.kind, declared, _FORMS[fact.kind], _DRAWN.get(fact.kind))

@@ -12,6 +12,7 @@ from fronts.pages.hardware.views.kinds import ITEM_PAGES, ItemPage
 from fronts.pages.hardware.views.place import Place
 from fronts.pages.shared.job_view import who
 from fronts.rules.items import Hardware
+from fronts.rules.kinds import Unit
 from fronts.rules.usual_hardware import usual_hardware
 from fronts.services.hardware import hardware_clear, hardware_own, items_set
 from fronts.snapshot import ways_of
@@ -47,7 +48,7 @@ def hardware(request: SignedInRequest, place: Place) -> HttpResponse:
     return render_page(request, PAGE, context)
 
 
-def _kind(page: ItemPage, row: HardwareList | None, usual: Hardware, unit: str) -> KindList:
+def _kind(page: ItemPage, row: HardwareList | None, usual: Hardware, unit: Unit) -> KindList:
     rows = [] if row is None else list(page.rows(row))
     items, plain = [bare(each) for each in rows], getattr(usual, page.path)
     drawn = next(iter(items or plain), None)

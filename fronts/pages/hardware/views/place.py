@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, cast
 
 from django.http import Http404, HttpResponse
 from django.shortcuts import redirect
@@ -13,6 +13,7 @@ from fronts.models import HardwareList
 from fronts.models.items import Item
 from fronts.pages.hardware.views.kinds import ItemPage
 from fronts.pages.shared.job_view import found_or_404, job_view
+from fronts.rules.kinds import Unit
 from shopjobs.access import AnyView, SignedInRequest, in_turn, needs
 from shopjobs.models import Job, Shop
 
@@ -31,9 +32,9 @@ class Place:
         return self.owner if isinstance(self.owner, Job) else None
 
     @property
-    def unit(self) -> str:
+    def unit(self) -> Unit:
         """What its bare numbers are in."""
-        return str(self.owner.unit)
+        return cast(Unit, self.owner.unit)
 
     @property
     def row(self) -> HardwareList | None:
