@@ -1,6 +1,6 @@
 """One cabinet's elevation, large: its members, openings and fronts, with overlays and gaps."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
@@ -13,11 +13,15 @@ from fronts.drawings.gaps import draw_gaps, gaps_between
 from fronts.drawings.geometry import Area
 from fronts.drawings.scale import Scale, fitted, largest
 from fronts.drawings.svg import Px
+from fronts.drawings.true_outline import draw_true_outline
+from fronts.figures.opening_ends import ends_by_front
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening
+from fronts.rules.labels import opening_label
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
 from fronts.rules.runs import stood
 from fronts.rules.stopped_fronts import stopped_fronts
+from fronts.rules.wall_results import OpeningEnds
 
 _LETTERS = Letters(name=16_00, figure=13_50)
 _SMALL_LETTERS = Letters(name=14_00, figure=11_20)
@@ -40,6 +44,7 @@ class _View:
     unit: str
     farthest: Mm
     letters: Letters
+    ends: Mapping[str, OpeningEnds]
 
 
 def cabinet_elevation(
@@ -57,12 +62,14 @@ def cabinet_elevation(
     Where it comes out smaller than `small` of the room without them, there are fewer of them.
     """
     cabinet, fronts = stood(kitchen).cabinet(cabinet_label), schedule.fronts_of(cabinet_label)
-    stopped = stopped_fronts(schedule)
+    stopped, ends = stopped_fronts(schedule), ends_by_front(schedule, fronts)
 
     def drawn(size: int, *, small: bool = False) -> Drawing:
         scale = Scale(size, cabinet.left, cabinet.y)
         letters = _SMALL_LETTERS if small else _LETTERS
-        view = _View(Drawing(ink), scale, cabinet, fronts, unit, kitchen.practice.filler, letters)
+        view = _View(
+            Drawing(ink), scale, cabinet, fronts, unit, kitchen.practice.filler, letters, ends
+        )
         _draw(view, stopped, widths=not small)
         return view.drawing
 
@@ -87,7 +94,8 @@ def _body(view: _View, stopped: frozenset[str]) -> None:
     drawing, scale, cabinet = view.drawing, view.scale, view.cabinet
     drawing.rect("cabinet", scale.area(cabinet.left, cabinet.y, cabinet.width, cabinet.height))
     for hole in cabinet.openings:
-        drawing.rect("opening", _opening(view, hole))
+        if opening_label(cabinet.label, hole.label) not in view.ends:
+            drawing.rect("opening", _opening(view, hole))
         drawing.framed(_opening(view, hole))
     for front in view.fronts:
         draw_front(drawing, scale, front, stopped=front.label in stopped)
@@ -112,6 +120,12 @@ def _laps(view: _View) -> None:
     holes = {each.label: each for each in view.cabinet.openings}
     for front in view.fronts:
         hole, area = _opening(view, holes[front.opening]), front_area(view.scale, front)
+        if front.label in view.ends:
+            draw_true_outline(
+                view.drawing, view.scale, area, front, view.ends[front.label],
+                unit=view.unit, size=view.letters.figure,
+            )  # fmt: skip
+            continue
         for axis, side, edge, inner in (
             ("x", "left", area.left, hole.left),
             ("x", "right", hole.right, area.right),

@@ -8,6 +8,7 @@ from fronts.figures.boxes import box_figures
 from fronts.figures.findings import findings_of, places_at
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.measured import measured_openings
+from fronts.figures.opening_ends import opening_ends
 from fronts.figures.sizes import size
 from fronts.figures.work_steps import Work, work_for
 from fronts.rules.fitting_results import Fitting
@@ -39,6 +40,7 @@ class CabinetPage:
     fronts: list[FrontRow]
     laps: list[tuple[str, str]]
     measured: list[tuple[str, str]]
+    ends: list[tuple[str, str]]
     drawings: Drawings
     one_box: bool
     boxes: FigureList | None
@@ -78,7 +80,8 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
     holes = hole_table([each for each in fronts if each.label in fittings], fittings, unit)
     works = work_for(fronts, fittings, kitchen)
     care = cautions.at_cabinet(cabinet, fronts, list(fittings.values()))
-    above = Above(rows, laps, measured, findings)
+    ends = opening_ends(schedule, fronts, unit)
+    above = Above(rows, laps, measured, ends, findings)
     below = Below(boxes, holes, doors, works, care, one_box=len(fittings) == 1)
     return CabinetPage(
         label=cabinet.label,
@@ -89,6 +92,7 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
         fronts=rows,
         laps=laps,
         measured=measured,
+        ends=ends,
         drawings=lay_out(
             CabinetDrawings(schedule, kitchen, cabinet, fronts, fittings), above, below
         ),

@@ -46,6 +46,7 @@ class Above:
     fronts: Sequence[FrontRow]
     laps: Sequence[tuple[str, str]]
     measured: Sequence[tuple[str, str]]
+    ends: Sequence[tuple[str, str]]
     findings: Findings
 
     @property
@@ -56,6 +57,8 @@ class Above:
             height += _HEAD_OF_FRONTS + sum(_front(each) for each in self.fronts)
             height += _LINE * lines_of([_said(self.laps, " " * 50)], _LETTERS_OF_LAPS)
         height += _LINE * lines_of([_said(self.measured, " " * 15)]) if self.measured else 0
+        for each in self.ends:
+            height += _LINE * lines_of([_said([each], " " * 40)])
         if stops:
             height += _STOP + _LINE * lines_of((each.message for each in stops), _LETTERS_OF_STOP)
         if others:
