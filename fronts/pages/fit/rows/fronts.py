@@ -17,7 +17,9 @@ from fronts.figures.boxes import HolePlace, box_figures, hole_places
 from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
+from fronts.figures.opening_ends import opening_ends
 from fronts.figures.sizes import signed
+from fronts.figures.weights import needs_two_people, weight
 from fronts.models import FitRecord
 from fronts.rules.fits import DONE, ENDS, FitFacts, Gaps, hangs_still
 from fronts.rules.fitting_results import Fitting
@@ -67,11 +69,15 @@ class Recorded:
 class FrontToFit:
     """A front with its figures, its drawings, its planned gaps, and its form.
 
-    `measure` leads to its opening's form, "" where there is none.
+    `measure` leads to its opening's form, "" where there is none; `ends` says how it lies in
+    an opening that tapers or leans.
     """
 
     key: str
     line: FrontLine
+    weight: str
+    two_people: bool
+    ends: str
     opening: str
     measure: str
     lines: tuple[Line, ...]
@@ -105,6 +111,9 @@ def front_to_fit(
     return FrontToFit(
         key=record_key(front.label),
         line=front_line(front, unit),
+        weight=weight(front, unit),
+        two_people=needs_two_people(front),
+        ends="".join(words for _, words in opening_ends(schedule, [front], unit)),
         opening=front.opening,
         measure=measure,
         lines=tuple(figures_of(front, fitting, kitchen)),
