@@ -15,7 +15,6 @@ from tests.factories import (
     NOW,
     CabinetFactory,
     JobFactory,
-    OpeningFactory,
     door_and_drawer,
 )
 from tests.pages.kitchens import seen_in
@@ -96,33 +95,6 @@ def test_the_cabinets_page_has_what_is_needed_to_hang_its_fronts(
     door = page.one("[id='record-B1.a-front']")
     assert door.has("[id='record-B1.a']")
     assert "#record-B1.b-front" in page.addresses
-
-
-@pytest.mark.parametrize(("width", "two"), [(20, False), (70, True)])
-def test_a_front_says_what_it_weighs_and_whether_two_lift_it(
-    *, width: int, two: bool, job: Job, installer: Person, signed_in: SignIn
-) -> None:
-    """Over 20 kg (44 lb), where the hand is: MDF 3/4 in thick weighs about 14 kg/m²."""
-    standard_set(owner=job, at=NOW, mount="inset")
-    box = CabinetFactory.create(job=job, width=inches(width), height=inches(70))
-    OpeningFactory.create(cabinet=box, width=inches(width - 3), height=inches(60))
-    page = dom(signed_in(installer).get(address(box)))
-
-    (front,) = page.all(".front-to-fit")
-    assert " lb" in front.one(".big").words
-    assert ("two people" in front.one(".big").words) is two
-
-
-def test_an_opening_that_tapers_says_both_ends_of_each_side(
-    job: Job, installer: Person, signed_in: SignIn
-) -> None:
-    """An inset door in an opening 1/8 in wider at the bottom."""
-    standard_set(owner=job, at=NOW, mount="inset", hinge_end=inches(3, 2))
-    box = door_and_drawer(job, measured_width_top=inches(15), measured_width_bottom=inches(121, 8))
-    page = dom(signed_in(installer).get(address(box)))
-
-    hint = page.one(".front-to-fit .hint").words
-    assert "gaps left 3/32 at the top, 5/32 at the bottom; right" in hint
 
 
 def test_what_was_measured_stands_beside_what_was_planned(
