@@ -105,13 +105,18 @@ def _highest(row: Sequence[Front]) -> Mm:
 
 
 def side_by_side(
-    cabinet: Cabinet, fronts: Sequence[Front], height: Px, under: Callable[[Px], Px]
+    cabinet: Cabinet,
+    fronts: Sequence[Front],
+    height: Px,
+    under: Callable[[Px], Px],
+    width: Px = WIDTH,
 ) -> Arranged:
     """The cabinet as large as it goes while the backs at its right can be read.
 
     `under` says how high what stands below the backs is, by the width that they have.
     """
-    ways = (_beside(cabinet, fronts, height, wide, under) for wide in _WIDTHS)
+    rooms = ((wide, width - wide - BETWEEN) for wide in _WIDTHS if wide < width - 2 * BETWEEN)
+    ways = (_beside(cabinet, fronts, height, room, under) for room in rooms)
     return max(ways, key=Arranged.merit)
 
 
@@ -128,9 +133,13 @@ def _arranged(cabinet: Cabinet, room: tuple[Px, Px], backs: Backs, column: Px) -
 
 
 def _beside(
-    cabinet: Cabinet, fronts: Sequence[Front], height: Px, wide: Px, under: Callable[[Px], Px]
+    cabinet: Cabinet,
+    fronts: Sequence[Front],
+    height: Px,
+    widths: tuple[Px, Px],
+    under: Callable[[Px], Px],
 ) -> Arranged:
-    room, right = (wide, height - HEADING), WIDTH - wide - BETWEEN
+    room, right = (widths[0], height - HEADING), widths[1]
     backs = backs_in_rows(fronts, right, height - under(right))
     return _arranged(cabinet, room, backs, right)
 

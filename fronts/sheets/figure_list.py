@@ -8,8 +8,9 @@ from dataclasses import dataclass, replace
 
 from fronts.figures.knobs import Line
 
-HALF, BESIDE_JIG, NARROW = 50, 40, 36
-"""Letters of a figure that fit beside its name: in half a page, beside a jig, in what is left."""
+HALF, BESIDE_JIG, NARROW, SIDE_BY_SIDE = 50, 40, 36, 58
+"""Letters of a figure that fit beside its name: in half a page, beside a jig, in what is left,
+and in half a page where the shorter list beside it leaves room for a line too many."""
 _KEY_LETTER = 13
 """A large figure's letter takes 13 tenths of another's."""
 

@@ -16,7 +16,7 @@ from fronts.rules.kinds import FRONT_KINDS
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import show
 from fronts.rules.results import Finding, Front, Schedule
-from fronts.sheets.figure_list import BESIDE_JIG, NARROW, FigureList, figure_list
+from fronts.sheets.figure_list import BESIDE_JIG, NARROW, SIDE_BY_SIDE, FigureList, figure_list
 from fronts.sheets.fitting_drawings import CabinetDrawings
 from fronts.sheets.fitting_layout import Drawings, lay_out
 from fronts.sheets.front_rows import FrontRow, front_row, laps_of
@@ -29,7 +29,8 @@ from fronts.sheets.sheet_page import SheetSource, page
 class CabinetPage:
     """Everything on one cabinet's page, or on its two pages.
 
-    With `one_box` its figures stand beside its jig, and the doors' under that.
+    With `one_box` its figures stand beside its jig, and the doors' under that; with `jig_aside`
+    beside the doors', and the jig beside the drawings.
     """
 
     label: str
@@ -43,6 +44,7 @@ class CabinetPage:
     ends: list[tuple[str, str]]
     drawings: Drawings
     one_box: bool
+    jig_aside: bool
     boxes: FigureList | None
     holes: HoleTable | None
     doors: FigureList | None
@@ -76,13 +78,16 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
     findings = findings_of(schedule, places_at(cabinet, fronts))
     rows, laps = [front_row(each, kitchen) for each in fronts], laps_of(fronts, unit)
     measured = measured_openings(cabinet, unit)
-    boxes, doors = _boxes(fronts, fittings, kitchen), _doors(fronts, fittings, kitchen)
+    drawings = CabinetDrawings(schedule, kitchen, cabinet, fronts, fittings)
+    aside = _jig_aside(drawings)
+    boxes = _boxes(fronts, fittings, kitchen, SIDE_BY_SIDE if aside else BESIDE_JIG)
+    doors = _doors(fronts, fittings, kitchen, SIDE_BY_SIDE if aside else NARROW)
     holes = hole_table([each for each in fronts if each.label in fittings], fittings, unit)
     works = work_for(fronts, fittings, kitchen)
     care = cautions.at_cabinet(cabinet, fronts, list(fittings.values()))
     ends = opening_ends(schedule, fronts, unit)
     above = Above(rows, laps, measured, ends, findings)
-    below = Below(boxes, holes, doors, works, care, one_box=len(fittings) == 1)
+    below = Below(boxes, holes, doors, works, care, one_box=len(fittings) == 1, jig_aside=aside)
     return CabinetPage(
         label=cabinet.label,
         title=f"Fitting sheet {cabinet.label}",
@@ -93,10 +98,9 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
         laps=laps,
         measured=measured,
         ends=ends,
-        drawings=lay_out(
-            CabinetDrawings(schedule, kitchen, cabinet, fronts, fittings), above, below
-        ),
+        drawings=lay_out(drawings, above, below),
         one_box=below.one_box,
+        jig_aside=aside,
         boxes=boxes,
         holes=holes,
         doors=doors,
@@ -105,21 +109,27 @@ def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage
     )
 
 
+def _jig_aside(of: CabinetDrawings) -> bool:
+    """Whether one box's narrow jig stands beside the drawings, since doors have figures too."""
+    hinged = any(front.hinge_centres for front in of.fronts)
+    return len(of.boxed) == 1 and hinged and [jig.slot for jig in of.jigs] == [None]
+
+
 def _boxes(
-    fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen
+    fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen, letters: int
 ) -> FigureList | None:
-    """The figures of the fronts on boxes; those of one alone leave room for its jig beside."""
+    """The figures of the fronts on boxes; those of one alone in so many letters' room."""
     boxed = [each for each in fronts if each.label in fittings]
     if not boxed:
         return None
     labels = [each.label for each in boxed]
     heading = f"{', '.join(labels)} on {'its box' if len(boxed) == 1 else 'their boxes'}"
     figures = [box_figures(each, fittings[each.label], kitchen) for each in boxed]
-    return figure_list(heading, labels, figures, letters=BESIDE_JIG if len(boxed) == 1 else 0)
+    return figure_list(heading, labels, figures, letters=letters if len(boxed) == 1 else 0)
 
 
 def _doors(
-    fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen
+    fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen, letters: int
 ) -> FigureList | None:
     """The figures of the hinged doors, and of other doors that have a knob."""
     doors = [each for each in fronts if each.hinge_centres or FRONT_KINDS[each.kind].swings]
@@ -128,7 +138,7 @@ def _doors(
         return None
     labels = [each.label for each in doors]
     heading = f"{', '.join(labels)} on {'its' if len(doors) == 1 else 'their'} hinges"
-    return figure_list(heading, labels, figures, letters=NARROW if len(fittings) == 1 else 0)
+    return figure_list(heading, labels, figures, letters=letters if len(fittings) == 1 else 0)
 
 
 def _about(cabinet: Cabinet, unit: str) -> str:

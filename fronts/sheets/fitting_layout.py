@@ -13,6 +13,7 @@ from typing import TypeAlias
 from fronts.drawings.svg import Px
 from fronts.sheets.drawing_rooms import (
     LEAST_BACK,
+    SPACE,
     Arranged,
     Backs,
     backs_in_rows,
@@ -20,7 +21,7 @@ from fronts.sheets.drawing_rooms import (
     side_by_side,
 )
 from fronts.sheets.fitting_drawings import CabinetDrawings, Drawn
-from fronts.sheets.jig_rows import JigRows, jig_rows
+from fronts.sheets.jig_rows import ASIDE, JigRows, jig_rows
 from fronts.sheets.page_height import HEADING, PAGE, WIDTH, Above, Below
 
 _LEAST_HEIGHT: Px = 160_00
@@ -38,11 +39,13 @@ Rows: TypeAlias = tuple[tuple[Drawn, ...], ...]
 class Drawings:
     """What is drawn: the cabinet, what stands beside it, what follows, and one box's jigs.
 
-    With `two_pages`, what follows begins the second. `jigs_wide` take half a page.
+    With `two_pages`, what follows begins the second. `jigs_wide` take half a page. `aside` is
+    at the right of all.
     """
 
     cabinet: Drawn
     beside: Rows = ()
+    aside: Rows = ()
     after: Rows = ()
     jigs: Rows = ()
     jigs_wide: bool = False
@@ -51,11 +54,15 @@ class Drawings:
 
 def lay_out(of: CabinetDrawings, above: Above, below: Below) -> Drawings:
     """All drawings of a cabinet, in the rooms that the words leave them."""
-    one_box = len(of.boxed) == 1
+    one_box = below.one_box
+    if below.jig_aside:
+        words = below.height(0, wide=False)
+        sheet = _Sheet(of, above.height, words, JigRows(), jig_rows(of.jigs, ASIDE))
+        return sheet.on_one_page() or sheet.on_two_pages()
     rows = jig_rows(of.jigs, WIDTH)
     words = below.height(rows.height if one_box else 0, wide=rows.wide)
     several, alone = (JigRows(), rows) if one_box else (rows, JigRows())
-    sheet = _Sheet(of, above.height, words, several)
+    sheet = _Sheet(of, above.height, words, several, JigRows())
     found = sheet.on_one_page() or sheet.on_two_pages()
     return replace(found, jigs=tuple(alone.drawn(of)), jigs_wide=alone.wide)
 
@@ -66,6 +73,7 @@ class _Sheet:
     above: Px
     below: Px
     rows: JigRows
+    aside: JigRows
 
     def on_one_page(self) -> Drawings | None:
         """All of it, where it can still be read."""
@@ -75,6 +83,9 @@ class _Sheet:
                 return None
             return Drawings(self._cabinet(height))
         beside, under = self._ways(height)
+        if self.aside.rows:
+            found = replace(self._beside(under, jigs_beside=False), aside=self._aside())
+            return found if under.readable and height >= self.aside.height else None
         over = one_over_another(self.of.cabinet, self.of.bored, height - self.rows.height)
         best = max(beside, under, over, key=Arranged.merit)
         if not best.readable:
@@ -85,6 +96,8 @@ class _Sheet:
 
     def on_two_pages(self) -> Drawings:
         """The cabinet on the first page, and the backs where there is more room for them."""
+        if self.aside.rows:
+            return replace(self, rows=self.aside, aside=JigRows()).on_two_pages()
         first, second = PAGE - self.above, PAGE - self.below - self.rows.height
         if not self.of.bored:
             return Drawings(self._cabinet(first), two_pages=True)
@@ -100,9 +113,10 @@ class _Sheet:
         """With the jigs of several boxes under the backs, or under all of it."""
         reckon = partial(side_by_side, self.of.cabinet, self.of.bored)
         jigs = self.of.jigs if self.rows.rows else ()
+        width = WIDTH - ASIDE - SPACE if self.aside.rows else WIDTH
         return (
             reckon(height, lambda wide: jig_rows(jigs, wide).height),
-            reckon(height - self.rows.height, lambda _: 0),
+            reckon(height - self.rows.height, lambda _: 0, width),
         )
 
     def _beside(self, best: Arranged, *, jigs_beside: bool) -> Drawings:
@@ -114,6 +128,9 @@ class _Sheet:
             beside=(*self._backs(best.backs), *under.drawn(self.of)),
             after=tuple(after.drawn(self.of)),
         )
+
+    def _aside(self) -> Rows:
+        return tuple(self.aside.drawn(self.of))
 
     def _over(self, room: tuple[Px, Px], backs: Backs) -> Drawings:
         after = (*self._backs(backs), *self.rows.drawn(self.of))

@@ -16,6 +16,8 @@ from fronts.sheets.page_height import HEADING
 
 _WITH_SLOT: tuple[Px, Px] = (300_00, 130_00)
 _SIDE: tuple[Px, Px] = (154_00, 80_00)
+ASIDE: Px = _SIDE[0] + SPACE
+"""What a column of sides takes."""
 _SIDE_HEADING = 2
 """Lines over a side's drawing."""
 

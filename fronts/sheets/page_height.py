@@ -85,14 +85,20 @@ class Below:
     works: Sequence[Work]
     cautions: Sequence[str]
     one_box: bool
+    jig_aside: bool = False
 
     def height(self, jig: Px, *, wide: bool) -> Px:
-        """All of it; `jig` stands beside the figures of one box, over the doors' where `wide`."""
+        """All of it; `jig` stands beside the figures of one box, over the doors' where `wide`.
+
+        With `jig_aside` that stands beside the drawings, and both lists have half the page.
+        """
         height = sum(_work(each) for each in self.works) + _holes(self.holes)
         height += _CAUTIONS + _SMALL * lines_of([" ".join(self.cautions)])
         if not self.one_box:
             return height + _list(self.boxes) + _list(self.doors)
         doors = _list(self.doors)
+        if self.jig_aside:
+            return height + max(_list(self.boxes), doors)
         return height + max(_list(self.boxes), jig + doors if wide else max(jig, doors))
 
 

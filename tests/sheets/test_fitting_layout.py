@@ -11,7 +11,7 @@ from fronts.figures.boxes import hole_places
 from fronts.sheets import fitting
 from fronts.sheets.pdf import PAPERS, Paper
 from tests.drawings.kitchens import demo, demo_cabinets
-from tests.drawings.reading import SVG, parsed, px, texts
+from tests.drawings.reading import SVG, parsed, px, rects, texts
 from tests.sheets.printed import demo_pages, demo_source
 
 pytestmark = pytest.mark.slow
@@ -67,6 +67,14 @@ def test_the_cabinet_fills_the_first_of_two_pages() -> None:
     assert px(svg.attrib["height"]) >= LETTER_HIGH * 3 // 5
     planned = {text.text for text in svg.iter(f"{SVG}text")}
     assert {"1/8", "3/32"} <= planned
+
+
+@pytest.mark.parametrize("label", ["B4", "B5"])
+def test_a_cabinet_with_doors_and_a_drawer_is_not_squeezed(label: str) -> None:
+    """Its jig stands aside, so that it is drawn at least 1 1/2 in high on its one page."""
+    elevation = drawings(label)[0]
+    assert parsed(elevation).attrib["aria-label"] == f"Elevation of cabinet {label}"
+    assert rects(elevation, "cabinet")[0].height >= 144_00
 
 
 @pytest.mark.parametrize("label", demo_cabinets())
