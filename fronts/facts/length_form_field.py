@@ -7,11 +7,12 @@ from django import forms
 from django.core.exceptions import ValidationError
 
 from fronts.facts.exactness import PLACES
-from fronts.rules.lengths import LengthError, Mm, as_decimal, read, write
+from fronts.rules.length_sums import read_sum
+from fronts.rules.lengths import LengthError, Mm, as_decimal, write
 
 
 class LengthField(forms.Field):
-    """A length as people type it, in the job's unit unless they name another.
+    """A length as people type it, or a sum of them, in the job's unit unless they name another.
 
     What was typed stays as typed when it is refused.
     """
@@ -30,7 +31,7 @@ class LengthField(forms.Field):
         if isinstance(value, Fraction):
             return value
         try:
-            length = read(str(value), self.unit, signed=self.signed, zero=self.zero)
+            length = read_sum(str(value), self.unit, signed=self.signed, zero=self.zero)
             as_decimal(length, PLACES)
         except LengthError as error:
             raise ValidationError(str(error), code="length") from error

@@ -9,7 +9,8 @@ from collections.abc import Iterable
 from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
-from typing import TypeAlias
+from string import ascii_lowercase, ascii_uppercase
+from typing import NamedTuple, TypeAlias
 
 Mm: TypeAlias = Fraction
 
@@ -40,21 +41,29 @@ _NAMES = {
     "ft": "ft", "ft.": "ft", "foot": "ft", "feet": "ft", "'": "ft",
 }  # fmt: skip
 _MARKS = str.maketrans({
-    "″": '"', "”": '"', "“": '"', "′": "'", "’": "'", "⁄": "/", "∕": "/",
+    "″": '"', "”": '"', "“": '"', "′": "'", "’": "'", "⁄": "/", "∕": "/", "×": "*",
     "\u00a0": " ", "\u2009": " ", "\u202f": " ", "−": "-", "–": "-",
+    **dict(zip(ascii_uppercase, ascii_lowercase, strict=True)),
 })  # fmt: skip
+"""One character for one, so that a place in a plain text is that place in what was typed."""
 _VULGAR = {
     "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅕": "1/5", "⅖": "2/5",
     "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8",
     "⅞": "7/8",
 }  # fmt: skip
 _RATIO = r"[0-9]+\s*/\s*[0-9]+"
-_NUMBER = rf"(?:[0-9]+(?:\s*-\s*|\s+){_RATIO}|{_RATIO}|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)"
-_UNIT = "|".join(re.escape(name) for name in sorted(_NAMES, key=len, reverse=True))
-_TERM = rf"({_NUMBER})\s*({_UNIT})?"
-_ONE = re.compile(rf"{_TERM}")
+_VULGAR_MARK = f"[{''.join(_VULGAR)}]"
+_NUMBER = (
+    rf"(?:[0-9]+(?:\s*-\s*|\s+){_RATIO}|[0-9]+\s*-?\s*{_VULGAR_MARK}"
+    rf"|{_RATIO}|{_VULGAR_MARK}|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)"
+)
+_UNIT = "|".join(
+    re.escape(name) + ("(?![a-z])" if name[-1].isalpha() else "")
+    for name in sorted(_NAMES, key=len, reverse=True)
+)
+_ONE = re.compile(rf"({_NUMBER})(?:\s*({_UNIT}))?")
 _FEET_AND_INCHES = re.compile(
-    rf"([0-9]+)\s*(ft\.|ft|foot|feet|')\s*-?\s*({_NUMBER})\s*(in\.|inches|inch|in|\")?"
+    rf"([0-9]+)\s*(?:ft\.|ft|foot|feet|')\s*-?\s*({_NUMBER})(?:\s*(?:in\.|(?:inches|inch|in)(?![a-z])|\"))?"
 )
 
 
@@ -62,12 +71,24 @@ class LengthError(ValueError):
     """What was typed is not a length that can be used; the message says what would be."""
 
 
+class Amount(NamedTuple):
+    """A number as it stands in a text, with the unit that is written after it, if one is."""
+
+    number: Fraction
+    unit: str | None
+    end: int
+
+
 def read(text: str, unit: str, *, signed: bool = False, zero: bool = True) -> Mm:
     """The length that `text` says, in mm; a bare number is in `unit`.
 
     `signed` allows a leading minus (a place or a shift); `zero` allows nothing at all.
     """
-    length = _read(text, unit)
+    return allowed(_read(text, unit), text, unit, signed=signed, zero=zero)
+
+
+def allowed(length: Mm, text: str, unit: str, *, signed: bool = False, zero: bool = True) -> Mm:
+    """The length that `text` was read as, where it may be that; else LengthError."""
     if length < 0 and not signed:
         raise LengthError(f"“{_short(text)}” is negative; enter a size, like {_example(unit)}")
     if length == 0 and not zero:
@@ -79,6 +100,46 @@ def read(text: str, unit: str, *, signed: bool = False, zero: bool = True) -> Mm
             f"“{_short(text)}” is more than 20 m (65 ft); enter a length, like {_example(unit)}"
         )
     return length
+
+
+def amount_at(plain: str, at: int) -> Amount | None:
+    """The number that begins there in a plain text, as long as it can be; None: none does.
+
+    ZeroDivisionError where it divides by zero.
+    """
+    both = _FEET_AND_INCHES.match(plain, at)
+    if both:
+        return Amount(int(both[1]) * 12 + _value(both[2]), "in", both.end())
+    one = _ONE.match(plain, at)
+    if not one:
+        return None
+    return Amount(_value(one[1]), _NAMES[one[2]] if one[2] else None, one.end())
+
+
+def plain(text: str) -> str:
+    """The text with its marks as a keyboard has them and small letters, each in its place."""
+    return text.translate(_MARKS)
+
+
+def checked_text(text: str, unit: str) -> str:
+    """The plain text without spaces around it; LengthError where it can't be a length."""
+    if not text.strip():
+        raise LengthError(f"nothing is entered; enter a length, like {_example(unit)}")
+    if len(text) > LONGEST_TEXT:
+        raise LengthError(
+            f"“{_short(text)}” is too long to be a length; enter one like {_example(unit)}"
+        )
+    return plain(text).strip()
+
+
+def not_a_length(text: str, unit: str) -> LengthError:
+    """What is said of a text that is no length at all."""
+    return LengthError(f"“{_short(text)}” is not a length; enter one like {_example(unit)}")
+
+
+def divides_by_zero(text: str, unit: str) -> LengthError:
+    """What is said of a text that divides by zero."""
+    return LengthError(f"“{_short(text)}” divides by zero; enter a length like {_example(unit)}")
 
 
 def show(length: Mm, unit: str, *, finest: int = FINEST_FRACTION) -> str:
@@ -96,12 +157,17 @@ def show_with_unit(length: Mm, unit: str, *, finest: int = FINEST_FRACTION) -> s
     return f"{show(length, unit, finest=finest)} {unit}"
 
 
-def write(length: Mm, unit: str) -> str:
-    """Text that reads back to exactly this length: in `unit` where that is short, else in mm."""
+def write(length: Mm, unit: str, *, in_unit: bool = False) -> str:
+    """Text that reads back to exactly this length: in `unit` where that is short, else in mm.
+
+    `in_unit`: in `unit` however long that is.
+    """
     if unit == "in":
         shown = _show_inches(length, FINEST_FRACTION)
         if not shown.startswith("≈"):
             return shown
+        if in_unit:
+            return _ratio(length / INCH)
         decimal = terminating(length)
         return f"{decimal} mm" if decimal is not None else f"{_ratio(length / INCH)} in"
     decimal = terminating(length)
@@ -157,41 +223,26 @@ def as_decimal(length: Mm, places: int = 8) -> Decimal:
 
 @lru_cache(maxsize=4096)
 def _read(text: str, unit: str) -> Mm:
-    cleaned = _cleaned(text, unit)
+    cleaned = checked_text(text, unit)
     sign = 1
     if cleaned.startswith(("-", "+")):
         sign = -1 if cleaned[0] == "-" else 1
         cleaned = cleaned[1:].lstrip()
-    both = _FEET_AND_INCHES.fullmatch(cleaned)
-    if both:
-        inches = _value(both[3], text, unit)
-        return sign * (int(both[1]) * UNITS["ft"] + inches * UNITS["in"])
-    one = _ONE.fullmatch(cleaned)
-    if not one:
-        raise LengthError(f"“{_short(text)}” is not a length; enter one like {_example(unit)}")
-    return sign * _value(one[1], text, unit) * UNITS[_NAMES[one[2]] if one[2] else unit]
+    try:
+        amount = amount_at(cleaned, 0)
+    except ZeroDivisionError:
+        raise divides_by_zero(text, unit) from None
+    if amount is None or amount.end < len(cleaned):
+        raise not_a_length(text, unit)
+    return sign * amount.number * UNITS[amount.unit or unit]
 
 
-def _cleaned(text: str, unit: str) -> str:
-    if not text.strip():
-        raise LengthError(f"nothing is entered; enter a length, like {_example(unit)}")
-    if len(text) > LONGEST_TEXT:
-        raise LengthError(
-            f"“{_short(text)}” is too long to be a length; enter one like {_example(unit)}"
-        )
+def _value(number: str) -> Fraction:
     for mark, ratio in _VULGAR.items():
-        text = text.replace(mark, f" {ratio}")
-    return text.translate(_MARKS).strip().lower()
-
-
-def _value(number: str, text: str, unit: str) -> Fraction:
+        number = number.replace(mark, f" {ratio}")
     total = Fraction(0)
-    for part in re.split(r"\s*-\s*|\s+(?=[0-9]+\s*/)", number):
+    for part in re.split(r"\s*-\s*|\s+(?=[0-9]+\s*/)", number.strip()):
         top, slash, bottom = part.partition("/")
-        if slash and int(bottom) == 0:
-            raise LengthError(
-                f"“{_short(text)}” divides by zero; enter a length like {_example(unit)}"
-            )
         total += Fraction(int(top), int(bottom)) if slash else Fraction(part.rstrip("."))
     return total
 

@@ -97,6 +97,18 @@ def test_a_refused_form_keeps_what_was_typed(
     assert not Cabinet.objects.exists()
 
 
+def test_a_size_may_be_a_sum(job: Job, desk: Client) -> None:
+    """It is worked out exactly; one that can't be comes back as it was typed, and says why."""
+    there = f"/jobs/{job.pk}/cabinets/new/"
+    refused = desk.post(there, {**NEW_CABINET, "width": "36-2*"})
+    desk.post(there, {**NEW_CABINET, "width": "36-12*1 1/2"})
+
+    assert refused.status_code == 422
+    assert dom(refused).field("width").value == "36-2*"
+    assert "can't be worked out; enter a length, or a sum such as 54+24." in dom(refused).words
+    assert Cabinet.objects.get(job=job).width == inches(18)
+
+
 def test_a_label_is_taken_once(job: Job, desk: Client) -> None:
     """A second cabinet of the same label is refused at its label."""
     CabinetFactory.create(job=job)

@@ -11,7 +11,8 @@ from django.core.exceptions import ValidationError
 from fronts.measures import MeasureError, read_weight, write_weight
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.kinds import Unit
-from fronts.rules.lengths import LengthError, read, write
+from fronts.rules.length_sums import read_sum
+from fronts.rules.lengths import LengthError, write
 from fronts.rules.practice import PRACTICE, TABLES, Practice
 from shopjobs.words import capitalized
 
@@ -58,7 +59,7 @@ class TablesForm(KitchenForm):
 
     def clean_hinges_by_height(self) -> Sequence[Row] | None:
         """Read the rows of heights."""
-        return self._rows("hinges_by_height", lambda typed: read(typed, self.spoken))
+        return self._rows("hinges_by_height", lambda typed: read_sum(typed, self.spoken))
 
     def clean_hinges_by_weight(self) -> Sequence[Row] | None:
         """Read the rows of weights."""
