@@ -29,14 +29,14 @@ class NotANumber:
     word: str
 
 
-def decoded(data: bytes) -> str:
+def decoded(data: bytes, wanted: str = "JSON text in UTF-8") -> str:
     """The text of a file's bytes; `Refused` when they are too many or not UTF-8."""
     _refuse_if_large(len(data))
     try:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         at = f"byte {error.object[error.start]:#04x} at offset {error.start:,}"
-        raise refused("file", f"{at}, which is not UTF-8", "JSON text in UTF-8") from None
+        raise refused("file", f"{at}, which is not UTF-8", wanted) from None
 
 
 def parsed(text: str) -> object:

@@ -23,16 +23,21 @@ _KEYS = {span: key for key, span in items.SPANS.items()}
 Json: TypeAlias = bool | int | str | list["Json"] | dict[str, "Json"] | None
 
 
-def write(kitchen: Kitchen, records: Records = NO_RECORDS) -> str:
-    """The job file, in UTF-8 text; what the kitchen leaves to others stays left out."""
-    writer = _Writer(kitchen.job.unit)
+def write(kitchen: Kitchen, records: Records = NO_RECORDS, *, of_no_shop: bool = False) -> str:
+    """The job file, in UTF-8 text; what the kitchen leaves to others stays left out.
+
+    `of_no_shop`: so does the stock, which is no shop's own; lengths are all in the job's unit.
+    """
+    writer = _Writer(kitchen.job.unit, in_unit=of_no_shop)
     said = writer.kitchen(kitchen) | writer.records(records)
+    if of_no_shop:
+        del said["stock"]
     return json.dumps(said, ensure_ascii=False, indent=1) + "\n"
 
 
 class _Writer:
-    def __init__(self, unit: Unit) -> None:
-        self.unit = unit
+    def __init__(self, unit: Unit, *, in_unit: bool) -> None:
+        self.unit, self.in_unit = unit, in_unit
 
     def kitchen(self, kitchen: Kitchen) -> dict[str, Json]:
         return {
@@ -175,7 +180,7 @@ class _Writer:
         return lengths.exact(value) if key in PLAIN else self.length(value)
 
     def length(self, length: Mm) -> str:
-        return lengths.write(length, self.unit)
+        return lengths.write(length, self.unit, in_unit=self.in_unit)
 
 
 def _says_nothing(fact: Fact, value: Any) -> bool:
