@@ -1,0 +1,18 @@
+"""A kitchen as it is written down on site: a line for each thing, a face in words.
+
+Pure, as the rules are: no Django, no database. What is read is checked and exact; faces that a
+shop saved under names of its own are passed in.
+"""
+
+from fronts.notebook.face import Face, Faces, read_face
+from fronts.notebook.face_words import face_words
+from fronts.notebook.faults import LineFault, NotebookRefused, NotUnderstood
+from fronts.notebook.lines import read_line
+from fronts.notebook.openings import Around, openings_of
+from fronts.notebook.read import read_notebook
+from fronts.notebook.regular_face import RegularFace, regular_face
+
+__all__ = [
+    "Around", "Face", "Faces", "LineFault", "NotUnderstood", "NotebookRefused", "RegularFace",
+    "face_words", "openings_of", "read_face", "read_line", "read_notebook", "regular_face",
+]  # fmt: skip

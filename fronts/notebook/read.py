@@ -1,0 +1,65 @@
+"""A kitchen as a person writes it down on site, line by line, or everything that is wrong with it.
+
+Nothing is guessed: a line that can't be read whole is refused, and with it the notebook.
+"""
+
+import re
+
+from fronts.notebook.face import NO_FACES, Faces
+from fronts.notebook.faults import LineFault, NotebookRefused, NotUnderstood
+from fronts.notebook.labels import Labels
+from fronts.notebook.lines import CabinetLine, Line, read_line, tells_what_follows
+from fronts.notebook.standing import Standing
+from fronts.rules.job_facts import JobFacts
+from fronts.rules.kinds import Unit
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.lengths import Mm
+from fronts.rules.standards import COMMON_STOCK
+
+NUMBER = "NOTEBOOK"
+"""What the job is called until somebody gives it its own number."""
+_REMARK = "#"
+_LINE_END = re.compile(r"\r\n?|\n")
+
+
+def read_notebook(text: str, unit: Unit, step: Mm, saved: Faces = NO_FACES) -> Kitchen:
+    """The kitchen that a notebook tells; `NotebookRefused` with every fault in it.
+
+    A bare number is in `unit`; openings are shared down to the `step`.
+    """
+    faults: list[LineFault] = []
+    lines = _lines(text, unit, saved, faults)
+    labels = Labels((number, line.label) for number, line in lines if isinstance(line, CabinetLine))
+    standing = Standing(unit, step, labels)
+    for number, line in lines:
+        try:
+            standing.lose() if line is None else standing.take(number, line)
+        except NotUnderstood as fault:
+            faults.append(LineFault(number, fault.found, fault.wanted))
+    if faults:
+        raise NotebookRefused(tuple(sorted(faults, key=lambda fault: fault.line)))
+    return Kitchen(
+        job=JobFacts(NUMBER, unit=unit, step=step),
+        cabinets=tuple(standing.cabinets),
+        others=tuple(standing.others),
+        walls=standing.walls.all,
+        stock=COMMON_STOCK,
+    )
+
+
+def _lines(
+    text: str, unit: Unit, saved: Faces, faults: list[LineFault]
+) -> list[tuple[int, Line | None]]:
+    """Each line that says something, by its number; None: it is refused, and others rest on it."""
+    lines: list[tuple[int, Line | None]] = []
+    for number, whole in enumerate(_LINE_END.split(text), start=1):
+        said, _, _ = whole.partition(_REMARK)
+        if not said.strip():
+            continue
+        try:
+            lines.append((number, read_line(said, unit, saved)))
+        except NotUnderstood as fault:
+            faults.append(LineFault(number, fault.found, fault.wanted))
+            if tells_what_follows(said):
+                lines.append((number, None))
+    return lines

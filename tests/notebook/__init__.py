@@ -1,0 +1,1 @@
+"""Notebooks: lines and faces, right and wrong, and there and back."""
