@@ -9,10 +9,12 @@ from fronts.notebook.faults import NotUnderstood
 from fronts.notebook.sizes import AT, MARKS, Sizes, like, sizes_at
 from fronts.notebook.thing_lines import THING_WORDS, UPPER, ThingLine, thing_line
 from fronts.notebook.words import Words, quoted
+from fronts.rules import lengths
 from fronts.rules.kinds import CabinetBuild, CabinetKind, Unit
 from fronts.rules.lengths import Mm
 
 WALL, CABINETS = "wall", "cabinets"
+_REMARK = "#"
 _KINDS: Mapping[str, CabinetKind] = {"base": "base", "tall": "tall"}
 _BUILDS: Mapping[str, tuple[CabinetBuild, tuple[str, ...]]] = {
     "face": ("face-frame", ("frame",)),
@@ -61,16 +63,29 @@ class CabinetLine:
     face: Face
 
 
+@dataclass(frozen=True, slots=True)
+class LostLine:
+    """A line that was refused, and was to say of which kind others are, or on which `wall`."""
+
+    wall: bool
+
+
 Line: TypeAlias = WallLine | KindLine | BuildLine | CabinetLine | ThingLine
 
 
+def without_remark(text: str) -> str:
+    """What a line says; nothing where it is empty but for a remark."""
+    said, _, _ = text.partition(_REMARK)
+    return said if said.strip() else ""
+
+
 def read_line(text: str, unit: Unit, saved: Faces) -> Line:
-    """What a line says, all of it; else NotUnderstood."""
+    """What a line without its remark says, all of it; else NotUnderstood."""
     unseen = next((sign for sign in text if not (sign.isprintable() or sign.isspace())), None)
     if unseen is not None:
         raise NotUnderstood(f"the unseen character U+{ord(unseen):04X}", "plain text")
     words = Words(text, unit)
-    line = _READERS.get(words.word.lower(), _cabinet_line)(words, saved)
+    line = _READERS.get(words.plain_word, _cabinet_line)(words, saved)
     if not words.ended:
         words.refuse("nothing more")
     return line
@@ -86,7 +101,7 @@ def _wall_line(words: Words, _: Faces) -> Line:
 
 
 def _kind_line(words: Words, _: Faces) -> Line:
-    kind = _KINDS[words.any_word().lower()]
+    kind = _KINDS[lengths.plain(words.any_word())]
     return KindLine(kind, _kind_sizes(words))
 
 
@@ -98,14 +113,14 @@ def _kind_sizes(words: Words) -> Sizes:
 
 
 def _build_line(words: Words, _: Faces) -> Line:
-    build, following = _BUILDS[words.any_word().lower()]
+    build, following = _BUILDS[lengths.plain(words.any_word())]
     words.need(*following)
     member = None if words.ended else words.needed_size("the width of its members, or nothing more")
     return BuildLine(build, member)
 
 
 def _cabinet_line(words: Words, saved: Faces) -> Line:
-    if words.word.lower() in _OWN_WORDS:
+    if words.plain_word in _OWN_WORDS:
         words.refuse(_A_LINE)
     label = words.label(_A_LINE)
     width = words.needed_size(f"the width of cabinet “{label}”")
@@ -129,7 +144,7 @@ _READERS: Mapping[str, Callable[[Words, Faces], Line]] = {
 """How a line is read, by its first word; any other begins with a cabinet's label."""
 
 
-def tells_what_follows(text: str) -> bool:
-    """Whether a line that can't be read was to say on which wall or of which kind others are."""
-    first, *_ = text.lower().split()
-    return first in (WALL, *_KINDS)
+def lost_line(text: str) -> LostLine | None:
+    """What others lack because this line can't be read; None: nothing rests on it."""
+    first, *_ = lengths.plain(text).split()
+    return LostLine(wall=first == WALL) if first in (WALL, *_KINDS) else None

@@ -8,7 +8,7 @@ import re
 from fronts.notebook.face import NO_FACES, Faces
 from fronts.notebook.faults import LineFault, NotebookRefused, NotUnderstood
 from fronts.notebook.labels import Labels
-from fronts.notebook.lines import CabinetLine, Line, read_line, tells_what_follows
+from fronts.notebook.lines import CabinetLine, Line, LostLine, lost_line, read_line, without_remark
 from fronts.notebook.standing import Standing
 from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import Unit
@@ -18,7 +18,6 @@ from fronts.rules.standards import COMMON_STOCK
 
 NUMBER = "NOTEBOOK"
 """What the job is called until somebody gives it its own number."""
-_REMARK = "#"
 _LINE_END = re.compile(r"\r\n?|\n")
 
 
@@ -33,7 +32,7 @@ def read_notebook(text: str, unit: Unit, step: Mm, saved: Faces = NO_FACES) -> K
     standing = Standing(unit, step, labels)
     for number, line in lines:
         try:
-            standing.lose() if line is None else standing.take(number, line)
+            standing.take(number, line)
         except NotUnderstood as fault:
             faults.append(LineFault(number, fault.found, fault.wanted))
     if faults:
@@ -49,17 +48,18 @@ def read_notebook(text: str, unit: Unit, step: Mm, saved: Faces = NO_FACES) -> K
 
 def _lines(
     text: str, unit: Unit, saved: Faces, faults: list[LineFault]
-) -> list[tuple[int, Line | None]]:
-    """Each line that says something, by its number; None: it is refused, and others rest on it."""
-    lines: list[tuple[int, Line | None]] = []
+) -> list[tuple[int, Line | LostLine]]:
+    """Each line that says something, by its number; of those refused what others rest on."""
+    lines: list[tuple[int, Line | LostLine]] = []
     for number, whole in enumerate(_LINE_END.split(text), start=1):
-        said, _, _ = whole.partition(_REMARK)
-        if not said.strip():
+        said = without_remark(whole)
+        if not said:
             continue
         try:
             lines.append((number, read_line(said, unit, saved)))
         except NotUnderstood as fault:
             faults.append(LineFault(number, fault.found, fault.wanted))
-            if tells_what_follows(said):
-                lines.append((number, None))
+            lost = lost_line(said)
+            if lost is not None:
+                lines.append((number, lost))
     return lines

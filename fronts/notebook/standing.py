@@ -5,7 +5,7 @@ from typing import Any
 
 from fronts.notebook.faults import NotUnderstood
 from fronts.notebook.labels import Labels
-from fronts.notebook.lines import BuildLine, CabinetLine, KindLine, Line, WallLine
+from fronts.notebook.lines import BuildLine, CabinetLine, KindLine, Line, LostLine, WallLine
 from fronts.notebook.openings import Around, openings_of
 from fronts.notebook.sizes import AT, DEEP, HIGH, MARKS, UP, Sizes, like
 from fronts.notebook.thing_lines import ThingLine
@@ -39,14 +39,14 @@ class Standing:
         self._kind_lost = False
         self._sizes: dict[CabinetKind, Sizes] = {}
 
-    def take(self, number: int, line: Line) -> None:
+    def take(self, number: int, line: Line | LostLine) -> None:
         """Go on by a line; NotUnderstood where what it says can't be."""
         _TAKE[type(line)](self, number, line)
 
-    def lose(self) -> None:
-        """After a refused line about a wall or a kind no later one is blamed for lacking it."""
-        self.walls.lost = self._kind_lost = True
-        self._kind = None
+    def lose(self, _: int, line: LostLine) -> None:
+        """Blame no later line for lacking what a refused one was to say."""
+        self.walls.lost = self.walls.lost or line.wall
+        self._kind, self._kind_lost = None, True
 
     def wall(self, _: int, line: WallLine) -> None:
         """What follows stands on this wall."""
@@ -135,4 +135,5 @@ _TAKE: Mapping[type, Callable[[Standing, int, Any], None]] = {
     BuildLine: Standing.build,
     CabinetLine: Standing.cabinet,
     ThingLine: Standing.thing,
+    LostLine: Standing.lose,
 }

@@ -49,6 +49,11 @@ class Words:
         """Whether a size comes next that goes on past its first word, as `36 1/2` does."""
         return self._size_end() > self._word_end(self._next())
 
+    @property
+    def plain_word(self) -> str:
+        """The next word in small letters, with the marks that a keyboard has."""
+        return lengths.plain(self.word)
+
     def any_word(self) -> str:
         """Take the next word, whatever it is."""
         start = self._next()
@@ -57,7 +62,7 @@ class Words:
 
     def take(self, *wanted: str) -> str | None:
         """Take the next word if it is one of these, in any case; which of them it is."""
-        word = self.word.lower()
+        word = self.plain_word
         if word not in wanted:
             return None
         self.any_word()

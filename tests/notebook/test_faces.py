@@ -18,6 +18,7 @@ READ: list[tuple[str, Face]] = [
     ("pair", (Row((PAIR,)),)),
     ("DOOR Left", (Row((Cell("door", "left"),)),)),
     ("door, right", (Row((Cell("door", "right"),)),)),
+    ("pull–out", (Row((Cell("pull-out"),)),)),
     ("pull-out", (Row((Cell("pull-out"),)),)),
     ("lift-up over tip-out 6", (Row((Cell("lift-up"),)), Row((Cell("tip-out"),), 6 * INCH))),
     ("drawer 6 over pair", (Row((Cell("drawer"),), 6 * INCH), Row((PAIR,)))),

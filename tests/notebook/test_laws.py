@@ -71,7 +71,7 @@ def test_a_notebook_becomes_a_job_file_that_is_read(drawn: tuple[Unit, str]) -> 
     assert len(schedule(told).cabinets) == len(told.cabinets)
 
 
-SLIPS = ("xyz", "over", "beside", "pair", "6", "1/0", "at", "up", "3 drawers", "6 high", "“", "(")
+SLIPS = ("xyz", "over", "beside", "pair", "6", "1/0", "at", "up", "3 drawers", "6 high", "?", "(")
 
 
 @KITCHEN_LAW

@@ -118,6 +118,7 @@ WHOLE = [
     ("wall North\nB1 18 pair\nB2 18 pair", {2: "its kind and sizes", 3: "its kind and sizes"}),
     ("wall 150 1/4\nbase 30 high 24 deep 4 up\nB1 18 pair", {1: "the wall's name"}),
     ("wall A\nbase 30 hihg 24 deep 4 up\nB1 18 pair\nB2 18 par", {2: "hihg", 4: "“par”"}),
+    ("base 30 hihg\nB1 18 pair", {1: "hihg", 2: "a wall in a line before it"}),
     ("wall A\nbase 30 high 24 deep\nB1 18 pair\nfiller 3", {2: "4 up too"}),
     (f"{HEAD}B1 18 pair\nB1 18 pair", {4: "line 3 has “B1”"}),
     (f"{HEAD}B1 18 pair\n\n# again\nb1 18 pair", {6: "line 3 has “B1”"}),

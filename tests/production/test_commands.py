@@ -19,6 +19,7 @@ MEANT = {
     "schedule": {"FILE": "attic.json"},
     "sheets": {"FILE": "attic.json", "DIR": "printed"},
     "plan_cuts": {"FILE": "parts.json"},
+    "read_notebook": {"FILE": "notebook.txt"},
     "new_shop": {"NAME": "'Alder Row'", "SIGN-IN-NAME": "ada"},
     "changepassword": {"SIGN-IN-NAME": "ada"},
     "import_job": {"FILE": "attic.json", "NAME": "'Alder Row'"},
@@ -54,6 +55,7 @@ def test_each_command_runs_as_it_is_printed(site: Path) -> None:
     sample = ROOT / "tests" / "data" / "kitchens" / "attic-flat.job.json"
     (site / "attic.json").write_bytes(sample.read_bytes())
     (site / "parts.json").write_text(json.dumps(GOOD), encoding="utf-8")
+    (site / "notebook.txt").write_text("wall North\nfiller 3\n", encoding="utf-8")
     commands = printed()
     rest = [name for name in commands if name not in SETS_OUT]
     extra = {
