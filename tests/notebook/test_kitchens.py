@@ -5,6 +5,7 @@ import json
 import pytest
 
 from fronts.jobfile import read, write
+from fronts.notebook import read_face
 from fronts.rules.kinds import Unit
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import inches
@@ -143,6 +144,17 @@ def test_labels_are_counted_on_past_those_taken() -> None:
 
     assert [thing.label for thing in told.others] == ["F1", "F3", "A1", "F5", "F6", "G1", "E1"]
     assert [cabinet.label for cabinet in told.cabinets] == ["F2", "f4"]
+
+
+def test_a_saved_face_closes_a_cabinet() -> None:
+    """By its name, behind the cabinet's own sizes."""
+    saved = {"Sink front": read_face("fixed 6 over pair", "in")}
+    named, said = kitchen(
+        f"{HEAD}B1 36 34 high sink front # under the window\nB2 36 34 high fixed 6 over pair",
+        saved=saved,
+    ).cabinets
+
+    assert named.openings == said.openings
 
 
 def test_nothing_is_a_kitchen_without_anything() -> None:
