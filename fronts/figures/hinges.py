@@ -8,7 +8,9 @@ from fronts.rules.hinge_results import DoorHinge
 from fronts.rules.kinds import CABINET_BUILDS, Hinged, is_inset
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
+from fronts.rules.lifts import choose_lift, moment
 from fronts.rules.results import Front
+from fronts.rules.swing_above import swing_top, swings_up
 
 _FROM_BACK: dict[Hinged, str] = {
     "left": "right", "right": "left", "top": "top", "bottom": "bottom",
@@ -17,7 +19,21 @@ _FROM_BACK: dict[Hinged, str] = {
 
 def hinge_figures(front: Front, kitchen: Kitchen) -> list[Line]:
     """Hinges, their centres on the door, their cups, their plates in the opening, and the knob."""
-    return [*_hinges(front, kitchen), *knob_lines(front, None, kitchen)]
+    return [
+        *_hinges(front, kitchen), *_upwards(front, kitchen), *knob_lines(front, None, kitchen),
+    ]  # fmt: skip
+
+
+def _upwards(front: Front, kitchen: Kitchen) -> Iterator[Line]:
+    """What holds a front that opens upwards, and how high it comes."""
+    if not swings_up(front):
+        return
+    lifts = kitchen.hardware.lifts
+    lift = choose_lift(moment(front.weight_kg, front.height), lifts)
+    if lift is not None:
+        yield Line("Lift", f"{lift.code}, {lift.name}" if lift.name else lift.code)
+    top = show(swing_top(front, lifts), kitchen.job.unit)
+    yield Line("Comes up to", top, "above the floor; nothing may hang lower")
 
 
 def _hinges(front: Front, kitchen: Kitchen) -> Iterator[Line]:

@@ -58,6 +58,13 @@ def _knob_first(hung: Hung) -> str:
     return f"{hung.named(recessed)}Recess for its screw; {_handles(recessed)} on first."
 
 
+def _pulled_first(hung: Hung) -> str:
+    pulled = [each for each in hung.fronts if each.knobs]
+    if not pulled:
+        return ""
+    return f"{hung.named(pulled)}Drill for its {_handles(pulled)}, and put it on, before it hangs."
+
+
 def _lift(hung: Hung) -> str:
     heavy = [each for each in hung.fronts if needs_two_people(each)]
     return f"{hung.named(heavy)}Two people: over 20 kg (44 lb)." if heavy else ""
@@ -163,6 +170,22 @@ STEPS: dict[HangingMethod, tuple[Step, ...]] = {
         _lift,
         "A helper or prop holds the door open, level.",
         _HELD, _STAYS, _pull, _REACH, _knob, "Bumpers in the top corners.", _LAST,
+    ),
+    "tip-out": (
+        _FIXED,
+        "Its hinges by their maker's sheet; no cups.",
+        _lift,
+        "Hang it on both; springs: fingers clear.",
+        "Try it past the sink; then its tray, short screws.",
+        _pull, _knob, "Bumpers in the top corners.", _LAST,
+    ),
+    "machine": (
+        "Machine in its place, level, fixed as it wants.",
+        "Its template on the panel's back; bore by it.",
+        _pulled_first, _lift,
+        "Panel on the machine's own fixings; no hinges.",
+        "Set it to its neighbours; fasten; open and close.",
+        _LAST,
     ),
     "fixed": (
         _lift,

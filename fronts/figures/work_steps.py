@@ -19,6 +19,8 @@ HEADINGS: dict[HangingMethod, str] = {
     "hinges": "hinged door",
     "top-hung": "door hinged at its top",
     "bottom-hung": "door hinged at its bottom",
+    "tip-out": "front that tips out",
+    "machine": "panel on a machine",
     "fixed": "fixed front",
 }
 

@@ -16,17 +16,20 @@ from fronts.jobfile.stated import given, keys_of
 from fronts.rules.kinds import HINGE_SIDES, Closing, Hinged
 from fronts.rules.kitchen import FrontFacts
 from fronts.rules.limits import MOST_FRONTS
+from fronts.rules.machine_facts import Machine, machine_faults
 from fronts.rules.validity import belongs, closings_with
 
 OLDER_KEYS = ("hinged", "heights", "front", "box", "boxes")
 _ELSEWHERE = ("own_height", "hinged", "box")
 """What version 1 says beside `front`."""
+_OF_KINDS = ("machine", "room_behind")
+"""What only some kinds of front have."""
 T = TypeVar("T")
 
 
 def fronts(record: Record, closing: Closing, count: int) -> tuple[FrontFacts, ...]:
     """Every front of the opening, as many as `count`."""
-    together = record.take("front", _together) or FrontFacts()
+    together = record.take("front", partial(_together, closing=closing)) or FrontFacts()
     hinged: Hinged | None = record.take("hinged", _hinged)
     wanted = f"one entry for each of the {count} drawers, null where it has none"
     heights = _one_each(record, "heights", count, sizes.length, wanted)
@@ -49,11 +52,9 @@ def _entries(record: Record, older: list[FrontFacts], closing: Closing) -> list[
 
 def _entry(place: Place, closing: Closing) -> dict[str, Any]:
     record = Record(place, keys_of(FrontFacts, place.page.version))
-    for key in ("own_height", "box"):
-        if record.has(key) and not belongs(key, closing):
-            kinds = " or ".join(closings_with(key))
-            record.fault(key, f"no {key} unless closed_by is {kinds}")
+    _check_belonging(record, ("own_height", "box", *_OF_KINDS), closing)
     said = given(FrontFacts, record, but=("box", "box_to_make"))
+    _check_machine(record, said)
     if record.has("box"):
         said |= on_box(record.take("box", box))
     return _height_in_stack(said) if closing.stack else said
@@ -67,11 +68,28 @@ def _height_in_stack(said: dict[str, Any]) -> dict[str, Any]:
             "own_height": said["height"]}  # fmt: skip
 
 
-def _together(place: Place) -> FrontFacts | None:
+def _check_belonging(record: Record, keys: tuple[str, ...], closing: Closing) -> None:
+    for key in keys:
+        if record.has(key) and not belongs(key, closing):
+            kinds = " or ".join(closings_with(key))
+            record.fault(key, f"no {key} unless closed_by is {kinds}")
+
+
+def _check_machine(record: Record, said: dict[str, Any]) -> None:
+    """Tell what a machine's limits can't be, each at its key."""
+    if "machine" in said:
+        machine = Record(record.at("machine"), keys_of(Machine))
+        for key, wanted in machine_faults(said["machine"]).items():
+            machine.fault(key, wanted)
+
+
+def _together(place: Place, closing: Closing) -> FrontFacts | None:
     own = keys_of(FrontFacts, place.page.version)
     keys = tuple(key for key in own if key not in _ELSEWHERE)
     record = Record(place, keys)
+    _check_belonging(record, _OF_KINDS, closing)
     said = given(FrontFacts, record, but=_ELSEWHERE)
+    _check_machine(record, said)
     return FrontFacts(**said) if record.sound("door_on_hand", "width", "height") else None
 
 

@@ -27,10 +27,15 @@ def opening_keys(version: int) -> tuple[str, ...]:
     return (*own, "count", *OLDER_KEYS, *(("fronts",) if version > 1 else ()))
 
 
+def closings_of(version: int) -> dict[str, ClosedBy]:
+    """The ways to close an opening that a file of this version knows."""
+    return {word: word for word, closing in CLOSINGS.items() if version > 1 or not closing.is_newer}
+
+
 def opening(record: Record) -> Opening:
     """One opening."""
     taken = record.take("measured", _measured) or Measured()
-    closed_by = values.chosen(record, "closed_by", {word: word for word in CLOSINGS}, "open")
+    closed_by = values.chosen(record, "closed_by", closings_of(record.place.page.version), "open")
     closing = CLOSINGS[closed_by]
     if record.sound("closed_by"):
         _check_belonging(record, closed_by)

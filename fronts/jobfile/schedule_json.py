@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from decimal import Decimal
 from fractions import Fraction
 from math import floor
-from typing import TypeAlias
 
+from fronts.jobfile.front_kinds_json import Json, of_kind
 from fronts.rules.box_results import BoxOnSlide
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.fits import Gaps, at_ends
@@ -17,7 +17,6 @@ from fronts.rules.results import DoorUse, Finding, Front, Movement, Need, Part, 
 from fronts.rules.truing import Truing
 from fronts.rules.wall_results import OpeningEnds, WallRuns
 
-Json: TypeAlias = dict[str, object]
 HALF = Fraction(1, 2)
 
 
@@ -79,6 +78,7 @@ def _front(front: Front, fitting: Fitting | None) -> Json:
         "weight_kg": kilograms(front.weight_kg),
         "lean": _maybe(front.lean),
         "movement": _movement(front.movement),
+        **of_kind(front),
     }
 
 

@@ -36,7 +36,7 @@ T = TypeVar("T")
 
 _NEWER: Mapping[type, frozenset[str]] = {
     Kitchen: frozenset({"others", "walls", "hardware", "boxes_made_of"}),
-    FrontFacts: frozenset({"handle", "hinge", "glass", "handles"}),
+    FrontFacts: frozenset({"handle", "hinge", "glass", "machine", "room_behind", "handles"}),
     Box: frozenset({"shelves", "load_kg"}),
     Standard: frozenset({"back"}),
 }

@@ -37,6 +37,12 @@ class Front(Kept):
     handle = columns.words(Facts, "handle")
     hinge = columns.words(Facts, "hinge")
     glass = columns.flag(Facts, "glass")
+    machine_least_width = columns.maybe_size(Facts, "machine.least_width")
+    machine_most_width = columns.maybe_size(Facts, "machine.most_width")
+    machine_least_height = columns.maybe_size(Facts, "machine.least_height")
+    machine_most_height = columns.maybe_size(Facts, "machine.most_height")
+    machine_most_kg = columns.number(Facts, "machine.most_kg")
+    room_behind = columns.maybe_size(Facts, "room_behind")
 
     class Meta:
         constraints = [

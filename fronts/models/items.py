@@ -151,6 +151,7 @@ class LiftItem(Item):
     least = columns.number(LiftFacts, "least")
     most = columns.number(LiftFacts, "most")
     name = columns.words(LiftFacts, "name")
+    rise = columns.number(LiftFacts, "rise")
 
     class Meta:
         constraints = [

@@ -10,6 +10,7 @@ from fronts.rules.findings_of_fixing import FixingFindings
 from fronts.rules.findings_of_fronts import FrontFindings
 from fronts.rules.findings_of_handles import HandleFindings
 from fronts.rules.findings_of_hinges import HingeFindings
+from fronts.rules.findings_of_kinds import KindFindings
 from fronts.rules.findings_of_openings import OpeningFindings
 from fronts.rules.findings_of_walls import WholeWallFindings
 
@@ -23,5 +24,6 @@ class FindingWriter(
     HandleFindings,
     BoxFindings,
     FixingFindings,
+    KindFindings,
 ):
     """Writes every finding in the unit of the job."""

@@ -73,6 +73,18 @@ class Screw:
 
 
 @dataclass(frozen=True, slots=True)
+class FixedScrews:
+    """The screws of a front that is fixed from behind, through wood that is `behind` thick.
+
+    `length` None: none in stock holds without coming through.
+    """
+
+    length: Mm | None
+    count: int
+    behind: Mm
+
+
+@dataclass(frozen=True, slots=True)
 class Pilot:
     """The hole in the front for a mounting screw."""
 
@@ -127,6 +139,15 @@ class Fitting:
     play: Mm
     slide: SlideKind | None
     slide_length: Mm | None
+
+
+@dataclass(frozen=True, slots=True)
+class Tray:
+    """The tray of a front that tips out: `length` at most, and the room that it was measured."""
+
+    length: Mm
+    depth: Mm
+    room: Mm | None
 
 
 @dataclass(frozen=True, slots=True)

@@ -33,6 +33,11 @@ def panes_in(height: Mm, practice: Practice) -> int:
     return 2 if has_middle_rail(height, practice) else 1
 
 
+def stops_round(across: Mm, up: Mm) -> Mm:
+    """How long the stops are in all that hold one pane."""
+    return 2 * (across + up)
+
+
 def pane_weight(width: Mm, height: Mm, thickness: Mm) -> Fraction:
     """Kilograms of a pane."""
     return width * height * thickness * DENSITY / 10**9

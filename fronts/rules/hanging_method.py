@@ -1,4 +1,4 @@
-"""How a front is hung: on its box with a jig or shims, on hinges, or fixed from behind.
+"""How a front is hung: on its box with a jig or shims, on hinges, a machine, or fixed from behind.
 
 The order of work at the cabinet follows from it.
 """
@@ -11,8 +11,9 @@ from fronts.rules.kinds import FRONT_KINDS, Hinged, is_inset
 from fronts.rules.results import Front
 
 HangingMethod: TypeAlias = Literal[
-    "jig", "inset-jig", "packers", "shims", "no-jig", "hinges", "top-hung", "bottom-hung", "fixed"
-]
+    "jig", "inset-jig", "packers", "shims", "no-jig", "hinges", "top-hung", "bottom-hung",
+    "tip-out", "machine", "fixed",
+]  # fmt: skip
 
 _BY_HINGE_SIDE: Mapping[Hinged, HangingMethod] = {
     "left": "hinges",
@@ -34,6 +35,9 @@ def hanging_method(front: Front, fitting: Fitting | None) -> HangingMethod | Non
         if fitting.shims is not None:
             return "shims"
         return "packers" if fitting.method == "packers" else "no-jig"
+    traits = FRONT_KINDS[front.kind]
+    if traits.tips_out or traits.on_machine:
+        return "tip-out" if traits.tips_out else "machine"
     if front.hinged is not None:
         return _BY_HINGE_SIDE[front.hinged]
-    return None if FRONT_KINDS[front.kind].opens else "fixed"
+    return None if traits.opens else "fixed"

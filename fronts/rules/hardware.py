@@ -3,41 +3,21 @@
 Companions come with their item: a hinge's screws, a slide's screws.
 """
 
-from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
-from fractions import Fraction
-from math import ceil
 
 from fronts.rules.boxes_on_slides import Standing
 from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
-from fronts.rules.glass import pane_in, panes_in
 from fronts.rules.handles import thinnest
 from fronts.rules.kinds import FRONT_KINDS, SLIDES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import show
 from fronts.rules.lifts import choose_lift, moment
 from fronts.rules.materials import PERCENT
-from fronts.rules.parts import has_panel
-from fronts.rules.practice import Practice
+from fronts.rules.need_lines import NeedLine, summed
+from fronts.rules.needs_of_kinds import for_kind
 from fronts.rules.results import Finding, Front, Need, Schedule
 from fronts.rules.screws import thread_diameter
-
-GROUPS = ("hinge", "lift", "slides", "knob", "mounting screw", "bumper", "glass")
-"""The order in which a list of hardware reads."""
-
-
-@dataclass(frozen=True, slots=True)
-class _Line:
-    group: str
-    item: str
-    front: str
-    count: int
-    why: str
-    spared: bool = True
-    code: str | None = None
-    kind: str = ""
 
 
 def hardware_needs(
@@ -49,14 +29,15 @@ def hardware_needs(
 ) -> tuple[tuple[Need, ...], list[Finding]]:
     """Needs, like things together."""
     findings: list[Finding] = []
-    lines: list[_Line] = []
+    lines: list[NeedLine] = []
     hinges = _hinge_whys(fronts, writer)
     for front in fronts:
         lines += _for_door(front, hinges)
         more, finding = _lift(front, kitchen, writer)
-        lines += [*more, *_glass(front, kitchen.practice, writer)]
+        lines += more
         findings += finding
         fitting = fittings.get(front.label)
+        lines += for_kind(front, fitting, kitchen, writer)
         if fitting:
             lines += _for_fitting(front, fitting, writer)
             lines += _slides(front, boxes[front.label], kitchen, writer)
@@ -64,31 +45,7 @@ def hardware_needs(
         lines += more
         findings += finding
         lines += _bumpers(front, kitchen)
-    return _summed(lines, kitchen.practice.spares / PERCENT), findings
-
-
-def _summed(lines: Sequence[_Line], share: Fraction) -> tuple[Need, ...]:
-    same: dict[str, list[_Line]] = defaultdict(list)
-    for line in sorted(lines, key=lambda line: GROUPS.index(line.group)):
-        same[line.item].append(line)
-    return tuple(_need(item, of_it, share) for item, of_it in same.items())
-
-
-def _need(item: str, lines: Sequence[_Line], share: Fraction) -> Need:
-    per_front: dict[str, int] = defaultdict(int)
-    for line in lines:
-        per_front[line.front] += line.count
-    first, need = lines[0], sum(per_front.values())
-    return Need(
-        item=item,
-        need=need,
-        fronts=tuple(per_front),
-        why=first.why,
-        per_front=dict(per_front),
-        spares=ceil(need * share) if first.spared else 0,
-        code=first.code,
-        kind=first.kind,
-    )
+    return summed(lines, kitchen.practice.spares / PERCENT), findings
 
 
 def _hinge_whys(fronts: Sequence[Front], writer: FindingWriter) -> dict[str | None, str]:
@@ -96,7 +53,7 @@ def _hinge_whys(fronts: Sequence[Front], writer: FindingWriter) -> dict[str | No
     counts: dict[str | None, dict[str, int]] = {}
     for front in fronts:
         overlay = front.edges[front.hinged].overlay if front.hinged else None
-        if overlay is not None:
+        if overlay is not None and front.hinges:
             lap = f"{writer.say(overlay)} overlay" if overlay >= 0 else "inset"
             laps = counts.setdefault(front.hinge.code if front.hinge else None, {})
             laps[lap] = laps.get(lap, 0) + front.hinges
@@ -107,30 +64,30 @@ def _hinge_whys(fronts: Sequence[Front], writer: FindingWriter) -> dict[str | No
     return {code: f"by each door's height and weight: {laps}" for code, laps in told.items()}
 
 
-def _for_door(front: Front, hinges: Mapping[str | None, str]) -> Iterator[_Line]:
+def _for_door(front: Front, hinges: Mapping[str | None, str]) -> Iterator[NeedLine]:
     """The hinges of a door, their plates and screws; a plain line where none of the shop's does."""
     if not front.hinges:
         return
     hinge, label, count = front.hinge, front.label, front.hinges
     if hinge is None:
-        yield _Line("hinge", "hinge", label, count, hinges.get(None, "none of the shop's fits"))
+        yield NeedLine("hinge", "hinge", label, count, hinges.get(None, "none of the shop's fits"))
         return
     named = f", {hinge.name}" if hinge.name else ""
-    yield _Line(
+    yield NeedLine(
         "hinge", f"hinge {hinge.code}{named}", label, count, hinges[hinge.code], code=hinge.code,
         kind="hinge",
     )  # fmt: skip
     if hinge.plate is not None:
         plate = f"hinge plate {show(hinge.plate, 'mm')} mm for {hinge.code}"
-        yield _Line("hinge", plate, label, count, "one a hinge, as high as its overlay asks")
+        yield NeedLine("hinge", plate, label, count, "one a hinge, as high as its overlay asks")
     if hinge.screws:
         screws = "as many a hinge, with its plate, as it takes"
-        yield _Line("hinge", "hinge screw", label, count * hinge.screws, screws)
+        yield NeedLine("hinge", "hinge screw", label, count * hinge.screws, screws)
 
 
 def _lift(
     front: Front, kitchen: Kitchen, writer: FindingWriter
-) -> tuple[list[_Line], list[Finding]]:
+) -> tuple[list[NeedLine], list[Finding]]:
     """What holds a front open that is hinged at its top."""
     traits, lifts = FRONT_KINDS[front.kind], kitchen.hardware.lifts
     if not traits.swings or front.hinged != "top":
@@ -142,45 +99,28 @@ def _lift(
         return [], [stop] if traits.needs_lift else []
     said = f"{lift.code} {lift.name}".strip() if lift in lifts else lift.name
     why = "the first of the list that carries the front's weight × height"
-    line = _Line("lift", said, front.label, 1, why, spared=False, code=lift.code, kind="lift")
+    line = NeedLine("lift", said, front.label, 1, why, spared=False, code=lift.code, kind="lift")
     return [line], []
 
 
-def _glass(front: Front, practice: Practice, writer: FindingWriter) -> Iterator[_Line]:
-    """The panes of a new front."""
-    if not front.glass or not front.is_new:
-        return
-    frame = front.width, front.height, front.stile, front.rail
-    if not has_panel(*frame, practice):
-        return
-    across, up = (writer.say(side) for side in pane_in(*frame, practice))
-    thick = writer.say(front.panel_thickness)
-    why = "the opening in the frame + 2 × (rabbet - play), held by stops"
-    count = panes_in(front.height, practice)
-    yield _Line(
-        "glass", f"glass {across} × {up}, {thick}", front.label, count, why, spared=False,
-        kind="glass",
-    )  # fmt: skip
-
-
-def _for_fitting(front: Front, fitting: Fitting, writer: FindingWriter) -> Iterator[_Line]:
+def _for_fitting(front: Front, fitting: Fitting, writer: FindingWriter) -> Iterator[NeedLine]:
     if fitting.screw:
         item = f"#8 washer-head screw, {writer.say(fitting.screw.length)}"
-        yield _Line(
+        yield NeedLine(
             "mounting screw", item, front.label, fitting.screw.count, "one in each corner of a box"
         )
 
 
 def _slides(
     front: Front, standing: Standing, kitchen: Kitchen, writer: FindingWriter
-) -> Iterator[_Line]:
+) -> Iterator[NeedLine]:
     slide, length = standing.slide, standing.length
     if slide is None or length is None:
         return
     name = slide.name or SLIDES[slide.kind].item
     said = f"{slide.code} {name}" if slide in kitchen.hardware.slides else name
     rated = writer.say_weight(slide.load_kg, places=0)
-    yield _Line(
+    yield NeedLine(
         "slides",
         f"{said}, {writer.say(length)}, {rated}",
         front.label,
@@ -190,17 +130,17 @@ def _slides(
         code=slide.code,
     )
     screws = int(kitchen.practice.slide_screws)
-    yield _Line("slides", "slide screw", front.label, screws, f"{screws} for each box's slides")
+    yield NeedLine("slides", "slide screw", front.label, screws, f"{screws} for each box's slides")
 
 
 def _knobs(
     front: Front, fitting: Fitting | None, kitchen: Kitchen, writer: FindingWriter
-) -> tuple[list[_Line], list[Finding]]:
+) -> tuple[list[NeedLine], list[Finding]]:
     if not front.handles:
         return [], []
     first = front.handles[0]
     lines = [
-        _Line(
+        NeedLine(
             "knob",
             " ".join(filter(None, (first.code, first.name))) or "knob or pull",
             front.label,
@@ -218,7 +158,7 @@ def _knobs(
     if length is not None:
         item = f"knob screw {first.thread}, {writer.say(length)}"
         lines.append(
-            _Line(
+            NeedLine(
                 "knob", item, front.label, len(front.knobs),
                 "through what the knob sits on, and engaged",
             )
@@ -231,10 +171,10 @@ def _knobs(
     ]
 
 
-def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[_Line]:
+def _bumpers(front: Front, kitchen: Kitchen) -> Iterator[NeedLine]:
     count = int(kitchen.practice.bumpers)
     if FRONT_KINDS[front.kind].opens and count:
-        yield _Line(
+        yield NeedLine(
             "bumper", "bumper", front.label, count, f"{count} a door, {count} a drawer front"
         )
 

@@ -30,6 +30,7 @@ from fronts.rules.lengths import Mm
 CUP = Mm(35)
 CUP_DEEP = Mm(13)
 SWINGS = Fraction(110)
+SHARE = (Fraction(0), Fraction(200))
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,12 +130,19 @@ class HandleItem:
 
 @dataclass(frozen=True, slots=True)
 class LiftItem:
-    """A stay or lift: weight × height of the fronts that it serves, in kg·m."""
+    """A stay or lift: weight × height of the fronts that it serves, in kg·m.
+
+    `rise` None: a front may stand all its height above its top edge.
+    """
 
     code: Annotated[str, Label("code", example="L-1")]
     least: Annotated[Fraction, Number("least", "kg·m", Fraction(0), Fraction(1000))]
     most: Annotated[Fraction, Number("most", "kg·m", Fraction(0), Fraction(1000))]
     name: Annotated[str, Text("name", limits.LONGEST_ITEM_NAME)] = ""
+    rise: Annotated[
+        Fraction | None,
+        Number("an open front stands above its top edge by", "% of its height", *SHARE),
+    ] = None
 
 
 @dataclass(frozen=True, slots=True)

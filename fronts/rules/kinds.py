@@ -35,7 +35,8 @@ class Closing:
 
     `fronts` are how many it has at least and at most, side by side where `across`, else
     above each other. `hinged`: one of its sides is chosen for the hinges; `leaves` are
-    the hinge sides of fronts that leave no choice.
+    the hinge sides of fronts that leave no choice. `is_newer`: files of version 1 have no word
+    for it.
     """
 
     says: str
@@ -45,6 +46,7 @@ class Closing:
     on_box: bool = False
     hinged: bool = False
     leaves: tuple[Hinged, ...] = ()
+    is_newer: bool = False
 
     @property
     def single(self) -> bool:
@@ -65,9 +67,9 @@ CLOSINGS: Mapping[ClosedBy, Closing] = {
     "pull-out": Closing("Pull-out", "pull-out", on_box=True),
     "fixed": Closing("Fixed front", "fixed"),
     "open": Closing("Nothing, it stays open", "fixed", (0, 0)),
-    "lift-up": Closing("Door that lifts up", "lift-up", leaves=("top",)),
-    "tip-out": Closing("Front that tips out", "tip-out", leaves=("bottom",)),
-    "appliance-panel": Closing("Panel of an appliance", "appliance-panel"),
+    "lift-up": Closing("Door that lifts up", "lift-up", leaves=("top",), is_newer=True),
+    "tip-out": Closing("Front that tips out", "tip-out", leaves=("bottom",), is_newer=True),
+    "appliance-panel": Closing("Panel of an appliance", "appliance-panel", is_newer=True),
 }
 
 
@@ -80,7 +82,8 @@ class FrontTraits:
     (common practice, no source). `low_sides`: its box has low sides, to reach in over. `named`:
     its outline alone does not tell what it is, so a drawing says it. `tips`: pulled out, it can
     tip its cabinet over. `needs_lift`: it stays open only on a stay or lift. `narrow_rails`:
-    made five-piece and low, it takes the shop's narrow rails.
+    made five-piece and low, it takes the shop's narrow rails. `tips_out`: it hangs on tip-out
+    hinges, with a tray behind it. `on_machine`: a machine's door carries it.
     """
 
     opens: bool = True
@@ -93,6 +96,8 @@ class FrontTraits:
     low_sides: bool = False
     needs_lift: bool = False
     narrow_rails: bool = False
+    tips_out: bool = False
+    on_machine: bool = False
 
 
 FRONT_KINDS: Mapping[FrontKind, FrontTraits] = {
@@ -101,8 +106,8 @@ FRONT_KINDS: Mapping[FrontKind, FrontTraits] = {
     "pull-out": FrontTraits(upright=True, pulled_high=True, named=True, tips=True, low_sides=True),
     "fixed": FrontTraits(opens=False, named=True),
     "lift-up": FrontTraits(swings=True, named=True, needs_lift=True),
-    "tip-out": FrontTraits(named=True),
-    "appliance-panel": FrontTraits(opens=False, upright=True, named=True),
+    "tip-out": FrontTraits(named=True, tips_out=True),
+    "appliance-panel": FrontTraits(opens=False, upright=True, named=True, on_machine=True),
 }
 
 

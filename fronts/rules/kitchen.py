@@ -40,6 +40,7 @@ from fronts.rules.kinds import (
     words_of,
 )
 from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.machine_facts import ANY_MACHINE, Machine
 from fronts.rules.practice import PRACTICE, Practice, inches
 from fronts.rules.standard_keys import Standard
 from fronts.rules.wall_facts import Thing, Wall
@@ -100,7 +101,8 @@ class FrontFacts:
 
     `own_height` is its part of a stack; `width` and `height` state a front that exists.
     `door_on_hand` names a door or is CHOOSE; `hinge` and `handle` name items by their codes.
-    A front stands on a box that exists, or on one that is to be made.
+    A front stands on a box that exists, or on one that is to be made. `machine` is what a
+    machine's booklet says of its panel, `room_behind` what the sink leaves a tip-out.
     """
 
     own_height: Annotated[Mm | None, Length("height in the stack", empty="shares the rest")] = None
@@ -120,6 +122,10 @@ class FrontFacts:
     handle: Annotated[str | None, ItemCode("knob or pull", empty="The shop's first")] = None
     hinge: Annotated[str | None, ItemCode("hinge", empty="By rule")] = None
     glass: Annotated[bool, YesNo("glass instead of a panel")] = False
+    machine: Annotated[Machine, Group("what its machine takes", "machine_")] = ANY_MACHINE
+    room_behind: Annotated[
+        Mm | None, Length("room behind it, to the sink", zero=True, empty="not measured")
+    ] = None
     handles: Annotated[
         tuple[HandlePlace, ...], Rows("places of handles", limits.MOST_HANDLES, "place")
     ] = ()

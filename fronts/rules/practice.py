@@ -179,6 +179,14 @@ class Practice:
         "practice",
         plain=(100, 1000),
     )
+    tray_depth: Mm = _number(inches(5, 2), "tip-out tray, depth with its hinges", "practice")
+    tray_side: Mm = _number(inches(1), "tip-out tray shorter than its opening, a side", "practice")
+    fixed_screws: Fraction = _number(
+        Fraction(4), "screws of a fixed front", "practice", plain=(0, 50)
+    )
+    fixed_behind: Mm = _number(
+        inches(3, 4), "wood through which a fixed front is screwed", "practice", zero=False
+    )
     bumpers: Fraction = _number(
         Fraction(2), "bumpers a door or drawer front", "practice", plain=(0, 50)
     )

@@ -11,13 +11,14 @@ from typing import Literal, TypeAlias
 
 from fronts.rules.box_results import BoxOnSlide
 from fronts.rules.face import Face
-from fronts.rules.fitting_results import Fitting, Jig, Shim
+from fronts.rules.fitting_results import Fitting, FixedScrews, Jig, Shim, Tray
 from fronts.rules.handles import Handle
 from fronts.rules.hinge_results import DoorHinge
 from fronts.rules.job_facts import JobFacts
 from fronts.rules.kinds import FRONT_BUILDS, ClosedBy, FrontBuild, FrontKind, Hinged, Mount
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
+from fronts.rules.machine_facts import Machine
 from fronts.rules.standard_keys import Sides
 from fronts.rules.wall_results import CabinetPlace, OpeningEnds, WallRuns
 
@@ -56,7 +57,8 @@ class Front:
     is `panel_thickness` thick. `trim` is what is sawn off each side of its
     door on hand, `plugged` those of its old `bores` that serve no hinge.
     `knob_screw` goes through the front alone, None where a box stands behind it or none fits.
-    `lean` is the opening's lean over its height, None where no diagonals were taken.
+    `lean` is the opening's lean over its height, None where no diagonals were taken. `fixed_by`
+    holds what does not open, `tray` is a tip-out's, `machine` what a panel hangs on.
     """
 
     label: str
@@ -91,6 +93,9 @@ class Front:
     weight_kg: Fraction
     lean: Mm | None
     movement: Movement | None
+    fixed_by: FixedScrews | None
+    tray: Tray | None
+    machine: Machine | None
 
     @property
     def right(self) -> Mm:

@@ -17,6 +17,7 @@ from fronts.rules.along_wall import (
     placed,
     run_end_findings,
 )
+from fronts.rules.appliance_panels import machine_of
 from fronts.rules.blocked_fronts import blocked_findings
 from fronts.rules.box_parts import parts_of_box
 from fronts.rules.boxes_on_slides import Standing, box_row, boxes_behind
@@ -25,6 +26,7 @@ from fronts.rules.door_hanging import Hanging, hang
 from fronts.rules.doors_on_hand import choose, knob_off_centre, shows
 from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
+from fronts.rules.fixed_fronts import fixed_screws
 from fronts.rules.fixing import fit
 from fronts.rules.handle_findings import handle_findings
 from fronts.rules.handle_settling import settle_handles
@@ -46,8 +48,10 @@ from fronts.rules.runs import Placed, on_walls, runs_of, stood
 from fronts.rules.screws import knob_screw_alone, thread_diameter
 from fronts.rules.seasons import movements
 from fronts.rules.shims import shared_shims
+from fronts.rules.special_fronts import special_findings
 from fronts.rules.standard_keys import Sides
 from fronts.rules.tapering import taper_findings, tapering_or_leaning
+from fronts.rules.tip_outs import tray_of
 from fronts.rules.usual_hinges import Hinge, hinges_of
 
 LEVELS = ("stop", "check", "note")
@@ -81,6 +85,7 @@ def schedule(kitchen: Kitchen) -> Schedule:
     )
     findings += handle_findings(fronts, laid, makes, faced, kitchen, writer)
     making += blocked_findings(fronts, laid, standing, kitchen, writer)
+    making += special_findings(fronts, laid, standing, kitchen, writer)
     fittings, fixing = _fix_fronts(fronts, laid, boxes, kitchen, writer)
     hardware, lacking = hardware_needs(
         fronts, {fitting.front: fitting for fitting in fittings}, boxes, kitchen, writer
@@ -214,6 +219,8 @@ def _make_fronts(
                 bores=make.bores, plugged=hanging.plugged, hinges=hanging.count,
                 hinge_centres=hanging.centres, hinge=hanging.hinge,
                 weight_kg=weight, lean=lean_of(front.opening, front.rect.width), movement=move,
+                fixed_by=fixed_screws(front, make.face.thickness, kitchen),
+                tray=tray_of(front, kitchen.practice), machine=machine_of(front),
             )
         )  # fmt: skip
     return fronts, findings

@@ -8,23 +8,33 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from typing import Any, TypeVar
 
+from fronts.rules.facts import single_facts
 from fronts.rules.item_faults import handle_faults, hinge_faults, lift_faults, slide_faults
 from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.job_facts import Stock
-from fronts.rules.kinds import CLOSINGS, FRONT_BUILDS, ClosedBy, Closing
+from fronts.rules.kinds import CLOSINGS, FRONT_BUILDS, FRONT_KINDS, ClosedBy, Closing
 from fronts.rules.kitchen import CHOOSE, DoorOnHand, FrontFacts, Measured, Opening, Point
+from fronts.rules.machine_facts import ANY_MACHINE, Machine, machine_faults
 from fronts.rules.screws import A_THREAD, is_thread
 from fronts.rules.standard_keys import Standard
 from fronts.rules.thing_kinds import CORNERS
 from fronts.rules.wall_facts import Wall
 
+
+def _on_machine(closing: Closing) -> bool:
+    return FRONT_KINDS[closing.front].on_machine
+
+
 _BELONGS: Mapping[str, Callable[[Closing], bool]] = {
     "hinged": lambda closing: closing.hinged,
-    "hinge": lambda closing: closing.hinged or bool(closing.leaves),
+    "hinge": lambda closing: FRONT_KINDS[closing.front].swings,
     "own_height": lambda closing: closing.stack,
     "count": lambda closing: closing.stack,
     "box": lambda closing: closing.on_box,
     "box_to_make": lambda closing: closing.on_box,
+    "room_behind": lambda closing: FRONT_KINDS[closing.front].tips_out,
+    "machine": _on_machine,
+    **{name: _on_machine for name, _, _ in single_facts(Machine, "machine_")},
 }
 """Facts that only some ways of closing have a use for."""
 T = TypeVar("T")
@@ -56,6 +66,10 @@ def tidied(opening: Opening) -> Opening:
 def tidied_front(front: FrontFacts, closing: Closing) -> FrontFacts:
     """The front without what an opening that is closed so has no use for."""
     hinged = (front.hinged or "left") if closing.hinged else None
+    machine = front.machine if belongs("machine", closing) else ANY_MACHINE
+    room = front.room_behind if belongs("room_behind", closing) else None
+    if (machine, room) != (front.machine, front.room_behind):
+        front = replace(front, machine=machine, room_behind=room)
     if not closing.stack:
         return replace(front, hinged=hinged, own_height=None)
     if front.width is not None or front.height is None:
@@ -87,11 +101,12 @@ def opening_faults(opening: Opening) -> dict[str, str]:
 
 
 def front_faults(front: FrontFacts, closing: Closing) -> dict[str, str]:
-    """What a front of an opening that is closed so can't be; by the names of its facts."""
+    """What a front of an opening that is closed so can't be; by the paths of its facts."""
+    faults = {f"machine.{name}": said for name, said in machine_faults(front.machine).items()}
     if front.door_on_hand in (None, CHOOSE) or closing.single:
-        return {}
+        return faults
     several = "a named door serves a single front; have doors chosen instead"
-    return {"door_on_hand": several}
+    return {"door_on_hand": several, **faults}
 
 
 def door_faults(door: DoorOnHand) -> dict[str, str]:

@@ -5,6 +5,7 @@ from datetime import datetime
 
 from django.core.exceptions import ValidationError
 
+from fronts.facts.rows import by_column
 from fronts.models import Box, BoxToMake, DoorOnHand, Front, HandlePlace, Opening
 from fronts.rules.kinds import Closing
 from fronts.rules.kitchen import CHOOSE, FrontFacts
@@ -98,7 +99,9 @@ def _columns(front: FrontFacts, closing: Closing, job: Job) -> Mapping[str, obje
     """What the front's row holds; its door by name, refused where it can't serve."""
     faults = front_faults(front, closing)
     if faults:
-        raise ValidationError({"door": list(faults.values())})
+        at = by_column(FrontFacts, faults)
+        raise ValidationError({"door" if name == "door_on_hand" else name: said
+                               for name, said in at.items()})  # fmt: skip
     named = front.door_on_hand
     if named is None or named == CHOOSE:
         return stated_columns(front, NO_DOORS)

@@ -10,6 +10,7 @@ from fronts.figures.hinges import hinge_figures
 from fronts.figures.measured import measured_openings
 from fronts.figures.opening_ends import opening_ends
 from fronts.figures.sizes import size
+from fronts.figures.special_fronts import special_figures
 from fronts.figures.work_steps import Work, work_for
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import FRONT_KINDS
@@ -131,13 +132,16 @@ def _boxes(
 def _doors(
     fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen, letters: int
 ) -> FigureList | None:
-    """The figures of the hinged doors, and of other doors that have a knob."""
-    doors = [each for each in fronts if each.hinge_centres or FRONT_KINDS[each.kind].swings]
+    """The figures of the hinged doors, and of all else that stands on no box."""
+    doors = [each for each in fronts if FRONT_KINDS[each.kind].swings]
+    special = [each for each in fronts if each.fixed_by or each.tray or each.machine]
     figures = [hinge_figures(each, kitchen) for each in doors]
+    figures += [special_figures(each, kitchen) for each in special]
     if not any(figures):
         return None
-    labels = [each.label for each in doors]
-    heading = f"{', '.join(labels)} on {'its' if len(doors) == 1 else 'their'} hinges"
+    labels = [each.label for each in (*doors, *special)]
+    how = f"on {'its' if len(doors) == 1 else 'their'} hinges" if not special else "hung and fixed"
+    heading = f"{', '.join(labels)} {how}"
     return figure_list(heading, labels, figures, letters=letters if len(fittings) == 1 else 0)
 
 

@@ -18,6 +18,7 @@ from fronts.rules.kitchen import (
     Opening,
     Point,
 )
+from fronts.rules.machine_facts import ANY_MACHINE
 from fronts.rules.practice import inches
 from fronts.rules.wall_facts import Thing, Wall, WallEnd
 from tests.facts.distinct import DOOR, Distinct
@@ -88,12 +89,17 @@ def _cabinet(new: Distinct) -> Cabinet:
             _drawer_front(new, box=None, box_to_make=new.thing(BoxToMake)),
         ),
     )
-    hung = new.thing(
-        FrontFacts, own_height=None, box=None, box_to_make=None, door_on_hand=DOOR,
-        hinge=HINGE, handle=HANDLE,
-    )  # fmt: skip
+    hung = _single_front(new, door_on_hand=DOOR, hinge=HINGE, machine=ANY_MACHINE, room_behind=None)
     door = new.thing(
         Opening, label="b", x=inches(40), y=inches(50), closed_by="door", fronts=(hung,)
+    )
+    panel = _single_front(new, door_on_hand=None, hinged=None, hinge=None, room_behind=None)
+    machine = new.thing(
+        Opening, label="c", x=inches(60), y=inches(50), closed_by="appliance-panel", fronts=(panel,)
+    )
+    tipping = _single_front(new, door_on_hand=None, hinged=None, hinge=None, machine=ANY_MACHINE)
+    sink = new.thing(
+        Opening, label="d", x=inches(80), y=inches(50), closed_by="tip-out", fronts=(tipping,)
     )
     return new.thing(
         Cabinet,
@@ -101,15 +107,21 @@ def _cabinet(new: Distinct) -> Cabinet:
         wall=WALL,
         width=inches(100),
         height=inches(101),
-        openings=(stack, door),
+        openings=(stack, door, machine, sink),
     )
 
 
 def _drawer_front(new: Distinct, **stands_on: Any) -> FrontFacts:
     """What a named door is for is a single front; a hinge side is for a door."""
     return new.thing(
-        FrontFacts, hinged=None, hinge=None, handle=HANDLE, door_on_hand=CHOOSE, **stands_on
-    )
+        FrontFacts, hinged=None, hinge=None, handle=HANDLE, door_on_hand=CHOOSE,
+        machine=ANY_MACHINE, room_behind=None, **stands_on,
+    )  # fmt: skip
+
+
+def _single_front(new: Distinct, **said: Any) -> FrontFacts:
+    """It stands on no box, and shares its opening with none."""
+    return new.thing(FrontFacts, own_height=None, box=None, box_to_make=None, handle=HANDLE, **said)
 
 
 def _thing(new: Distinct) -> Thing:

@@ -1,6 +1,7 @@
 """Version 2 has an entry for each front of an opening; version 1 decided about them together."""
 
 import json
+from fractions import Fraction
 from typing import Any
 
 import pytest
@@ -220,6 +221,44 @@ def test_one_front_closes_it_in_other_ways(closed_by: str) -> None:
     """It lifts up, tips out, or is a machine's."""
     of = opening_of(file(closed_by=closed_by))
     assert (of.closed_by, len(of.fronts)) == (closed_by, 1)
+
+
+WAYS = "door, pair, drawer, drawers, pull-out, fixed, open"
+
+
+@pytest.mark.parametrize("closed_by", ["lift-up", "tip-out", "appliance-panel"])
+def test_version_1_has_no_word_for_them(closed_by: str) -> None:
+    """It is told what there was."""
+    assert told(file(version=1, closed_by=closed_by)) == [
+        f'closed_by: found "{closed_by}", wanted one of {WAYS}'
+    ]
+
+
+MACHINE = {"least_width": "23", "most_width": "24", "most_kg": "9.5"}
+
+
+def test_a_panel_says_what_its_machine_takes() -> None:
+    """In an entry of its own, and written again as it was read."""
+    text = file(closed_by="appliance-panel", fronts=[{"machine": MACHINE}])
+    (front,) = opening_of(text).fronts
+
+    assert (front.machine.most_width, front.machine.most_kg) == (24 * INCH, Fraction(19, 2))
+    assert written(text)["fronts"] == [{"machine": MACHINE}]
+
+
+def test_a_machine_or_a_sink_is_refused_where_there_is_none() -> None:
+    """A door has none; a tip-out has the sink alone; and no most is under its least."""
+    door = told(file(fronts=[{"machine": MACHINE, "room_behind": "3"}]))
+    assert [fault.rpartition(", wanted ")[2] for fault in door] == [
+        "no machine unless closed_by is appliance-panel",
+        "no room_behind unless closed_by is tip-out",
+    ]
+    (sink,) = opening_of(file(closed_by="tip-out", front={"room_behind": "3"})).fronts
+    assert sink.room_behind == 3 * INCH
+    wrong = {"machine": MACHINE | {"most_width": "22"}}
+    assert told(file(closed_by="appliance-panel", front=wrong)) == [
+        'front.machine.most_width: found "22", wanted this is less than the least; exchange the two'
+    ]
 
 
 def written(text: str) -> dict[str, Any]:

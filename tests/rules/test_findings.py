@@ -19,6 +19,7 @@ from tests.rules import (
     finding_cases_fixing,
     finding_cases_handles,
     finding_cases_hinges,
+    finding_cases_kinds,
     finding_cases_openings,
     finding_cases_runs,
     finding_cases_wall,
@@ -36,6 +37,7 @@ CASES = [
     *finding_cases_fixing.CASES,
     *finding_cases_hinges.CASES,
     *finding_cases_handles.CASES,
+    *finding_cases_kinds.CASES,
 ]
 each_case = pytest.mark.parametrize(
     "case", CASES, ids=[f"{each.code}: {each.says}" for each in CASES]

@@ -6,6 +6,8 @@ from fractions import Fraction
 import pytest
 from hypothesis import given
 
+from fronts.rules.items import HandleItem, Hardware
+from fronts.rules.kinds import Unit
 from fronts.rules.kitchen import FrontFacts, HandlePlace, Kitchen, Opening
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Need
@@ -48,9 +50,13 @@ def test_a_door() -> None:
 
 
 def test_a_pull_out() -> None:
-    """Mounting screws, slides of the right length and class with theirs, knob, bumpers."""
+    """Mounting screws, slides of the right length and class with theirs, knob, bumpers.
+
+    Two strips of tape as long as the box is high, 24 in, in place of jig and clamps.
+    """
     assert _needs(kitchen(cabinet(opening("pull-out", boxes=(BOX,))))) == {
         "#8 washer-head screw, 1 1/4 in": 4,
+        "foam tape 1 in × 1/8 in, by the foot": 4,
         "slides, pair, 20 in, 75 lb": 1,
         "slide screw": 8,
         "knob or pull": 1,
@@ -68,9 +74,69 @@ def test_a_wide_drawer_takes_two_pulls_and_their_screws() -> None:
     assert found["knob screw 8-32, 1 3/4 in"] == 2
 
 
-def test_a_fixed_front_needs_nothing() -> None:
-    """It neither opens nor closes."""
-    assert _needs(kitchen(cabinet(opening("fixed")))) == {}
+def test_a_fixed_front_needs_its_screws() -> None:
+    """Through 3/4 in of wood into 3/4 in, as those of a box; it neither opens nor closes."""
+    assert _needs(kitchen(cabinet(opening("fixed")))) == {"#8 washer-head screw, 1 1/4 in": 4}
+
+
+def test_a_fixed_front_that_no_stocked_screw_holds() -> None:
+    """It is ordered all the same, and says so."""
+    short = replace(STOCK, screw_lengths=inches("1"))
+
+    assert _needs(kitchen(cabinet(opening("fixed")), stock=short)) == {
+        "#8 washer-head screw, none in stock fits": 4
+    }
+
+
+def test_screws_of_one_length_are_one_line_with_both_reasons() -> None:
+    """A pull-out's and a fixed front's."""
+    first = cabinet(opening("pull-out", boxes=(BOX,)))
+    of = kitchen(first, beside(first, openings=(opening("fixed"),)))
+    (line,) = [need for need in schedule(of).hardware if need.item.startswith("#8")]
+
+    assert (line.need, line.per_front) == (8, {"B1.a": 4, "B2.a": 4})
+    assert line.why == "one in each corner of a box; 4 a fixed front, from behind through 3/4 in"
+
+
+def test_a_front_that_tips_out() -> None:
+    """Its own hinges and a tray an inch short of the opening's 15 in a side; no cup hinges."""
+    assert _needs(kitchen(cabinet(opening("tip-out")))) == {
+        "tip-out hinges, pair": 1,
+        "tip-out tray, at most 13 in long": 1,
+        "knob or pull": 1,
+        "knob screw 8-32, 1 in": 1,
+        "bumper": 2,
+    }
+
+
+def test_a_panel_needs_what_somebody_chose_for_it() -> None:
+    """The machine brings its fixings; a pull is the shop's, with its two screws."""
+    bare = cabinet(opening("appliance-panel"))
+    pulled = cabinet(opening("appliance-panel", front=FrontFacts(handle="P-1")))
+    pull = Hardware(handles=(HandleItem("P-1", centres=inch("3")),))
+
+    assert _needs(kitchen(bare)) == {}
+    assert _needs(kitchen(pulled, hardware=pull)) == {"P-1": 1, "knob screw 8-32, 1 in": 2}
+
+
+def test_a_door_that_opens_downwards_is_held() -> None:
+    """By a stay for flaps; one that is hinged at its side by none."""
+    down, aside = (
+        _needs(kitchen(cabinet(opening("door", hinged=side)))) for side in ("bottom", "left")
+    )
+
+    assert down["flap stay"] == 1
+    assert "flap stay" not in aside
+
+
+@pytest.mark.parametrize(("unit", "item", "count"), [
+    ("in", "glass stop, by the foot", 7), ("mm", "glass stop, by the metre", 2),
+])  # fmt: skip
+def test_stops_hold_the_glass(unit: Unit, item: str, count: int) -> None:
+    """Round a pane 12 1/8 × 24 5/8 in: 73 1/2 in, 1.87 m."""
+    glazed = opening(front=FrontFacts(build="five-piece", glass=True))
+
+    assert _needs(kitchen(cabinet(glazed), unit=unit))[item] == count
 
 
 def test_each_kind_of_slide_is_its_own_item() -> None:
@@ -187,7 +253,15 @@ def test_need_is_the_sum_over_the_fronts(of: Kitchen) -> None:
         )
     screwed = sum(each.hinges * each.hinge.screws for each in hinged if each.hinge)
     assert screwed == (needs["hinge screw"].need if screwed else 0)
+    screws += [each.fixed_by.count for each in found.fronts if each.fixed_by]
     assert sum(screws) == sum(n.need for n in found.hardware if n.item.startswith("#8"))
+    for item, fronts in (
+        ("tip-out hinges, pair", [each for each in found.fronts if each.kind == "tip-out"]),
+        ("flap stay", [e for e in found.fronts if (e.kind, e.hinged) == ("door", "bottom")]),
+    ):
+        assert (needs[item].need if fronts else 0) == len(fronts)
+    taped = {each.front for each in found.fittings if each.tape.suggested}
+    assert taped == {front for n in found.hardware if "tape" in n.item for front in n.fronts}
     knobs = sum(len(each.knobs) for each in found.fronts)
     assert knobs == (needs["knob or pull"].need if knobs else 0)
 
@@ -199,6 +273,7 @@ def test_knobs_are_ordered_one_for_one() -> None:
 
     assert {need.item: (need.need, need.spares) for need in schedule(of).hardware} == {
         "#8 washer-head screw, 1 1/4 in": (4, 1),
+        "foam tape 1 in × 1/8 in, by the foot": (4, 1),
         "slides, pair, 20 in, 75 lb": (1, 0),
         "slide screw": (8, 2),
         "knob or pull": (1, 0),

@@ -26,7 +26,7 @@ def _entered_in(unit: Unit, of: Kitchen) -> Kitchen:
 
 
 def _worded_alike(found: Schedule) -> Schedule:
-    """Without the words, which are in the job's unit."""
+    """Without the words, which are in the job's unit, and what is bought by the foot or metre."""
     return replace(
         found,
         job=replace(found.job, unit="mm"),
@@ -34,7 +34,9 @@ def _worded_alike(found: Schedule) -> Schedule:
             replace(e, hinge=e.hinge and replace(e.hinge, reason="")) for e in found.fronts
         ),
         fittings=tuple(replace(e, tape=replace(e.tape, why="")) for e in found.fittings),
-        hardware=tuple(replace(e, item="", kind="", why="") for e in found.hardware),
+        hardware=tuple(
+            replace(e, item="", kind="", why="") for e in found.hardware if " by the " not in e.item
+        ),
         findings=tuple(replace(e, message="") for e in found.findings),
     )
 

@@ -19,6 +19,7 @@ from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
 from fronts.figures.opening_ends import opening_ends
 from fronts.figures.sizes import signed
+from fronts.figures.special_fronts import special_figures
 from fronts.figures.weights import needs_two_people, weight
 from fronts.models import FitRecord
 from fronts.rules.fits import DONE, ENDS, FitFacts, Gaps, hangs_still
@@ -131,10 +132,12 @@ def front_to_fit(
 
 
 def figures_of(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> list[Line]:
-    """What the front needs on its box, or on its hinges."""
+    """What the front needs on its box, on its hinges, or however else it is fixed."""
     if fitting is not None:
         return box_figures(front, fitting, kitchen)
-    return hinge_figures(front, kitchen) if FRONT_KINDS[front.kind].swings else []
+    if FRONT_KINDS[front.kind].swings:
+        return hinge_figures(front, kitchen)
+    return special_figures(front, kitchen)
 
 
 def record_key(label: str) -> str:

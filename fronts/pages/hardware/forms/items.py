@@ -40,7 +40,7 @@ class ItemForm(KitchenForm):
                     self.fields[name].help_text = list_hint(name, self.unit)
                 case Length() if fact.has_default and fact.default:
                     self.offer(name, write(fact.default, self.unit))
-                case Number() if fact.has_default:
+                case Number() if fact.has_default and fact.default is not None:
                     self.offer(name, plain(fact.default))
         for name, label in self.labels.items():
             self.fields[name].label = label
@@ -156,12 +156,20 @@ class LiftForm(ItemForm):
     """A stay or lift, by what it carries."""
 
     facts = LiftItem
-    labels = {"least": "Weight × height, least", "most": "Weight × height, most"}
+    labels = {
+        "least": "Weight × height, least",
+        "most": "Weight × height, most",
+        "rise": "Open, it stands above its top by % of its height",
+    }
     groups = (
         Group(
             "",
-            ("code", "name", "least", "most"),
+            ("code", "name", "least", "most", "rise"),
             hint="The front's weight times its height, in kg·m; 1 kg·m is about 87 lb·in.",
             kind="cells wide",
         ),
     )
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
+        self.offer("rise", "100")

@@ -97,6 +97,8 @@ def _handle_notes(handle: HandleItem, unit: str) -> Iterator[str]:
 
 def _lift(lift: LiftItem, unit: str) -> Iterator[str]:
     yield f"{terminating(lift.least)} to {terminating(lift.most)} kg·m, weight × height"
+    if lift.rise is not None:
+        yield f"opens {terminating(lift.rise)} % of its height above its top"
 
 
 def _nothing(item: Any, unit: str) -> Iterator[str]:

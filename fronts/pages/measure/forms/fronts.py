@@ -27,7 +27,16 @@ class FrontForm(KitchenForm):
             kind="cells",
         ),
         Group("Moved off its place", ("shift_x", "shift_y"), kind="cells"),
-    )
+        Group(
+            "What its machine takes, from the machine's booklet",
+            (
+                "machine_least_width", "machine_most_width", "machine_least_height",
+                "machine_most_height", "machine_most_kg",
+            ),
+            kind="cells",
+        ),
+        Group("Before the sink", ("room_behind",), kind="cells"),
+    )  # fmt: skip
 
     door_on_hand = DoorField(label="Door on hand", required=False)
 

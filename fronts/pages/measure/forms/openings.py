@@ -27,8 +27,11 @@ EACH = "front_"
 USUAL_STACK = 3
 """How many drawers a stack is taken to have until somebody says."""
 DIFFER = "they differ"
-_OF_EACH = ("own_height", "glass", *(fact.name for fact, _ in rows_of(FrontFacts)))
-"""What is said of each front by itself: its part of a stack, glass, what has forms of its own."""
+_OF_EACH = (
+    "own_height", "glass", "machine", "room_behind",
+    *(fact.name for fact, _ in rows_of(FrontFacts)),
+)  # fmt: skip
+"""What is said of each front by itself: its part of a stack, what only some kinds have, rows."""
 _SHARED = tuple(fact.name for fact in facts_of(FrontFacts) if fact.name not in _OF_EACH)
 _TAKEN = tuple(name for name, _, _ in single_facts(Measured, "measured_"))
 _MEASURED = "Where these are filled in, they hold instead of the width and height above."

@@ -31,6 +31,9 @@ _GROUPS: dict[str, tuple[str, ...]] = {
     "Drawer boxes and slides": (
         "box_clear", "guide_over", "guide_times", "rear_clearance", "drawer_load", "load_margin",
     ),
+    "Fixed fronts and tip-outs": (
+        "fixed_screws", "fixed_behind", "tray_depth", "tray_side",
+    ),
     "What stands side by side": (
         "lines_seen", "near_plane", "filler", "passing_clear", "corner_filler",
     ),
