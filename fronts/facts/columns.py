@@ -9,7 +9,7 @@ from typing import Any
 from django.core.validators import MaxValueValidator, MinValueValidator
 from django.db import models
 
-from fronts.facts.lengths import MmField, MmListField
+from fronts.facts.lengths import MmField, MmListField, NumberColumn
 from fronts.facts.words import LabelField, WordsField
 from fronts.rules.fact_kinds import (
     Count,
@@ -57,12 +57,12 @@ def sizes(kind: type, path: str) -> "MmListField[Any, tuple[Mm, ...]]":
     raise TypeError(f"{kind.__name__}.{path} is not several lengths")
 
 
-def number(kind: type, path: str) -> "MmField[Any, Any]":
-    """An exact number, kept as a length is; without one where it may be missing."""
+def number(kind: type, path: str) -> "NumberColumn[Any, Any]":
+    """An exact number; without one where it may be missing."""
     fact = single_fact(kind, path)
     match fact.declared:
         case Number(least=least):
-            return MmField(
+            return NumberColumn(
                 signed=least < 0, zero=least <= 0, **_missing(kind, path), **_default(fact)
             )
     raise TypeError(f"{kind.__name__}.{path} is no number")

@@ -10,6 +10,8 @@ from fronts.rules.limits import length_fault
 
 PLACES = 8
 """Decimal places of a millimetre that are kept: 1/128 in is 0.1984375 mm."""
+NUMBER_PLACES = 10
+"""Of a number that is no length: hundredths of a pound are so many decimals of a kilogram."""
 DIGITS = 14
 """Digits in all: no more than SQLite's numbers keep exactly (15)."""
 
@@ -26,6 +28,14 @@ def fraction_of(value: object) -> Fraction:
         except (InvalidOperation, ValueError, OverflowError) as error:
             raise ValidationError(f"“{value}” is not a number of millimetres") from error
     raise ValidationError(f"{value!r} is not an exact number of millimetres")
+
+
+def checked_number(number: Fraction) -> None:
+    """Pass a number that can be kept; ValidationError where it can't."""
+    try:
+        as_decimal(number, NUMBER_PLACES)
+    except LengthError as error:
+        raise ValidationError("this can't be kept exactly; enter fewer decimals") from error
 
 
 def checked(length: Mm, *, signed: bool, zero: bool) -> None:

@@ -106,7 +106,7 @@ def _count(declared: Count, required: bool) -> forms.Field:  # noqa: FBT001
 def _number(declared: Number, required: bool) -> forms.Field:  # noqa: FBT001
     weighs = declared.unit == "kg"
     return (WeightField if weighs else NumberField)(
-        declared.least, declared.most, unit=declared.unit
+        declared.least, declared.most, unit=declared.unit, is_kept=True
     )
 
 

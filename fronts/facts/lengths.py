@@ -12,7 +12,14 @@ from django.db.backends.base.base import BaseDatabaseWrapper
 from django.db.models.expressions import Expression
 from django.utils.functional import cached_property
 
-from fronts.facts.exactness import DIGITS, PLACES, checked, fraction_of
+from fronts.facts.exactness import (
+    DIGITS,
+    NUMBER_PLACES,
+    PLACES,
+    checked,
+    checked_number,
+    fraction_of,
+)
 from fronts.facts.length_form_field import LengthField
 from fronts.facts.typed import GT, ST, DecimalFieldOf, TextFieldOf
 from fronts.rules.lengths import as_decimal, exact
@@ -25,12 +32,13 @@ class MmField(DecimalFieldOf[ST, GT]):
     """
 
     description = "exact length in millimetres"
+    places = PLACES
     _pyi_private_set_type: Fraction | int
     _pyi_private_get_type: Fraction
 
     def __init__(self, *args: Any, signed: bool = False, zero: bool = True, **kwargs: Any) -> None:
         self.signed, self.zero = signed, zero
-        kwargs["max_digits"], kwargs["decimal_places"] = DIGITS, PLACES
+        kwargs["max_digits"], kwargs["decimal_places"] = DIGITS, self.places
         if "default" in kwargs:
             kwargs["default"] = fraction_of(kwargs["default"])
         super().__init__(*args, **kwargs)
@@ -43,7 +51,7 @@ class MmField(DecimalFieldOf[ST, GT]):
         if not self.zero:
             kwargs["zero"] = False
         if "default" in kwargs:
-            kwargs["default"] = as_decimal(kwargs["default"], PLACES)
+            kwargs["default"] = as_decimal(kwargs["default"], self.places)
         return name, path, args, kwargs
 
     @cached_property
@@ -61,7 +69,7 @@ class MmField(DecimalFieldOf[ST, GT]):
     def get_prep_value(self, value: Any) -> Any:
         if value is None or hasattr(value, "resolve_expression") or hasattr(value, "as_sql"):
             return value
-        return as_decimal(fraction_of(value), PLACES)
+        return as_decimal(fraction_of(value), self.places)
 
     def get_db_prep_value(
         self,
@@ -87,6 +95,18 @@ class MmField(DecimalFieldOf[ST, GT]):
 
     def _keepable(self, value: Any) -> None:
         checked(fraction_of(value), signed=self.signed, zero=self.zero)
+
+
+class NumberColumn(MmField[ST, GT]):
+    """A number that is no length, such as a weight in kilograms: with finer decimals."""
+
+    description = "exact number"
+    places = NUMBER_PLACES
+
+    def _keepable(self, value: Any) -> None:
+        number = fraction_of(value)
+        checked_number(number)
+        super()._keepable(Fraction(round(number * 10**PLACES), 10**PLACES))
 
 
 @lru_cache(maxsize=4096)

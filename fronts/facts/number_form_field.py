@@ -6,6 +6,7 @@ from typing import Any, cast
 from django import forms
 from django.core.exceptions import ValidationError
 
+from fronts.facts.exactness import NUMBER_PLACES
 from fronts.measures import MeasureError, read_weight, write_weight
 from fronts.rules.kinds import Unit
 from fronts.rules.lengths import terminating
@@ -15,12 +16,23 @@ _SHOWN = 3
 
 
 class NumberField(forms.Field):
-    """A number from `least` to `most`, typed as a decimal; its unit may stand after it."""
+    """A number from `least` to `most`, typed as a decimal; its unit may stand after it.
+
+    `is_kept`: it goes into a column, so that what this can't hold exactly is refused.
+    """
 
     widget = forms.TextInput
 
-    def __init__(self, least: Fraction, most: Fraction, *, unit: str = "", **kwargs: Any) -> None:
-        self.least, self.most, self.unit = least, most, unit
+    def __init__(
+        self,
+        least: Fraction,
+        most: Fraction,
+        *,
+        unit: str = "",
+        is_kept: bool = False,
+        **kwargs: Any,
+    ) -> None:
+        self.least, self.most, self.unit, self.is_kept = least, most, unit, is_kept
         super().__init__(**kwargs)
 
     def to_python(self, value: Any) -> Fraction | None:
@@ -28,6 +40,10 @@ class NumberField(forms.Field):
         if not typed:
             return None
         found = self.read(typed)
+        if self.is_kept and (found * 10**NUMBER_PLACES).denominator != 1:
+            raise ValidationError(
+                f"“{typed[:24]}” can't be kept exactly; enter it with at most two decimals."
+            )
         if self.least <= found <= self.most:
             return found
         unit = f", in {self.unit}" if self.unit else ""

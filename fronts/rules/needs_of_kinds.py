@@ -83,7 +83,14 @@ def _glass(front: Front, kitchen: Kitchen, words: FindingWords) -> Iterator[Need
     why = "the opening in the frame + 2 × (rabbet - play), held by stops"
     yield NeedLine("glass", pane, front.label, count, why, spared=False, kind="glass")
     feet, by = whole_lengths(count * stops_round(across, up), words.unit)
-    yield NeedLine("glass", f"glass stop, {by}", front.label, feet, "round each pane, mitred")
+    yield NeedLine(
+        "glass",
+        f"glass stop, {by}",
+        front.label,
+        feet,
+        "round each pane, mitred",
+        kind="glass stop",
+    )
 
 
 def whole_lengths(length: Mm, unit: Unit) -> tuple[int, str]:

@@ -14,7 +14,8 @@ from shopjobs.models import Job
 class OrderLine:
     """One item: what is needed now, why, and whether somebody went through it.
 
-    `spares` are ordered beside the need.
+    `spares` are ordered beside the need; `kind` is what the item was called before items of its
+    kind were told apart.
     `was` is the need when it was checked, None where nobody did; `kitchen_changed` says that
     the schedule is no longer the one that was checked.
     """
@@ -30,6 +31,7 @@ class OrderLine:
     was: int | None = None
     kitchen_changed: bool = False
     spares: int = 0
+    kind: str = ""
 
     @property
     def is_checked(self) -> bool:
@@ -60,7 +62,7 @@ def order_lines(job: Job, schedule: Schedule) -> list[OrderLine]:
 def _line(need: Need, check: OrderCheck | None, now: str) -> OrderLine:
     facts = (need.item, need.need, need.why, need.fronts, need.per_front)
     if check is None:
-        return OrderLine(*facts, spares=need.spares)
+        return OrderLine(*facts, spares=need.spares, kind=need.kind)
     return OrderLine(
         *facts,
         checked_by=check.by,
@@ -69,4 +71,5 @@ def _line(need: Need, check: OrderCheck | None, now: str) -> OrderLine:
         was=check.need,
         kitchen_changed=check.fingerprint != now,
         spares=need.spares,
+        kind=need.kind,
     )

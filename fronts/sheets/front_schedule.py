@@ -12,6 +12,7 @@ from fronts.drawings.front_marks import Letters
 from fronts.figures import cautions
 from fronts.figures.findings import findings_of
 from fronts.figures.fronts import FrontLine, front_line
+from fronts.figures.glass import glass_lines
 from fronts.figures.parts import PartLine, part_lines
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
@@ -59,6 +60,7 @@ def content(source: SheetSource) -> str:
         "title": "Front schedule and cut sheet",
         "walls": _walls(schedule, source.kitchen),
         "grained": any(has_grain(part.material) for part in schedule.parts),
+        "glass": glass_lines(schedule),
         "groups": _groups(schedule.parts, schedule.job.unit),
         "stops": findings.stops,
         "others": findings.others,

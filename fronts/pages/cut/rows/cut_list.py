@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from fronts.figures.fronts import AS_IT_IS, FrontLine, front_line, trims_of
+from fronts.figures.glass import GlassLine, glass_lines
 from fronts.figures.jigs import JigLine, ShimLine, jig_line, shim_line
 from fronts.figures.parts import PartLine, part_lines
 from fronts.rules.cutting_groups import CuttingGroup, cutting_groups
@@ -39,6 +40,7 @@ class CutList:
     """All that is sawn for a kitchen."""
 
     groups: tuple[GroupRows, ...]
+    glass: tuple[GlassLine, ...]
     doors: tuple[DoorRow, ...]
     jigs: tuple[JigLine, ...]
     shims: tuple[ShimLine, ...]
@@ -54,6 +56,7 @@ def cut_list(schedule: Schedule) -> CutList:
     unit = schedule.job.unit
     return CutList(
         groups=tuple(_group(each, unit) for each in cutting_groups(schedule.parts)),
+        glass=tuple(glass_lines(schedule)),
         doors=tuple(_doors(schedule, unit)),
         jigs=tuple(jig_line(jig, unit) for jig in schedule.jigs),
         shims=tuple(shim_line(shim, unit) for shim in schedule.shims),

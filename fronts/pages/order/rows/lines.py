@@ -1,7 +1,7 @@
 """The hardware list as its page shows it: lines in words, and what has changed."""
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from fronts.rules.results import Schedule
@@ -52,7 +52,15 @@ def hardware_list(job: Job, schedule: Schedule) -> HardwareList:
     """The job's hardware against what the office has checked."""
     known = items_known(job)
     lines = order_lines(job, schedule)
-    rows = tuple(_row(line, known, index) for index, line in enumerate(lines))
+    gone = {line.item: line for line in lines if line.is_checked and line.need == 0}
+    apart: dict[str, list[str]] = defaultdict(list)
+    for line in lines:
+        if line.kind in gone:
+            apart[line.kind].append(line.item)
+    rows = tuple(
+        _row(line, _told_apart(line, gone, apart) or _change(line, known), index)
+        for index, line in enumerate(lines)
+    )
     return HardwareList(
         rows=rows,
         checked=sum(row.stands and row.line.need > 0 for row in rows),
@@ -72,8 +80,19 @@ def where_needed(line: OrderLine) -> str:
     )
 
 
-def _row(line: OrderLine, known: frozenset[str] | None, index: int) -> Row:
-    change, key = _change(line, known), f"line-{index}"
+def _told_apart(
+    line: OrderLine, gone: Mapping[str, OrderLine], apart: Mapping[str, Sequence[str]]
+) -> str:
+    """Why a line is open again, or no longer needed: its kind was checked as one item."""
+    if line.item in apart:
+        return f"was {line.was}, now listed one by one: {', '.join(apart[line.item])}"
+    if line.kind in gone and not line.is_checked:
+        return f"open again: it was part of the {gone[line.kind].was} × {line.kind} checked before"
+    return ""
+
+
+def _row(line: OrderLine, change: str, index: int) -> Row:
+    key = f"line-{index}"
     return Row(
         line=line,
         where=where_needed(line),

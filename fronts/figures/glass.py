@@ -1,0 +1,25 @@
+"""Glass for doors as lines of a cut list: panes by size, and the stops that hold them."""
+
+from dataclasses import dataclass
+
+from fronts.rules.results import Schedule
+
+_KINDS = ("glass", "glass stop")
+
+
+@dataclass(frozen=True, slots=True)
+class GlassLine:
+    """So many of a pane, or so much stop, and the fronts that it is for."""
+
+    what: str
+    count: str
+    fronts: tuple[str, ...]
+
+
+def glass_lines(schedule: Schedule) -> list[GlassLine]:
+    """What is ordered or cut to go into frames instead of panels."""
+    return [
+        GlassLine(need.item, str(need.need), need.fronts)
+        for need in schedule.hardware
+        if need.kind in _KINDS
+    ]
