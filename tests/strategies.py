@@ -8,11 +8,12 @@ from typing import get_args
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn
 
-from fronts.rules.box_facts import Box, ShelfPins
+from fronts.rules.box_facts import Box, BoxToMake, ShelfPins
 from fronts.rules.kinds import CabinetBuild, ClosedBy, Hinged, SlideKind, Unit
 from fronts.rules.kitchen import CHOOSE, Cabinet, FrontFacts, Kitchen, Measured, Opening
 from fronts.rules.lengths import INCH, Mm, floor_to
-from fronts.rules.validity import tidied
+from fronts.rules.machine_facts import ANY_MACHINE, Machine
+from fronts.rules.validity import belongs, tidied
 from tests.strategies_of_shops import (
     GRAIN,
     doors_on_hand,
@@ -103,6 +104,8 @@ def closed(draw: DrawFn, unit: Unit, opening: Opening, doors: tuple[str, ...]) -
             replace(front, box=box if opening.closing.on_box else None)
             for front, box in zip(decided, boxes, strict=True)
         ]
+    elif opening.closing.on_box and draw(st.booleans()):
+        decided = [replace(front, box_to_make=draw(boxes_to_make)) for front in decided]
     return tidied(
         replace(
             opening,
@@ -111,6 +114,14 @@ def closed(draw: DrawFn, unit: Unit, opening: Opening, doors: tuple[str, ...]) -
             standard=draw(standards(unit)),
         )
     )
+
+
+boxes_to_make = st.builds(
+    BoxToMake,
+    st.sampled_from((None, *get_args(SlideKind))),
+    st.integers(0, 3),
+    st.none() | st.integers(1, 80).map(Fraction),
+)
 
 
 @st.composite
@@ -140,6 +151,19 @@ def boxes_in(draw: DrawFn, unit: Unit, opening: Opening, count: int) -> Box:
 
 
 @st.composite
+def machines(draw: DrawFn, unit: Unit) -> Machine:
+    """What a booklet may say, in part or whole."""
+    width, height = draw(lengths(unit, 300, 900)), draw(lengths(unit, 300, 900))
+    return Machine(
+        least_width=draw(st.none() | st.just(width)),
+        most_width=draw(st.none() | st.just(width + 20)),
+        least_height=draw(st.none() | st.just(height)),
+        most_height=draw(st.none() | st.just(height + 50)),
+        most_kg=draw(st.none() | st.integers(1, 20).map(Fraction)),
+    )
+
+
+@st.composite
 def fronts(
     draw: DrawFn, unit: Unit, opening: Opening, count: int, doors: tuple[str, ...]
 ) -> FrontFacts:
@@ -154,6 +178,10 @@ def fronts(
         shift_x=draw(st.just(Mm(0)) | lengths(unit, -3, 3)),
         shift_y=draw(st.just(Mm(0)) | lengths(unit, -3, 3)),
         hinged=draw(st.sampled_from(get_args(Hinged))) if closing.hinged else None,
+        machine=draw(machines(unit)) if belongs("machine", closing) else ANY_MACHINE,
+        room_behind=draw(st.none() | lengths(unit, 30, 100))
+        if belongs("room_behind", closing)
+        else None,
     )
     match draw(st.sampled_from(("rule", "rule", "choose", "named", "sizes"))):
         case "choose":

@@ -2,9 +2,8 @@
 
 from dataclasses import dataclass
 
+from fronts.rules.needs_of_kinds import STOP
 from fronts.rules.results import Schedule
-
-_KINDS = ("glass", "glass stop")
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,5 +20,5 @@ def glass_lines(schedule: Schedule) -> list[GlassLine]:
     return [
         GlassLine(need.item, str(need.need), need.fronts)
         for need in schedule.hardware
-        if need.kind in _KINDS
+        if need.kind == "glass" or need.item.startswith(STOP)
     ]

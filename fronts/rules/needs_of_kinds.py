@@ -18,6 +18,7 @@ from fronts.rules.parts import has_panel
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front
 
+STOP = "glass stop"
 TAPE_STRIPS = 2
 """One along each side of a box's front."""
 
@@ -85,7 +86,7 @@ def _glass(front: Front, kitchen: Kitchen, words: FindingWords) -> Iterator[Need
     feet, by = whole_lengths(count * stops_round(across, up), words.unit)
     yield NeedLine(
         "glass",
-        f"glass stop, {by}",
+        f"{STOP}, {by}",
         front.label,
         feet,
         "round each pane, mitred",

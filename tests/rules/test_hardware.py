@@ -245,8 +245,8 @@ def test_need_is_the_sum_over_the_fronts(of: Kitchen) -> None:
         assert each.why
     for code in {each.hinge.code if each.hinge else None for each in hinged}:
         with_it = [e for e in hinged if (e.hinge.code if e.hinge else None) == code]
-        named = f"hinge {code}," if code else "hinge"
-        need = next(each for each in found.hardware if each.item.startswith(named))
+        called = [(each.code, each.kind or each.item) for each in found.hardware]
+        need = found.hardware[called.index((code, "hinge"))]
         assert _told(need) == (
             sum(each.hinges for each in with_it),
             tuple(each.label for each in with_it),

@@ -73,7 +73,8 @@ def _plain(front: Front) -> tuple[object, ...]:
     return (
         front.kind, front.plane, front.width, front.height, front.thickness, front.y,
         front.build, front.material, front.door_on_hand, front.trim_width, front.trim_height,
-        front.hinges, front.weight_kg, lean, front.movement,
+        front.hinges, front.weight_kg, lean, front.movement, front.hinge, front.fixed_by,
+        front.tray, front.machine, front.glass,
     )  # fmt: skip
 
 
@@ -94,6 +95,19 @@ def test_fittings(of: Kitchen) -> None:
         }
         if each.shims and other.shims:
             assert (other.shims.right, other.shims.side) == (each.shims.side, each.shims.right)
+
+
+@KITCHEN_LAW
+@given(any_kitchen)
+def test_boxes(of: Kitchen) -> None:
+    """Found or made, with its slide and its load, each is the same behind its front's mirror."""
+    found, seen = schedule(of), schedule(mirrored(of))
+    boxes = {each.front: each for each in seen.boxes}
+
+    assert len(found.boxes) == len(boxes)
+    for each in found.boxes:
+        other = boxes[mirrored_label(of, each.front)]
+        assert replace(other, front=each.front) == each
 
 
 def _fixed(fitting: Fitting) -> tuple[object, ...]:
