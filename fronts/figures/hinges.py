@@ -31,7 +31,8 @@ def _upwards(front: Front, kitchen: Kitchen) -> Iterator[Line]:
     lifts = kitchen.hardware.lifts
     lift = choose_lift(moment(front.weight_kg, front.height), lifts)
     if lift is not None:
-        yield Line("Lift", f"{lift.code}, {lift.name}" if lift.name else lift.code)
+        named = f"{lift.code}, {lift.name}" if lift in lifts and lift.name else ""
+        yield Line("Lift", named or lift.name or lift.code)
     top = show(swing_top(front, lifts), kitchen.job.unit)
     yield Line("Comes up to", top, "above the floor; nothing may hang lower")
 

@@ -90,7 +90,6 @@ def _glass(front: Front, kitchen: Kitchen, words: FindingWords) -> Iterator[Need
         front.label,
         feet,
         "round each pane, mitred",
-        kind="glass stop",
     )
 
 

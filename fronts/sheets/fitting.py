@@ -7,6 +7,7 @@ from fronts.figures import cautions
 from fronts.figures.boxes import box_figures
 from fronts.figures.findings import findings_of, places_at
 from fronts.figures.hinges import hinge_figures
+from fronts.figures.knobs import Line
 from fronts.figures.measured import measured_openings
 from fronts.figures.opening_ends import opening_ends
 from fronts.figures.sizes import size
@@ -133,16 +134,23 @@ def _doors(
     fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen, letters: int
 ) -> FigureList | None:
     """The figures of the hinged doors, and of all else that stands on no box."""
-    doors = [each for each in fronts if FRONT_KINDS[each.kind].swings]
-    special = [each for each in fronts if each.fixed_by or each.tray or each.machine]
-    figures = [hinge_figures(each, kitchen) for each in doors]
-    figures += [special_figures(each, kitchen) for each in special]
-    if not any(figures):
+    said = {each.label: _unboxed(each, kitchen) for each in fronts if each.label not in fittings}
+    labels, figures = [label for label in said if said[label]], [*filter(None, said.values())]
+    if not labels:
         return None
-    labels = [each.label for each in (*doors, *special)]
-    how = f"on {'its' if len(doors) == 1 else 'their'} hinges" if not special else "hung and fixed"
+    swing = all(FRONT_KINDS[each.kind].swings for each in fronts if each.label in labels)
+    how = f"on {'its' if len(labels) == 1 else 'their'} hinges" if swing else "hung and fixed"
     heading = f"{', '.join(labels)} {how}"
     return figure_list(heading, labels, figures, letters=letters if len(fittings) == 1 else 0)
+
+
+def _unboxed(front: Front, kitchen: Kitchen) -> list[Line]:
+    """What a front on no box needs; one whose box is not measured yet says nothing here."""
+    traits = FRONT_KINDS[front.kind]
+    if traits.swings:
+        return hinge_figures(front, kitchen)
+    on_nothing = front.fixed_by is None and front.machine is None and not traits.tips_out
+    return [] if on_nothing else special_figures(front, kitchen)
 
 
 def _about(cabinet: Cabinet, unit: str) -> str:

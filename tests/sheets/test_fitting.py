@@ -21,7 +21,15 @@ from fronts.sheets import fitting
 from fronts.sheets.pdf import PAPERS, Paper
 from fronts.sheets.sheet_page import SheetSource
 from tests.drawings.kitchens import HOSTILE, demo, hostile, pull_out, too_close
-from tests.rules.small_kitchens import BOX, cabinet, door, inch, kitchen, only_front, opening
+from tests.rules.small_kitchens import (
+    BOX,
+    cabinet,
+    door,
+    inch,
+    kitchen,
+    only_front,
+    opening,
+)  # fmt: skip
 from tests.sheets.printed import PRINTED, demo_pages, fitting_pages
 
 pytestmark = pytest.mark.slow
@@ -179,6 +187,9 @@ def test_steps_follow_the_way_of_hanging() -> None:
         (opening(hinged="top"), "top-hung"),
         (opening(hinged="bottom"), "bottom-hung"),
         (opening("fixed"), "fixed"),
+        (opening("lift-up"), "top-hung"),
+        (opening("tip-out"), "tip-out"),
+        (opening("appliance-panel"), "machine"),
         (opening("pull-out", boxes=(BOX,)), "jig"),
         (opening("pull-out", boxes=(BOX,), standard=Standard(mount="inset")), "inset-jig"),
         (opening("pull-out", boxes=(replace(BOX, rise=inch("0")),),
@@ -198,6 +209,11 @@ def test_each_method_of_hanging_has_its_own_order_of_work(
     assert [each.method for each in works] == ([method] if method else [])
     steps = " ".join(works[0].steps) if works else ""
     assert ("prop holds" in steps) == (method in ("top-hung", "bottom-hung"))
+    assert ("fingers clear" in steps) == (method in ("top-hung", "bottom-hung", "tip-out"))
+    assert ("no hinges" in steps) == (method == "machine")
+    assert ("cups" in steps.replace("no cups", "")) == (method in (
+        "hinges", "top-hung", "bottom-hung",
+    ))  # fmt: skip
     assert ("Two bottom shims" in steps) == (method == "shims")
     assert ("Side shims in" in steps) == (method in ("shims", "inset-jig"))
 
