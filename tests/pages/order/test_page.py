@@ -154,23 +154,6 @@ def test_a_line_that_was_never_looked_at_is_not_called_new(
     assert "new since" not in dom(client.get(address(kitchen_job))).words
 
 
-def test_a_mark_from_before_hinges_were_told_apart_is_opened_again(
-    kitchen_job: Job, office: Person, signed_in: SignIn
-) -> None:
-    """Both lines say why: the old one what took its place, the new one what it was part of."""
-    desk = signed_in(office)
-    OrderCheck.objects.create(job=kitchen_job, item="hinge", need=2, checked_at=NOW)
-
-    page = dom(desk.get(address(kitchen_job)))
-
-    changes = [each.words for each in page.all(".order .change")]
-    assert f"was 2, now listed one by one: {HINGES}" in changes
-    assert "open again: it was part of the 2 × hinge checked before" in changes
-    mark(desk, kitchen_job)
-    mark(desk, kitchen_job, item="hinge", need=0, mark="uncheck")
-    assert not dom(desk.get(address(kitchen_job))).all(".order .change")
-
-
 def test_a_need_that_changed_meanwhile_is_not_checked(
     kitchen_job: Job, office: Person, signed_in: SignIn
 ) -> None:
