@@ -79,7 +79,8 @@ def own_numbers(part: Fraction) -> dict[str, Fraction | None]:
 def own_standard(part: Fraction) -> dict[str, Any]:
     """Every column of the standard but the reveal's, since a level gives that or the overlay."""
     usual = columns_of(DEFAULTS)
-    words = {"mount": "inset"}
+    bands = dict.fromkeys(("band_left", "band_right", "band_top", "band_bottom"), f"E-{part}")
+    words = {"mount": "inset", **bands}
     sizes = {name: _of(value, part) for name, value in usual.items() if name not in words}
     said = {name: size for name, size in sizes.items() if not name.startswith("reveal_")}
     return {**said, **words}

@@ -79,7 +79,8 @@ def _read(
                 stated[fact.name] = _group(fact, value_of, f"{prefix}{own}")
             case EachSide(prefix=own):
                 sides = [value_of(f"{prefix}{own}{side}") for side in SIDES]
-                stated[fact.name] = None if None in sides else Sides(*sides)
+                missing = any(said in (None, "") for said in sides)
+                stated[fact.name] = None if missing else Sides(*sides)
             case _:
                 stated[fact.name] = _plain(fact, value_of(f"{prefix}{fact.name}"))
     return stated
@@ -115,9 +116,10 @@ def _written(kind: type, thing: Any, prefix: str) -> dict[str, Any]:
                 continue
             case Group(prefix=own):
                 columns |= _written(fact.type, value, f"{prefix}{own}")
-            case EachSide(prefix=own):
+            case EachSide(prefix=own, side=one):
+                nothing = "" if isinstance(one, ItemCode) else None
                 for side in SIDES:
-                    columns[f"{prefix}{own}{side}"] = None if value is None else value[side]
+                    columns[f"{prefix}{own}{side}"] = nothing if value is None else value[side]
             case Word() | Text() | Thread() | ItemCode():
                 columns[f"{prefix}{fact.name}"] = value or ""
             case _:

@@ -1,6 +1,8 @@
 """How lengths are written: several as one size, one with its sign, one as it is bought."""
 
-from fronts.rules.lengths import INCH, Mm, show
+from fractions import Fraction
+
+from fronts.rules.lengths import BOUGHT_IN, UNITS, Mm, show
 
 
 def size(unit: str, *lengths: Mm) -> str:
@@ -16,6 +18,11 @@ def signed(length: Mm, unit: str) -> str:
 
 def bought_length(length: Mm, unit: str) -> str:
     """A long length as it is bought: feet or metres, rounded up to a tenth."""
-    size, name = (INCH * 12, "ft") if unit == "in" else (Mm(1000), "m")
-    tenths = -(-length * 10 // size)
-    return f"{tenths // 10}.{tenths % 10} {name}"
+    name = BOUGHT_IN[unit]
+    return tenths(length / UNITS[name], name)
+
+
+def tenths(amount: Fraction, name: str) -> str:
+    """So many feet or metres, rounded up to a tenth."""
+    number = -(-amount * 10 // 1)
+    return f"{number // 10}.{number % 10} {name}"

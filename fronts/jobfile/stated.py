@@ -25,6 +25,7 @@ from fronts.rules.fact_kinds import (
     YesNo,
 )
 from fronts.rules.facts import Fact, facts_of
+from fronts.rules.items import NO_BAND
 from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import Mm
@@ -38,7 +39,7 @@ _NEWER: Mapping[type, frozenset[str]] = {
     Kitchen: frozenset({"others", "walls", "hardware", "boxes_made_of"}),
     FrontFacts: frozenset({"handle", "hinge", "glass", "machine", "room_behind", "handles"}),
     Box: frozenset({"shelves", "load_kg"}),
-    Standard: frozenset({"back"}),
+    Standard: frozenset({"back", "band", "premill"}),
 }
 """Keys that a file of version 1 does not have."""
 _BESIDE: Mapping[type, frozenset[str]] = {FrontFacts: frozenset({"box_to_make"})}
@@ -127,8 +128,12 @@ def _rows(fact: Fact, place: Place, most: int) -> Any:
     return tuple(stated(kind, record) for record in records)
 
 
-def _each_side(place: Place, side: Length) -> Sides[Mm]:
-    record, limits = Record(place, SIDES), sizes.limits_of(side)
+def _each_side(place: Place, side: Length | ItemCode) -> Sides[Any]:
+    record = Record(place, SIDES)
+    if isinstance(side, ItemCode):
+        read = values.label(side.most)
+        return Sides(*(record.need(each, read, "", _A_CODE) for each in SIDES))
+    limits = sizes.limits_of(side)
     return Sides(*(sizes.needed(record, each, limits) for each in SIDES))
 
 
@@ -140,6 +145,7 @@ def _thread(place: Place) -> str | None:
     return None
 
 
+_A_CODE = f"the code of an item, or {NO_BAND}"
 _NOWHERE = Sides(Mm(0), Mm(0), Mm(0), Mm(0))
 
 

@@ -88,7 +88,7 @@ class _Writer:
             case tuple():
                 return [self.value(one) for one in value]
             case Sides():
-                return {side: self.length(value[side]) for side in SIDES}
+                return {side: self.value(value[side]) for side in SIDES}
             case _:
                 return self.thing(value)
 

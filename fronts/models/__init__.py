@@ -7,6 +7,7 @@ from fronts.models.doors import DoorOnHand, HingeBore
 from fronts.models.fitting import FitRecord
 from fronts.models.fronts import Front, HandlePlace
 from fronts.models.items import (
+    BandItem,
     BoxesMadeOf,
     HandleItem,
     HardwareList,
@@ -23,6 +24,7 @@ from fronts.models.stock import ShopNumber, Stock
 from fronts.models.walls import Thing, Wall
 
 __all__ = [
+    "BandItem",
     "Box", "BoxToMake", "BoxesMadeOf", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "Front",
     "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
     "LiftItem",

@@ -7,6 +7,7 @@ from fronts.facts import columns
 from fronts.models.kept import Kept, table_of
 from fronts.models.owned import OfShopOrJob
 from fronts.rules.box_facts import BoxesMadeOf as BoxFacts
+from fronts.rules.items import BandItem as BandFacts
 from fronts.rules.items import HandleItem as HandleFacts
 from fronts.rules.items import HingeItem as HingeFacts
 from fronts.rules.items import LiftItem as LiftFacts
@@ -156,6 +157,21 @@ class LiftItem(Item):
     class Meta:
         constraints = [
             models.UniqueConstraint(fields=["hardware", "code"], name="lift_code_in_list"),
+        ]
+
+
+class BandItem(Item):
+    """A band for the edges of fronts."""
+
+    facts = BandFacts
+
+    thickness = columns.size(BandFacts, "thickness")
+    name = columns.words(BandFacts, "name")
+    width = columns.maybe_size(BandFacts, "width")
+
+    class Meta:
+        constraints = [
+            models.UniqueConstraint(fields=["hardware", "code"], name="band_code_in_list"),
         ]
 
 

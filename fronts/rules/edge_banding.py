@@ -1,29 +1,100 @@
-"""Which edges are banded, and how much banding that takes.
+"""How much banding the parts take, and what is wrong with it.
 
-All four edges of a slab front are banded where its material's core would show at them, as
-`materials` says of each board; solid wood and panels in a frame have nothing to hide (common
-practice, no source).
+A band is ordered by its length with nothing added for trimming its ends; spares are the shop's
+own share (common practice, no source).
 """
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
+from fractions import Fraction
+from math import ceil
 
-from fronts.rules.lengths import Mm
-from fronts.rules.materials import Board, material_of
-from fronts.rules.parts import SLAB
-from fronts.rules.results import Part
+from fronts.rules.banded_edges import PLAIN, USUAL_BANDS, Banding, banding_of, bands_named
+from fronts.rules.findings import FindingWriter
+from fronts.rules.items import BandItem
+from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, Unit
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.laying import Laid
+from fronts.rules.lengths import BOUGHT_IN, UNITS, Mm
+from fronts.rules.materials import PERCENT, Wood, material_of
+from fronts.rules.results import Finding, Front, Need, Part
 
 
-def is_banded(part: Part) -> bool:
-    """Whether the part's edges are banded, all four of them."""
-    material = material_of(part.material)
-    return part.part == SLAB and isinstance(material, Board) and material.banded
+def bandings_of(
+    fronts: Iterable[Front], laid: Iterable[Laid], kitchen: Kitchen, writer: FindingWriter
+) -> tuple[dict[str, Banding], list[Finding]]:
+    """The banding of each new slab by its label, and what does not fit."""
+    bands = kitchen.hardware.bands or USUAL_BANDS
+    listed = {band.code for band in bands}
+    bandings: dict[str, Banding] = {}
+    unknown: dict[str, list[str]] = defaultdict(list)
+    findings: list[Finding] = []
+    for front, laid_front in zip(fronts, laid, strict=True):
+        if not front.is_new or FRONT_BUILDS[front.build].framed:
+            continue
+        if isinstance(material_of(front.material), Wood):
+            continue
+        standard = laid_front.standard
+        for code in bands_named(standard):
+            if code not in listed:
+                unknown[code].append(front.label)
+        banding = banding_of(
+            front.width, front.height, front.material, standard, bands,
+            upright=FRONT_KINDS[front.kind].upright,
+        )  # fmt: skip
+        if banding is not None:
+            bandings[front.label] = banding
+            findings += _findings(front, banding, writer)
+    findings += [writer.band_unknown(code, labels) for code, labels in unknown.items()]
+    return bandings, findings
 
 
-def banding_lengths(parts: Iterable[Part]) -> dict[tuple[str, Mm], Mm]:
-    """The length of banding by material and thickness, nothing added for trimming it."""
+def _findings(front: Front, banding: Banding, writer: FindingWriter) -> Iterator[Finding]:
+    if min(banding.cut_width, banding.cut_height) <= 0:
+        yield writer.no_room_for_bands(front.label)
+    for band in dict.fromkeys(band for _, band, _ in banding.edges()):
+        if band.width is not None and band.width < front.thickness:
+            yield writer.band_too_narrow(front.label, band.code, band.width, front.thickness)
+
+
+def lengths_of_bands(parts: Iterable[Part]) -> dict[BandItem, dict[str, Mm]]:
+    """The length of each band that is named, by the fronts that it goes on."""
+    lengths: dict[BandItem, dict[str, Mm]] = defaultdict(lambda: defaultdict(Mm))
+    for part in parts:
+        for _, band, length in part.banding.edges() if part.banding else ():
+            if band != PLAIN:
+                lengths[band][part.front] += length * part.count
+    return {band: dict(by_front) for band, by_front in lengths.items()}
+
+
+def plain_banding(parts: Iterable[Part]) -> dict[tuple[str, Mm], Mm]:
+    """The length of banding that nobody named, by the slabs' material and thickness."""
     total: dict[tuple[str, Mm], Mm] = defaultdict(Mm)
     for part in parts:
-        if is_banded(part):
-            total[part.material, part.thickness] += 2 * (part.length + part.width) * part.count
+        for _, band, length in part.banding.edges() if part.banding else ():
+            if band == PLAIN:
+                total[part.material, part.thickness] += length * part.count
     return dict(sorted(total.items()))
+
+
+def band_needs(parts: Sequence[Part], unit: Unit, spares: Fraction) -> tuple[Need, ...]:
+    """What to order of each band that is named, in whole feet or metres."""
+    word = BOUGHT_IN[unit]
+    needs = []
+    for band, by_front in lengths_of_bands(parts).items():
+        per_front = {front: length / UNITS[word] for front, length in by_front.items()}
+        need = ceil(sum(per_front.values()))
+        needs.append(
+            Need(
+                item=f"edge band {band.code}{f', {band.name}' if band.name else ''}",
+                need=need,
+                fronts=tuple(per_front),
+                why="the edges that the house standard has banded; nothing added for trimming",
+                per_front=per_front,
+                spares=ceil(need * spares / PERCENT),
+                code=band.code,
+                kind="edge band",
+                unit=word,
+            )
+        )
+    return tuple(needs)

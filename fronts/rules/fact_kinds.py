@@ -142,7 +142,7 @@ class EachSide:
 
     says: str
     prefix: str
-    side: Length
+    side: Length | ItemCode
     usual: Mm | None = None
     source: str = ""
 

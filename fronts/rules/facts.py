@@ -12,7 +12,7 @@ from functools import cache
 from types import UnionType
 from typing import Annotated, Any, TypeVar, Union, get_args, get_origin, get_type_hints
 
-from fronts.rules.fact_kinds import Declared, EachSide, Group, Rows
+from fronts.rules.fact_kinds import Declared, EachSide, Group, Length, Rows
 from fronts.rules.kinds import SIDES
 from fronts.rules.lengths import Mm
 
@@ -83,7 +83,8 @@ def _along(kind: type, path: str) -> list[Fact]:
 
 
 def _side_of(declared: EachSide, side: str) -> Fact:
-    return Fact(side, replace(declared.side, says=side), Mm, optional=False, default=_NOTHING)
+    kind = Mm if isinstance(declared.side, Length) else str
+    return Fact(side, replace(declared.side, says=side), kind, optional=False, default=_NOTHING)
 
 
 def single_facts(kind: type, prefix: str = "", path: str = "") -> Iterator[tuple[str, str, Fact]]:

@@ -76,3 +76,24 @@ class FrontFindings(FindingWords):
         """A door's own knob hole that the eye sees off a drawer front's middle."""
         words = f"{front}: the knob hole of door {door} is {self.say(by)} off the middle."
         return Finding("note", "knob-off-centre", (front,), words)
+
+    def band_unknown(self, code: str, fronts: Sequence[str]) -> Finding:
+        """A band that the house standard names and that is not in the shop's list."""
+        words = (
+            f"Edge band {code} is in the house standard, but not in the shop's list: nothing is "
+            f"taken off {', '.join(fronts)} for it. Choose another, or enter it."
+        )
+        return Finding("stop", "band-unknown", tuple(fronts), words)
+
+    def no_room_for_bands(self, front: str) -> Finding:
+        """A slab of which nothing would be left between its bands."""
+        words = f"{front}: nothing is left to cut between its edge bands; choose thinner ones."
+        return Finding("stop", "no-room-for-bands", (front,), words)
+
+    def band_too_narrow(self, front: str, code: str, width: Mm, thickness: Mm) -> Finding:
+        """A band that does not cover the edge that it goes on."""
+        words = (
+            f"{front}: edge band {code} is {self.say(width)} wide and the front "
+            f"{self.say(thickness)} thick; choose a wider one."
+        )
+        return Finding("check", "band-too-narrow", (front,), words)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem
+from fronts.rules.items import NO_BAND, BandItem, HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.kinds import is_inset
 from fronts.rules.screws import A_THREAD, is_thread
 
@@ -48,3 +48,10 @@ def handle_faults(handle: HandleItem) -> dict[str, str]:
 def lift_faults(lift: LiftItem) -> dict[str, str]:
     """The least comes first."""
     return {} if lift.least <= lift.most else {"most": "give at least as much as the least"}
+
+
+def band_faults(band: BandItem) -> dict[str, str]:
+    """The word for a bare edge is no code."""
+    if band.code.casefold() != NO_BAND:
+        return {}
+    return {"code": f"“{band.code}” has a meaning of its own; call this band otherwise"}

@@ -145,6 +145,20 @@ class LiftItem:
     ] = None
 
 
+NO_BAND = "none"
+"""In place of a band's code: the edge stays bare."""
+
+
+@dataclass(frozen=True, slots=True)
+class BandItem:
+    """A band for the edges of slab fronts: a front is cut smaller by its thickness."""
+
+    code: Annotated[str, Label("code", example="E-1")]
+    thickness: Annotated[Mm, Length("thickness", small=True)]
+    name: Annotated[str, Text("name", limits.LONGEST_ITEM_NAME)] = ""
+    width: Annotated[Mm | None, Length("width", small=True)] = None
+
+
 @dataclass(frozen=True, slots=True)
 class Hardware:
     """A shop's list, each kind in its order of preference; an empty kind is left to the usual."""
@@ -155,6 +169,7 @@ class Hardware:
         tuple[HandleItem, ...], Rows("knobs and pulls", limits.MOST_ITEMS, "knob or pull")
     ] = ()
     lifts: Annotated[tuple[LiftItem, ...], Rows("lifts and stays", limits.MOST_ITEMS, "lift")] = ()
+    bands: Annotated[tuple[BandItem, ...], Rows("edge bands", limits.MOST_ITEMS, "edge band")] = ()
 
 
 NO_ITEMS = Hardware()

@@ -26,6 +26,8 @@ UNITS: dict[str, Fraction] = {
     "in": INCH,
     "ft": INCH * 12,
 }
+BOUGHT_IN = {"in": "ft", "mm": "m"}
+"""In what long lengths are ordered, by the unit of a job."""
 LONGEST = Fraction(20_000)
 """Nothing in a kitchen is longer than 20 m; what is, was mistyped."""
 FINEST_FRACTION = 128

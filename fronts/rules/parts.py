@@ -5,8 +5,9 @@ opening in the frame + 2·(groove depth - panel clearance) each way. A door over
 wants a middle rail (Architectural Woodwork Standards, 1st ed. 2009, stile-and-rail doors).
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from fronts.rules.banded_edges import Banding
 from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.materials import Wood, material_of
@@ -69,16 +70,25 @@ def panel_clearance(width: Mm, material: str, step: Mm, practice: Practice) -> M
     return practice.panel_clearance + -(-grows // step) * step
 
 
-def parts_of(front: Front, practice: Practice, step: Mm, *, stack: str | None) -> tuple[Part, ...]:
+def parts_of(
+    front: Front, practice: Practice, step: Mm, *, stack: str | None, banding: Banding | None = None
+) -> tuple[Part, ...]:
     """The pieces of one new front; grain runs along each part's length.
+
+    A slab is cut as large as its `banding` has it; one that has no room for that is not cut.
 
     Doors and pull-outs have upright grain, drawer and fixed fronts level grain (common
     practice, no source).
     """
     if not FRONT_BUILDS[front.build].framed:
         upright = FRONT_KINDS[front.kind].upright
-        length, width = (front.height, front.width) if upright else (front.width, front.height)
-        return (_part(front, SLAB, length, width, front.thickness, front.material, 1, stack),)
+        height = front.height if banding is None else banding.cut_height
+        across = front.width if banding is None else banding.cut_width
+        if min(height, across) <= 0:
+            return ()
+        length, width = (height, across) if upright else (across, height)
+        slab = _part(front, SLAB, length, width, front.thickness, front.material, 1, stack)
+        return (replace(slab, banding=banding),)
     if not has_panel(front.width, front.height, front.stile, front.rail, practice):
         return ()
     panel = panel_material(front.material, practice)

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
+from fronts.rules.banded_edges import Banding
 from fronts.rules.box_results import BoxOnSlide
 from fronts.rules.face import Face
 from fronts.rules.fitting_results import Fitting, FixedScrews, Jig, Shim, Tray
@@ -165,21 +166,24 @@ class Need:
 
     `code` is the item's on the shop's list, `kind` what any of its kind is called, where
     the item has a name of its own; `why` in words; `spares` are to be ordered beside the need.
+    `unit` is what `need` counts where that is no pieces: feet or metres, of whole ones the need,
+    of exact ones what each front takes.
     """
 
     item: str
     need: int
     fronts: tuple[str, ...]
     why: str
-    per_front: Mapping[str, int]
+    per_front: Mapping[str, int | Fraction]
     spares: int
     code: str | None = None
     kind: str = ""
+    unit: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """A piece to cut; grain runs along `length`."""
+    """A piece to cut, as large as it is cut; grain runs along `length`."""
 
     label: str
     front: str
@@ -190,6 +194,21 @@ class Part:
     material: str
     count: int
     stack: str | None = None
+    banding: Banding | None = None
+
+    @property
+    def finished_length(self) -> Mm:
+        """With its bands on."""
+        if self.banding is None:
+            return self.length
+        return self.banding.height if self.banding.upright else self.banding.width
+
+    @property
+    def finished_width(self) -> Mm:
+        """With its bands on."""
+        if self.banding is None:
+            return self.width
+        return self.banding.width if self.banding.upright else self.banding.height
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,12 +18,14 @@ from fronts.rules.along_wall import (
     run_end_findings,
 )
 from fronts.rules.appliance_panels import machine_of
+from fronts.rules.banded_edges import Banding
 from fronts.rules.blocked_fronts import blocked_findings
 from fronts.rules.box_parts import parts_of_box
 from fronts.rules.boxes_on_slides import Standing, box_row, boxes_behind
 from fronts.rules.checks import cabinet_findings, front_findings, opening_findings
 from fronts.rules.door_hanging import Hanging, hang
 from fronts.rules.doors_on_hand import choose, knob_off_centre, shows
+from fronts.rules.edge_banding import band_needs, bandings_of
 from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.fixed_fronts import fixed_screws
@@ -90,6 +92,8 @@ def schedule(kitchen: Kitchen) -> Schedule:
     hardware, lacking = hardware_needs(
         fronts, {fitting.front: fitting for fitting in fittings}, boxes, kitchen, writer
     )
+    bandings, banding = bandings_of(fronts, laid, kitchen, writer)
+    parts = _parts(fronts, laid, boxes, bandings, kitchen)
     return Schedule(
         job=kitchen.job,
         fronts=tuple(fronts),
@@ -98,9 +102,9 @@ def schedule(kitchen: Kitchen) -> Schedule:
         jigs=shared_jigs(fittings, fronts, kitchen.practice),
         shims=shared_shims(fittings),
         doors_on_hand=_door_uses(fronts),
-        hardware=hardware,
-        parts=_parts(fronts, laid, boxes, kitchen),
-        findings=_in_order([*findings, *making, *boxing, *fixing, *lacking]),
+        hardware=(*hardware, *band_needs(parts, kitchen.job.unit, kitchen.practice.spares)),
+        parts=parts,
+        findings=_in_order([*findings, *making, *boxing, *fixing, *lacking, *banding]),
         cabinets=cabinet_places(kitchen),
         walls=walls,
         openings=tuple(tapering_or_leaning(chain.from_iterable(openings))),
@@ -273,6 +277,7 @@ def _parts(
     fronts: Sequence[Front],
     laid: Sequence[Laid],
     boxes: Mapping[str, Standing],
+    bandings: Mapping[str, Banding],
     kitchen: Kitchen,
 ) -> tuple[Part, ...]:
     in_opening = Counter(front.opening_label for front in laid if front.opening.closing.stack)
@@ -280,7 +285,10 @@ def _parts(
     for front, laid_front in zip(fronts, laid, strict=True):
         if front.is_new:
             stack = laid_front.opening_label if in_opening[laid_front.opening_label] > 1 else None
-            parts += parts_of(front, kitchen.practice, kitchen.job.step, stack=stack)
+            parts += parts_of(
+                front, kitchen.practice, kitchen.job.step, stack=stack,
+                banding=bandings.get(front.label),
+            )  # fmt: skip
         standing = boxes.get(front.label)
         if standing is not None:
             parts += parts_of_box(front.label, standing.pieces, standing.material)

@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from typing import Annotated, Any, Generic, TypeVar
 
-from fronts.rules.fact_kinds import EachSide, Group, Length, Word
+from fronts.rules.fact_kinds import EachSide, Group, ItemCode, Length, Word
 from fronts.rules.kinds import MOUNTS, Mount, Side, words_of
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import inches
 
 T = TypeVar("T")
@@ -46,7 +46,8 @@ class StandardKeys(Generic[How, Size, AllRound]):
     """The keys of the house standard, each with what holds where nobody says (`usual`).
 
     Overlay and reveal have nothing usual: a shop must say how far its fronts lap. A back is as
-    usual in the job's unit (`inside_depth`).
+    usual in the job's unit (`inside_depth`). `band` has the code of a band for each edge of a
+    front, or NO_BAND.
     """
 
     mount: Annotated[
@@ -132,6 +133,13 @@ class StandardKeys(Generic[How, Size, AllRound]):
         Mm | None,
         Length("thickness of cabinets' backs", zero=True, small=True, empty="1/4 in, or 6 mm"),
     ] = None
+    band: Annotated[Sides[str] | None, EachSide("edge band", "band_", ItemCode(""))] = None
+    premill: Annotated[
+        AllRound,
+        EachSide(
+            "milled off before the band", "premill_", _A_SIDE, usual=NOTHING, source="practice"
+        ),
+    ] = UNSAID
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,5 +1,6 @@
 """The plain invented items that hold for a shop that has entered none of a kind."""
 
+from fronts.rules.banded_edges import USUAL_BANDS
 from fronts.rules.items import HandleItem, Hardware
 from fronts.rules.kinds import SLIDES
 from fronts.rules.kitchen import Kitchen
@@ -20,4 +21,5 @@ def usual_hardware(kitchen: Kitchen) -> Hardware:
         slides=tuple(item for kind in SLIDES for item in usual_slides(kitchen, kind)),
         handles=(knob,),
         lifts=USUAL_LIFTS,
+        bands=USUAL_BANDS,
     )

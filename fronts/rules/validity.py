@@ -9,8 +9,14 @@ from dataclasses import replace
 from typing import Any, TypeVar
 
 from fronts.rules.facts import single_facts
-from fronts.rules.item_faults import handle_faults, hinge_faults, lift_faults, slide_faults
-from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem
+from fronts.rules.item_faults import (
+    band_faults,
+    handle_faults,
+    hinge_faults,
+    lift_faults,
+    slide_faults,
+)
+from fronts.rules.items import BandItem, HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.job_facts import Stock
 from fronts.rules.kinds import CLOSINGS, FRONT_BUILDS, FRONT_KINDS, ClosedBy, Closing
 from fronts.rules.kitchen import CHOOSE, DoorOnHand, FrontFacts, Measured, Opening, Point
@@ -163,6 +169,7 @@ _FAULTS: Mapping[type, Callable[[Any], dict[str, str]]] = {
     SlideItem: slide_faults,
     HandleItem: handle_faults,
     LiftItem: lift_faults,
+    BandItem: band_faults,
     Wall: wall_faults,
 }
 _TIDIED: Mapping[type, Callable[[Any], Any]] = {Opening: tidied}

@@ -2,6 +2,7 @@
 
 from fronts import models
 from fronts.facts.rows import from_row
+from fronts.rules.banded_edges import USUAL_BANDS
 from fronts.rules.box_facts import USUAL_BOXES, BoxesMadeOf
 from fronts.rules.facts import Fact, rows_of
 from fronts.rules.items import NO_ITEMS, Hardware
@@ -25,6 +26,12 @@ def boxes_made_of_in_force(owner: Shop | Job) -> BoxesMadeOf:
     """How the job says that its boxes are made, else how its shop does."""
     row = row_in_force(models.BoxesMadeOf, owner)
     return USUAL_BOXES if row is None else from_row(BoxesMadeOf, row)
+
+
+def bands_in_force(owner: Shop | Job) -> list[tuple[str, str]]:
+    """Code and name of each edge band that may be named, the plain ones where none is entered."""
+    bands = hardware_in_force(owner).bands or USUAL_BANDS
+    return [(band.code, band.name) for band in bands]
 
 
 def items_in_force(owner: Shop | Job, fact: Fact) -> list[tuple[str, str]]:

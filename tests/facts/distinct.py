@@ -57,6 +57,8 @@ class Distinct:
 
     def _value(self, fact: Fact) -> Any:
         match fact.declared:
+            case EachSide(side=ItemCode()):
+                return Sides(*(f"{fact.name} {next(self._numbers)}" for _ in range(4)))
             case EachSide():
                 return Sides(*(self._length() for _ in range(4)))
             case Group() if fact.type is Standard:

@@ -142,8 +142,10 @@ def test_every_fact_of_a_standard_comes_back_from_its_form() -> None:
     """Shown and posted as it stands, the level says the same."""
     new = Distinct()
     for level in (new.standard("overlay"), new.standard("reveal")):
-        shown = StandardForm(unit="mm", levels={}, initial=columns_of(level))
-        form = StandardForm(typed(shown), unit="mm", levels={})
+        shown = StandardForm(unit="mm", levels={}, bands=list, initial=columns_of(level))
+        form = StandardForm(
+            typed(shown), unit="mm", levels={}, bands=list, initial=columns_of(level)
+        )
 
         assert form.is_valid(), form.errors
         assert form.entered == level

@@ -15,6 +15,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.schedule import LEVELS, schedule
 from fronts.rules.standard_keys import Standard
 from tests.rules import (
+    finding_cases_bands,
     finding_cases_boxes,
     finding_cases_fixing,
     finding_cases_handles,
@@ -38,6 +39,7 @@ CASES = [
     *finding_cases_hinges.CASES,
     *finding_cases_handles.CASES,
     *finding_cases_kinds.CASES,
+    *finding_cases_bands.CASES,
 ]
 each_case = pytest.mark.parametrize(
     "case", CASES, ids=[f"{each.code}: {each.says}" for each in CASES]
