@@ -1,14 +1,16 @@
 """The form of one level of the house standard: what is empty, the farther level says."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from typing import Any, cast
 
 from django import forms
 
+from fronts.facts.item_form_field import ItemField
 from fronts.facts.rows import by_column
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.fact_kinds import Word
 from fronts.rules.facts import single_facts
+from fronts.rules.items import NO_BAND
 from fronts.rules.kinds import SIDES, Unit
 from fronts.rules.lengths import Mm, show
 from fronts.rules.standard_keys import Standard
@@ -22,8 +24,9 @@ _WORDS: Mapping[str, str] = {
     for _, _, fact in single_facts(Standard)
     if isinstance(fact.declared, Word)
     for word, says in fact.declared.words.items()
-}
+} | {NO_BAND: "No band"}
 """What people call the words that a level chooses from."""
+_BANDS = tuple(f"band_{side}" for side in SIDES)
 _SITTING = ("mount", "gap_between", "least_gap")
 
 
@@ -48,6 +51,19 @@ class StandardForm(KitchenForm):
         Group("Inset: gap inside the opening", tuple(f"inset_{side}" for side in SIDES),
               kind="cells wide"),
         Group(
+            "Edge bands of slab fronts",
+            _BANDS,
+            hint="A front is cut smaller by the thickness of its bands. Where nothing is set, "
+            "plywood and particleboard get a band too thin to be reckoned with.",
+            kind="cells wide",
+        ),
+        Group(
+            "Milled off an edge before its band goes on",
+            tuple(f"premill_{side}" for side in SIDES),
+            hint="A front is cut larger by it.",
+            kind="cells wide",
+        ),
+        Group(
             "Making and hanging",
             tuple(
                 name
@@ -58,12 +74,22 @@ class StandardForm(KitchenForm):
         ),
     )  # fmt: skip
 
-    def __init__(self, *args: Any, levels: Mapping[str, InForce], **kwargs: Any) -> None:
+    def __init__(
+        self,
+        *args: Any,
+        levels: Mapping[str, InForce],
+        bands: Callable[[], Iterable[tuple[str, str]]],
+        **kwargs: Any,
+    ) -> None:
+        """`bands` are codes and names of edge bands, asked for once they are shown."""
         own = {name: held.value for name, held in levels.items() if held.own}
         kwargs.setdefault("initial", own)
         super().__init__(*args, **kwargs)
         for name, held in levels.items():
             self._show_beneath(name, held)
+        for name in _BANDS:
+            field = cast(ItemField, self.fields[name])
+            field.offer(lambda: [(NO_BAND, _WORDS[NO_BAND]), *bands()], [self.initial.get(name)])
 
     def clean(self) -> dict[str, Any]:
         """A level says how far fronts lap in one way only."""
@@ -84,7 +110,9 @@ class StandardForm(KitchenForm):
             beneath, level = UNIT_FIGURES[cast(Unit, self.unit)].back, DEFAULT
         words = inherited(beneath, level, self.unit)
         field = self.fields[name]
-        if isinstance(field, forms.ChoiceField):
+        if isinstance(field, ItemField):
+            field.nothing = words
+        elif isinstance(field, forms.ChoiceField):
             _, *chosen = cast(Iterable[tuple[str, str]], field.choices)
             field.choices = [("", words), *chosen]
         else:
@@ -95,7 +123,7 @@ def inherited(value: Mm | str | None, level: str, unit: str) -> str:
     """What holds where a level says nothing, and whose word it is: `1/2, from the shop`."""
     if value is None:
         return "not set"
-    said = _WORDS[value] if isinstance(value, str) else show(value, unit)
+    said = _WORDS.get(value, value) if isinstance(value, str) else show(value, unit)
     if level == DEFAULT:
         return f"{said}, common practice"
     return f"{said}, from {'the ' if level in ('shop', 'job') else ''}{level}"

@@ -22,7 +22,7 @@ from fronts.selectors.standards import standard_levels
 from fronts.services.boxes_made_of import boxes_made_of_set
 from fronts.services.standards import shared_level_of, standard_set, tables_set
 from fronts.services.stock import practice_set, stock_set
-from fronts.snapshot.hardware import boxes_made_of_in_force
+from fronts.snapshot.hardware import bands_in_force, boxes_made_of_in_force
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.access import SignedInRequest, in_turn, needs
 from shopjobs.edit_conflict import last_writer
@@ -70,7 +70,9 @@ def _forms(request: SignedInRequest, name: str) -> dict[str, KitchenForm]:
         return {"data": data, "unit": shop.unit, "auto_id": f"{each}-%s"}
 
     forms: dict[str, KitchenForm] = {
-        "standard": StandardForm(levels=standard_levels(shop), **known("standard")),
+        "standard": StandardForm(
+            levels=standard_levels(shop), bands=partial(bands_in_force, shop), **known("standard")
+        ),
         "stock": StockForm(stock=stock_in_force(shop), **known("stock")),
         "boxes": BoxesForm(boxes=boxes_made_of_in_force(shop), **known("boxes")),
         "numbers": NumbersForm(held=practice, **known("numbers")),

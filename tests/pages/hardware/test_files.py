@@ -40,7 +40,7 @@ def sent(client: Client, data: bytes | str, way: str = WAY) -> Any:
 
 
 @pytest.mark.parametrize("unit", ["in", "mm"])
-@pytest.mark.parametrize("kind", ["hinges", "slides", "handles", "lifts"])
+@pytest.mark.parametrize("kind", ["hinges", "slides", "handles", "lifts", "bands"])
 def test_every_fact_of_an_item_comes_back_from_its_file(kind: str, unit: str) -> None:
     """In the unit of the shop, or of another."""
     items = getattr(whole_hardware(Distinct()), kind)

@@ -48,9 +48,9 @@ def test_an_empty_list_shows_what_holds_instead(desk: Client, shop: Shop) -> Non
     usual = usual_hardware(ways_of(shop))
     page = dom(desk.get("/shop/hardware/"))
 
-    for kind in ("hinges", "slides", "handles", "lifts"):
+    for kind in ("hinges", "slides", "handles", "lifts", "bands"):
         assert codes(desk, "/shop/hardware/", kind) == [each.code for each in getattr(usual, kind)]
-    assert page.words.count("None is entered.") == 4
+    assert page.words.count("None is entered.") == 5
     assert not HardwareList.objects.exists()
 
 

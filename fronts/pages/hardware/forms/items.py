@@ -9,7 +9,7 @@ from fronts.pages.shared.kitchen_form import Group, KitchenForm, When
 from fronts.pages.shared.list_hints import list_hint
 from fronts.rules.fact_kinds import Length, Lengths, Number
 from fronts.rules.facts import single_facts
-from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem
+from fronts.rules.items import BandItem, HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.kinds import MOUNTS, SLIDES, Unit
 from fronts.rules.lengths import show, write
 from fronts.rules.unit_figures import UNIT_FIGURES
@@ -173,3 +173,17 @@ class LiftForm(ItemForm):
     def __init__(self, *args: Any, **kwargs: Any) -> None:
         super().__init__(*args, **kwargs)
         self.offer("rise", "100")
+
+
+class BandForm(ItemForm):
+    """An edge band, by its thickness."""
+
+    facts = BandItem
+    groups = (
+        Group(
+            "",
+            ("code", "name", "thickness", "width"),
+            hint="Which edges it goes on is said in the house standard.",
+            kind="cells wide",
+        ),
+    )

@@ -6,7 +6,7 @@ from typing import Any, cast
 
 from fronts.rules.finding_words import FindingWords
 from fronts.rules.item_kinds import HANDLE_WAYS, HINGE_FRAMES
-from fronts.rules.items import HandleItem, HingeItem, LiftItem, SlideItem, Span
+from fronts.rules.items import BandItem, HandleItem, HingeItem, LiftItem, SlideItem, Span
 from fronts.rules.kinds import MOUNTS, SLIDES, Unit, words_of
 from fronts.rules.lengths import Mm, terminating, write
 
@@ -101,15 +101,23 @@ def _lift(lift: LiftItem, unit: str) -> Iterator[str]:
         yield f"opens {terminating(lift.rise)} % of its height above its top"
 
 
+def _band(band: BandItem, unit: str) -> Iterator[str]:
+    yield f"{write(band.thickness, unit)} thick"
+    if band.width is not None:
+        yield f"{write(band.width, unit)} wide"
+
+
 def _nothing(item: Any, unit: str) -> Iterator[str]:
     yield from ()
 
 
 _WHAT: Mapping[type, Callable[[Any, str], Iterator[str]]] = {
     HingeItem: _hinge, SlideItem: _slide, HandleItem: _handle, LiftItem: _lift,
+    BandItem: _band,
 }  # fmt: skip
 _NOTES: Mapping[type, Callable[[Any, str], Iterator[str]]] = {
     HingeItem: _hinge_notes, SlideItem: _slide_notes, HandleItem: _handle_notes, LiftItem: _nothing,
+    BandItem: _nothing,
 }  # fmt: skip
 
 

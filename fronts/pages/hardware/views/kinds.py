@@ -7,6 +7,7 @@ from typing import Any
 from django.db.models import QuerySet
 from django.utils.safestring import SafeString, mark_safe
 
+from fronts.drawings.band_item import band_item_drawing
 from fronts.drawings.handle_item import handle_item_drawing
 from fronts.drawings.hinge_item import hinge_item_drawing
 from fronts.drawings.lift_item import lift_item_drawing
@@ -14,10 +15,17 @@ from fronts.drawings.slide_item import slide_item_drawing
 from fronts.models import HardwareList
 from fronts.models.items import item_table
 from fronts.models.kept import order_of
-from fronts.pages.hardware.forms.items import HandleForm, HingeForm, ItemForm, LiftForm, SlideForm
+from fronts.pages.hardware.forms.items import (
+    BandForm,
+    HandleForm,
+    HingeForm,
+    ItemForm,
+    LiftForm,
+    SlideForm,
+)
 from fronts.rules.fact_kinds import Rows
 from fronts.rules.facts import rows_of
-from fronts.rules.items import HandleItem, Hardware, HingeItem, LiftItem, SlideItem
+from fronts.rules.items import BandItem, HandleItem, Hardware, HingeItem, LiftItem, SlideItem
 from fronts.rules.kinds import Unit
 from shopjobs.words import capitalized
 
@@ -56,12 +64,14 @@ class ItemPage:
 
 _FORMS: Mapping[type, type[ItemForm]] = {
     HingeItem: HingeForm, SlideItem: SlideForm, HandleItem: HandleForm, LiftItem: LiftForm,
+    BandItem: BandForm,
 }  # fmt: skip
 _DRAWN: Mapping[type, Callable[[Any, Unit], str]] = {
     HingeItem: hinge_item_drawing,
     SlideItem: slide_item_drawing,
     HandleItem: handle_item_drawing,
     LiftItem: lift_item_drawing,
+    BandItem: band_item_drawing,
 }
 ITEM_PAGES: Mapping[str, ItemPage] = {
     fact.name: ItemPage(fact.name, fact.kind, declared, _FORMS[fact.kind], _DRAWN.get(fact.kind))

@@ -16,6 +16,7 @@ from fronts.selectors.kitchens import cabinet_of, opening_of
 from fronts.selectors.standards import standard_levels
 from fronts.services.standards import level_of, standard_set
 from fronts.services.stock import stock_clear, stock_set
+from fronts.snapshot.hardware import bands_in_force
 from fronts.snapshot.stock import stock_in_force
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -59,8 +60,9 @@ def _standard(
 ) -> HttpResponse:
     levels, row = standard_levels(owner), level_of(owner)
     form = StandardForm(
-        posted(request), unit=job.unit, levels=levels, auto_id=f"{target}-standard-%s"
-    )
+        posted(request), unit=job.unit, levels=levels, bands=partial(bands_in_force, job),
+        auto_id=f"{target}-standard-%s",
+    )  # fmt: skip
     editor = Editor(
         job=job, form=form, target=target, heading=heading, action=action, hint=_EMPTY,
         rows=(row,) if row.pk else (), is_level=True,
