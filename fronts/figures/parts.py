@@ -4,7 +4,9 @@ from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from fronts.figures.bands import band_words, finished_words
 from fronts.figures.sizes import size
+from fronts.rules.banded_edges import PLAIN
 from fronts.rules.lengths import Mm, show
 from fronts.rules.materials import has_grain
 from fronts.rules.results import Part
@@ -15,7 +17,8 @@ class PartLine:
     """Parts of one size; their grain runs along the length.
 
     `fronts` say for which they are, and how many where a front wants several;
-    `keep` is said of the drawer fronts of one stack, where their grain is seen to run on.
+    `keep` is said of the drawer fronts of one stack, where their grain is seen to run on;
+    `bands` of edges that are banded with a band of the shop's list, which makes it larger.
     """
 
     part: str
@@ -24,14 +27,15 @@ class PartLine:
     count: int
     fronts: tuple[str, ...]
     keep: str
+    bands: str
 
 
 def part_lines(parts: Iterable[Part], unit: str) -> list[PartLine]:
     """The same sizes counted together, but for those that belong to one stack; largest first."""
-    same: dict[tuple[Mm, Mm, str, str], list[Part]] = defaultdict(list)
+    same: dict[tuple[Mm, Mm, str, str, str], list[Part]] = defaultdict(list)
     for part in parts:
         stack = part.stack if part.stack and has_grain(part.material) else ""
-        same[-part.length, -part.width, part.part, stack].append(part)
+        same[-part.length, -part.width, part.part, stack, _bands(part, unit)].append(part)
     return [
         PartLine(
             part=part_words(name),
@@ -40,14 +44,22 @@ def part_lines(parts: Iterable[Part], unit: str) -> list[PartLine]:
             count=sum(part.count for part in alike),
             fronts=tuple(_front(part) for part in alike),
             keep=f"one stack, {stack}: keep the grain in order" if stack else "",
+            bands=bands,
         )
-        for (length, width, name, stack), alike in sorted(same.items())
+        for (length, width, name, stack, bands), alike in sorted(same.items())
     ]
 
 
 def part_words(part: str) -> str:
     """`box side`, as it is said; files say `box-side`."""
     return part.replace("-", " ")
+
+
+def _bands(part: Part, unit: str) -> str:
+    """A plain band, that nobody named, is told beside the list."""
+    if not part.banding or all(band == PLAIN for _, band, _ in part.banding.edges()):
+        return ""
+    return ", ".join(filter(None, (band_words(part), finished_words(part, unit))))
 
 
 def _front(part: Part) -> str:

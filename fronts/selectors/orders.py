@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from fractions import Fraction
 
 from fronts.models import OrderCheck
 from fronts.rules.fingerprint import fingerprint
@@ -14,8 +15,8 @@ from shopjobs.models import Job
 class OrderLine:
     """One item: what is needed now, why, and whether somebody went through it.
 
-    `spares` are ordered beside the need; `kind` is what the item was called before items of its
-    kind were told apart.
+    `spares` are ordered beside the need; `unit` is what both count, "" where pieces. `kind` is
+    what the item was called before items of its kind were told apart.
     `was` is the need when it was checked, None where nobody did; `kitchen_changed` says that
     the schedule is no longer the one that was checked.
     """
@@ -24,13 +25,14 @@ class OrderLine:
     need: int
     why: str
     fronts: tuple[str, ...]
-    per_front: Mapping[str, int]
+    per_front: Mapping[str, int | Fraction]
     checked_by: str = ""
     checked_at: datetime | None = None
     note: str = ""
     was: int | None = None
     kitchen_changed: bool = False
     spares: int = 0
+    unit: str = ""
     kind: str = ""
 
     @property
@@ -62,7 +64,7 @@ def order_lines(job: Job, schedule: Schedule) -> list[OrderLine]:
 def _line(need: Need, check: OrderCheck | None, now: str) -> OrderLine:
     facts = (need.item, need.need, need.why, need.fronts, need.per_front)
     if check is None:
-        return OrderLine(*facts, spares=need.spares, kind=need.kind)
+        return OrderLine(*facts, spares=need.spares, unit=need.unit, kind=need.kind)
     return OrderLine(
         *facts,
         checked_by=check.by,
@@ -71,5 +73,6 @@ def _line(need: Need, check: OrderCheck | None, now: str) -> OrderLine:
         was=check.need,
         kitchen_changed=check.fingerprint != now,
         spares=need.spares,
+        unit=need.unit,
         kind=need.kind,
     )

@@ -29,4 +29,5 @@ def content(source: SheetSource) -> str:
 
 def _item_row(need: Need) -> ItemRow:
     spares = str(need.spares) if need.spares else ""
-    return ItemRow(need.item, str(need.need), spares, need.why, need.fronts)
+    amount = f"{need.need} {need.unit}".strip()
+    return ItemRow(need.item, amount, spares, need.why, need.fronts)

@@ -3,11 +3,11 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from fronts.figures.bands import band_words, finished_words
 from fronts.figures.findings import findings_of
 from fronts.figures.parts import part_words
 from fronts.figures.sizes import size
 from fronts.rules.cutting_groups import cutting_groups
-from fronts.rules.edge_banding import is_banded
 from fronts.rules.lengths import show
 from fronts.rules.materials import has_grain
 from fronts.rules.results import Front, Part, Schedule
@@ -30,6 +30,7 @@ class Sticker:
     cabinet: str
     grain: str
     band: str
+    finished: str
 
 
 def content(source: SheetSource) -> str:
@@ -58,5 +59,6 @@ def _stickers(parts: Iterable[Part], fronts: dict[str, Front], unit: str) -> Ite
                 material=f"{part.material} {show(part.thickness, unit)}",
                 cabinet=f"cabinet {front.cabinet}, wall {front.wall}",
                 grain=f"grain along {show(part.length, unit)}" if has_grain(part.material) else "",
-                band="band all 4 edges" if is_banded(part) else "no banding",
+                band=band_words(part) or "no banding",
+                finished=finished_words(part, unit),
             )

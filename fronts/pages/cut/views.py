@@ -6,16 +6,15 @@ from django.http import HttpResponse, QueryDict
 
 from fronts.cutting.plan_json import stored_request
 from fronts.figures.parts import material_name
-from fronts.figures.sizes import bought_length
 from fronts.models import CutPlan, PlanState
 from fronts.pages.cut.forms import CutPlanForm
+from fronts.pages.cut.rows.banding import banding_rows
 from fronts.pages.cut.rows.cut_list import cut_list
 from fronts.pages.cut.rows.plan import Progress, plan_shown, progress_of
 from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.cutting_groups import cutting_groups
-from fronts.rules.edge_banding import banding_lengths
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import schedule_of
@@ -108,14 +107,10 @@ def _page(
 def _plan(job: Job, schedule: Schedule, latest: CutPlan | None) -> dict[str, object]:
     unit, parts = schedule.job.unit, parts_fingerprint(schedule.parts)
     plan = latest if latest and latest.state == PlanState.DONE else finished_plan(job)
-    banding = banding_lengths(schedule.parts)
     return {
         "fault": "" if latest is None else latest.fault,
         "plan": None if plan is None else plan_shown(plan, parts, unit),
-        "banding": [
-            (material_name(material, unit, thickness), bought_length(length, unit))
-            for (material, thickness), length in banding.items()
-        ],
+        "banding": list(banding_rows(schedule.parts, unit)),
     }
 
 

@@ -8,8 +8,8 @@ from fronts.pages.shared.file_answers import attachment
 from shopjobs.models import Job
 
 COLUMNS = (
-    "item", "need", "spares", "why", "fronts", "checked by", "checked at", "need when checked",
-    "change", "note",
+    "item", "need", "unit", "spares", "why", "fronts", "checked by", "checked at",
+    "need when checked", "change", "note",
 )  # fmt: skip
 
 
@@ -24,6 +24,7 @@ def _cells(row: Row) -> tuple[str, ...]:
     return (
         line.item,
         str(line.need),
+        line.unit,
         str(line.spares),
         line.why,
         row.where,

@@ -3,7 +3,9 @@
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
+from fronts.figures.sizes import tenths
 from fronts.rules.results import Schedule
 from fronts.selectors.order_lists import items_known
 from fronts.selectors.orders import OrderLine, order_lines
@@ -71,13 +73,20 @@ def hardware_list(job: Job, schedule: Schedule) -> HardwareList:
 
 def where_needed(line: OrderLine) -> str:
     """`2 each: B1.a, B1.b; B2.a: 1`."""
-    by_count: dict[int, list[str]] = defaultdict(list)
+    by_count: dict[int | Fraction, list[str]] = defaultdict(list)
     for front, count in line.per_front.items():
         by_count[count].append(front)
     return "; ".join(
-        f"{count} each: {', '.join(fronts)}" if len(fronts) > 1 else f"{fronts[0]}: {count}"
+        f"{_amount(count, line.unit)} each: {', '.join(fronts)}"
+        if len(fronts) > 1
+        else f"{fronts[0]}: {_amount(count, line.unit)}"
         for count, fronts in sorted(by_count.items(), reverse=True)
     )
+
+
+def _amount(count: int | Fraction, unit: str) -> str:
+    """A count, or a length as it is bought."""
+    return str(count) if isinstance(count, int) else tenths(count, unit)
 
 
 def _told_apart(
