@@ -15,12 +15,20 @@ class ItemField(forms.ChoiceField):
     def __init__(self, *, nothing: str = "", **kwargs: Any) -> None:
         self.nothing = nothing
         self.named: frozenset[str] = frozenset()
+        self.beside: tuple[tuple[str, str], ...] = ()
         super().__init__(choices=[("", nothing)], **kwargs)
 
     def offer(
-        self, items: Callable[[], Iterable[tuple[str, str]]], named: Iterable[str | None]
+        self,
+        items: Callable[[], Iterable[tuple[str, str]]],
+        named: Iterable[str | None],
+        beside: tuple[tuple[str, str], ...] = (),
     ) -> None:
-        """Offer these items by code and name; they are asked for once they are shown."""
+        """Offer these items by code and name; they are asked for once they are shown.
+
+        `beside` are words that may stand in place of a code, each with what people call it.
+        """
+        self.beside = beside
         self.named = frozenset(code for code in named if code)
         self.choices = lambda: list(self._offered(items()))
 
@@ -29,8 +37,9 @@ class ItemField(forms.ChoiceField):
 
     def _offered(self, items: Iterable[tuple[str, str]]) -> Iterable[tuple[str, str]]:
         yield "", self.nothing
+        yield from self.beside
         listed = dict(items)
         for code, name in listed.items():
             yield code, f"{code}, {name}" if name else code
-        for code in sorted(self.named - listed.keys()):
+        for code in sorted(self.named - listed.keys() - dict(self.beside).keys()):
             yield code, f"{code}, on no list"

@@ -13,11 +13,12 @@ from fronts.rules.fact_kinds import Rows
 from fronts.rules.facts import Fact, rows_of
 from fronts.rules.items import Hardware
 from fronts.rules.validity import faults_of
+from fronts.services.named_items import name_anew, named_by
 from fronts.services.ordering import last_position, put_at
 from fronts.services.owned import list_faults, own_row
 from fronts.services.rows import row_for
 from fronts.services.saving import checked, checked_at, enter, job_changed, saved, ways_changed
-from fronts.services.what_goes import named_by, settled_in
+from fronts.services.what_goes import settled_in
 from fronts.snapshot.hardware import hardware_in_force
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.recording import deleted, made, recorded
@@ -29,12 +30,23 @@ ITEM_FACTS = {fact.kind: (fact, declared) for fact, declared in rows_of(Hardware
 @recorded
 def items_set(
     *, owner: Shop | Job, kind: type, items: Sequence[Any], at: datetime, by: Person | None = None
-) -> None:
-    """Let the owner's list have these items of one kind, in this order, and no others."""
+) -> list[str]:
+    """Let the owner's list have these items of one kind, in this order, and no others.
+
+    What names an item that is taken out goes on to, and is told.
+    """
     fact, declared = ITEM_FACTS[kind]
     row = list_of(owner)
+    stay = {item.code for item in items}
+    named = [
+        f"{called(out)}: {words}"
+        for out in item_table(kind)._default_manager.filter(hardware=row)
+        if out.code not in stay
+        for words in named_by(owner, out)
+    ]
     told = _kind_saved(row, fact, declared, items)
-    ways_changed(owner=owner, what=f"{declared.says}: {told}", by=by, at=at)
+    ways_changed(owner=owner, what=f"{declared.says}: {told}", by=by, at=at, went=named)
+    return named
 
 
 @recorded
@@ -54,10 +66,12 @@ def item_add(*, owner: Shop | Job, item: Any, at: datetime, by: Person | None = 
 
 @recorded
 def item_change(*, row: Item, item: Any, at: datetime, by: Person | None = None) -> Item:
-    """Change what is known of an item."""
+    """Change what is known of an item; what names it by its code goes on to."""
+    was, owner = row.code, owner_of(row.hardware)
     enter(row, columns_of(item))
     _save(row, item)
-    owner = owner_of(row.hardware)
+    if row.code != was:
+        name_anew(owner, row.facts, was, row.code)
     ways_changed(owner=owner, what=f"hardware: changed {called(row)}", by=by, at=at)
     return row
 
@@ -72,15 +86,16 @@ def item_move(*, row: Item, to: int, at: datetime, by: Person | None = None) -> 
 
 
 @recorded
-def item_delete(*, row: Item, at: datetime, by: Person | None = None) -> None:
-    """Take an item off its list; fronts that name it go on to, and are told."""
+def item_delete(*, row: Item, at: datetime, by: Person | None = None) -> list[str]:
+    """Take an item off its list; what names it goes on to, and is told: by whom it is named."""
     owner, name = owner_of(row.hardware), called(row)
     before = settled_in(owner) if isinstance(owner, Job) else None
-    went = named_by(owner, row)
+    named = named_by(owner, row)
     deleted([row])
-    if before is not None and isinstance(owner, Job):
-        went += before.lost(owner)
+    lost = before.lost(owner) if before is not None and isinstance(owner, Job) else []
+    went = [*named, *lost]
     ways_changed(owner=owner, what=f"hardware: took out {name}", by=by, at=at, went=went)
+    return named
 
 
 @recorded

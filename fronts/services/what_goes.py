@@ -10,20 +10,17 @@ from fronts.models import (
     CutPlan,
     FitRecord,
     Front,
-    HardwareList,
     Opening,
     OrderCheck,
 )
-from fronts.models.items import Item
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.fits import hangs_still
 from fronts.rules.hardware import needs_by_item
-from fronts.rules.items import HandleItem, HingeItem
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import fit_records_of, schedule_of
 from fronts.selectors.plans import finished_plan
 from fronts.services.rows import called
-from shopjobs.models import Job, Shop
+from shopjobs.models import Job
 from shopjobs.words import moment_in_words
 
 
@@ -123,31 +120,6 @@ def carried(fronts: Sequence[Front], fits: Sequence[Front] | None = None) -> lis
         *([", ".join(map(called, boxes))] if boxes else []),
         *([f"the {word} of how {', '.join(labels)} fitted"] if labels else []),
     ]
-
-
-def named_by(owner: Shop | Job, item: Item) -> list[str]:
-    """The fronts that name an item by its code, in the jobs for which its list holds."""
-    column = NAMED_AS.get(item.facts)
-    if column is None:
-        return []
-    fronts = Front.objects.filter(**{column: item.code}).select_related("opening__cabinet__job")
-    if isinstance(owner, Job):
-        fronts = fronts.filter(opening__cabinet__job=owner)
-    else:
-        others = HardwareList.objects.filter(shop=owner, job__isnull=False).values("job")
-        jobs = fronts.filter(opening__cabinet__job__shop=owner)
-        fronts = jobs.exclude(opening__cabinet__job__in=others)
-    names: dict[str, list[str]] = {}
-    for front in fronts.order_by("opening__cabinet__job__number", "opening", "position"):
-        names.setdefault(front.opening.cabinet.job.number, []).append(str(front.opening))
-    return [
-        f"in job {number} it is named by {', '.join(dict.fromkeys(labels))}"
-        for number, labels in names.items()
-    ]
-
-
-NAMED_AS: Mapping[type, str] = {HingeItem: "hinge", HandleItem: "handle"}
-"""The column of a front that names an item of a kind."""
 
 
 def _hanging(fits: Mapping[str, FitRecord], now: Schedule) -> frozenset[int]:

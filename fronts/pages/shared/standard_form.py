@@ -89,7 +89,7 @@ class StandardForm(KitchenForm):
             self._show_beneath(name, held)
         for name in _BANDS:
             field = cast(ItemField, self.fields[name])
-            field.offer(lambda: [(NO_BAND, _WORDS[NO_BAND]), *bands()], [self.initial.get(name)])
+            field.offer(bands, [self.initial.get(name)], ((NO_BAND, _WORDS[NO_BAND]),))
 
     def clean(self) -> dict[str, Any]:
         """A level says how far fronts lap in one way only."""
@@ -121,7 +121,7 @@ class StandardForm(KitchenForm):
 
 def inherited(value: Mm | str | None, level: str, unit: str) -> str:
     """What holds where a level says nothing, and whose word it is: `1/2, from the shop`."""
-    if value is None:
+    if value is None or value == "":
         return "not set"
     said = _WORDS.get(value, value) if isinstance(value, str) else show(value, unit)
     if level == DEFAULT:

@@ -35,12 +35,13 @@ def csv_in(request: SignedInRequest, place: Place, kind: ItemPage) -> HttpRespon
     place.may_change()
     form = ItemsFileForm(posted(request), request.FILES or None)
     faults: list[str] = []
+    named: list[str] = []
     return form_answer(
         request,
         form,
         show=partial(_page, request, place, kind, form, faults),
-        save=partial(_take_in, request, place, kind, form, faults),
-        done=partial(_taken_in, request, place, kind),
+        save=partial(_take_in, request, place, kind, form, faults, named),
+        done=partial(_taken_in, request, place, kind, named),
     )
 
 
@@ -50,8 +51,12 @@ def _take_in(
     kind: ItemPage,
     form: ItemsFileForm,
     faults: list[str],
+    named: list[str],
 ) -> None:
-    """Let the list have what the file says; `faults` are filled with what is wrong in it."""
+    """Let the list have what the file says.
+
+    `faults` are filled with what is wrong in it, `named` with who names what it takes out.
+    """
     try:
         items = items_from_csv(kind.kind, form.cleaned_data["file"])
     except CsvFaults as refused:
@@ -59,15 +64,16 @@ def _take_in(
         nothing = "Nothing was taken in. What is wrong stands below."
         raise ValidationError({"file": nothing}) from refused
     try:
-        items_set(owner=place.owner, kind=kind.kind, items=items, **who(request))
+        named += items_set(owner=place.owner, kind=kind.kind, items=items, **who(request))
     except ValidationError as error:
         raise ValidationError({"file": error.messages}) from error
 
 
 def _taken_in(
-    request: SignedInRequest, place: Place, kind: ItemPage, nothing: object
+    request: SignedInRequest, place: Place, kind: ItemPage, named: list[str], nothing: object
 ) -> HttpResponse:
-    messages.success(request, f"{kind.heading}: the list is as the file says.")
+    said = f"{kind.heading}: the list is as the file says"
+    messages.success(request, "; ".join([said, *named]) + ".")
     return place.back(kind.path)
 
 

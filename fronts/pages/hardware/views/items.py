@@ -70,8 +70,8 @@ def item_delete_now(
     """Take an item off its list."""
     row = place.item(kind, key)
     name = _named(row)
-    item_delete(row=row, **who(request))
-    messages.success(request, f"{name} is taken off the list.")
+    named = item_delete(row=row, **who(request))
+    messages.success(request, "; ".join([f"{name} is taken off the list", *named]) + ".")
     return place.back(kind.path)
 
 

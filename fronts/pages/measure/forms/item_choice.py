@@ -9,7 +9,7 @@ from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.rules.facts import Fact
 from fronts.rules.kitchen import FrontFacts
 from fronts.services.hardware import ITEM_FACTS
-from fronts.services.what_goes import NAMED_AS
+from fronts.services.named_items import NAMED_AS
 from fronts.snapshot.hardware import items_in_force
 from shopjobs.models import Job
 
