@@ -10,6 +10,7 @@ from fronts.rules.kinds import SLIDES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
+from fronts.rules.screws import screw_name
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +65,7 @@ def box_figures(front: Front, fitting: Fitting, kitchen: Kitchen) -> list[Line]:
         *_slide(fitting, unit),
         *_boring(fitting, unit),
         *_hanging(fitting, kitchen, unit),
-        *_screws(fitting, unit),
+        *_screws(fitting, kitchen, unit),
         *knob_lines(front, fitting, kitchen),
     ]
 
@@ -123,9 +124,10 @@ def _boring(fitting: Fitting, unit: str) -> Iterator[Line]:
         yield Line("Drill", f"⌀ {bit}", stop, key=True)
 
 
-def _screws(fitting: Fitting, unit: str) -> Iterator[Line]:
+def _screws(fitting: Fitting, kitchen: Kitchen, unit: str) -> Iterator[Line]:
     if fitting.screw is not None:
-        figure = pieces(fitting.screw.count, "#8", show(fitting.screw.length, unit))
+        name = screw_name(kitchen.practice.screw_diameter)
+        figure = pieces(fitting.screw.count, name, show(fitting.screw.length, unit))
         play = f"play {show(fitting.play, unit, finest=64)}"
         yield Line("Screws", figure, f"{_pilot(fitting, unit)}{play}", key=True)
 

@@ -17,7 +17,7 @@ from fronts.rules.materials import PERCENT
 from fronts.rules.need_lines import NeedLine, summed
 from fronts.rules.needs_of_kinds import for_kind
 from fronts.rules.results import Finding, Front, Need, Schedule
-from fronts.rules.screws import thread_diameter
+from fronts.rules.screws import screw_name, thread_diameter
 
 
 def hardware_needs(
@@ -39,7 +39,7 @@ def hardware_needs(
         fitting = fittings.get(front.label)
         lines += for_kind(front, fitting, kitchen, writer)
         if fitting:
-            lines += _for_fitting(front, fitting, writer)
+            lines += _for_fitting(front, fitting, kitchen, writer)
             lines += _slides(front, boxes[front.label], kitchen, writer)
         more, finding = _knobs(front, fitting, kitchen, writer)
         lines += more
@@ -103,9 +103,12 @@ def _lift(
     return [line], []
 
 
-def _for_fitting(front: Front, fitting: Fitting, writer: FindingWriter) -> Iterator[NeedLine]:
+def _for_fitting(
+    front: Front, fitting: Fitting, kitchen: Kitchen, writer: FindingWriter
+) -> Iterator[NeedLine]:
     if fitting.screw:
-        item = f"#8 washer-head screw, {writer.say(fitting.screw.length)}"
+        name = screw_name(kitchen.practice.screw_diameter)
+        item = f"{name} washer-head screw, {writer.say(fitting.screw.length)}"
         yield NeedLine(
             "mounting screw", item, front.label, fitting.screw.count, "one in each corner of a box"
         )

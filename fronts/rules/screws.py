@@ -12,7 +12,7 @@ from functools import lru_cache
 
 from fronts.rules.face import Face, Through
 from fronts.rules.job_facts import Stock
-from fronts.rules.lengths import INCH, Mm
+from fronts.rules.lengths import INCH, Mm, exact
 from fronts.rules.practice import Practice
 
 NUMBER_0 = Fraction(60, 1000) * INCH
@@ -23,6 +23,19 @@ PER_NUMBER = Fraction(13, 1000) * INCH
 def diameter_of_number(number: int) -> Mm:
     """Nominal diameter of a numbered screw."""
     return NUMBER_0 + PER_NUMBER * number
+
+
+MOST_NUMBER = 24
+"""The largest number of a wood screw in ASME B18.6.1."""
+
+
+@lru_cache(maxsize=64)
+def screw_name(diameter: Mm) -> str:
+    """What a screw of this diameter is called: `#8`, `M4`, else `⌀ 4.3 mm`."""
+    for number in range(MOST_NUMBER + 1):
+        if diameter_of_number(number) == diameter:
+            return f"#{number}"
+    return f"M{exact(diameter)}" if (2 * diameter).denominator == 1 else f"⌀ {exact(diameter)} mm"
 
 
 THREAD = re.compile(

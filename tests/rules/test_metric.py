@@ -106,6 +106,7 @@ def test_a_metric_pull_out_is_hung_with_metric_numbers() -> None:
     assert fitting.screw is not None
     assert fitting.screw.length == Mm(30)
     assert fitting.play == Mm(1)
+    assert "M4 washer-head screw, 30 mm" in {need.item for need in found.hardware}
 
 
 def test_a_plain_knob_stands_out_in_whole_millimetres() -> None:

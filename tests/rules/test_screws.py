@@ -16,6 +16,7 @@ from fronts.rules.screws import (
     machine_screw,
     mounting_screw,
     play,
+    screw_name,
     thread_diameter,
 )
 from tests.rules.laws import LAW
@@ -194,3 +195,18 @@ def test_play_of_a_number_8_in_a_quarter_inch_hole() -> None:
     """(0.250 - 0.164)/2 = 0.043 in: common practice, no source; #8 by ASME B18.6.1."""
     assert play(inch("1/4"), diameter_of_number(8)) == Fraction("0.043") * INCH
     assert PRACTICE.screw_diameter == diameter_of_number(8)
+
+
+@pytest.mark.parametrize(
+    ("diameter", "name"),
+    [
+        (Fraction(164, 1000) * INCH, "#8"),  # ASME B18.6.1: 0.060 + 0.013 × 8 in
+        (Fraction(138, 1000) * INCH, "#6"),  # ASME B18.6.1
+        (Mm(4), "M4"),  # as ISO 261 writes it
+        (Mm("3.5"), "M3.5"),
+        (Mm("4.2"), "⌀ 4.2 mm"),
+    ],
+)
+def test_a_mounting_screw_is_called_by_its_own_size(diameter: Mm, name: str) -> None:
+    """By number, in millimetres, or as it measures."""
+    assert screw_name(diameter) == name

@@ -41,7 +41,7 @@ _GROUPS: dict[str, tuple[str, ...]] = {
     "The order": ("bumpers", "hinge_screws", "slide_screws", "spares"),
 }  # fmt: skip
 _LABELS = {
-    "screw_diameter": "Diameter of a #8 mounting screw",
+    "screw_diameter": "Diameter of a mounting screw",
     "hole_diameter": "Mounting hole in the box, diameter",
     "slot_wider": "Jig slot is wider than the slide by",
     "slot_deeper": "Jig slot is deeper than the slide by",
