@@ -165,7 +165,7 @@ def test_a_new_thing_comes_back_whole(page: Page, kitchen: Job) -> None:
         ("/jobs/{job}/order/", ".mark form", "note"),
         ("/jobs/{job}/fit/{cabinet}/", ".record form", "note"),
         ("/jobs/{job}/cut/", "#cut-form", "kerf"),
-        ("/shop/standard/", "#shop-stock", "knob_thread"),
+        ("/shop/hardware/stock/", "#shop-stock", "knob_thread"),
         ("/shop/", "#shop-form", "name"),
         ("/people/", "#new-person", "first_name"),
         ("/jobs/", "#new-job", "site"),

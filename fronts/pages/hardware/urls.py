@@ -2,7 +2,7 @@
 
 from django.urls import URLPattern, path, register_converter
 
-from fronts.pages.hardware.views import files, items, lists
+from fronts.pages.hardware.views import files, items, lists, stock
 from fronts.pages.hardware.views.kinds import ItemsConverter
 from fronts.pages.hardware.views.place import View, of_job, of_shop
 
@@ -30,6 +30,7 @@ urlpatterns: list[URLPattern] = [
         path(f"jobs/<int:job_id>/hardware/{way}", of_job(view, *methods), name=f"job-{name}")
         for way, view, name, methods in _PAGES
     ),
+    path("shop/hardware/stock/", of_shop(stock.stock), name="shop-stock"),
     path(
         "jobs/<int:job_id>/hardware/own/", of_job(lists.list_own, *_WRITE), name="job-hardware-own"
     ),

@@ -1,4 +1,4 @@
-"""The shop's own page of habits: its standard, stock, numbers and tables."""
+"""The shop's own page of habits: its standard, boxes, numbers and tables."""
 
 from collections.abc import Mapping, Sequence
 from functools import partial
@@ -9,21 +9,20 @@ from django.db.models import Model
 from django.http import HttpResponse
 from django.views.decorators.http import require_http_methods
 
-from fronts.models import BoxesMadeOf, ShopNumber, Stock
+from fronts.models import BoxesMadeOf, ShopNumber
 from fronts.pages.shared.boxes_form import BoxesForm
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import who
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.standard_form import StandardForm
-from fronts.pages.shared.stock_form import StockForm
 from fronts.pages.standard.forms.numbers import NumbersForm
 from fronts.pages.standard.forms.tables import TablesForm
 from fronts.selectors.standards import standard_levels
 from fronts.services.boxes_made_of import boxes_made_of_set
 from fronts.services.standards import shared_level_of, standard_set, tables_set
-from fronts.services.stock import practice_set, stock_set
+from fronts.services.stock import practice_set
 from fronts.snapshot.hardware import bands_in_force, boxes_made_of_in_force
-from fronts.snapshot.stock import practice_in_force, stock_in_force
+from fronts.snapshot.stock import practice_in_force
 from shopjobs.access import SignedInRequest, in_turn, needs
 from shopjobs.edit_conflict import last_writer
 from shopjobs.models import Shop
@@ -32,7 +31,6 @@ from shopjobs.pages import go_to, render_page
 PAGE = "fronts/standard/page.html"
 _HEADS = {
     "standard": "How fronts lie",
-    "stock": "Stock",
     "boxes": "Drawer boxes that are made",
     "numbers": "The shop's numbers",
     "tables": "Tables and materials",
@@ -73,7 +71,6 @@ def _forms(request: SignedInRequest, name: str) -> dict[str, KitchenForm]:
         "standard": StandardForm(
             levels=standard_levels(shop), bands=partial(bands_in_force, shop), **known("standard")
         ),
-        "stock": StockForm(stock=stock_in_force(shop), **known("stock")),
         "boxes": BoxesForm(boxes=boxes_made_of_in_force(shop), **known("boxes")),
         "numbers": NumbersForm(held=practice, **known("numbers")),
         "tables": TablesForm(held=practice, **known("tables")),
@@ -106,7 +103,6 @@ def _rows(shop: Shop, level: Model) -> dict[str, list[Model]]:
     return {
         "standard": [level],
         "tables": [level],
-        "stock": list(Stock.objects.filter(shop=shop, job=None)),
         "boxes": list(BoxesMadeOf.objects.filter(shop=shop, job=None)),
         "numbers": list(ShopNumber.objects.filter(shop=shop, job=None)),
     }
@@ -123,8 +119,6 @@ def _save(request: SignedInRequest, name: str, form: KitchenForm) -> None:
     match name:
         case "standard":
             standard_set(owner=shop, standard=form.entered, **by_whom)
-        case "stock":
-            stock_set(owner=shop, stock=form.entered, **by_whom)
         case "boxes":
             boxes_made_of_set(owner=shop, boxes=form.entered, **by_whom)
         case "numbers":

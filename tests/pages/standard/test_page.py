@@ -1,4 +1,4 @@
-"""The shop's own page of habits: its standard, stock, numbers and tables."""
+"""The shop's own page of habits: its standard, boxes, numbers and tables."""
 
 from collections.abc import Callable
 from fractions import Fraction
@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 from django.test import Client
 
-from fronts.models import ShopNumber, ShopStandard, Stock
+from fronts.models import ShopNumber, ShopStandard
 from fronts.rules.practice import PRACTICE, inches
 from fronts.rules.standard_keys import Sides
 from fronts.snapshot.standards import standard_of
@@ -15,7 +15,7 @@ from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import CabinetFactory, OpeningFactory
-from tests.pages.kitchens import HALF, STOCK
+from tests.pages.kitchens import HALF
 
 SignIn = Callable[[Person], Client]
 SIDES = ("left", "right", "top", "bottom")
@@ -182,14 +182,13 @@ def test_two_owners_do_not_overwrite_each_other_unseen(desk: Client) -> None:
     assert standard_of(ShopStandard.objects.get()).least_gap == inches(1, 8)
 
 
-@pytest.mark.parametrize("form", ["standard", "stock", "numbers", "tables"])
+@pytest.mark.parametrize("form", ["standard", "numbers", "tables"])
 def test_a_form_that_says_not_what_it_saw_changes_nothing(form: str, desk: Client) -> None:
     """Without a word of what was there, nobody's values are put aside unseen."""
-    typed = {"least_gap": "1/8", "spares": "7.5", "material": "birch plywood", **STOCK}
+    typed = {"least_gap": "1/8", "spares": "7.5", "material": "birch plywood"}
     answer = desk.post("/shop/standard/", {"form": form, **typed})
 
     assert answer.status_code == 409
     assert "Save again to put yours in its place." in dom(answer).words
     assert not ShopStandard.objects.exists()
     assert not ShopNumber.objects.exists()
-    assert not Stock.objects.exists()

@@ -8,6 +8,7 @@ from django.utils.safestring import SafeString
 
 from fronts.models import HardwareList
 from fronts.pages.hardware.rows.items import ItemRow, item_rows
+from fronts.pages.hardware.rows.stock import stock_rows
 from fronts.pages.hardware.views.kinds import ITEM_PAGES, ItemPage
 from fronts.pages.hardware.views.place import Place
 from fronts.pages.shared.job_view import who
@@ -39,10 +40,12 @@ class KindList:
 def hardware(request: SignedInRequest, place: Place) -> HttpResponse:
     """Show every kind in the order of preference."""
     row = row_in_force(HardwareList, place.owner)
-    usual = usual_hardware(ways_of(place.owner))
+    ways = ways_of(place.owner)
+    usual = usual_hardware(ways)
     context = {
         **place.around,
         "own": place.job is None or (row is not None and row.job_id is not None),
+        "stock": list(stock_rows(ways.stock, ways.practice.screw_diameter, place.unit)),
         "kinds": [_kind(page, row, usual, place.unit) for page in ITEM_PAGES.values()],
     }
     return render_page(request, PAGE, context)

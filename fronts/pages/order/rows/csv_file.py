@@ -8,8 +8,8 @@ from fronts.pages.shared.file_answers import attachment
 from shopjobs.models import Job
 
 COLUMNS = (
-    "item", "need", "unit", "spares", "why", "fronts", "checked by", "checked at",
-    "need when checked", "change", "note",
+    "item", "need", "spares", "why", "fronts", "checked by", "checked at",
+    "need when checked", "change", "note", "unit",
 )  # fmt: skip
 
 
@@ -24,7 +24,6 @@ def _cells(row: Row) -> tuple[str, ...]:
     return (
         line.item,
         str(line.need),
-        line.unit,
         str(line.spares),
         line.why,
         row.where,
@@ -33,4 +32,5 @@ def _cells(row: Row) -> tuple[str, ...]:
         "" if line.was is None else str(line.was),
         row.change,
         line.note,
+        line.unit,
     )
