@@ -22,11 +22,11 @@ def band_item_drawing(band: BandItem, unit: str) -> str:
     drawing.text(*slab.middle, "front, cut through", 12_00, kind="note")
     below = Chain("x", on_edge.bottom + _ROW, 1, on_edge.bottom, _SIZE)
     thick = f"thickness {write(band.thickness, unit)}"
-    reached = dimension_chain(drawing, below, [
+    dimension_chain(drawing, below, [
         Piece(slab.left, slab.right, "cut size"),
         Piece(slab.right, on_edge.right, thick),
     ])  # fmt: skip
-    whole = Chain("x", reached + _ROW // 2, 1, on_edge.bottom, _SIZE)
+    whole = Chain("x", on_edge.top - _ROW, -1, on_edge.top, _SIZE)
     dimension_chain(drawing, whole, [Piece(slab.left, on_edge.right, "finished size")])
     beside = Chain("y", on_edge.right + _ROW, 1, on_edge.right, _SIZE)
     wide = "width" if band.width is None else f"width {write(band.width, unit)}"

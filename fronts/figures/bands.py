@@ -22,8 +22,8 @@ def _on(band: BandItem, edges: list[str]) -> str:
 
 
 def finished_words(part: Part, unit: str) -> str:
-    """`15 7/8 × 28 1/2 with its bands`; "" where that is the size that it is cut to."""
+    """`finished 15 7/8 × 28 1/2`; "" where that is the size that it is cut to."""
     finished = part.finished_length, part.finished_width
     if finished == (part.length, part.width):
         return ""
-    return f"{size(unit, *finished)} with its bands"
+    return f"finished {size(unit, *finished)}"

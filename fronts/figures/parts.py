@@ -59,7 +59,7 @@ def _bands(part: Part, unit: str) -> str:
     """A plain band, that nobody named, is told beside the list."""
     if not part.banding or all(band == PLAIN for _, band, _ in part.banding.edges()):
         return ""
-    return ", ".join(filter(None, (band_words(part), finished_words(part, unit))))
+    return "; ".join(filter(None, (band_words(part), finished_words(part, unit))))
 
 
 def _front(part: Part) -> str:

@@ -169,7 +169,7 @@ class Hardware:
         tuple[HandleItem, ...], Rows("knobs and pulls", limits.MOST_ITEMS, "knob or pull")
     ] = ()
     lifts: Annotated[tuple[LiftItem, ...], Rows("lifts and stays", limits.MOST_ITEMS, "lift")] = ()
-    bands: Annotated[tuple[BandItem, ...], Rows("edge bands", limits.MOST_ITEMS, "edge band")] = ()
+    bands: Annotated[tuple[BandItem, ...], Rows("edge bands", limits.MOST_ITEMS, "band")] = ()
 
 
 NO_ITEMS = Hardware()

@@ -111,7 +111,7 @@ def test_what_is_cut_and_ordered_says_its_bands(desk: Client, job: Job, banded: 
     order = dom(desk.get(f"/jobs/{job.pk}/order/")).one("main").words
 
     assert "band E-1 left, right" in cut
-    assert "with its bands" in cut
+    assert "E-1 left, right; finished 20 × 16" in cut
     assert "edge band E-1, white" in order
     assert "B1.a: 3.4 ft" in order
 
@@ -187,4 +187,4 @@ def test_a_file_that_leaves_a_band_out_says_so_too(desk: Client, job: Job, bande
 
     page = dom(desk.post("/shop/hardware/bands/file/", {"file": file}, follow=True))
 
-    assert f"edge band E-1: in job {job.number} it is named by B1.a" in page.words
+    assert f"band E-1: in job {job.number} it is named by B1.a" in page.words
