@@ -25,7 +25,7 @@ from fronts.rules.fact_kinds import (
     YesNo,
 )
 from fronts.rules.facts import Fact, facts_of
-from fronts.rules.items import NO_BAND
+from fronts.rules.items import EDGE_WORDS
 from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import Mm
@@ -145,7 +145,7 @@ def _thread(place: Place) -> str | None:
     return None
 
 
-_A_CODE = f"the code of an item, or {NO_BAND}"
+_A_CODE = f"the code of a band, or {' or '.join(EDGE_WORDS)}"
 _NOWHERE = Sides(Mm(0), Mm(0), Mm(0), Mm(0))
 
 

@@ -1,15 +1,15 @@
 """Which edges of a slab are banded, with which band, and how large it is cut for that.
 
-The house standard names a band for each side of a front. Where no level does, all four edges
-are banded where the material's core would show at them, as `materials` says of each board, with
-a plain band that is too thin to be reckoned with. Solid wood and panels in a frame have nothing
+The house standard names a band for each side of a front. Where it says "plain", as is usual, an
+edge is banded where the material's core would show at it, as `materials` says of each board,
+with a band that is too thin to be reckoned with. Solid wood and panels in a frame have nothing
 to hide (common practice, no source).
 """
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from fronts.rules.items import NO_BAND, BandItem
+from fronts.rules.items import EDGE_WORDS, PLAIN_BAND, BandItem
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.materials import Board, Wood, material_of
@@ -28,7 +28,6 @@ USUAL_BANDS = (
 ACROSS: tuple[Side, Side] = ("left", "right")
 UPRIGHT: tuple[Side, Side] = ("top", "bottom")
 _NONE: Sides[BandItem | None] = Sides(None, None, None, None)
-_ALL_PLAIN: Sides[BandItem | None] = Sides(PLAIN, PLAIN, PLAIN, PLAIN)
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,15 +80,15 @@ def banding_of(
 
 
 def _bands(material: str, standard: Settled, listed: dict[str, BandItem]) -> Sides[BandItem | None]:
-    stuff, named = material_of(material), standard.band
+    stuff = material_of(material)
     if isinstance(stuff, Wood):
         return _NONE
-    if named is None:
-        return _ALL_PLAIN if isinstance(stuff, Board) and stuff.banded else _NONE
-    return Sides(*(listed.get(named[side]) for side in SIDES))
+    if isinstance(stuff, Board) and stuff.banded:
+        listed = {PLAIN_BAND: PLAIN, **listed}
+    return Sides(*(listed.get(standard.band[side]) for side in SIDES))
 
 
 def bands_named(standard: Settled) -> Iterator[str]:
     """The codes of the bands that a standard names, each once."""
-    codes = [] if standard.band is None else [standard.band[side] for side in SIDES]
-    yield from dict.fromkeys(code for code in codes if code != NO_BAND)
+    codes = dict.fromkeys(standard.band[side] for side in SIDES)
+    yield from (code for code in codes if code not in EDGE_WORDS)

@@ -143,7 +143,7 @@ class EachSide:
     says: str
     prefix: str
     side: Length | ItemCode
-    usual: Mm | None = None
+    usual: Mm | str | None = None
     source: str = ""
 
 

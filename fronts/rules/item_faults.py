@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from fronts.rules.items import NO_BAND, BandItem, HandleItem, HingeItem, LiftItem, SlideItem
+from fronts.rules.items import EDGE_WORDS, BandItem, HandleItem, HingeItem, LiftItem, SlideItem
 from fronts.rules.kinds import is_inset
 from fronts.rules.screws import A_THREAD, is_thread
 
@@ -51,7 +51,7 @@ def lift_faults(lift: LiftItem) -> dict[str, str]:
 
 
 def band_faults(band: BandItem) -> dict[str, str]:
-    """The word for a bare edge is no code."""
-    if band.code.casefold() != NO_BAND:
+    """The words that stand in place of a code are none."""
+    if band.code.casefold() not in EDGE_WORDS:
         return {}
     return {"code": f"“{band.code}” has a meaning of its own; call this band otherwise"}

@@ -145,8 +145,9 @@ class LiftItem:
     ] = None
 
 
-NO_BAND = "none"
-"""In place of a band's code: the edge stays bare."""
+NO_BAND, PLAIN_BAND = "none", "plain"
+EDGE_WORDS = {NO_BAND: "No band", PLAIN_BAND: "Plain, where the core shows"}
+"""What may stand in place of a band's code, and what people call it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import Annotated, Any, Generic, TypeVar
 
 from fronts.rules.fact_kinds import EachSide, Group, ItemCode, Length, Word
+from fronts.rules.items import PLAIN_BAND
 from fronts.rules.kinds import MOUNTS, Mount, Side, words_of
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import inches
@@ -38,16 +39,17 @@ class Reveal:
 Size = TypeVar("Size")
 How = TypeVar("How")
 AllRound = TypeVar("AllRound")
+Codes = TypeVar("Codes")
 UNSAID: Any = None
 
 
 @dataclass(frozen=True, slots=True)
-class StandardKeys(Generic[How, Size, AllRound]):
+class StandardKeys(Generic[How, Size, AllRound, Codes]):
     """The keys of the house standard, each with what holds where nobody says (`usual`).
 
     Overlay and reveal have nothing usual: a shop must say how far its fronts lap. A back is as
     usual in the job's unit (`inside_depth`). `band` has the code of a band for each edge of a
-    front, or NO_BAND.
+    front, or one of `EDGE_WORDS`.
     """
 
     mount: Annotated[
@@ -133,7 +135,10 @@ class StandardKeys(Generic[How, Size, AllRound]):
         Mm | None,
         Length("thickness of cabinets' backs", zero=True, small=True, empty="1/4 in, or 6 mm"),
     ] = None
-    band: Annotated[Sides[str] | None, EachSide("edge band", "band_", ItemCode(""))] = None
+    band: Annotated[
+        Codes,
+        EachSide("edge band", "band_", ItemCode(""), usual=PLAIN_BAND, source="practice"),
+    ] = UNSAID
     premill: Annotated[
         AllRound,
         EachSide(
@@ -143,10 +148,10 @@ class StandardKeys(Generic[How, Size, AllRound]):
 
 
 @dataclass(frozen=True, slots=True)
-class Standard(StandardKeys[Mount | None, Mm | None, Sides[Mm] | None]):
+class Standard(StandardKeys[Mount | None, Mm | None, Sides[Mm] | None, Sides[str] | None]):
     """One level of the house standard: shop, job, cabinet or opening."""
 
 
 @dataclass(frozen=True, slots=True)
-class Settled(StandardKeys[Mount, Mm, Sides[Mm]]):
+class Settled(StandardKeys[Mount, Mm, Sides[Mm], Sides[str]]):
     """A standard with every key settled; at most one of `overlay` and `reveal` is set."""

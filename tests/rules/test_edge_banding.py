@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from fronts.rules.banded_edges import PLAIN, banding_of
 from fronts.rules.edge_banding import lengths_of_bands, plain_banding
-from fronts.rules.items import NO_BAND, BandItem, Hardware
+from fronts.rules.items import NO_BAND, PLAIN_BAND, BandItem, Hardware
 from fronts.rules.kinds import SIDES, ClosedBy
 from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import INCH, Mm
@@ -122,6 +122,18 @@ def test_a_shop_without_bands_has_plain_ones() -> None:
     of = replace(kitchen(band=usual), hardware=Hardware())
 
     assert slab(of).width == inch("16") - 4
+
+
+def test_an_edge_may_be_plain_beside_one_that_is_named() -> None:
+    """Of plywood the other three are banded as they would be; of painted board they are bare."""
+    said = Sides("E-2", PLAIN_BAND, PLAIN_BAND, PLAIN_BAND)
+    ply, painted = (slab(kitchen(band=said, material=each)) for each in ("birch plywood", "MDF"))
+
+    assert ply.width == painted.width == inch("16") - 2
+    assert ply.banding is not None
+    assert painted.banding is not None
+    assert [band.code for _, band, _ in ply.banding.edges()] == ["E-2", "", "", ""]
+    assert [band.code for _, band, _ in painted.banding.edges()] == ["E-2"]
 
 
 def band_lines(of: Kitchen) -> list[Need]:

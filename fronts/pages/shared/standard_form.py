@@ -10,7 +10,7 @@ from fronts.facts.rows import by_column
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.fact_kinds import Word
 from fronts.rules.facts import single_facts
-from fronts.rules.items import NO_BAND
+from fronts.rules.items import EDGE_WORDS
 from fronts.rules.kinds import SIDES, Unit
 from fronts.rules.lengths import Mm, show
 from fronts.rules.standard_keys import Standard
@@ -24,7 +24,7 @@ _WORDS: Mapping[str, str] = {
     for _, _, fact in single_facts(Standard)
     if isinstance(fact.declared, Word)
     for word, says in fact.declared.words.items()
-} | {NO_BAND: "No band"}
+} | EDGE_WORDS
 """What people call the words that a level chooses from."""
 _BANDS = tuple(f"band_{side}" for side in SIDES)
 _SITTING = ("mount", "gap_between", "least_gap")
@@ -53,8 +53,8 @@ class StandardForm(KitchenForm):
         Group(
             "Edge bands of slab fronts",
             _BANDS,
-            hint="A front is cut smaller by the thickness of its bands. Where nothing is set, "
-            "plywood and particleboard get a band too thin to be reckoned with.",
+            hint="A front is cut smaller by the thickness of its bands. A plain one, "
+            "on plywood and particleboard, is too thin to be reckoned with.",
             kind="cells wide",
         ),
         Group(
@@ -89,7 +89,7 @@ class StandardForm(KitchenForm):
             self._show_beneath(name, held)
         for name in _BANDS:
             field = cast(ItemField, self.fields[name])
-            field.offer(bands, [self.initial.get(name)], ((NO_BAND, _WORDS[NO_BAND]),))
+            field.offer(bands, [self.initial.get(name)], tuple(EDGE_WORDS.items()))
 
     def clean(self) -> dict[str, Any]:
         """A level says how far fronts lap in one way only."""

@@ -23,6 +23,7 @@ from tests.pages.kitchens import seen_in
 from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
+PLAIN = "Plain, where the core shows, common practice"
 SIDES = ("band_left", "band_right", "band_top", "band_bottom")
 
 
@@ -80,7 +81,7 @@ def test_a_band_is_entered_and_named_in_the_house_standard(
 
     form = dom(desk.get("/shop/standard/")).one("#shop-standard")
     assert [each.words for each in form.field("band_left").all("option")] == [
-        "not set", "No band", "E-1, white",
+        PLAIN, "No band", "Plain, where the core shows", "E-1, white",
     ]  # fmt: skip
     sides = dict.fromkeys(SIDES, "E-1") | {"band_bottom": "none", "premill_left": "0.5 mm"}
     milled = {f"premill_{side}": "0" for side in ("right", "top", "bottom")}
@@ -123,7 +124,8 @@ def test_another_shop_s_bands_are_not_offered(
     page = dom(signed_in(stranger).get("/shop/standard/")).one("#shop-standard")
 
     assert [each.words for each in page.field("band_left").all("option")] == [
-        "not set", "No band", "BAND-04, thin band", "BAND-1, band", "BAND-2, thick band",
+        PLAIN, "No band", "Plain, where the core shows", "BAND-04, thin band", "BAND-1, band",
+        "BAND-2, thick band",
     ]  # fmt: skip
 
 
