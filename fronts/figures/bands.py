@@ -17,8 +17,9 @@ def band_words(part: Part) -> str:
 
 
 def _on(band: BandItem, edges: list[str]) -> str:
-    where = "all 4 edges" if len(edges) == len(SIDES) else ", ".join(edges)
-    return f"{band.code} {where}".strip()
+    if len(edges) == len(SIDES):
+        return f"{band.code} all 4 edges".strip()
+    return f"{band.code or 'plain'} {', '.join(edges)}"
 
 
 def finished_words(part: Part, unit: str) -> str:
