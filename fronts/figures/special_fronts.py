@@ -9,6 +9,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.machine_facts import Machine
 from fronts.rules.results import Front
+from fronts.rules.screws import screw_name
 
 
 def special_figures(front: Front, kitchen: Kitchen) -> list[Line]:
@@ -16,7 +17,7 @@ def special_figures(front: Front, kitchen: Kitchen) -> list[Line]:
     found: list[Line] = []
     unit = kitchen.job.unit
     if front.fixed_by is not None:
-        found += _fixed(front.fixed_by, unit)
+        found += _fixed(front.fixed_by, screw_name(kitchen.practice.screw_diameter), unit)
     if front.tray is not None:
         found += _tip_out(front.tray, unit)
     if front.machine is not None:
@@ -24,12 +25,12 @@ def special_figures(front: Front, kitchen: Kitchen) -> list[Line]:
     return [*found, *knob_lines(front, None, kitchen)]
 
 
-def _fixed(screws: FixedScrews, unit: str) -> Iterator[Line]:
+def _fixed(screws: FixedScrews, name: str, unit: str) -> Iterator[Line]:
     behind = f"from behind, through {show(screws.behind, unit)}"
     if screws.length is None:
         yield Line("Screws", "none in stock fits", behind)
     elif screws.count:
-        yield Line("Screws", pieces(screws.count, "#8", show(screws.length, unit)), behind)
+        yield Line("Screws", pieces(screws.count, name, show(screws.length, unit)), behind)
 
 
 def _tip_out(tray: Tray, unit: str) -> Iterator[Line]:

@@ -7,7 +7,6 @@ own share (common practice, no source).
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
-from math import ceil
 
 from fronts.rules.banded_edges import PLAIN, USUAL_BANDS, Banding, banding_of, bands_named
 from fronts.rules.findings import FindingWriter
@@ -17,6 +16,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import BOUGHT_IN, UNITS, Mm
 from fronts.rules.materials import PERCENT, Wood, material_of
+from fronts.rules.need_lines import NeedLine, summed
 from fronts.rules.results import Finding, Front, Need, Part
 
 
@@ -79,22 +79,19 @@ def plain_banding(parts: Iterable[Part]) -> dict[tuple[str, Mm], Mm]:
 
 def band_needs(parts: Sequence[Part], unit: Unit, spares: Fraction) -> tuple[Need, ...]:
     """What to order of each band that is named, in whole feet or metres."""
-    word = BOUGHT_IN[unit]
-    needs = []
+    word, lines = BOUGHT_IN[unit], []
     for band, by_front in lengths_of_bands(parts).items():
-        per_front = {front: length / UNITS[word] for front, length in by_front.items()}
-        need = ceil(sum(per_front.values()))
-        needs.append(
-            Need(
+        lines += [
+            NeedLine(
+                group="edge band",
                 item=f"edge band {band.code}{f', {band.name}' if band.name else ''}",
-                need=need,
-                fronts=tuple(per_front),
+                front=front,
+                count=length / UNITS[word],
                 why="the edges that the house standard has banded; nothing added for trimming",
-                per_front=per_front,
-                spares=ceil(need * spares / PERCENT),
                 code=band.code,
                 kind="edge band",
                 unit=word,
             )
-        )
-    return tuple(needs)
+            for front, length in by_front.items()
+        ]
+    return summed(lines, spares / PERCENT)

@@ -10,26 +10,28 @@ from fronts.rules.results import Need
 
 GROUPS = (
     "hinge", "lift", "tip-out", "slides", "knob", "mounting screw", "foam tape", "bumper", "glass",
+    "edge band",
 )  # fmt: skip
 """The order in which a list of hardware reads."""
 
 
 @dataclass(frozen=True, slots=True)
 class NeedLine:
-    """So many of an item for one front, and why."""
+    """So many of an item for one front, and why; of what is bought by `unit` so much, exactly."""
 
     group: str
     item: str
     front: str
-    count: int
+    count: int | Fraction
     why: str
     spared: bool = True
     code: str | None = None
     kind: str = ""
+    unit: str = ""
 
 
 def summed(lines: Sequence[NeedLine], share: Fraction) -> tuple[Need, ...]:
-    """Lines of one item together; `share` of what gets lost is ordered beside it."""
+    """Lines of one item together, whole ones; `share` of what gets lost is ordered beside it."""
     same: dict[str, list[NeedLine]] = defaultdict(list)
     for line in sorted(lines, key=lambda line: GROUPS.index(line.group)):
         same[line.item].append(line)
@@ -37,10 +39,10 @@ def summed(lines: Sequence[NeedLine], share: Fraction) -> tuple[Need, ...]:
 
 
 def _need(item: str, lines: Sequence[NeedLine], share: Fraction) -> Need:
-    per_front: dict[str, int] = defaultdict(int)
+    per_front: dict[str, int | Fraction] = defaultdict(int)
     for line in lines:
         per_front[line.front] += line.count
-    first, need = lines[0], sum(per_front.values())
+    first, need = lines[0], ceil(sum(per_front.values()))
     return Need(
         item=item,
         need=need,
@@ -50,4 +52,5 @@ def _need(item: str, lines: Sequence[NeedLine], share: Fraction) -> Need:
         spares=ceil(need * share) if first.spared else 0,
         code=first.code,
         kind=first.kind,
+        unit=first.unit,
     )

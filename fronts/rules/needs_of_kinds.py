@@ -1,22 +1,23 @@
 """Hardware that goes with a kind of front: tip-outs, fixed ones, flaps, glass, tape for boxes.
 
-What is bought by length is counted in whole feet or metres. Counts are the shop's numbers or
+What is bought by length is counted in feet or metres. Counts are the shop's numbers or
 common practice, no source.
 """
 
 from collections.abc import Iterator
-from math import ceil
+from typing import Any
 
 from fronts.rules.finding_words import FindingWords
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.glass import pane_in, panes_in, stops_round
 from fronts.rules.kinds import FRONT_KINDS, Unit
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.lengths import INCH, Mm
+from fronts.rules.lengths import BOUGHT_IN, UNITS, Mm
 from fronts.rules.need_lines import NeedLine
 from fronts.rules.parts import has_panel
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front
+from fronts.rules.screws import screw_name
 
 STOP = "glass stop"
 TAPE_STRIPS = 2
@@ -30,7 +31,7 @@ def for_kind(
     yield from _tip_out(front, words)
     yield from _flap(front)
     yield from _glass(front, kitchen, words)
-    yield from _fixed(front, words)
+    yield from _fixed(front, kitchen.practice, words)
     if fitting is not None and fitting.tape.suggested:
         yield from _tape(front, fitting, kitchen.practice, words)
 
@@ -54,12 +55,12 @@ def _flap(front: Front) -> Iterator[NeedLine]:
         yield NeedLine("lift", "flap stay", front.label, 1, why, spared=False)
 
 
-def _fixed(front: Front, words: FindingWords) -> Iterator[NeedLine]:
+def _fixed(front: Front, practice: Practice, words: FindingWords) -> Iterator[NeedLine]:
     screws = front.fixed_by
     if screws is None or not screws.count:
         return
     length = "none in stock fits" if screws.length is None else words.say(screws.length)
-    item = f"#8 washer-head screw, {length}"
+    item = f"{screw_name(practice.screw_diameter)} washer-head screw, {length}"
     why = f"{screws.count} a fixed front, from behind through {words.say(screws.behind)}"
     yield NeedLine("mounting screw", item, front.label, screws.count, why)
 
@@ -68,9 +69,11 @@ def _tape(
     front: Front, fitting: Fitting, practice: Practice, words: FindingWords
 ) -> Iterator[NeedLine]:
     size = f"{words.say(practice.tape_width)} × {words.say(practice.tape_thickness)}"
-    count, by = whole_lengths(TAPE_STRIPS * fitting.box_height, words.unit)
+    length = TAPE_STRIPS * fitting.box_height
     why = "in place of jig and clamps: a strip along each side of the box's front"
-    yield NeedLine("foam tape", f"foam tape {size}, {by}", front.label, count, why)
+    yield NeedLine(
+        "foam tape", f"foam tape {size}", front.label, why=why, **_by_length(length, words.unit)
+    )
 
 
 def _glass(front: Front, kitchen: Kitchen, words: FindingWords) -> Iterator[NeedLine]:
@@ -83,17 +86,12 @@ def _glass(front: Front, kitchen: Kitchen, words: FindingWords) -> Iterator[Need
     pane = f"glass {words.say(across)} × {words.say(up)}, {words.say(front.panel_thickness)}"
     why = "the opening in the frame + 2 × (rabbet - play), held by stops"
     yield NeedLine("glass", pane, front.label, count, why, spared=False, kind="glass")
-    feet, by = whole_lengths(count * stops_round(across, up), words.unit)
+    length = count * stops_round(across, up)
     yield NeedLine(
-        "glass",
-        f"{STOP}, {by}",
-        front.label,
-        feet,
-        "round each pane, mitred",
+        "glass", STOP, front.label, why="round each pane, mitred", **_by_length(length, words.unit)
     )
 
 
-def whole_lengths(length: Mm, unit: Unit) -> tuple[int, str]:
-    """So many whole feet or metres, and which."""
-    one, by = (12 * INCH, "by the foot") if unit == "in" else (Mm(1000), "by the metre")
-    return ceil(length / one), by
+def _by_length(length: Mm, unit: Unit) -> dict[str, Any]:
+    """So many feet or metres, and which."""
+    return {"count": length / UNITS[BOUGHT_IN[unit]], "unit": BOUGHT_IN[unit]}
