@@ -9,7 +9,7 @@ from fronts.rules.box_place import box_on_front
 from fronts.rules.boxes_on_slides import Standing
 from fronts.rules.handle_level import DoorOnWall, DoorsOnWalls
 from fronts.rules.handle_places import pulled_at
-from fronts.rules.handles import half_span
+from fronts.rules.handles import HalfSpan, half_span
 from fronts.rules.kinds import FRONT_KINDS
 from fronts.rules.kitchen import Point
 from fronts.rules.laying import Laid
@@ -37,7 +37,8 @@ def settle_handles(
         if middles and not make.settled:
             if FRONT_KINDS[make.kind].pulled_high:
                 level = doors.handle_beside(front.cabinet.wall, _outline(front))
-                up = pulled_at(make.face, level, front.y, practice)
+                span = half_span(make.handle, make.kind)
+                up = pulled_at(make.face, level, span, front.y, practice)
                 middles = tuple(Point(middle.x, up) for middle in middles)
             standing = boxes.get(front.label)
             if standing is not None:
@@ -58,7 +59,7 @@ def _over(make: Make, middle: Point, outline: Rect, practice: Practice) -> Point
     return middle if into_panel else moved
 
 
-def over_box(middle: Point, box: Rect, span: tuple[Mm, Mm], practice: Practice) -> Point:
+def over_box(middle: Point, box: Rect, span: HalfSpan, practice: Practice) -> Point:
     """The middle moved, as little as may be, to where the screws go through the box front too."""
     margin, (across, up) = 2 * practice.hole_to_edge, span
     return Point(

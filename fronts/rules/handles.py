@@ -6,6 +6,7 @@ door and side by side on a drawer front, unless the item says otherwise.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TypeAlias
 
 from fronts.rules.face import Face, Through
 from fronts.rules.item_kinds import HandleWay
@@ -14,6 +15,8 @@ from fronts.rules.kinds import FRONT_KINDS, FrontKind
 from fronts.rules.kitchen import FrontFacts, Kitchen, Point
 from fronts.rules.lengths import NOTHING, Mm
 
+HalfSpan: TypeAlias = tuple[Mm, Mm]
+"""How far a handle's holes lie from its middle: across, and up."""
 _WEAKEST_FIRST: tuple[Through, ...] = ("panel", "rail", "stile", "slab")
 
 
@@ -68,8 +71,8 @@ def handles_at(
     return tuple(handles)
 
 
-def half_span(item: HandleItem | None, kind: FrontKind) -> tuple[Mm, Mm]:
-    """How far a handle's holes lie from its middle: across, and up."""
+def half_span(item: HandleItem | None, kind: FrontKind) -> HalfSpan:
+    """That of an item on a front of this kind; nothing for a knob."""
     half = NOTHING if item is None or item.centres is None else item.centres / 2
     return (half, NOTHING) if _way(item, kind) == "across" else (NOTHING, half)
 

@@ -96,7 +96,7 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
         frame = replace(frame, top=rails.rail, bottom=rails.rail)
         build = wished if rails.panel else "slab"
     face = Face(laid.width, laid.height, thickness, FRONT_BUILDS[build].framed, frame, panel)
-    places = stated_places(laid, door)
+    places, handle = stated_places(laid, door), handle_of(wish, kitchen)
     return Make(
         kind=laid.opening.closing.front,
         build=build,
@@ -105,8 +105,8 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
         glass=wish.glass and face.framed,
         trim=trim,
         door=door,
-        handle=handle_of(wish, kitchen),
-        middles=places or ruled_places(laid, face, practice),
+        handle=handle,
+        middles=places or ruled_places(laid, face, handle, practice),
         settled=bool(places),
     )
 

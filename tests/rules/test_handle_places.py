@@ -4,25 +4,25 @@ Reach: 2010 ADA Standards for Accessible Design and ICC A117.1, 308.2.1: 48 in a
 """
 
 from dataclasses import replace
-from typing import Any
 
 import pytest
 
 from fronts.rules.face import Face
 from fronts.rules.handle_places import handle_places
 from fronts.rules.handle_settling import over_box
-from fronts.rules.items import HandleItem, Hardware
+from fronts.rules.items import HandleItem
 from fronts.rules.kinds import CabinetKind, FrontKind, Hinged
-from fronts.rules.kitchen import FrontFacts, HandlePlace, Kitchen, Point
+from fronts.rules.kitchen import FrontFacts, HandlePlace, Point
 from fronts.rules.practice import PRACTICE
 from fronts.rules.rect import Rect
-from fronts.rules.results import Front
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides
+from tests.rules.handles_on_fronts import front_of, listing
 from tests.rules.small_kitchens import BOX as DRAWER_BOX
 from tests.rules.small_kitchens import cabinet, inch, inches, kitchen, only_front, opening
 
 W, H = inch("16"), inch("28")
+NO_SPAN = inch("0"), inch("0")
 SLAB = Face(W, H, inch("3/4"))
 FRAMED = Face(W, H, inch("3/4"), True, Sides(*inches("2", "2 1/4", "2 1/2", "3")), inch("1/4"))
 COUNTS: list[tuple[FrontKind, str, int]] = [
@@ -37,7 +37,7 @@ COUNTS: list[tuple[FrontKind, str, int]] = [
 def test_how_many(kind: FrontKind, width: str, count: int) -> None:
     """One, two on a drawer front 24 in or wider, none on what does not open."""
     face = replace(SLAB, width=inch(width))
-    assert len(handle_places(kind, "base", None, face, inch("5"), PRACTICE)) == count
+    assert len(handle_places(kind, "base", None, face, NO_SPAN, inch("5"), PRACTICE)) == count
 
 
 DOORS: list[tuple[CabinetKind, Hinged, str, str, str]] = [
@@ -62,7 +62,7 @@ DOORS: list[tuple[CabinetKind, Hinged, str, str, str]] = [
 )
 def test_on_a_door(kind: CabinetKind, hinged: Hinged, bottom: str, x: str, y: str) -> None:
     """At the free edge: low on a wall cabinet, high on a base, never above 48 in where it can."""
-    found = handle_places("door", kind, hinged, SLAB, inch(bottom), PRACTICE)
+    found = handle_places("door", kind, hinged, SLAB, NO_SPAN, inch(bottom), PRACTICE)
     assert found == (Point(inch(x), inch(y)),)
 
 
@@ -73,7 +73,7 @@ def test_on_a_door(kind: CabinetKind, hinged: Hinged, bottom: str, x: str, y: st
 )  # fmt: skip
 def test_on_a_frame_in_the_middle_of_its_wood(hinged: Hinged, place: tuple[str, str]) -> None:
     """In mid-stile opposite the hinges, in mid-rail where they are above or below."""
-    found = handle_places("door", "base", hinged, FRAMED, inch("5"), PRACTICE)
+    found = handle_places("door", "base", hinged, FRAMED, NO_SPAN, inch("5"), PRACTICE)
     assert found == (Point(*inches(*place)),)
 
 
@@ -83,7 +83,7 @@ def test_on_drawers_and_pull_outs() -> None:
     wide = replace(low, width=inch("32"))
 
     def places(kind: FrontKind, face: Face) -> tuple[Point, ...]:
-        return handle_places(kind, "base", None, face, inch("5"), PRACTICE)
+        return handle_places(kind, "base", None, face, NO_SPAN, inch("5"), PRACTICE)
 
     assert places("drawer", low) == (Point(*inches("8", "3")),)
     assert places("drawer", wide) == (Point(*inches("8", "3")), Point(*inches("24", "3")))
@@ -94,7 +94,7 @@ def test_on_drawers_and_pull_outs() -> None:
 def test_never_in_a_thin_panel(panel: str, up: str) -> None:
     """A panel under 1/2 in sends it to the top rail's middle."""
     face = replace(FRAMED, panel_thickness=inch(panel))
-    (place,) = handle_places("drawer", "base", None, face, inch("5"), PRACTICE)
+    (place,) = handle_places("drawer", "base", None, face, NO_SPAN, inch("5"), PRACTICE)
     assert place.y == inch(up)
 
 
@@ -105,7 +105,9 @@ def test_on_a_small_door_it_stays_on_it(size: str) -> None:
     for hinged in ("left", "right", "top", "bottom"):
         for bottom in ("5", "46", "54"):
             for kind in ("base", "wall", "tall"):
-                (knob,) = handle_places("door", kind, hinged, small, inch(bottom), PRACTICE)
+                (knob,) = handle_places(
+                    "door", kind, hinged, small, NO_SPAN, inch(bottom), PRACTICE
+                )
                 assert 0 < knob.x < small.width
                 assert knob.y == small.height / 2
 
@@ -120,7 +122,6 @@ def test_only_a_knob_without_a_box_behind_it_has_a_screw_of_the_fronts() -> None
 
 
 BOX = Rect(inch("1"), inch("1"), inch("14"), inch("20"))
-NO_SPAN = inch("0"), inch("0")
 MOVED = [("8", "10", "8", "10"), ("8", "25", "8", "20 1/4"), ("0", "0", "1 3/4", "1 3/4"),
          ("20", "10", "14 1/4", "10")]  # fmt: skip
 
@@ -150,18 +151,6 @@ def test_over_a_box_too_low_it_goes_to_its_middle() -> None:
 # Items of the shop's list, and what they do to a whole kitchen.
 
 PULL = HandleItem("P4", centres=inch("4"), thread="M4")
-
-
-def listing(*items: HandleItem, of: Kitchen) -> Kitchen:
-    """The kitchen of a shop that has entered these."""
-    return replace(of, hardware=Hardware(handles=items))
-
-
-def front_of(closed_by: str, item: HandleItem, **decided: Any) -> Front:
-    """A front that is closed so, with this item."""
-    hole = opening(closed_by, boxes=(DRAWER_BOX,) if closed_by == "drawer" else ())  # type: ignore[arg-type]
-    hole = replace(hole, fronts=tuple(replace(one, **decided) for one in hole.fronts))
-    return only_front(listing(item, of=kitchen(cabinet(hole))))
 
 
 def test_a_pull_has_two_screws_upright_on_a_door_and_across_on_a_drawer_front() -> None:
