@@ -12,14 +12,17 @@ from tests.rules.finding_cases import boxed
 from tests.rules.small_kitchens import BOX, inch
 
 SQUARE_FOOT = inch("12") ** 2
+GRAVITY = 9.80665
+"""m/s² (standard gravity, 3rd General Conference on Weights and Measures, 1901)."""
 
 
 def test_load_of_a_square_foot_of_drawer() -> None:
-    """15 lb/ft² (718 Pa)."""
+    """15 lb/ft², which the standard gives as 718 Pa too."""
     load = box_load(inch("12"), inch("12"), 0, None, Fraction(0), PRACTICE)
 
     assert load.load_kg == 15 * POUND
     assert load.needed_kg == 15 * POUND * Fraction(5, 4)
+    assert float(load.load_kg) * GRAVITY / (SQUARE_FOOT / 10**6) == pytest.approx(718, abs=0.5)
 
 
 @pytest.mark.parametrize(

@@ -8,7 +8,7 @@ import pytest
 
 from fronts.rules.fact_kinds import EachSide, Length
 from fronts.rules.facts import facts_of
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import INCH, Mm
 from fronts.rules.metric import (
     METRIC_HINGES_BY_HEIGHT,
     METRIC_HINGES_BY_WEIGHT,
@@ -62,6 +62,17 @@ def test_the_metric_stock_is_sound() -> None:
     """Screws of 4 mm through knobs of M4 (ISO 261)."""
     assert stock_faults(METRIC_STOCK) == {}
     assert thread_diameter(METRIC_STOCK.knob_thread) == METRIC_NUMBERS["screw_diameter"]
+
+
+def test_reach_is_the_published_one() -> None:
+    """Source: 2010 ADA Standards, 308: 48 in, which they give as 1220 mm."""
+    assert METRIC_NUMBERS["easy_reach"] == Mm(1220)
+
+
+def test_a_knob_s_hole_clears_its_screw() -> None:
+    """Sources: ISO 273, M4: 4.5 mm, medium; #8 in published drill tables: 0.180 in, close."""
+    assert METRIC_NUMBERS["knob_hole"] >= Mm("4.5")
+    assert PRACTICE.knob_hole >= Fraction("0.180") * INCH
 
 
 def test_tables_are_no_less_careful_than_an_inch_shop_s() -> None:

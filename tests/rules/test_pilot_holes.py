@@ -5,6 +5,7 @@ import pytest
 
 from fronts.rules.pilot_holes import ROOT_OF_SHANK, pilot_hole
 from fronts.rules.practice import PRACTICE
+from fronts.rules.screws import diameter_of_number
 from tests.rules.finding_cases import boxed
 from tests.rules.small_kitchens import inch, only_fitting
 
@@ -19,6 +20,17 @@ ROOT = PRACTICE.screw_diameter * ROOT_OF_SHANK
 def test_diameter(material: str, share: int) -> None:
     """A share of the root; what is not known is not split by too small a hole."""
     assert pilot_hole(material, inch("1/2"), PRACTICE).diameter == ROOT * share / 100
+
+
+ROOTS = [(4, "0.075"), (6, "0.094"), (8, "0.112"), (10, "0.130"), (12, "0.148"), (14, "0.165")]
+
+
+@pytest.mark.parametrize(("number", "root"), ROOTS, ids=[f"#{number}" for number, _ in ROOTS])
+def test_a_root_is_two_thirds_of_its_shank(number: int, root: str) -> None:
+    """Within 3 % of a trade table, which names no source."""
+    ours = diameter_of_number(number) * ROOT_OF_SHANK
+
+    assert float(ours) == pytest.approx(float(inch(root)), rel=0.03)
 
 
 def test_a_number_8_pilot_lies_between_root_and_shank() -> None:
