@@ -12,7 +12,10 @@ from tests.rules.small_kitchens import BOX, beside, cabinet, inch, inches, kitch
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """The smallest kitchen that raises a finding, and a near miss that does not."""
+    """The smallest kitchen that raises a finding, and a near miss that does not.
+
+    `eased`: the near miss raises the finding still, but at this lower level.
+    """
 
     says: str
     code: str
@@ -20,6 +23,7 @@ class Case:
     where: tuple[str, ...]
     raises: Kitchen
     spares: Kitchen
+    eased: Level | None = None
 
 
 def lapping(left: str, right: str, top: str, bottom: str) -> Standard:

@@ -35,7 +35,7 @@ def _knobbed(across: str) -> Kitchen:
 
 CASES = [
     Case("an old knob hole to one side", "knob-off-centre", "note", A,
-         _knobbed("14 1/2"), _knobbed("8 1/4")),
+         _knobbed("8 5/16"), _knobbed("8 1/4")),
     Case("only 1 in screws for 3/4 + 3/4", "no-screw-fits", "stop", A,
          _stocked(screw_lengths=inches("1", "1 1/2")), _stocked(screw_lengths=inches("1 1/4"))),
     Case("neither through both nor in a recess", "no-knob-screw-fits", "stop", A,

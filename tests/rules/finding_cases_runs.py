@@ -96,7 +96,7 @@ CASES = [
     Case("a pull-out round the corner", "corner-blocks", "stop", E,
          cornered("pull-out", None, "15/16"), cornered("pull-out", None, "1")),
     Case("a door with its knob against a knob", "corner-blocks", "stop", E,
-         cornered("door", "left", "1 11/16"), cornered("door", "left", "2")),
+         cornered("door", "left", "1 11/16"), cornered("door", "left", "1 3/4"), eased="check"),
     Case("a door that opens to 90 degrees", "corner-blocks", "check", E,
          cornered("door", "left", "1 15/16"), cornered("door", "left", "2")),
     Case("a door that swings away, against a knob", "corner-blocks", "stop", E,
@@ -111,7 +111,7 @@ CASES = [
     # The knob of a narrow door meets a fridge that stands out 5 1/4 in.
     Case("a knob against a fridge", "appliance-blocks", "stop", A,
          fridge_beside("door", "right", "15/16", width="8"),
-         fridge_beside("door", "right", "1 1/4", width="8")),
+         fridge_beside("door", "right", "1", width="8"), eased="check"),
     Case("a door that swings away from a fridge", "appliance-blocks", "check", A,
          fridge_beside("door", "right", "0"), fridge_beside("door", "left", "0")),
 ]  # fmt: skip
