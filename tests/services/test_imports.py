@@ -10,14 +10,13 @@ from django.core.exceptions import ValidationError
 from fronts.jobfile import read
 from fronts.models import Cabinet, FitRecord, Front, JobStandard, ShopNumber, Stock
 from fronts.rules.fits import FitFacts
-from fronts.rules.kitchen import CHOOSE, FrontFacts, Kitchen
+from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.lengths import INCH
 from fronts.rules.practice import inches
 from fronts.rules.schedule import schedule
-from fronts.rules.standard_keys import Sides, Standard
+from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS, settled
 from fronts.selectors.kitchens import fit_records_of
-from fronts.services.demo import demo_kitchen, load_demo
 from fronts.services.fits import fit_record
 from fronts.services.imports import job_import
 from fronts.services.stock import practice_set
@@ -28,8 +27,6 @@ from shopjobs.services.refused import Refused
 from tests.factories import NOW, ShopFactory
 from tests.kitchen_files import SAMPLES, small
 from tests.saying import standard_set, stock_set
-
-DEMO = "fixtures/demo.job.json"
 
 
 @pytest.fixture
@@ -186,67 +183,3 @@ def test_an_import_is_in_the_diary(shop: Shop, owner: Person, kitchen: Kitchen) 
 
     assert line is not None
     assert (line.text, line.person) == ("Imported job T-1", owner)
-
-
-class TestDemo:
-    """The demo shop's kitchen."""
-
-    def test_it_is_a_whole_kitchen(self, db: None) -> None:
-        """Every build, mount and way of closing that the shop does; one leaning opening."""
-        job = load_demo()
-        assert job is not None
-        kitchen = kitchen_of(job)
-        openings = [each for cabinet in kitchen.cabinets for each in cabinet.openings]
-        fronts = schedule(kitchen).fronts
-
-        assert len(kitchen.cabinets) >= 14
-        assert len(fronts) >= 30
-        assert len({cabinet.wall for cabinet in kitchen.cabinets}) >= 2
-        assert {cabinet.build for cabinet in kitchen.cabinets} == {"face-frame", "frameless"}
-        assert {front.plane for front in fronts} == {"overlay", "inset"}
-        assert {each.closed_by for each in openings} == {
-            "door", "pair", "drawer", "drawers", "pull-out", "fixed", "open", "lift-up",
-        }  # fmt: skip
-        assert [each.label for each in openings if each.measured.diagonal_1] == ["a"]
-        doors = {front.door_on_hand for opening in openings for front in opening.fronts}
-        assert CHOOSE in doors
-        assert doors & {"D1", "D4"}
-
-    def test_its_only_stop_is_the_leaning_opening(self, db: None) -> None:
-        """So that the pages show what a finding looks like, and mostly none."""
-        job = load_demo()
-        assert job is not None
-        findings = schedule(kitchen_of(job)).findings
-
-        assert [(each.code, each.where) for each in findings if each.level == "stop"] == [
-            ("opening-out-of-square", ("P2.a",))
-        ]
-        assert len([each for each in findings if each.level == "check"]) <= 2
-
-    def test_it_follows_the_shops_standard(self, db: None) -> None:
-        """The job says nothing itself: pages show what is inherited as inherited."""
-        job = load_demo()
-        assert job is not None
-
-        half = inches(1, 2)
-        assert kitchen_of(job).standard.overlay == Sides(half, half, half, half)
-        assert not JobStandard.objects.exists()
-        assert Stock.objects.get().job is None
-
-    def test_it_is_loaded_once(self, db: None) -> None:
-        """What people did to it since then stays done."""
-        job = load_demo()
-        assert job is not None
-        job.delete()
-
-        assert load_demo() is None
-        assert not Job.objects.exists()
-
-    def test_it_is_the_files_kitchen(self, shop: Shop, settings: object) -> None:
-        """Which level says a thing makes no difference to the kitchen."""
-        path = settings.BASE_DIR / DEMO  # type: ignore[attr-defined]
-        kitchen = read(path.read_text(encoding="utf-8"))
-        job = demo_kitchen(kitchen=kitchen, shop=shop, at=NOW)
-        assert job is not None
-
-        assert kitchen_of(job) == kitchen
