@@ -1,4 +1,8 @@
-"""The demo shop's kitchen: read from its job file, with the ways and lists of the shop."""
+"""The demo shop's jobs: a kitchen with the shop's own ways and lists, and a metric one beside it.
+
+The second is one that came from a shop that works in millimetres: it says its unit, numbers and
+hardware itself, and the shop's own stay as they are.
+"""
 
 from dataclasses import replace
 from datetime import datetime
@@ -20,16 +24,21 @@ from shopjobs.models import Job, Person, Role, Shop
 from shopjobs.services.demo import demo_shop
 
 FILE = "fixtures/demo.job.json"
+METRIC_FILE = "fixtures/demo-metric.job.json"
 
 
+@transaction.atomic
 def load_demo() -> Job | None:
-    """Load the demo kitchen into the demo shop; None where that was done before.
+    """Load the demo kitchens into the demo shop; the first's job, None where that was done before.
 
-    What people did to it since then, deleting included, stays done.
+    What people did to them since then, deleting included, stays done.
     """
     at = timezone.now()
-    kitchen = read((settings.BASE_DIR / FILE).read_text(encoding="utf-8"))
-    return demo_kitchen(kitchen=kitchen, shop=demo_shop(at=at), at=at)
+    shop = demo_shop(at=at)
+    job = demo_kitchen(kitchen=_kitchen(FILE), shop=shop, at=at)
+    if job is not None:
+        job_import(kitchen=_kitchen(METRIC_FILE), shop=shop, at=at, by=_owner_of(shop))
+    return job
 
 
 @transaction.atomic
@@ -37,7 +46,7 @@ def demo_kitchen(*, kitchen: Kitchen, shop: Shop, at: datetime) -> Job | None:
     """Make the file's ways and lists the shop's own, and a job that follows them."""
     if ShopStandard.objects.filter(shop=shop).exists():
         return None
-    owner = Person.objects.filter(shop=shop, role=Role.OWNER).first()
+    owner = _owner_of(shop)
     standard_set(owner=shop, standard=kitchen.standard, at=at, by=owner)
     stock_set(owner=shop, stock=kitchen.stock, at=at, by=owner)
     for kind, (fact, _) in ITEM_FACTS.items():
@@ -46,3 +55,11 @@ def demo_kitchen(*, kitchen: Kitchen, shop: Shop, at: datetime) -> Job | None:
     boxes_made_of_set(owner=shop, boxes=kitchen.boxes_made_of, at=at, by=owner)
     silent = replace(kitchen, standard=EMPTY)
     return job_import(kitchen=silent, shop=shop, at=at, by=owner)
+
+
+def _kitchen(file: str) -> Kitchen:
+    return read((settings.BASE_DIR / file).read_text(encoding="utf-8"))
+
+
+def _owner_of(shop: Shop) -> Person | None:
+    return Person.objects.filter(shop=shop, role=Role.OWNER).first()

@@ -1,17 +1,29 @@
-"""The demo shop's kitchen."""
+"""The demo shop's kitchens."""
+
+from dataclasses import replace
+from typing import Any
+
+from django.conf import settings as site
 
 from fronts.jobfile import read
 from fronts.models import JobStandard, Stock
-from fronts.rules.kitchen import CHOOSE
-from fronts.rules.practice import inches
+from fronts.rules.kitchen import CHOOSE, Kitchen
+from fronts.rules.lengths import Mm
+from fronts.rules.metric import (
+    METRIC_HINGES_BY_HEIGHT,
+    METRIC_HINGES_BY_WEIGHT,
+    METRIC_NUMBERS,
+    METRIC_SLIDE_CLASSES,
+    METRIC_STANDARD,
+    METRIC_STOCK,
+)
+from fronts.rules.practice import PRACTICE, inches
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides
-from fronts.services.demo import demo_kitchen, load_demo
+from fronts.services.demo import FILE, METRIC_FILE, demo_kitchen, load_demo
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
 from tests.factories import NOW
-
-DEMO = "fixtures/demo.job.json"
 
 
 def test_it_is_a_whole_kitchen(db: None) -> None:
@@ -55,15 +67,14 @@ def test_it_follows_the_shops_standard(db: None) -> None:
 
     half = inches(1, 2)
     assert kitchen_of(job).standard.overlay == Sides(half, half, half, half)
-    assert not JobStandard.objects.exists()
-    assert Stock.objects.get().job is None
+    assert not JobStandard.objects.filter(job=job).exists()
+    assert not Stock.objects.filter(job=job).exists()
 
 
 def test_it_is_loaded_once(db: None) -> None:
     """What people did to it since then stays done."""
-    job = load_demo()
-    assert job is not None
-    job.delete()
+    load_demo()
+    Job.objects.all().delete()
 
     assert load_demo() is None
     assert not Job.objects.exists()
@@ -71,9 +82,66 @@ def test_it_is_loaded_once(db: None) -> None:
 
 def test_it_is_the_files_kitchen(shop: Shop, settings: object) -> None:
     """Which level says a thing makes no difference to the kitchen."""
-    path = settings.BASE_DIR / DEMO  # type: ignore[attr-defined]
+    path = settings.BASE_DIR / FILE  # type: ignore[attr-defined]
     kitchen = read(path.read_text(encoding="utf-8"))
     job = demo_kitchen(kitchen=kitchen, shop=shop, at=NOW)
     assert job is not None
 
     assert kitchen_of(job) == kitchen
+
+
+# The metric kitchen beside it.
+
+
+def test_a_metric_kitchen_lies_beside_it(db: None) -> None:
+    """It keeps its unit and numbers in a shop that works in inches, and changes none there."""
+    first = load_demo()
+    metric = _metric()
+    job = Job.objects.get(number=metric.job.number)
+
+    assert first is not None
+    assert (first.unit, job.unit, first.shop) == ("in", "mm", job.shop)
+    assert kitchen_of(job) == metric
+    assert kitchen_of(first).practice == PRACTICE
+
+
+def test_a_metric_kitchen_works_with_metric_numbers() -> None:
+    """Those that a shop in millimetres starts from, all of them."""
+    metric = _metric()
+    numbers: dict[str, Any] = dict(METRIC_NUMBERS)
+    tables: dict[str, Any] = {
+        "hinges_by_height": METRIC_HINGES_BY_HEIGHT,
+        "hinges_by_weight": METRIC_HINGES_BY_WEIGHT,
+        "slide_classes": METRIC_SLIDE_CLASSES,
+    }
+
+    assert metric.practice == replace(PRACTICE, **numbers, **tables)
+    assert metric.stock == METRIC_STOCK
+    assert replace(metric.standard, mount=None, reveal=None) == METRIC_STANDARD
+
+
+def test_a_metric_kitchen_shows_what_its_hardware_does() -> None:
+    """Plates at two heights, boxes made for two kinds of slide, glass, a lift, pulls and knobs."""
+    metric = _metric()
+    found = schedule(metric)
+    closings = {hole.closed_by for cabinet in metric.cabinets for hole in cabinet.openings}
+
+    assert {front.hinge.plate for front in found.fronts if front.hinge} == {Mm(0), Mm(9)}
+    assert {box.made for box in found.boxes} == {True}
+    assert {box.slide for box in found.boxes} == {"U-50", "S-45"}
+    assert {"lift", "glass"} <= {need.kind for need in found.hardware}
+    assert {handle.screws for front in found.fronts for handle in front.handles} == {1, 2}
+    assert closings == {"door", "pair", "drawers", "pull-out", "fixed", "lift-up"}
+    assert {thing.kind for thing in metric.others} == {"appliance", "gap"}
+    assert metric.walls[0].right is not None
+
+
+def test_a_metric_kitchen_can_be_cut() -> None:
+    """Its one finding is that a high box wants a guide."""
+    found = schedule(_metric()).findings
+
+    assert [(finding.level, finding.code) for finding in found] == [("note", "box-wants-guide")]
+
+
+def _metric() -> Kitchen:
+    return read((site.BASE_DIR / METRIC_FILE).read_text(encoding="utf-8"))
