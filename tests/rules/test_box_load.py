@@ -6,10 +6,14 @@ from fractions import Fraction
 import pytest
 
 from fronts.rules.box_load import box_load
+from fronts.rules.box_stock import MATERIAL
+from fronts.rules.materials import density_of
 from fronts.rules.practice import POUND, PRACTICE
 from fronts.rules.schedule import schedule
 from tests.rules.finding_cases import boxed
-from tests.rules.small_kitchens import BOX, inch
+from tests.rules.finding_cases_boxes import SIDE, to_make, with_slides
+from tests.rules.made_boxes import parts_of_box
+from tests.rules.small_kitchens import BOX, codes_of, inch, only_front
 
 SQUARE_FOOT = inch("12") ** 2
 GRAVITY = 9.80665
@@ -62,6 +66,27 @@ def test_each_tier_weighs_on_the_class() -> None:
 
     assert two.load_kg == 2 * one.load_kg
     assert (one.class_kg, two.class_kg, five.class_kg) == (75 * POUND, 150 * POUND, None)
+
+
+@pytest.mark.parametrize(("short", "serves"), [(0, True), (1, False)])
+def test_a_class_may_be_just_enough(short: int, serves: bool) -> None:
+    """Exactly 1.25 × load, box and front, for a box to be made and for a found one like it."""
+    plain = to_make("side", load_kg=20 * POUND)
+    (box,) = schedule(plain).boxes
+    volumes = [
+        part.length * part.width * part.thickness * part.count
+        for part in parts_of_box(plain).values()
+    ]
+    wood = sum(volumes, Fraction(0)) * density_of(MATERIAL, MATERIAL) / 10**9
+    needed = (box.load_kg + wood + only_front(plain).weight_kg) * Fraction(5, 4)
+    slide = replace(SIDE, load_kg=needed - Fraction(short, 10**9))
+    found = boxed(
+        slide="side", width=box.width, height=box.height, depth=box.depth, rise=box.rise,
+        front_thickness=box.side_thickness, load_kg=box.load_kg,
+    )  # fmt: skip
+
+    for of in (plain, found):
+        assert ("no-slide-fits" not in codes_of(with_slides(of, slide))) is serves
 
 
 def test_the_margin_is_the_shops() -> None:

@@ -6,7 +6,11 @@ from fractions import Fraction
 import pytest
 
 from fronts.rules.box_facts import BoxesMadeOf
+from fronts.rules.box_parts import BoxPiece, box_weight
+from fronts.rules.box_stock import MATERIAL, box_stock
 from fronts.rules.kitchen import Kitchen
+from fronts.rules.lengths import Mm
+from fronts.rules.materials import density_of
 from tests.rules.finding_cases_boxes import UNDER, to_make, with_slides
 from tests.rules.made_boxes import outside, parts_of_box
 from tests.rules.small_kitchens import findings_of, inch, inches
@@ -47,6 +51,14 @@ def test_pieces(of: Kitchen, part: str, length: str, width: str, count: int) -> 
     piece = parts_of_box(of)[part]
 
     assert (piece.length, piece.width, piece.count) == (*inches(length, width), count)
+
+
+def test_what_a_box_weighs() -> None:
+    """Two sides of a litre each, of plywood."""
+    stock = box_stock(BoxesMadeOf(), "mm")
+    sides = BoxPiece("box-side", Mm(1000), Mm(100), Mm(10), 2)
+
+    assert box_weight([sides], stock) == 2 * density_of(MATERIAL, MATERIAL) / 1000
 
 
 def test_under_slides_go_beneath_the_back() -> None:

@@ -103,6 +103,8 @@ ORDER: list[tuple[str, str, tuple[HingeItem, ...], str | None]] = [
     ("the other first", "3/8", (listed(), ranging()), "LIST"),
     ("the first that makes it, over one to adjust before it", "10.4 mm", (listed(), ranging()),
      "RANGE"),
+    ("half a millimetre off is made, though the next makes it exactly", "10.025 mm",
+     (listed(), ranging()), "LIST"),
     ("the first to adjust, where none makes it", "26.3 mm",
      (listed(), ranging("A"), ranging("B", overlay_span=Span(mm("1"), mm("25.5")))), "A"),
     ("only for a frame", "3/8", (listed(frame="frameless"), ranging()), "RANGE"),
