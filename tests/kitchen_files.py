@@ -72,4 +72,14 @@ def faults_of(text: str) -> list[str]:
 
 def demo_kitchen() -> Kitchen:
     """The kitchen of the demo shop."""
-    return read((Path(site.BASE_DIR) / "fixtures" / "demo.job.json").read_text(encoding="utf-8"))
+    return _fixture("demo")
+
+
+def metric_kitchen() -> Kitchen:
+    """The metric one beside it."""
+    return _fixture("demo-metric")
+
+
+def _fixture(name: str) -> Kitchen:
+    file = Path(site.BASE_DIR) / "fixtures" / f"{name}.job.json"
+    return read(file.read_text(encoding="utf-8"))

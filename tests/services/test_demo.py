@@ -3,11 +3,8 @@
 from dataclasses import replace
 from typing import Any
 
-from django.conf import settings as site
-
-from fronts.jobfile import read
 from fronts.models import JobStandard, Stock
-from fronts.rules.kitchen import CHOOSE, Kitchen
+from fronts.rules.kitchen import CHOOSE
 from fronts.rules.lengths import Mm
 from fronts.rules.metric import (
     METRIC_HINGES_BY_HEIGHT,
@@ -20,10 +17,12 @@ from fronts.rules.metric import (
 from fronts.rules.practice import PRACTICE, inches
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides
-from fronts.services.demo import FILE, METRIC_FILE, demo_kitchen, load_demo
+from fronts.services.demo import demo_kitchen, load_demo
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
+from tests import kitchen_files
 from tests.factories import NOW
+from tests.kitchen_files import metric_kitchen
 
 
 def test_it_is_a_whole_kitchen(db: None) -> None:
@@ -80,10 +79,9 @@ def test_it_is_loaded_once(db: None) -> None:
     assert not Job.objects.exists()
 
 
-def test_it_is_the_files_kitchen(shop: Shop, settings: object) -> None:
+def test_it_is_the_files_kitchen(shop: Shop) -> None:
     """Which level says a thing makes no difference to the kitchen."""
-    path = settings.BASE_DIR / FILE  # type: ignore[attr-defined]
-    kitchen = read(path.read_text(encoding="utf-8"))
+    kitchen = kitchen_files.demo_kitchen()
     job = demo_kitchen(kitchen=kitchen, shop=shop, at=NOW)
     assert job is not None
 
@@ -96,7 +94,7 @@ def test_it_is_the_files_kitchen(shop: Shop, settings: object) -> None:
 def test_a_metric_kitchen_lies_beside_it(db: None) -> None:
     """It keeps its unit and numbers in a shop that works in inches, and changes none there."""
     first = load_demo()
-    metric = _metric()
+    metric = metric_kitchen()
     job = Job.objects.get(number=metric.job.number)
 
     assert first is not None
@@ -107,7 +105,7 @@ def test_a_metric_kitchen_lies_beside_it(db: None) -> None:
 
 def test_a_metric_kitchen_works_with_metric_numbers() -> None:
     """Those that a shop in millimetres starts from, all of them."""
-    metric = _metric()
+    metric = metric_kitchen()
     numbers: dict[str, Any] = dict(METRIC_NUMBERS)
     tables: dict[str, Any] = {
         "hinges_by_height": METRIC_HINGES_BY_HEIGHT,
@@ -122,7 +120,7 @@ def test_a_metric_kitchen_works_with_metric_numbers() -> None:
 
 def test_a_metric_kitchen_shows_what_its_hardware_does() -> None:
     """Plates at two heights, boxes made for two kinds of slide, glass, a lift, pulls and knobs."""
-    metric = _metric()
+    metric = metric_kitchen()
     found = schedule(metric)
     closings = {hole.closed_by for cabinet in metric.cabinets for hole in cabinet.openings}
 
@@ -138,10 +136,6 @@ def test_a_metric_kitchen_shows_what_its_hardware_does() -> None:
 
 def test_a_metric_kitchen_can_be_cut() -> None:
     """Its one finding is that a high box wants a guide."""
-    found = schedule(_metric()).findings
+    found = schedule(metric_kitchen()).findings
 
     assert [(finding.level, finding.code) for finding in found] == [("note", "box-wants-guide")]
-
-
-def _metric() -> Kitchen:
-    return read((site.BASE_DIR / METRIC_FILE).read_text(encoding="utf-8"))

@@ -16,6 +16,7 @@ from fronts.rules.lengths import read
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
 from tests.drawings.kitchens import demo, pull_out
+from tests.kitchen_files import metric_kitchen
 from tests.rules.small_kitchens import BOX, cabinet, inch, kitchen, opening
 from tests.rules.small_kitchens import only_front as front_of
 from tests.sheets.printed import demo_pages, fitting_pages
@@ -33,6 +34,17 @@ def steps_of(of: Kitchen) -> list[str]:
     found = schedule(of)
     fittings = {each.front: each for each in found.fittings}
     return [step for work in work_for(found.fronts, fittings, of) for step in work.steps]
+
+
+def test_a_metric_kitchen_is_told_in_millimetres() -> None:
+    """A pull-out and a door of the demo's: screws, drill, ledges and plates as they are sold."""
+    metric = metric_kitchen()
+    shown = tuple(one for one in metric.cabinets if one.label in ("B5", "W3"))
+    text = printed(replace(metric, cabinets=shown))
+
+    for words in ("4 pc, 4 mm × 30", "⌀ 6 stop", "2 of 6 × 60", "2 pc, M4 × 40", "37 mm back"):
+        assert words in text
+    assert not re.search(r"\d in\b|#8|8-32", text)
 
 
 def test_pieces_stand_apart_from_their_sizes() -> None:
