@@ -30,6 +30,7 @@ from shopjobs.models import Job, Shop
 from tests.factories import NOW, CabinetFactory
 from tests.saying import standard_set, stock_set
 from tests.strategies import kitchens
+from tests.strategies_of_hardware import equipped_kitchens
 
 ITEMS = len(rows_of(Hardware))
 QUERIES = len(kept_tables()) - ITEMS + 6
@@ -43,7 +44,7 @@ DEMO = Path(site.BASE_DIR) / "fixtures" / "demo.job.json"
     max_examples=60,
     suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
 )
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_any_kitchen_comes_back_as_it_went_in(shop: Shop, kitchen: Kitchen) -> None:
     """From a file into the database and back, nothing is lost, rounded or filled in."""
     with transaction.atomic():

@@ -15,6 +15,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import INCH
 from tests.kitchen_files import OLDER, SAMPLES, small
 from tests.strategies import kitchens
+from tests.strategies_of_hardware import equipped_kitchens
 
 SLOW = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow], max_examples=120)
 FUZZ = settings(deadline=None, max_examples=400)
@@ -34,7 +35,7 @@ JSONISH = st.recursive(
 
 
 @SLOW
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_what_is_written_reads_back_exactly(kitchen: Kitchen) -> None:
     """Nothing is lost on the way, nothing rounded, nothing filled in."""
     assert read(write(kitchen)) == kitchen

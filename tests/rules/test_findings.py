@@ -29,6 +29,7 @@ from tests.rules.finding_cases import Case, boxed, lapping, one
 from tests.rules.laws import KITCHEN_LAW
 from tests.rules.small_kitchens import codes_of, findings_of, inch, kitchen, opening
 from tests.strategies import kitchens
+from tests.strategies_of_hardware import equipped_kitchens
 
 RULES = Path(*rules.__path__)
 CASES = [
@@ -115,7 +116,7 @@ def test_overlay_and_inset_fronts_are_not_held_against_each_other() -> None:
 
 
 @KITCHEN_LAW
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_findings_name_what_is_there(of: Kitchen) -> None:
     """Places are fronts, openings or cabinets of the kitchen; stops come first; none twice."""
     found = schedule(of)

@@ -29,6 +29,7 @@ from tests.rules.small_kitchens import (
     opening,
 )
 from tests.strategies import kitchens
+from tests.strategies_of_hardware import equipped_kitchens
 
 DRAWER = opening("drawer", height=inch("6"), boxes=(replace(BOX, height=inch("4")),))
 INSET = Standard(mount="inset", inset_gap=all_round("3/32"))
@@ -229,7 +230,7 @@ def _told(need: Need) -> tuple[int, tuple[str, ...]]:
 
 
 @KITCHEN_LAW
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_need_is_the_sum_over_the_fronts(of: Kitchen) -> None:
     """Every item is the sum of what its fronts want, and agrees with the schedule's own counts."""
     found = schedule(of)
@@ -247,8 +248,8 @@ def test_need_is_the_sum_over_the_fronts(of: Kitchen) -> None:
         assert each.why
     for code in {each.hinge.code if each.hinge else None for each in hinged}:
         with_it = [e for e in hinged if (e.hinge.code if e.hinge else None) == code]
-        called = [(each.code, each.kind or each.item) for each in found.hardware]
-        need = found.hardware[called.index((code, "hinge"))]
+        listed = [n for n in found.hardware if n.kind == "hinge" and n.code == code]
+        (need,) = listed if code else [needs["hinge"]]
         assert _told(need) == (
             sum(each.hinges for each in with_it),
             tuple(each.label for each in with_it),
@@ -264,8 +265,8 @@ def test_need_is_the_sum_over_the_fronts(of: Kitchen) -> None:
         assert (needs[item].need if fronts else 0) == len(fronts)
     taped = {each.front for each in found.fittings if each.tape.suggested}
     assert taped == {front for n in found.hardware if "tape" in n.item for front in n.fronts}
-    knobs = sum(len(each.knobs) for each in found.fronts)
-    assert knobs == (needs["knob or pull"].need if knobs else 0)
+    handles = sum(len(each.handles) for each in found.fronts)
+    assert handles == sum(n.need for n in found.hardware if n.kind == "knob or pull")
 
 
 def test_knobs_are_ordered_one_for_one() -> None:

@@ -17,6 +17,7 @@ from tests.rules.laws import KITCHEN_LAW
 from tests.rules.small_kitchens import cabinet, inch, kitchen, only_front, opening
 from tests.rules.strategies import grids, wild_kitchens
 from tests.strategies import kitchens
+from tests.strategies_of_hardware import equipped_kitchens
 
 
 @settings(KITCHEN_LAW, max_examples=50)
@@ -37,7 +38,7 @@ def test_it_never_fails_for_a_kitchen_that_a_file_states(of: Kitchen) -> None:
 
 
 @KITCHEN_LAW
-@given(kitchens() | grids())
+@given(kitchens() | grids() | equipped_kitchens())
 def test_the_same_kitchen_gives_the_same_schedule(of: Kitchen) -> None:
     """Worked out twice, and from an equal snapshot that was read from a file."""
     again = read(write(of))
@@ -48,7 +49,7 @@ def test_the_same_kitchen_gives_the_same_schedule(of: Kitchen) -> None:
 
 
 @KITCHEN_LAW
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_every_length_is_an_exact_number(of: Kitchen) -> None:
     """No binary float gets into a size or a place."""
     for each in schedule(of).fronts:
@@ -58,7 +59,7 @@ def test_every_length_is_an_exact_number(of: Kitchen) -> None:
 
 
 @KITCHEN_LAW
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_a_door_on_hand_is_used_once(of: Kitchen) -> None:
     """Chosen doors serve one front each, and never one that was named; doubles are told."""
     found = schedule(of)

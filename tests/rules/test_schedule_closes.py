@@ -19,6 +19,7 @@ from fronts.rules.standards import settled
 from tests.rules.laws import KITCHEN_LAW
 from tests.rules.transforms import as_drawn
 from tests.strategies import kitchens
+from tests.strategies_of_hardware import equipped_kitchens
 
 
 def _openings(of: Kitchen) -> list[tuple[Cabinet, Opening, Settled]]:
@@ -36,7 +37,7 @@ def _fronts_in(found: Schedule, cabinet: Cabinet, opening: Opening) -> list[Fron
 
 
 @KITCHEN_LAW
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_every_opening_closes(of: Kitchen) -> None:
     """Overlay + opening + overlay = fronts + the gaps between them, across and upwards.
 
@@ -85,7 +86,7 @@ def _lap(front: Front, side: Side) -> Mm:
 
 
 @KITCHEN_LAW
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_every_row_and_column_of_a_wall_closes(of: Kitchen) -> None:
     """Front + gap + the front that faces it, from end to end, is the distance on the wall."""
     found = schedule(of)
@@ -138,7 +139,7 @@ def _check_row(row: list[Front]) -> None:
 
 
 @KITCHEN_LAW
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_no_front_is_larger_than_its_rule(of: Kitchen) -> None:
     """A new front's edges never pass what the rule's own words allow, nor miss it by a step."""
     of = as_drawn(of)
@@ -223,7 +224,7 @@ def _to_end(cabinet: Cabinet, opening: Opening, side: Side) -> Mm:
 
 
 @KITCHEN_LAW
-@given(kitchens())
+@given(kitchens() | equipped_kitchens())
 def test_measured_openings_are_closed_by_their_rule(of: Kitchen) -> None:
     """A new overlay front covers the greatest width, a new inset one goes into the least."""
     found = schedule(of)

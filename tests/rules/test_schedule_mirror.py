@@ -28,8 +28,11 @@ from tests.rules.transforms import (
     without_measured_widths,
 )
 from tests.strategies import kitchens
+from tests.strategies_of_hardware import equipped_kitchens
 
-any_kitchen = (kitchens() | grids()).map(without_choice).map(without_measured_widths)
+any_kitchen = (
+    (kitchens() | grids() | equipped_kitchens()).map(without_choice).map(without_measured_widths)
+)
 Told = Counter[tuple[str, str, tuple[str, ...]]]
 
 
@@ -150,7 +153,7 @@ def _told(findings: Iterable[Finding]) -> Told:
 
 @KITCHEN_LAW
 @given(
-    kitchens() | grids(),
+    kitchens() | grids() | equipped_kitchens(),
     st.integers(-4000, 4000).map(lambda n: n * INCH / 16) | st.fractions(-900, 900),
 )
 def test_moving_along_the_wall(of: Kitchen, by: Mm) -> None:
@@ -170,7 +173,10 @@ def _run_ends(wall: WallRuns, moved_by: Mm = NOTHING) -> tuple[str, dict[Run, Mm
 
 
 @KITCHEN_LAW
-@given((kitchens() | grids()).map(without_choice), st.randoms(use_true_random=False))
+@given(
+    (kitchens() | grids() | equipped_kitchens()).map(without_choice),
+    st.randoms(use_true_random=False),
+)
 def test_the_order_of_cabinets_and_walls(of: Kitchen, random: object) -> None:
     """However the list is ordered, each front is the same, and as much is told."""
     cabinets = list(of.cabinets)
