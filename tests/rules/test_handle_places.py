@@ -139,6 +139,7 @@ def test_both_screws_of_a_pull_come_over_the_box() -> None:
     """A pull of 4 in moves 2 in further than a knob."""
     across = inch("2"), inch("0")
     assert over_box(Point(*inches("0", "10")), BOX, across, PRACTICE).x == inch("3 3/4")
+    assert over_box(Point(*inches("20", "10")), BOX, across, PRACTICE).x == inch("12 1/4")
 
 
 def test_over_a_box_too_low_it_goes_to_its_middle() -> None:
