@@ -1,22 +1,37 @@
 """What is cut as one: single parts, and blocks of parts that are cut up afterwards."""
 
 from dataclasses import dataclass
-from fractions import Fraction
+from typing import NamedTuple
 
 from fronts.cutting.model import Request, Side, StockSize, WantedPart
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
+
+NOWHERE = (NOTHING, NOTHING)
+
+
+class Member(NamedTuple):
+    """A part of a unit, by its index, and where its lower left corner lies in the unit."""
+
+    part: int
+    x: Mm
+    y: Mm
 
 
 @dataclass(frozen=True, slots=True)
 class CutUnit:
-    """What is cut as one: a part, or a block of parts stacked along its length or width."""
+    """What is cut as one: a part, or a block of parts laid out beside one another."""
 
     length: Mm
     width: Mm
     count: int
     grain: Side | None
-    parts: tuple[int, ...]
-    stacked: Side = "length"
+    members: tuple[Member, ...]
+    is_block: bool = False
+
+    @property
+    def parts(self) -> tuple[int, ...]:
+        """Its parts, by their indices."""
+        return tuple(member.part for member in self.members)
 
 
 def units(parts: tuple[WantedPart, ...], kerf: Mm) -> tuple[CutUnit, ...]:
@@ -27,10 +42,13 @@ def units(parts: tuple[WantedPart, ...], kerf: Mm) -> tuple[CutUnit, ...]:
         if part.block is not None:
             blocks.setdefault(part.block, []).append(index)
             continue
-        width = Fraction(0) if part.width is None else part.width
-        joined.append(CutUnit(part.length, width, part.count, part.grain, (index,)))
+        width = NOTHING if part.width is None else part.width
+        alone = (Member(index, NOTHING, NOTHING),)
+        joined.append(CutUnit(part.length, width, part.count, part.grain, alone))
     for members in blocks.values():
-        joined.append(_joined(parts, sorted(members, key=lambda i: parts[i].order), kerf))
+        in_order = sorted(members, key=lambda i: parts[i].order)
+        laid_out = parts[members[0]].place is not None
+        joined.append(_laid_out(parts, in_order) if laid_out else _stacked(parts, in_order, kerf))
     return tuple(joined)
 
 
@@ -50,17 +68,29 @@ def may_lie(unit: CutUnit, stock: StockSize, *, turned: bool) -> bool:
     return turned == (unit.grain != stock.grain)
 
 
-def _joined(parts: tuple[WantedPart, ...], members: list[int], kerf: Mm) -> CutUnit:
-    first = parts[members[0]]
+def _stacked(parts: tuple[WantedPart, ...], indices: list[int], kerf: Mm) -> CutUnit:
+    """One behind the other along the grain."""
+    first = parts[indices[0]]
     along: Side = first.grain or "length"
-    lengths = [parts[i].length for i in members]
-    widths = [parts[i].width or Fraction(0) for i in members]
-    saw = kerf * (len(members) - 1)
-    if along == "length":
-        size = sum(lengths, saw), max(widths)
-    else:
-        size = max(lengths), sum(widths, saw)
-    return CutUnit(*size, first.count, first.grain, tuple(members), along)
+    place, across = NOTHING, NOTHING
+    members = []
+    for index in indices:
+        length, width = parts[index].length, parts[index].width or NOTHING
+        lengthwise = along == "length"
+        members.append(Member(index, *((place, NOTHING) if lengthwise else (NOTHING, place))))
+        place += (length if lengthwise else width) + kerf
+        across = max(across, width if lengthwise else length)
+    size = (place - kerf, across) if along == "length" else (across, place - kerf)
+    return CutUnit(*size, first.count, first.grain, tuple(members), is_block=len(members) > 1)
+
+
+def _laid_out(parts: tuple[WantedPart, ...], indices: list[int]) -> CutUnit:
+    """Each where it says that it lies in its block."""
+    first = parts[indices[0]]
+    members = tuple(Member(index, *(parts[index].place or NOWHERE)) for index in indices)
+    length = max(member.x + parts[member.part].length for member in members)
+    width = max(member.y + (parts[member.part].width or NOTHING) for member in members)
+    return CutUnit(length, width, first.count, first.grain, members, is_block=True)
 
 
 def _fits(unit: CutUnit, stock: StockSize, request: Request, *, turned: int) -> bool:

@@ -94,7 +94,7 @@ def integer_problem(request: Request) -> IntegerProblem:
     for unit, (length, width) in zip(cut_units, sizes, strict=True):
         whole = int(length / step), 1 if request.sticks else int(width / step)
         ways = _orientations(unit, whole, boards, request)
-        key = (*ways, unit.parts if len(unit.parts) > 1 else None)
+        key = (*ways, unit.parts if unit.is_block else None)
         groups[key].append(unit)
         kept[key] = ways
     items = tuple(

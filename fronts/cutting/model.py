@@ -33,8 +33,9 @@ class StockSize:
 class WantedPart:
     """A size to cut: `grain` is the side that the grain runs along; None may turn.
 
-    Parts that name the same `block` are cut as one, stacked along the grain by `order`, and the
-    block is cut up afterwards.
+    Parts that name the same `block` are cut as one, and the block is cut up afterwards: stacked
+    along the grain by `order`, or each with its lower left corner at its `place` in the block,
+    apart by a kerf at least. Blocks of one `sequence` lie on neighbouring sheets, by `order`.
     """
 
     label: str
@@ -44,6 +45,8 @@ class WantedPart:
     grain: Side | None = None
     block: str | None = None
     order: int = 0
+    place: tuple[Mm, Mm] | None = None
+    sequence: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +67,10 @@ class Request:
 
 @dataclass(frozen=True, slots=True)
 class Placement:
-    """A part on its sheet: `length` runs along the sheet's length, from the lower left corner."""
+    """A part on its sheet: `length` runs along the sheet's length, from the lower left corner.
+
+    `order` is its place in its `block` and its `sequence`.
+    """
 
     part: str
     x: Mm
@@ -74,6 +80,8 @@ class Placement:
     turned: bool
     grain: Side | None = None
     block: str | None = None
+    order: int = 0
+    sequence: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,6 +19,7 @@ from fronts.cutting.model import Layout, Plan, Request
 from fronts.cutting.patterns import Packing
 from fronts.cutting.sawing import layout, leaves
 from fronts.cutting.search_result import proved_least
+from fronts.cutting.sequences import in_sequence, kept_in_sequence
 from fronts.cutting.sheets.largest_offcut import with_largest_offcut
 from fronts.cutting.sheets.sheet_search import plan_sheets
 from fronts.cutting.sheets.tidying import Tidier
@@ -44,7 +45,9 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     packing = with_largest_offcut(problem, result.packing, search.share(0.3).capped(OFFCUT_SECONDS))
     result = replace(result, packing=packing)
     tidier = Tidier(problem, until(started + seconds * TIDYING - writing, clock))
-    layouts = tuple(_layouts(request, problem, tidier, waiting, tidier.drained(result.packing)))
+    packing = kept_in_sequence(tidier.drained(result.packing), problem, request)
+    result = replace(result, packing=packing)
+    layouts = in_sequence(_layouts(request, problem, tidier, waiting, packing))
     used = sum(shown.count for shown in layouts)
     priced = any(stock.price is not None for stock in request.stock)
     count = _counted(problem) if priced else result.bound

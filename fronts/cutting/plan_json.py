@@ -83,7 +83,8 @@ def _place(rectangle: Placement | Offcut) -> dict[str, Any]:
     """A rectangle on a sheet, or a length on a stick; grain stands with the part, not its place."""
     written = _written_fields(rectangle)
     unsaid = {"grain"} | ({"y", "width", "turned"} if rectangle.width is None else set())
-    unsaid |= {"block"} if written.get("block") is None else set()
+    unsaid |= {"block", "order"} if written.get("block") is None else set()
+    unsaid |= {"sequence"} if written.get("sequence") is None else set()
     return {key: value for key, value in written.items() if key not in unsaid}
 
 

@@ -60,7 +60,7 @@ def place(bench: Bench, piece: SawnPiece, index: int, turned: bool) -> None:  # 
     bench.placed.append(
         Placement(
             part.label, piece.x, piece.y, piece.right - piece.x, width, turned,
-            part.grain, part.block,
+            part.grain, part.block, part.order if part.block else 0, part.sequence,
         )
     )  # fmt: skip
 

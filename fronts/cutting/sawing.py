@@ -3,11 +3,12 @@
 from collections import deque
 from collections.abc import Iterator
 
+from fronts.cutting.block_sawing import cut_up, laid_places
 from fronts.cutting.cut_units import CutUnit
 from fronts.cutting.guillotine_tree import CutNode
 from fronts.cutting.integer_problem import IntegerProblem
 from fronts.cutting.model import Layout, Request, Side
-from fronts.cutting.saw_bench import Bench, SawnPiece, cut, keep, place, to_size
+from fronts.cutting.saw_bench import Bench, SawnPiece, cut, keep, to_size
 from fronts.rules.lengths import Mm
 
 
@@ -76,19 +77,7 @@ def _edge(bench: Bench, child: CutNode, along: Side) -> Mm:
 
 
 def _part(bench: Bench, turned: bool, piece: SawnPiece, unit: CutUnit) -> None:  # noqa: FBT001
-    """Cut a piece to a part's size, if it is not yet; a block is then cut up in its order."""
+    """Cut a piece to a part's size, if it is not yet; a block is then cut up."""
     length, width = (unit.width, unit.length) if turned else (unit.length, unit.width)
     piece = to_size(bench, piece, length, width)
-    if len(unit.parts) == 1:
-        place(bench, piece, unit.parts[0], turned)
-        return
-    side: Side = "width" if (unit.stacked == "length") != turned else "length"
-    for member in unit.parts:
-        part = bench.request.parts[member]
-        across = Mm(0) if part.width is None else part.width
-        size = (across, part.length) if turned else (part.length, across)
-        edge = piece.x + size[0] if side == "width" else piece.y + size[1]
-        member_piece = piece
-        if edge < (piece.right if side == "width" else piece.top):
-            member_piece, piece = cut(bench, piece, side, edge, "block")
-        place(bench, to_size(bench, member_piece, *size), member, turned)
+    cut_up(bench, piece, laid_places(bench.request, unit, piece, turned=turned), turned=turned)

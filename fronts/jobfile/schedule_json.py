@@ -5,9 +5,9 @@ from decimal import Decimal
 from fractions import Fraction
 from math import floor
 
-from fronts.jobfile.bands_json import banded
 from fronts.jobfile.front_kinds_json import Json, of_kind
 from fronts.jobfile.needs_json import need_json
+from fronts.jobfile.parts_json import grain_sets_json, part_json
 from fronts.rules.box_results import BoxOnSlide
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.fits import Gaps, at_ends
@@ -15,7 +15,7 @@ from fronts.rules.fitting_results import Fitting, Hole, Jig, KnobScrew, Ledges, 
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm, exact
-from fronts.rules.results import DoorUse, Finding, Front, Movement, Part, Schedule
+from fronts.rules.results import DoorUse, Finding, Front, Movement, Schedule
 from fronts.rules.truing import Truing
 from fronts.rules.wall_results import OpeningEnds, WallRuns
 
@@ -35,11 +35,12 @@ def schedule_json(schedule: Schedule, truings: Iterable[Truing] = ()) -> Json:
         "shims": [_shim(each) for each in schedule.shims],
         "doors_on_hand": [_door_use(each) for each in schedule.doors_on_hand],
         "hardware": [need_json(each) for each in schedule.hardware],
-        "parts": [_part(each) for each in schedule.parts],
+        "parts": [part_json(each) for each in schedule.parts],
         "findings": [_finding(each) for each in schedule.findings],
         "cabinets": [{"label": one.label, **_lengths(one, "x", "y")} for one in schedule.cabinets],
         "walls": [_wall(each) for each in schedule.walls],
         "openings": [_opening_ends(each) for each in schedule.openings],
+        "grain_sets": grain_sets_json(schedule),
         "truing": [_truing(each) for each in truings],
     }
 
@@ -212,19 +213,6 @@ def _door_use(use: DoorUse) -> Json:
         "front": use.front,
         **_lengths(use, "trim_width", "trim_height"),
         "trim": _lengths(use.trim, *SIDES),
-    }
-
-
-def _part(part: Part) -> Json:
-    return {
-        "label": part.label,
-        "front": part.front,
-        "part": part.part,
-        **_lengths(part, "length", "width", "thickness", "finished_length", "finished_width"),
-        "banded": banded(part.banding),
-        "material": part.material,
-        "count": part.count,
-        "stack": part.stack,
     }
 
 

@@ -37,7 +37,9 @@ T = TypeVar("T")
 
 _NEWER: Mapping[type, frozenset[str]] = {
     Kitchen: frozenset({"others", "walls", "hardware", "boxes_made_of"}),
-    FrontFacts: frozenset({"handle", "hinge", "glass", "machine", "room_behind", "handles"}),
+    FrontFacts: frozenset(
+        {"handle", "hinge", "glass", "machine", "room_behind", "handles", "grain", "grain_set"}
+    ),
     Box: frozenset({"shelves", "load_kg"}),
     Standard: frozenset({"back", "band", "premill"}),
 }

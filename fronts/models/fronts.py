@@ -43,6 +43,8 @@ class Front(Kept):
     machine_most_height = columns.maybe_size(Facts, "machine.most_height")
     machine_most_kg = columns.number(Facts, "machine.most_kg")
     room_behind = columns.maybe_size(Facts, "room_behind")
+    grain = columns.word(Facts, "grain")
+    grain_set = columns.words(Facts, "grain_set")
 
     class Meta:
         constraints = [

@@ -11,7 +11,7 @@ from fractions import Fraction
 from fronts.rules.banded_edges import PLAIN, USUAL_BANDS, Banding, banding_of, bands_named
 from fronts.rules.findings import FindingWriter
 from fronts.rules.items import BandItem
-from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, Unit
+from fronts.rules.kinds import FRONT_BUILDS, Unit
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import BOUGHT_IN, UNITS, Mm
@@ -40,7 +40,7 @@ def bandings_of(
                 unknown[code].append(front.label)
         banding = banding_of(
             front.width, front.height, front.material, standard, bands,
-            upright=FRONT_KINDS[front.kind].upright,
+            upright=front.grain_upright,
         )  # fmt: skip
         if banding is not None:
             bandings[front.label] = banding

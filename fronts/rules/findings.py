@@ -8,6 +8,7 @@ from fronts.rules.findings_along_walls import WallFindings
 from fronts.rules.findings_of_boxes import BoxFindings
 from fronts.rules.findings_of_fixing import FixingFindings
 from fronts.rules.findings_of_fronts import FrontFindings
+from fronts.rules.findings_of_grain import GrainFindings
 from fronts.rules.findings_of_handles import HandleFindings
 from fronts.rules.findings_of_hinges import HingeFindings
 from fronts.rules.findings_of_kinds import KindFindings
@@ -20,6 +21,7 @@ class FindingWriter(
     WallFindings,
     WholeWallFindings,
     FrontFindings,
+    GrainFindings,
     HingeFindings,
     HandleFindings,
     BoxFindings,

@@ -12,6 +12,7 @@ Unit: TypeAlias = Literal["in", "mm"]
 Mount: TypeAlias = Literal["overlay", "inset"]
 CabinetKind: TypeAlias = Literal["base", "wall", "tall"]
 CabinetBuild: TypeAlias = Literal["face-frame", "frameless"]
+GrainWay: TypeAlias = Literal["upright", "level"]
 FrontBuild: TypeAlias = Literal["slab", "five-piece"]
 FrontKind: TypeAlias = Literal[
     "door", "drawer", "pull-out", "fixed", "lift-up", "tip-out", "appliance-panel"
@@ -158,6 +159,10 @@ CABINET_BUILDS: Mapping[CabinetBuild, BuildTraits] = {
 FRONT_BUILDS: Mapping[FrontBuild, BuildTraits] = {
     "slab": BuildTraits("Slab", framed=False),
     "five-piece": BuildTraits("Five-piece", framed=True),
+}
+GRAIN_WAYS: Mapping[GrainWay, str] = {
+    "upright": "Up and down",
+    "level": "From side to side",
 }
 HINGE_SIDES: Mapping[Hinged, str] = {
     "left": "Left",

@@ -30,12 +30,14 @@ from fronts.rules.kinds import (
     CABINET_KINDS,
     CLOSINGS,
     FRONT_BUILDS,
+    GRAIN_WAYS,
     HINGE_SIDES,
     CabinetBuild,
     CabinetKind,
     ClosedBy,
     Closing,
     FrontBuild,
+    GrainWay,
     Hinged,
     words_of,
 )
@@ -47,6 +49,8 @@ from fronts.rules.wall_facts import Thing, Wall
 
 CHOOSE = "choose"
 """In place of a door's label: pick one of the doors on hand by assignment."""
+
+SAME_NAME = "The same name for all fronts that read as one piece"
 
 KNOB_HOLE = inches(3, 16)
 THREE_QUARTERS = inches(3, 4)
@@ -125,6 +129,11 @@ class FrontFacts:
     machine: Annotated[Machine, Group("what its machine takes", "machine_")] = ANY_MACHINE
     room_behind: Annotated[
         Mm | None, Length("room behind it, to the sink", zero=True, empty="not measured")
+    ] = None
+    grain: Annotated[GrainWay | None, Word("grain runs", GRAIN_WAYS, empty="As usual")] = None
+    grain_set: Annotated[
+        str | None,
+        Text("grain runs on in", limits.LONGEST_SET, empty="by itself", hint=SAME_NAME),
     ] = None
     handles: Annotated[
         tuple[HandlePlace, ...], Rows("places of handles", limits.MOST_HANDLES, "place")

@@ -34,6 +34,8 @@ LONGEST_FRONT_LABEL = 100
 """Cabinet's, opening's, and a number."""
 LONGEST_MATERIAL = 80
 LONGEST_NOTE = 400
+LONGEST_SET = 40
+"""What fronts whose grain runs on are called together."""
 MOST_ITEMS = 200
 """Of one kind on a shop's list."""
 MOST_HANDLES = 8

@@ -30,8 +30,9 @@ from fronts.rules.weight import panel_material, slab_weight, weight_kg
 class Make:
     """How a front is made; sizes in mm, already trimmed, as is its `door` on hand.
 
-    `glass` is in it instead of a panel; `middles` are those of its handles, `settled` where a
-    hole or somebody's word says where they are.
+    `glass` is in it instead of a panel; `grain_upright` is its slab's grain or its panel's;
+    `middles` are those of its handles, `settled` where a hole or somebody's word says where they
+    are.
     """
 
     kind: FrontKind
@@ -39,6 +40,7 @@ class Make:
     face: Face
     material: str
     glass: bool
+    grain_upright: bool
     trim: DoorTrim
     door: DoorOnHand | None
     handle: HandleItem | None
@@ -103,6 +105,7 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
         face=face,
         material=wish.material or (door.material if door else None) or default,
         glass=wish.glass and face.framed,
+        grain_upright=_grain_upright(wish, laid, face),
         trim=trim,
         door=door,
         handle=handle,
@@ -114,6 +117,13 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
 def _wished_build(wish: FrontFacts, door: DoorOnHand | None) -> FrontBuild:
     """As somebody says, as its door is, five-piece round glass, else a slab."""
     return wish.build or (door.build if door else "five-piece" if wish.glass else "slab")
+
+
+def _grain_upright(wish: FrontFacts, laid: Laid, face: Face) -> bool:
+    """As somebody says; else up and down in panels, doors, pull-outs (common practice)."""
+    if wish.grain is not None:
+        return wish.grain == "upright"
+    return face.framed or FRONT_KINDS[laid.opening.closing.front].upright
 
 
 def _takes_narrow_rails(laid: Laid) -> bool:

@@ -8,7 +8,8 @@ wants a middle rail (Architectural Woodwork Standards, 1st ed. 2009, stile-and-r
 from dataclasses import dataclass, replace
 
 from fronts.rules.banded_edges import Banding
-from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS
+from fronts.rules.grain_results import GrainPlace
+from fronts.rules.kinds import FRONT_BUILDS
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.materials import Wood, material_of
 from fronts.rules.movement import change, resting_moisture
@@ -71,23 +72,27 @@ def panel_clearance(width: Mm, material: str, step: Mm, practice: Practice) -> M
 
 
 def parts_of(
-    front: Front, practice: Practice, step: Mm, *, stack: str | None, banding: Banding | None = None
+    front: Front,
+    practice: Practice,
+    step: Mm,
+    *,
+    stack: str | None,
+    grain: GrainPlace | None,
+    banding: Banding | None = None,
 ) -> tuple[Part, ...]:
     """The pieces of one new front; grain runs along each part's length.
 
-    A slab is cut as large as its `banding` has it; one that has no room for that is not cut.
-
-    Doors and pull-outs have upright grain, drawer and fixed fronts level grain (common
-    practice, no source).
+    `grain` is said of the piece whose grain runs on to other fronts: its slab, its panels. A slab
+    is cut as large as its `banding` has it; one that has no room for that is not cut.
     """
+    upright, width, height = front.grain_upright, front.width, front.height
     if not FRONT_BUILDS[front.build].framed:
-        upright = FRONT_KINDS[front.kind].upright
-        height = front.height if banding is None else banding.cut_height
-        across = front.width if banding is None else banding.cut_width
-        if min(height, across) <= 0:
+        if banding is not None:
+            width, height = banding.cut_width, banding.cut_height
+        if min(width, height) <= 0:
             return ()
-        length, width = (height, across) if upright else (across, height)
-        slab = _part(front, SLAB, length, width, front.thickness, front.material, 1, stack)
+        length, width = (height, width) if upright else (width, height)
+        slab = _part(front, SLAB, length, width, front.thickness, front.material, 1, stack, grain)
         return (replace(slab, banding=banding),)
     if not has_panel(front.width, front.height, front.stile, front.rail, practice):
         return ()
@@ -101,11 +106,12 @@ def parts_of(
     )
     if front.glass:  # ordered as a pane
         return frame_parts
+    width, height = frame.panel_width, frame.panel_height
+    length, width = (height, width) if upright else (width, height)
     return (
         *frame_parts,
         _part(
-            front, PANEL, frame.panel_height, frame.panel_width, front.panel_thickness, panel,
-            frame.panels, None,
+            front, PANEL, length, width, front.panel_thickness, panel, frame.panels, None, grain
         ),
     )  # fmt: skip
 
@@ -119,6 +125,7 @@ def _part(
     material: str,
     count: int,
     stack: str | None,
+    grain: GrainPlace | None = None,
 ) -> Part:
     return Part(
         label=front.label if part == SLAB else f"{front.label} {part}",
@@ -130,4 +137,5 @@ def _part(
         material=material,
         count=count,
         stack=stack,
+        grain=grain,
     )

@@ -13,6 +13,7 @@ from fronts.rules.banded_edges import Banding
 from fronts.rules.box_results import BoxOnSlide
 from fronts.rules.face import Face
 from fronts.rules.fitting_results import Fitting, FixedScrews, Jig, Shim, Tray
+from fronts.rules.grain_results import GrainPlace, GrainSet
 from fronts.rules.handles import Handle
 from fronts.rules.hinge_results import DoorHinge
 from fronts.rules.job_facts import JobFacts
@@ -60,6 +61,7 @@ class Front:
     `knob_screw` goes through the front alone, None where a box stands behind it or none fits.
     `lean` is the opening's lean over its height, None where no diagonals were taken. `fixed_by`
     holds what does not open, `tray` is a tip-out's, `machine` what a panel hangs on.
+    `grain_upright` is its slab's grain, or its panel's.
     """
 
     label: str
@@ -97,6 +99,7 @@ class Front:
     fixed_by: FixedScrews | None
     tray: Tray | None
     machine: Machine | None
+    grain_upright: bool
 
     @property
     def right(self) -> Mm:
@@ -183,7 +186,11 @@ class Need:
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """A piece to cut, as large as it is cut; grain runs along `length`."""
+    """A piece to cut, as large as it is cut; grain runs along `length`.
+
+    `stack` is the opening whose drawer fronts it is one of, `grain` its place among fronts whose
+    grain runs on.
+    """
 
     label: str
     front: str
@@ -194,6 +201,7 @@ class Part:
     material: str
     count: int
     stack: str | None = None
+    grain: GrainPlace | None = None
     banding: Banding | None = None
 
     @property
@@ -238,6 +246,7 @@ class Schedule:
     cabinets: tuple[CabinetPlace, ...]
     walls: tuple[WallRuns, ...]
     openings: tuple[OpeningEnds, ...]
+    grain_sets: tuple[GrainSet, ...]
 
     def front(self, label: str) -> Front:
         return next(each for each in self.fronts if each.label == label)

@@ -30,6 +30,8 @@ from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.fixed_fronts import fixed_screws
 from fronts.rules.fixing import fit
+from fronts.rules.grain_findings import grain_findings
+from fronts.rules.grain_sets import SetOnWall, grain_sets
 from fronts.rules.handle_findings import handle_findings
 from fronts.rules.handle_settling import settle_handles
 from fronts.rules.handles import Handle, handles_at, thinnest
@@ -70,7 +72,7 @@ def schedule(kitchen: Kitchen) -> Schedule:
     laid, unserved = _pick_doors(openings, kitchen)
     findings = _laying_findings(openings, laid, kitchen, writer)
     hinges = hinges_of(kitchen.hardware.hinges, kitchen.practice)
-    makes = [make_of(front, kitchen, hinges) for front in laid]
+    sets, makes = grain_sets(laid, [make_of(front, kitchen, hinges) for front in laid])
     findings += _door_findings(laid, makes, unserved, writer, kitchen.practice)
 
     faced = facing([placed(front) for front in laid])
@@ -93,7 +95,8 @@ def schedule(kitchen: Kitchen) -> Schedule:
         fronts, {fitting.front: fitting for fitting in fittings}, boxes, kitchen, writer
     )
     bandings, banding = bandings_of(fronts, laid, kitchen, writer)
-    parts = _parts(fronts, laid, boxes, bandings, kitchen)
+    parts = _parts(fronts, laid, boxes, sets, bandings, kitchen)
+    banding += grain_findings(sets, parts, kitchen, writer)
     return Schedule(
         job=kitchen.job,
         fronts=tuple(fronts),
@@ -108,6 +111,7 @@ def schedule(kitchen: Kitchen) -> Schedule:
         cabinets=cabinet_places(kitchen),
         walls=walls,
         openings=tuple(tapering_or_leaning(chain.from_iterable(openings))),
+        grain_sets=tuple(one.shown for one in sets),
     )
 
 
@@ -225,6 +229,7 @@ def _make_fronts(
                 weight_kg=weight, lean=lean_of(front.opening, front.rect.width), movement=move,
                 fixed_by=fixed_screws(front, make.face.thickness, kitchen),
                 tray=tray_of(front, kitchen.practice), machine=machine_of(front),
+                grain_upright=make.grain_upright,
             )
         )  # fmt: skip
     return fronts, findings
@@ -277,17 +282,19 @@ def _parts(
     fronts: Sequence[Front],
     laid: Sequence[Laid],
     boxes: Mapping[str, Standing],
+    sets: Sequence[SetOnWall],
     bandings: Mapping[str, Banding],
     kitchen: Kitchen,
 ) -> tuple[Part, ...]:
     in_opening = Counter(front.opening_label for front in laid if front.opening.closing.stack)
+    places = {label: place for one in sets for label, place in one.places.items()}
     parts: list[Part] = []
     for front, laid_front in zip(fronts, laid, strict=True):
         if front.is_new:
             stack = laid_front.opening_label if in_opening[laid_front.opening_label] > 1 else None
             parts += parts_of(
                 front, kitchen.practice, kitchen.job.step, stack=stack,
-                banding=bandings.get(front.label),
+                grain=places.get(front.label), banding=bandings.get(front.label),
             )  # fmt: skip
         standing = boxes.get(front.label)
         if standing is not None:

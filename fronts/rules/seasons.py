@@ -7,7 +7,7 @@ half each way.
 from collections.abc import Mapping, Sequence
 from typing import Literal
 
-from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS, Side, is_inset
+from fronts.rules.kinds import FRONT_BUILDS, Side, is_inset
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.making import Make
@@ -54,7 +54,7 @@ def _growth(laid: Laid, make: Make, practice: Practice) -> _Growth:
     wood = material_of(make.material)
     if FRONT_BUILDS[make.build].framed or not isinstance(wood, Wood):
         return None
-    across: Literal["width", "height"] = "width" if FRONT_KINDS[make.kind].upright else "height"
+    across: Literal["width", "height"] = "width" if make.grain_upright else "height"
     size = laid.width if across == "width" else laid.height
     dry = resting_moisture(practice.site_celsius, practice.humidity_low)
     damp = resting_moisture(practice.site_celsius, practice.humidity_high)

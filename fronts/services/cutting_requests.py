@@ -1,9 +1,14 @@
 """What a plan is asked to cut: the shop's saw, the usual stock, the parts as a saw sees them."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+from functools import partial
 
+from fronts.cutting.cut_units import misfits
 from fronts.cutting.model import Request, Side, StockSize, WantedPart
 from fronts.rules.cutting_groups import CuttingGroup
+from fronts.rules.grain_blocks import blocks_of
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.materials import has_grain
 from fronts.rules.results import Part
 from fronts.rules.usual_stock import USUAL_SAW, USUAL_SHEET, USUAL_STICK, Saw
@@ -47,14 +52,47 @@ def request_for(
     group: CuttingGroup, saw: Saw, stock: Sequence[StockSize], *, sticks: bool, upright: bool
 ) -> Request:
     """A material's parts from this stock."""
-    grained = any(size.grain for size in stock)
+    grained = any(size.grain for size in stock) and not sticks
+    running = [part for part in group.parts if part.grain and grained]
+    rest = replace(group, parts=tuple(part for part in group.parts if part not in running))
     return Request(
         kerf=saw.kerf,
         trim=saw.ends if sticks else saw.trim,
         stock=tuple(stock),
         safe_width=saw.safe,
-        parts=parts_to_cut(group, sticks=sticks, grained=grained, upright=upright),
+        parts=(
+            *sets_to_cut(running, saw, stock),
+            *parts_to_cut(rest, sticks=sticks, grained=grained, upright=upright),
+        ),
     )
+
+
+def sets_to_cut(
+    parts: Sequence[Part], saw: Saw, stock: Sequence[StockSize]
+) -> Iterator[WantedPart]:
+    """Fronts whose grain runs on, each set in as few blocks as the stock lets it be, in order."""
+    names = dict.fromkeys(part.grain.name for part in parts if part.grain)
+    fits = partial(_fits, saw.trim, _to_be_had(stock))
+    for name in names:
+        own = [part for part in parts if part.grain and part.grain.name == name]
+        for number, block in enumerate(blocks_of(own, saw.kerf, fits), 1):
+            for part, grain, placed in block:
+                yield WantedPart(
+                    label=part.label, length=part.length, width=part.width, grain="length",
+                    block=f"grain set {name}, {number}", order=grain.number,
+                    place=(placed.x, placed.y), sequence=name,
+                )  # fmt: skip
+
+
+def _to_be_had(stock: Sequence[StockSize]) -> Sequence[StockSize]:
+    """What can be bought as often as needed: an offcut holds one block, not any; else all."""
+    return [size for size in stock if size.count is None] or stock
+
+
+def _fits(trim: Mm, stock: Sequence[StockSize], along: Mm, across: Mm) -> bool:
+    """Whether so much, along its grain and across, comes out of one of these sizes."""
+    unit = Request(NOTHING, trim, tuple(stock), (WantedPart("", along, across, grain="length"),))
+    return not misfits(unit)
 
 
 def parts_to_cut(

@@ -18,6 +18,7 @@ from tests.rules import (
     finding_cases_bands,
     finding_cases_boxes,
     finding_cases_fixing,
+    finding_cases_grain,
     finding_cases_handles,
     finding_cases_hinges,
     finding_cases_kinds,
@@ -42,6 +43,7 @@ CASES = [
     *finding_cases_handles.CASES,
     *finding_cases_kinds.CASES,
     *finding_cases_bands.CASES,
+    *finding_cases_grain.CASES,
 ]
 each_case = pytest.mark.parametrize(
     "case", CASES, ids=[f"{each.code}: {each.says}" for each in CASES]

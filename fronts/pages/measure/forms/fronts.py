@@ -26,6 +26,7 @@ class FrontForm(KitchenForm):
             ("door_on_hand", "width", "height"),
             kind="cells",
         ),
+        Group("Its grain", ("grain", "grain_set"), kind="cells"),
         Group("Moved off its place", ("shift_x", "shift_y"), kind="cells"),
         Group(
             "What its machine takes, from the machine's booklet",

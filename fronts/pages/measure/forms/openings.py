@@ -89,6 +89,8 @@ class OpeningForm(MeasuredForm):
                 "front_thickness",
                 "front_build",
                 "front_material",
+                "front_grain",
+                "front_grain_set",
                 "front_hinge",
                 "front_handle",
                 "front_shift_x",

@@ -119,6 +119,8 @@ def _decided(front: Front) -> Iterator[str]:
         yield "moved off its place"
     if front.glass:
         yield "glass"
+    if front.grain_set:
+        yield f"grain set {front.grain_set}"
     yield from (f"{kind} {code}" for kind, code in (
         ("hinge", front.hinge), ("handle", front.handle)
     ) if code)  # fmt: skip
