@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from django.utils.safestring import SafeString
 
+from fronts.cutting.blocks_on_sheet import block_boxes
 from fronts.cutting.model import Cut, Layout, Offcut, Placement
 from fronts.drawings.dimension import Chain, Piece, dimension_chain
 from fronts.drawings.drawing import PAPER, SCREEN, Drawing, Ink
@@ -24,6 +25,8 @@ _ROW: Px = 14_00
 _INSET: Px = 2_00
 _ARROW: Px = 26_00
 _HEAD: Px = 3_00
+_PROUD: Px = 1_50
+"""A block's outline runs so far outside its parts'."""
 _STEPS = 12
 """A cut's number is tried at so many places along the cut."""
 
@@ -71,6 +74,9 @@ def layout_drawing(layout: Layout, *, unit: str, room: tuple[Px, Px], ink: Ink =
     view.drawing.rect("cabinet", view.scale.area(Mm(0), Mm(0), stock.length, width))
     for placed in layout.placed:
         view.drawing.rect("front", view.area(placed))
+    for _, box in block_boxes(layout):
+        high = width if box[3] is None else box[3]
+        view.drawing.rect("block", view.scale.area(*box[:3], high).grown(_PROUD))
     for placed in layout.placed:
         _name(view, view.area(placed), list(_said(view, placed)))
     for offcut in layout.offcuts:
@@ -93,13 +99,16 @@ def _said(view: _View, placed: Placement) -> Iterator[list[Line]]:
     long = show(placed.length, view.unit)
     wide = "" if placed.width is None else show(placed.width, view.unit)
     size = f"{long} × {wide}" if wide else long
+    part = placed.part if placed.sequence is None else f"{placed.order}·{placed.part}"
     for name, figure in ((_NAME, _FIGURE), (_FIGURE, _SMALL), (_SMALL, _SMALL)):
-        yield [(placed.part, name, True), (size, figure, False)]
-        yield [(f"{placed.part}  {size}", figure, False)]
+        yield [(part, name, True), (size, figure, False)]
+        yield [(f"{part}  {size}", figure, False)]
     if wide:
-        yield [(placed.part, _SMALL, True), (f"{long} ×", _SMALL, False), (wide, _SMALL, False)]
+        yield [(part, _SMALL, True), (f"{long} ×", _SMALL, False), (wide, _SMALL, False)]
+    if placed.sequence is not None:
+        yield [(f"{placed.order}", _SMALL, True), (placed.part, _SMALL, True)]
     if wide:
-        yield [(placed.part, _SMALL, True)]
+        yield [(part, _SMALL, True)]
 
 
 def _name(view: _View, area: Area, ways: Sequence[list[Line]]) -> None:

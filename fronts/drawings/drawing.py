@@ -11,7 +11,17 @@ from fronts.drawings.svg import Px, element, number, words, written
 
 Anchor: TypeAlias = Literal["start", "middle", "end"]
 Kind: TypeAlias = Literal[
-    "front", "cabinet", "opening", "hand", "dimension", "floor", "stop", "hatch", "box", "hidden"
+    "front",
+    "cabinet",
+    "opening",
+    "hand",
+    "dimension",
+    "floor",
+    "stop",
+    "hatch",
+    "box",
+    "hidden",
+    "block",
 ]
 
 _LINES: dict[Kind, tuple[Px, str | None]] = {
@@ -25,6 +35,7 @@ _LINES: dict[Kind, tuple[Px, str | None]] = {
     "hatch": (80, None),
     "box": (120, None),
     "hidden": (80, "4 3"),
+    "block": (320, None),
 }
 """Line kinds and weights after ISO 128-2: thick outlines, thin dimensions, dashes for hidden."""
 

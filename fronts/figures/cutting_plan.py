@@ -9,6 +9,7 @@ from django.utils.safestring import SafeString
 
 from fronts.cutting.model import Layout, Plan, StockSize
 from fronts.figures.cutting_steps import Step, steps_of, stops_of
+from fronts.figures.grain_on_sheets import grain_lines
 from fronts.figures.sizes import size
 from fronts.selectors.plans import money
 
@@ -20,7 +21,8 @@ Draw: TypeAlias = Callable[[Layout], SafeString]
 class LayoutShown:
     """One way of cutting, drawn once, with how many are cut so.
 
-    A sheet has `steps`, a stick its `stops` in one line; `trims` says which cuts only trim.
+    A sheet has `steps`, a stick its `stops` in one line; `trims` says which cuts only trim,
+    `grain` what of grain sets is on it.
     """
 
     title: str
@@ -29,6 +31,7 @@ class LayoutShown:
     steps: tuple[Step, ...]
     stops: str
     offcuts: str
+    grain: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +97,7 @@ def stock_size(stock: StockSize, unit: str) -> str:
 
 
 def _layouts(plan: Plan, unit: str, draw: Draw) -> Iterator[LayoutShown]:
+    grain = grain_lines(plan, unit)
     for number, layout in enumerate(plan.layouts, 1):
         stick, kerf = layout.stock.width is None, plan.request.kerf
         what = "Stick" if stick else "Sheet"
@@ -105,6 +109,7 @@ def _layouts(plan: Plan, unit: str, draw: Draw) -> Iterator[LayoutShown]:
             steps=() if stick else tuple(steps_of(layout, kerf, unit)),
             stops=stops_of(layout, kerf, unit) if stick else "",
             offcuts="; ".join(_offcuts(layout, unit)),
+            grain=grain[number - 1],
         )
 
 

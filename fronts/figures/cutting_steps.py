@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from fronts.cutting.blocks_on_sheet import block_boxes
 from fronts.cutting.model import Cut, Layout
 from fronts.rules.lengths import NOTHING, Mm, show
 
@@ -72,6 +73,7 @@ def _names(layout: Layout, kerf: Mm) -> Iterator[tuple[str, str]]:
         (each.x, each.y, each.length, each.width): "offcut to keep" if each.usable else "waste"
         for each in layout.offcuts
     }
+    blocks = {box: name for name, box in block_boxes(layout)}
     cut_again = {cut.piece for cut in layout.cuts}
     for name, piece in _pieces(layout, kerf).items():
         width = None if layout.stock.width is None else piece.top - piece.y
@@ -79,6 +81,8 @@ def _names(layout: Layout, kerf: Mm) -> Iterator[tuple[str, str]]:
         found = places.get(key) or rests.get(key)
         if found and name not in cut_again:
             yield name, found
+        elif name in cut_again and key in blocks:
+            yield name, blocks[key]
 
 
 def _pieces(layout: Layout, kerf: Mm) -> dict[str, _Piece]:

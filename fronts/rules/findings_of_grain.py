@@ -48,13 +48,15 @@ class GrainFindings(FindingWords):
         )
         return Finding("check", "grain-set-of-several-stocks", fronts, words)
 
-    def grain_over_sheets(
-        self, fronts: tuple[str, ...], name: str, sheet: tuple[Mm, Mm], blocks: int
+    def grain_parted(
+        self, fronts: tuple[str, ...], name: str, sheet: tuple[Mm, Mm], runs: int, blocks: int
     ) -> Finding:
         """A set that is larger than a sheet."""
         length, width = sheet
         words = (
             f"Grain set {name} is larger than a sheet of {self.say(length)} × {self.say(width)}: "
-            f"it is cut in {blocks} blocks; take sheets that follow one another in the flitch."
+            f"its grain runs on within each of {runs} parts of it, cut in order"
         )
-        return Finding("note", "grain-set-over-sheets", fronts, words)
+        if blocks > 1:
+            words += f" from {blocks} sheets; take sheets that follow one another in the flitch"
+        return Finding("note", "grain-set-parted", fronts, f"{words}.")

@@ -19,7 +19,14 @@ class PartInBlock(NamedTuple):
     placed: PlacedPiece
 
 
-def blocks_of(parts: Sequence[Part], kerf: Mm, fits: Fits) -> tuple[tuple[PartInBlock, ...], ...]:
+class PartsBlock(NamedTuple):
+    """Pieces that are cut out of a sheet as one; in `runs` of them the grain runs on unbroken."""
+
+    parts: tuple[PartInBlock, ...]
+    runs: int
+
+
+def blocks_of(parts: Sequence[Part], kerf: Mm, fits: Fits) -> tuple[PartsBlock, ...]:
     """The blocks of one set's parts of one material, in order."""
     pieces = [piece for part in parts for piece in _pieces(part)]
     if not pieces:
@@ -30,9 +37,9 @@ def blocks_of(parts: Sequence[Part], kerf: Mm, fits: Fits) -> tuple[tuple[PartIn
     ]
     upright = pieces[0][1].upright
     return tuple(
-        tuple(
-            PartInBlock(pieces[placed.number][0], pieces[placed.number][1], placed)
-            for placed in block.pieces
+        PartsBlock(
+            tuple(PartInBlock(*pieces[placed.number][:2], placed) for placed in block.pieces),
+            block.runs,
         )
         for block in grain_blocks(numbered, kerf, fits, upright=upright)
     )

@@ -55,5 +55,6 @@ def _over_sheets(
     if not has_grain(group.material):
         return
     blocks = blocks_of(group.parts, saw.kerf, lambda x, y: x <= along and y <= across)
-    if len(blocks) > 1:
-        yield writer.grain_over_sheets(one.shown.fronts, one.shown.name, sheet, len(blocks))
+    runs = sum(block.runs for block in blocks)
+    if runs > 1:
+        yield writer.grain_parted(one.shown.fronts, one.shown.name, sheet, runs, len(blocks))

@@ -1,8 +1,9 @@
 """Parts whose grain runs on, laid out on a sheet as they stand on the wall, a kerf between them.
 
-The kerf is what is lost of the figure between neighbours. What is too large for a sheet goes over
-several, in order, each with as much as it holds. The grain runs along the sheet's `x`: with
-upright grain what is on top on the wall is at the left.
+The kerf is what is lost of the figure between neighbours. What is too wide or too long for a
+sheet is parted and goes on behind or beside what came before; what a sheet holds no more goes on
+on the next, so that each has as much as it holds, in order. The grain runs along the sheet's `x`:
+with upright grain what is on top on the wall is at the left.
 
 Parts that stand flush stay flush; one that is narrower than its neighbours keeps its place
 beside them.
@@ -42,19 +43,27 @@ class PlacedPiece(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class GrainBlock:
-    """Pieces that are cut out of a sheet as one."""
+    """Pieces that are cut out of a sheet as one; in `runs` of them the grain runs on unbroken."""
 
     along: Mm
     across: Mm
     pieces: tuple[PlacedPiece, ...]
+    runs: int = 1
 
 
 def grain_blocks(
     pieces: Sequence[GrainPiece], kerf: Mm, fits: Fits, *, upright: bool
 ) -> tuple[GrainBlock, ...]:
     """The pieces as few blocks that fit, in order; one that fits nowhere is a block by itself."""
-    whole = grouped([(piece.rect, piece) for piece in pieces])
-    return tuple(_blocks(whole, _Bench(kerf, fits, upright)))
+    whole, bench = grouped([(piece.rect, piece) for piece in pieces]), _Bench(kerf, fits, upright)
+    blocks: list[GrainBlock] = []
+    for run in _runs(whole, bench):
+        longer = _joined(blocks[-1], run, bench) if blocks else None
+        if longer:
+            blocks[-1] = longer
+        else:
+            blocks.append(run)
+    return tuple(blocks)
 
 
 class _Bench(NamedTuple):
@@ -63,7 +72,23 @@ class _Bench(NamedTuple):
     upright: bool
 
 
-def _blocks(group: Grouped[GrainPiece], bench: _Bench) -> Iterator[GrainBlock]:
+def _joined(first: GrainBlock, then: GrainBlock, bench: _Bench) -> GrainBlock | None:
+    """Both as one block, the second behind the first or beside it; None where neither fits."""
+    widest, longest = max(first.across, then.across), max(first.along, then.along)
+    behind = first.along + bench.kerf + then.along
+    beside = first.across + bench.kerf + then.across
+    for along, across, x, y in (
+        (behind, widest, first.along + bench.kerf, NOTHING),
+        (longest, beside, NOTHING, first.across + bench.kerf),
+    ):
+        if bench.fits(along, across):
+            moved = tuple(one._replace(x=one.x + x, y=one.y + y) for one in then.pieces)
+            return GrainBlock(along, across, (*first.pieces, *moved), first.runs + then.runs)
+    return None
+
+
+def _runs(group: Grouped[GrainPiece], bench: _Bench) -> Iterator[GrainBlock]:
+    """The pieces in order, in parts that fit and are laid out as on the wall."""
     block = _laid_out(group, bench)
     if bench.fits(block.along, block.across) or group.piece is not None:
         yield block
@@ -79,7 +104,7 @@ def _blocks(group: Grouped[GrainPiece], bench: _Bench) -> Iterator[GrainBlock]:
         alone = _laid_out(part, bench)
         together = [part] if bench.fits(alone.along, alone.across) else []
         if not together:
-            yield from _blocks(part, bench)
+            yield from _runs(part, bench)
     if together:
         yield _laid_out(replace(group, groups=tuple(together)), bench)
 

@@ -76,7 +76,7 @@ def sets_to_cut(
     for name in names:
         own = [part for part in parts if part.grain and part.grain.name == name]
         for number, block in enumerate(blocks_of(own, saw.kerf, fits), 1):
-            for part, grain, placed in block:
+            for part, grain, placed in block.parts:
                 yield WantedPart(
                     label=part.label, length=part.length, width=part.width, grain="length",
                     block=f"grain set {name}, {number}", order=grain.number,

@@ -5,11 +5,12 @@ from dataclasses import dataclass
 
 from fronts.figures.bands import band_words, finished_words
 from fronts.figures.findings import findings_of
-from fronts.figures.parts import part_words
+from fronts.figures.parts import part_words, place_in_set
 from fronts.figures.sizes import size
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.lengths import show
 from fronts.rules.materials import has_grain
+from fronts.rules.parts import PANEL, SLAB
 from fronts.rules.results import Front, Part, Schedule
 from fronts.sheets.sheet_page import SheetSource, page
 
@@ -21,7 +22,7 @@ MOST = 3_000
 
 @dataclass(frozen=True, slots=True)
 class Sticker:
-    """What stands on one piece."""
+    """What stands on one piece; `grain_set` is the set that it is one of, and its number there."""
 
     label: str
     piece: str
@@ -29,6 +30,7 @@ class Sticker:
     material: str
     cabinet: str
     grain: str
+    grain_set: str
     band: str
     finished: str
 
@@ -58,7 +60,23 @@ def _stickers(parts: Iterable[Part], fronts: dict[str, Front], unit: str) -> Ite
                 size=size(unit, part.length, part.width),
                 material=f"{part.material} {show(part.thickness, unit)}",
                 cabinet=f"cabinet {front.cabinet}, wall {front.wall}",
-                grain=f"grain along {show(part.length, unit)}" if has_grain(part.material) else "",
+                grain=_grain(part, front, unit),
+                grain_set=_grain_set(part),
                 band=band_words(part) or "no banding",
                 finished=finished_words(part, unit),
             )
+
+
+def _grain(part: Part, front: Front, unit: str) -> str:
+    """Which side the grain runs along; on a front's face with an arrow, the front's top up."""
+    if not has_grain(part.material):
+        return ""
+    arrow = ("↑ " if front.grain_upright else "→ ") if part.part in (SLAB, PANEL) else ""
+    return f"grain {arrow}along {show(part.length, unit)}"
+
+
+def _grain_set(part: Part) -> str:
+    """`Run, 2 of 8`."""
+    if part.grain is None or not has_grain(part.material):
+        return ""
+    return f"{part.grain.name}, {place_in_set(part.grain)}"

@@ -42,6 +42,6 @@ CASES = [
     Case("one is thicker", "grain-set-of-several-stocks", "check", PAIR,
          _other(thickness=inch("1")), _both(thickness=inch("1"))),
     # 48 in less 1/4 in a side is 47 1/2; two doors and the kerf of 1/8 in come to 1/8 in more.
-    Case("wider than a sheet", "grain-set-over-sheets", "note", PAIR, _both("22 3/4"),
+    Case("wider than a sheet", "grain-set-parted", "note", PAIR, _both("22 3/4"),
          _both("22 11/16")),
 ]  # fmt: skip

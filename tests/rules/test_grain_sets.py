@@ -144,12 +144,21 @@ def test_a_lower_door_keeps_its_place_beside_a_taller_one() -> None:
 
 
 def test_a_run_is_parted_where_the_sheet_ends() -> None:
-    """Five doors of 400: three come to 1206, and a fourth would be too wide for 1220."""
+    """Five doors of 400: three come to 1206, and a fourth would be too wide for 1220.
+
+    Where the sheet is long enough for two rows, 700 + 3 + 700, the rest goes on behind them.
+    """
     doors = [Rect(Mm(402) * place, Mm(0), Mm(400), Mm(700)) for place in range(5)]
-    blocks = grain_blocks(
-        _pieces(*doors, upright=True), KERF, lambda _, across: across <= Mm(1220), upright=True
-    )
-    assert [[piece.number for piece in block.pieces] for block in blocks] == [[0, 1, 2], [3, 4]]
+    pieces = _pieces(*doors, upright=True)
+
+    def blocks(length: int) -> list[list[tuple[int, int]]]:
+        def fits(along: Mm, across: Mm) -> bool:
+            return along <= length and across <= Mm(1220)
+
+        return [_places(block) for block in grain_blocks(pieces, KERF, fits, upright=True)]
+
+    assert blocks(1402) == [[(0, 0), (0, 403), (0, 806)], [(0, 0), (0, 403)]]
+    assert blocks(1403) == [[(0, 0), (0, 403), (0, 806), (703, 0), (703, 403)]]
 
 
 def test_fronts_that_no_line_parts_still_have_an_order() -> None:
