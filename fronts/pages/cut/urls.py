@@ -2,9 +2,9 @@
 
 from django.urls import URLPattern, path
 
-from fronts.pages.cut import views
+from fronts.pages.cut.views import plan
 
 urlpatterns: list[URLPattern] = [
-    path("jobs/<int:job_id>/cut/", views.job_cut, name="job-cut"),
-    path("jobs/<int:job_id>/cut/cancel/", views.cut_cancel, name="cut-cancel"),
+    path("jobs/<int:job_id>/cut/", plan.job_cut, name="job-cut"),
+    path("jobs/<int:job_id>/cut/cancel/", plan.cut_cancel, name="cut-cancel"),
 ]

@@ -7,7 +7,7 @@ from django.http import HttpResponse, QueryDict
 from fronts.cutting.plan_json import stored_request
 from fronts.figures.parts import material_name
 from fronts.models import CutPlan, PlanState
-from fronts.pages.cut.forms import CutPlanForm
+from fronts.pages.cut.forms.plan import CutPlanForm
 from fronts.pages.cut.rows.banding import banding_rows
 from fronts.pages.cut.rows.cut_list import cut_list
 from fronts.pages.cut.rows.plan import Progress, plan_shown, progress_of

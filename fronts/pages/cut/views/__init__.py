@@ -1,0 +1,1 @@
+"""What a person does about cutting: a plan, sets of fronts."""
