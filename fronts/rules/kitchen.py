@@ -133,7 +133,7 @@ class FrontFacts:
     grain: Annotated[GrainWay | None, Word("grain runs", GRAIN_WAYS, empty="As usual")] = None
     grain_set: Annotated[
         str | None,
-        Text("grain runs on in", limits.LONGEST_SET, empty="by itself", hint=SAME_NAME),
+        Text("grain set", limits.LONGEST_SET, empty="by itself", hint=SAME_NAME),
     ] = None
     handles: Annotated[
         tuple[HandlePlace, ...], Rows("places of handles", limits.MOST_HANDLES, "place")
