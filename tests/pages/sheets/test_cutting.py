@@ -91,7 +91,7 @@ def test_each_piece_has_its_label(kitchen_job: Job, installer: Person, signed_in
 
     assert "B1.a 28 1/2 × 16" in text
     assert "cabinet B1, wall North" in text
-    assert "grain along 28 1/2; band all 4 edges" in text
+    assert "grain ↑ along 28 1/2; band all 4 edges" in text
     assert "stile 1 of 2" in text
     assert "stile 2 of 2" in text
     assert text.count("B2.a") == 5  # two stiles, two rails, a panel
