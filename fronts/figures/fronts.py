@@ -46,7 +46,8 @@ def made_from(front: Front, unit: str) -> str:
     """`slab, maple`, or the door on hand that it is made from and what is sawn off it."""
     if front.door_on_hand is None:
         glazed = ", glass" if front.glass else ""
-        return f"{front.build}, {front.material}{glazed}" + ("" if front.is_new else ", on hand")
+        whence = ", bought" if front.bought else "" if front.is_new else ", on hand"
+        return f"{front.build}, {front.material}{glazed}{whence}"
     trims = trims_of(front.trim, unit)
     return f"door {front.door_on_hand}, {f'trim {trims}' if trims else AS_IT_IS}"
 

@@ -5,6 +5,7 @@ from decimal import Decimal
 from fractions import Fraction
 from math import floor
 
+from fronts.jobfile.bought_json import bought_line
 from fronts.jobfile.front_kinds_json import Json, of_kind
 from fronts.jobfile.needs_json import need_json
 from fronts.jobfile.parts_json import grain_sets_json, part_json
@@ -41,6 +42,7 @@ def schedule_json(schedule: Schedule, truings: Iterable[Truing] = ()) -> Json:
         "walls": [_wall(each) for each in schedule.walls],
         "openings": [_opening_ends(each) for each in schedule.openings],
         "grain_sets": grain_sets_json(schedule),
+        "bought": [bought_line(each) for each in schedule.bought],
         "truing": [_truing(each) for each in truings],
     }
 
@@ -199,12 +201,8 @@ def _jig(jig: Jig) -> Json:
 
 
 def _shim(shim: Shim) -> Json:
-    return {
-        "thickness": exact(shim.thickness),
-        "side": shim.side,
-        "bottom": shim.bottom,
-        "fronts": list(shim.fronts),
-    }
+    thick, fronts = exact(shim.thickness), list(shim.fronts)
+    return {"thickness": thick, "side": shim.side, "bottom": shim.bottom, "fronts": fronts}
 
 
 def _door_use(use: DoorUse) -> Json:

@@ -38,10 +38,33 @@ T = TypeVar("T")
 _NEWER: Mapping[type, frozenset[str]] = {
     Kitchen: frozenset({"others", "walls", "hardware", "boxes_made_of"}),
     FrontFacts: frozenset(
-        {"handle", "hinge", "glass", "machine", "room_behind", "handles", "grain", "grain_set"}
+        {
+            "handle",
+            "hinge",
+            "glass",
+            "machine",
+            "room_behind",
+            "handles",
+            "grain",
+            "grain_set",
+            "made_by",
+        }
     ),
     Box: frozenset({"shelves", "load_kg"}),
-    Standard: frozenset({"back", "band", "premill"}),
+    Standard: frozenset(
+        {
+            "back",
+            "band",
+            "premill",
+            "made_by",
+            "door_style",
+            "species",
+            "edge_profile",
+            "panel_profile",
+            "finish",
+            "grain",
+        }
+    ),
 }
 """Keys that a file of version 1 does not have."""
 _BESIDE: Mapping[type, frozenset[str]] = {FrontFacts: frozenset({"box_to_make"})}

@@ -45,6 +45,7 @@ class Front(Kept):
     room_behind = columns.maybe_size(Facts, "room_behind")
     grain = columns.word(Facts, "grain")
     grain_set = columns.words(Facts, "grain_set")
+    made_by = columns.word(Facts, "made_by")
 
     class Meta:
         constraints = [

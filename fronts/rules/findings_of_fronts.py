@@ -62,6 +62,16 @@ class FrontFindings(FindingWords):
         words = f"{front}: no door on hand makes {size}; a new one is needed."
         return Finding("check", "no-door-serves", (front,), words)
 
+    def no_door_style(self, fronts: Sequence[str]) -> Finding:
+        """Five-piece fronts that are bought, of a style that nobody named."""
+        several = len(fronts) > 1
+        words = (
+            f"{len(fronts)} five-piece fronts are bought" if several
+            else f"{fronts[0]} is bought as a five-piece front"
+        )  # fmt: skip
+        told = f"{words}, and no door style is named: the house standard has a place for it."
+        return Finding("check", "no-door-style", tuple(fronts), told)
+
     def door_used_twice(self, door: str, fronts: Sequence[str]) -> Finding:
         """One door on hand that several openings name."""
         words = f"Door {door} is named for {' and '.join(fronts)}; there is one of it."

@@ -21,7 +21,8 @@ def fingerprint(schedule: Schedule) -> str:
         schedule.parts,
         schedule.findings,
     )
-    return _short_name(repr(shown))
+    # Nothing is added where nothing is bought: names on older paper still hold.
+    return _short_name(repr((*shown, schedule.bought) if schedule.bought else shown))
 
 
 def parts_fingerprint(parts: Iterable[Part]) -> str:

@@ -22,6 +22,7 @@ ClosedBy: TypeAlias = Literal[
     "appliance-panel",
 ]  # fmt: skip
 Hinged: TypeAlias = Literal["left", "right", "top", "bottom"]
+MadeBy: TypeAlias = Literal["here", "bought"]
 SlideKind: TypeAlias = Literal["bottom", "side", "under"]
 Side: TypeAlias = Literal["left", "right", "top", "bottom"]
 
@@ -206,6 +207,7 @@ MOUNTS: Mapping[Mount, MountTraits] = {
     "overlay": MountTraits("Overlay", laps=True),
     "inset": MountTraits("Inset", laps=False),
 }
+MADE_BY: Mapping[MadeBy, str] = {"here": "Made here", "bought": "Bought from a door maker"}
 UNITS: Mapping[Unit, str] = {"in": "Inches", "mm": "Millimetres"}
 
 

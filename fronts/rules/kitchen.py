@@ -32,6 +32,7 @@ from fronts.rules.kinds import (
     FRONT_BUILDS,
     GRAIN_WAYS,
     HINGE_SIDES,
+    MADE_BY,
     CabinetBuild,
     CabinetKind,
     ClosedBy,
@@ -39,6 +40,7 @@ from fronts.rules.kinds import (
     FrontBuild,
     GrainWay,
     Hinged,
+    MadeBy,
     words_of,
 )
 from fronts.rules.lengths import NOTHING, Mm
@@ -135,6 +137,7 @@ class FrontFacts:
         str | None,
         Text("grain set", limits.LONGEST_SET, empty="by itself", hint=SAME_NAME),
     ] = None
+    made_by: Annotated[MadeBy | None, Word("made", MADE_BY, empty="As the standard says")] = None
     handles: Annotated[
         tuple[HandlePlace, ...], Rows("places of handles", limits.MOST_HANDLES, "place")
     ] = ()

@@ -33,6 +33,8 @@ LONGEST_LABEL = 40
 LONGEST_FRONT_LABEL = 100
 """Cabinet's, opening's, and a number."""
 LONGEST_MATERIAL = 80
+LONGEST_MAKERS_WORD = 80
+"""Of what a door maker is told in words: a style, a profile, a finish."""
 LONGEST_NOTE = 400
 LONGEST_SET = 40
 """What fronts whose grain runs on are called together."""

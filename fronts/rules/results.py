@@ -5,11 +5,12 @@ box from the box front's lower left corner; places on a wall from its left end a
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
 from fronts.rules.banded_edges import Banding
+from fronts.rules.bought_results import BoughtLine
 from fronts.rules.box_results import BoxOnSlide
 from fronts.rules.face import Face
 from fronts.rules.fitting_results import Fitting, FixedScrews, Jig, Shim, Tray
@@ -62,6 +63,7 @@ class Front:
     `lean` is the opening's lean over its height, None where no diagonals were taken. `fixed_by`
     holds what does not open, `tray` is a tip-out's, `machine` what a panel hangs on.
     `grain_upright` is its slab's grain, or its panel's.
+    `bought`: a door maker makes it; the schedule's name has that from `bought` of the schedule.
     """
 
     label: str
@@ -100,6 +102,7 @@ class Front:
     tray: Tray | None
     machine: Machine | None
     grain_upright: bool
+    bought: bool = field(repr=False)
 
     @property
     def right(self) -> Mm:
@@ -247,6 +250,7 @@ class Schedule:
     walls: tuple[WallRuns, ...]
     openings: tuple[OpeningEnds, ...]
     grain_sets: tuple[GrainSet, ...]
+    bought: tuple[BoughtLine, ...]
 
     def front(self, label: str) -> Front:
         return next(each for each in self.fronts if each.label == label)

@@ -20,6 +20,7 @@ from fronts.rules.along_wall import (
 from fronts.rules.appliance_panels import machine_of
 from fronts.rules.banded_edges import Banding
 from fronts.rules.blocked_fronts import blocked_findings
+from fronts.rules.bought_fronts import bought_findings, bought_lines, is_bought
 from fronts.rules.box_parts import parts_of_box
 from fronts.rules.boxes_on_slides import Standing, box_row, boxes_behind
 from fronts.rules.checks import cabinet_findings, front_findings, opening_findings
@@ -97,6 +98,8 @@ def schedule(kitchen: Kitchen) -> Schedule:
     bandings, banding = bandings_of(fronts, laid, kitchen, writer)
     parts = _parts(fronts, laid, boxes, sets, bandings, kitchen)
     banding += grain_findings(sets, parts, kitchen, writer)
+    bought = bought_lines(fronts, laid, kitchen.practice)
+    making += bought_findings(bought, writer)
     return Schedule(
         job=kitchen.job,
         fronts=tuple(fronts),
@@ -112,6 +115,7 @@ def schedule(kitchen: Kitchen) -> Schedule:
         walls=walls,
         openings=tuple(tapering_or_leaning(chain.from_iterable(openings))),
         grain_sets=tuple(one.shown for one in sets),
+        bought=bought,
     )
 
 
@@ -230,6 +234,7 @@ def _make_fronts(
                 fixed_by=fixed_screws(front, make.face.thickness, kitchen),
                 tray=tray_of(front, kitchen.practice), machine=machine_of(front),
                 grain_upright=make.grain_upright,
+                bought=is_bought(front),
             )
         )  # fmt: skip
     return fronts, findings
@@ -290,7 +295,7 @@ def _parts(
     places = {label: place for one in sets for label, place in one.places.items()}
     parts: list[Part] = []
     for front, laid_front in zip(fronts, laid, strict=True):
-        if front.is_new:
+        if front.is_new and not front.bought:
             stack = laid_front.opening_label if in_opening[laid_front.opening_label] > 1 else None
             parts += parts_of(
                 front, kitchen.practice, kitchen.job.step, stack=stack,

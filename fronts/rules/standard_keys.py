@@ -3,10 +3,11 @@
 from dataclasses import dataclass
 from typing import Annotated, Any, Generic, TypeVar
 
-from fronts.rules.fact_kinds import EachSide, Group, ItemCode, Length, Word
+from fronts.rules.fact_kinds import EachSide, Group, ItemCode, Length, Text, Word
 from fronts.rules.items import PLAIN_BAND
-from fronts.rules.kinds import MOUNTS, Mount, Side, words_of
+from fronts.rules.kinds import MADE_BY, MOUNTS, MadeBy, Mount, Side, words_of
 from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.limits import LONGEST_MAKERS_WORD
 from fronts.rules.practice import inches
 
 T = TypeVar("T")
@@ -49,7 +50,8 @@ class StandardKeys(Generic[How, Size, AllRound, Codes]):
 
     Overlay and reveal have nothing usual: a shop must say how far its fronts lap. A back is as
     usual in the job's unit (`inside_depth`). `band` has the code of a band for each edge of a
-    front, or one of `EDGE_WORDS`.
+    front, or one of `EDGE_WORDS`. From `door_style` on it is what a door maker is told of fronts
+    that are bought, in the shop's own words (`bought_fronts`).
     """
 
     mount: Annotated[
@@ -145,6 +147,17 @@ class StandardKeys(Generic[How, Size, AllRound, Codes]):
             "milled off before the band", "premill_", _A_SIDE, usual=NOTHING, source="practice"
         ),
     ] = UNSAID
+    made_by: Annotated[
+        MadeBy | None, Word("fronts are made", MADE_BY, usual="here", source="practice")
+    ] = None
+    door_style: Annotated[str | None, Text("door style", LONGEST_MAKERS_WORD)] = None
+    species: Annotated[
+        str | None, Text("species, as the door maker calls it", LONGEST_MAKERS_WORD)
+    ] = None
+    edge_profile: Annotated[str | None, Text("edge profile", LONGEST_MAKERS_WORD)] = None
+    panel_profile: Annotated[str | None, Text("panel profile", LONGEST_MAKERS_WORD)] = None
+    finish: Annotated[str | None, Text("finish", LONGEST_MAKERS_WORD)] = None
+    grain: Annotated[str | None, Text("grain direction", LONGEST_MAKERS_WORD)] = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,4 @@
-"""Cases of findings about knobs and pulls, about glass, low frames, and what is lifted up."""
+"""Cases of findings about knobs, glass, low frames, what is lifted up, and what is bought."""
 
 from dataclasses import replace
 from fractions import Fraction
@@ -6,7 +6,7 @@ from fractions import Fraction
 from fronts.rules.items import HandleItem, Hardware, LiftItem
 from fronts.rules.kitchen import FrontFacts, HandlePlace, Kitchen
 from tests.rules.finding_cases import Case, one, two
-from tests.rules.small_kitchens import cabinet, inch, opening
+from tests.rules.small_kitchens import HALF_LAP, cabinet, inch, opening
 
 A, BOTH = ("B1.a",), ("B1.a", "B2.a")
 KNOB = HandleItem("K-1")
@@ -39,6 +39,12 @@ def _lifted(most: str) -> Kitchen:
     return replace(one(opening("lift-up")), hardware=Hardware(lifts=(lift,)))
 
 
+def _bought(style: str | None) -> Kitchen:
+    """A five-piece door that is bought, of this style."""
+    said = replace(HALF_LAP, door_style=style)
+    return one(opening(front=FrontFacts(build="five-piece", made_by="bought")), said)
+
+
 CASES = [
     Case("a pull that is in no list", "handle-unknown", "check", A,
          _with_handle("K-2"), _with_handle("K-1")),
@@ -51,6 +57,8 @@ CASES = [
          _beside("25 7/16"), _beside("25 1/2")),
     Case("narrow rails leave 15/16 in", "too-little-panel", "check", A,
          _low("2 15/16"), _low("3")),
+    Case("bought, of no style", "no-door-style", "check", A,
+         _bought(None), _bought("plain frame")),
     Case("3.043 kg·m on one lift", "lift-does-not-serve", "stop", A,
          _lifted("3.04"), _lifted("3.05")),
 ]  # fmt: skip

@@ -19,15 +19,17 @@ from fronts.rules.validity import standard_faults
 from fronts.selectors.standards import DEFAULT, InForce
 from shopjobs.forms.house import sentence
 
-_WORDS: Mapping[str, str] = {
-    word: says
-    for _, _, fact in single_facts(Standard)
-    if isinstance(fact.declared, Word)
-    for word, says in fact.declared.words.items()
-} | EDGE_WORDS
-"""What people call the words that a level chooses from."""
 _BANDS = tuple(f"band_{side}" for side in SIDES)
+_WORDS: Mapping[str, Mapping[str, str]] = {
+    name: fact.declared.words
+    for name, _, fact in single_facts(Standard)
+    if isinstance(fact.declared, Word)
+} | dict.fromkeys(_BANDS, EDGE_WORDS)
+"""What people call the words that a level chooses from, by the column."""
 _SITTING = ("mount", "gap_between", "least_gap")
+_BOUGHT = (
+    "made_by", "door_style", "species", "edge_profile", "panel_profile", "finish", "grain",
+)  # fmt: skip
 
 
 class StandardForm(KitchenForm):
@@ -68,8 +70,14 @@ class StandardForm(KitchenForm):
             tuple(
                 name
                 for name, path, _ in single_facts(Standard)
-                if "." not in path and name not in _SITTING
+                if "." not in path and name not in (*_SITTING, *_BOUGHT)
             ),
+            kind="cells wide",
+        ),
+        Group(
+            "Made here, or bought from a door maker",
+            _BOUGHT,
+            hint="What the door maker is told, in your own words; sizes, hands and bores follow.",
             kind="cells wide",
         ),
     )  # fmt: skip
@@ -108,7 +116,8 @@ class StandardForm(KitchenForm):
         beneath, level = held.beneath, held.beneath_level
         if beneath is None and name == "back":
             beneath, level = UNIT_FIGURES[cast(Unit, self.unit)].back, DEFAULT
-        words = inherited(beneath, level, self.unit)
+        said = _WORDS.get(name, {}).get(str(beneath), beneath)
+        words = inherited(said, level, self.unit)
         field = self.fields[name]
         if isinstance(field, ItemField):
             field.nothing = words
@@ -121,9 +130,9 @@ class StandardForm(KitchenForm):
 
 def inherited(value: Mm | str | None, level: str, unit: str) -> str:
     """What holds where a level says nothing, and whose word it is: `1/2, from the shop`."""
-    if value is None or value == "":
+    if value in (None, ""):
         return "not set"
-    said = _WORDS.get(value, value) if isinstance(value, str) else show(value, unit)
+    said = value if isinstance(value, str) else show(value, unit)
     if level == DEFAULT:
         return f"{said}, common practice"
     return f"{said}, from {'the ' if level in ('shop', 'job') else ''}{level}"

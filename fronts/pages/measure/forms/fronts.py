@@ -19,7 +19,9 @@ class FrontForm(KitchenForm):
 
     facts = FrontFacts
     groups = (
-        Group("", ("own_height", "hinged", "thickness", "build", "material"), kind="cells"),
+        Group(
+            "", ("own_height", "hinged", "thickness", "build", "material", "made_by"), kind="cells"
+        ),
         Group("Its hardware, and glass", ("hinge", "handle", "glass"), kind="cells"),
         Group(
             "A front that exists: a door on hand, or one of this size",
