@@ -62,7 +62,6 @@ _NEWER: Mapping[type, frozenset[str]] = {
             "edge_profile",
             "panel_profile",
             "finish",
-            "grain",
         }
     ),
 }

@@ -28,11 +28,6 @@ class Migration(migrations.Migration):
         ),
         migrations.AddField(
             model_name='cabinet',
-            name='grain',
-            field=fronts.facts.words.WordsField(blank=True, max_length=80),
-        ),
-        migrations.AddField(
-            model_name='cabinet',
             name='made_by',
             field=models.CharField(blank=True, choices=[('here', 'here'), ('bought', 'bought')], max_length=20),
         ),
@@ -68,11 +63,6 @@ class Migration(migrations.Migration):
         ),
         migrations.AddField(
             model_name='jobstandard',
-            name='grain',
-            field=fronts.facts.words.WordsField(blank=True, max_length=80),
-        ),
-        migrations.AddField(
-            model_name='jobstandard',
             name='made_by',
             field=models.CharField(blank=True, choices=[('here', 'here'), ('bought', 'bought')], max_length=20),
         ),
@@ -103,11 +93,6 @@ class Migration(migrations.Migration):
         ),
         migrations.AddField(
             model_name='opening',
-            name='grain',
-            field=fronts.facts.words.WordsField(blank=True, max_length=80),
-        ),
-        migrations.AddField(
-            model_name='opening',
             name='made_by',
             field=models.CharField(blank=True, choices=[('here', 'here'), ('bought', 'bought')], max_length=20),
         ),
@@ -134,11 +119,6 @@ class Migration(migrations.Migration):
         migrations.AddField(
             model_name='shopstandard',
             name='finish',
-            field=fronts.facts.words.WordsField(blank=True, max_length=80),
-        ),
-        migrations.AddField(
-            model_name='shopstandard',
-            name='grain',
             field=fronts.facts.words.WordsField(blank=True, max_length=80),
         ),
         migrations.AddField(

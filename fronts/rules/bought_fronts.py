@@ -73,7 +73,7 @@ def _told(front: Front, standard: Settled, practice: Practice) -> BoughtFront:
         panel_thickness=front.panel_thickness if panelled else None,
         edge_profile=standard.edge_profile or "",
         panel_profile=(standard.panel_profile or "") if panelled else "",
-        grain=standard.grain or _grain(front),
+        grain=_grain(front),
         bores=front.hinge_centres if hinge else (),
         bore_diameter=hinge.cup_diameter if hinge else None,
         bore_depth=hinge.cup_depth if hinge else None,
@@ -84,8 +84,7 @@ def _told(front: Front, standard: Settled, practice: Practice) -> BoughtFront:
 
 
 def _grain(front: Front) -> str:
-    """As the shop would cut it itself (`parts`): panels upright, slabs by their kind."""
+    """As the shop would cut it itself."""
     if not has_grain(front.material):
         return ""
-    upright = FRONT_BUILDS[front.build].framed or FRONT_KINDS[front.kind].upright
-    return UPRIGHT if upright else ACROSS
+    return UPRIGHT if front.grain_upright else ACROSS

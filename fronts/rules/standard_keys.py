@@ -157,7 +157,6 @@ class StandardKeys(Generic[How, Size, AllRound, Codes]):
     edge_profile: Annotated[str | None, Text("edge profile", LONGEST_MAKERS_WORD)] = None
     panel_profile: Annotated[str | None, Text("panel profile", LONGEST_MAKERS_WORD)] = None
     finish: Annotated[str | None, Text("finish", LONGEST_MAKERS_WORD)] = None
-    grain: Annotated[str | None, Text("grain direction", LONGEST_MAKERS_WORD)] = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,7 +28,7 @@ _WORDS: Mapping[str, Mapping[str, str]] = {
 """What people call the words that a level chooses from, by the column."""
 _SITTING = ("mount", "gap_between", "least_gap")
 _BOUGHT = (
-    "made_by", "door_style", "species", "edge_profile", "panel_profile", "finish", "grain",
+    "made_by", "door_style", "species", "edge_profile", "panel_profile", "finish",
 )  # fmt: skip
 
 
