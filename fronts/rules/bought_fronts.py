@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 
 from fronts.rules.bought_results import BoughtFront, BoughtLine
 from fronts.rules.findings import FindingWriter
-from fronts.rules.kinds import FRONT_BUILDS, FRONT_KINDS
+from fronts.rules.kinds import FRONT_BUILDS
 from fronts.rules.laying import Laid
 from fronts.rules.materials import has_grain
 from fronts.rules.parts import has_middle_rail

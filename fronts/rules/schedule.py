@@ -8,7 +8,6 @@ list parts and hardware, and say what is wrong.
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
-from fractions import Fraction
 from itertools import chain
 
 from fronts.rules.along_wall import (
@@ -17,47 +16,40 @@ from fronts.rules.along_wall import (
     placed,
     run_end_findings,
 )
-from fronts.rules.appliance_panels import machine_of
 from fronts.rules.banded_edges import Banding
 from fronts.rules.blocked_fronts import blocked_findings
-from fronts.rules.bought_fronts import bought_findings, bought_lines, is_bought
+from fronts.rules.bought_fronts import bought_findings, bought_lines
 from fronts.rules.box_parts import parts_of_box
 from fronts.rules.boxes_on_slides import Standing, box_row, boxes_behind
 from fronts.rules.checks import cabinet_findings, front_findings, opening_findings
-from fronts.rules.door_hanging import Hanging, hang
 from fronts.rules.doors_on_hand import choose, knob_off_centre, shows
 from fronts.rules.edge_banding import band_needs, bandings_of
 from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
-from fronts.rules.fixed_fronts import fixed_screws
 from fronts.rules.fixing import fit
+from fronts.rules.front_rows import front_rows
 from fronts.rules.grain_findings import grain_findings
 from fronts.rules.grain_sets import SetOnWall, grain_sets
 from fronts.rules.handle_findings import handle_findings
 from fronts.rules.handle_settling import settle_handles
-from fronts.rules.handles import Handle, handles_at, thinnest
 from fronts.rules.hardware import hardware_needs
 from fronts.rules.jigs import shared_jigs
-from fronts.rules.kinds import SIDES, Side
+from fronts.rules.kinds import Side
 from fronts.rules.kitchen import CHOOSE, Kitchen
 from fronts.rules.laying import Laid, LaidOpening, lay_cabinet
-from fronts.rules.lengths import Mm
-from fronts.rules.making import Make, hung_door, make_findings, make_of, weigh
+from fronts.rules.making import Make, make_of, weigh
 from fronts.rules.neighbours import Facing, facing
-from fronts.rules.opening_sizes import lean_of
 from fronts.rules.parts import parts_of
 from fronts.rules.practice import Practice
-from fronts.rules.results import DoorUse, Edge, Finding, Front, Movement, Part, Schedule
+from fronts.rules.results import DoorUse, Finding, Front, Part, Schedule
 from fronts.rules.run_lengths import cabinet_places, past_wall_findings, wall_runs
 from fronts.rules.runs import Placed, on_walls, runs_of, stood
-from fronts.rules.screws import knob_screw_alone, thread_diameter
+from fronts.rules.screws import thread_diameter
 from fronts.rules.seasons import movements
 from fronts.rules.shims import shared_shims
 from fronts.rules.special_fronts import special_findings
-from fronts.rules.standard_keys import Sides
 from fronts.rules.tapering import taper_findings, tapering_or_leaning
-from fronts.rules.tip_outs import tray_of
-from fronts.rules.usual_hinges import Hinge, hinges_of
+from fronts.rules.usual_hinges import hinges_of
 
 LEVELS = ("stop", "check", "note")
 
@@ -85,9 +77,7 @@ def schedule(kitchen: Kitchen) -> Schedule:
     thicknesses = [make.face.thickness for make in makes]
     boxes, boxing = boxes_behind(laid, thicknesses, weights, kitchen, writer)
     makes = settle_handles(laid, makes, boxes, kitchen.practice)
-    fronts, making = _make_fronts(
-        laid, makes, weights, boxes, moves, faced, kitchen, hinges, writer
-    )
+    fronts, making = front_rows(laid, makes, weights, boxes, moves, faced, kitchen, hinges, writer)
     findings += handle_findings(fronts, laid, makes, faced, kitchen, writer)
     making += blocked_findings(fronts, laid, standing, kitchen, writer)
     making += special_findings(fronts, laid, standing, kitchen, writer)
@@ -193,69 +183,6 @@ def _door_findings(
             findings.append(writer.no_door(front.label, front.width, front.height))
     findings += [writer.door_used_twice(door, many) for door, many in used.items() if len(many) > 1]
     return findings
-
-
-def _make_fronts(
-    laid: Sequence[Laid],
-    makes: Sequence[Make],
-    weights: Sequence[Fraction],
-    boxes: Mapping[str, Standing],
-    moves: Sequence[Movement | None],
-    faced: Sequence[Mapping[Side, Facing]],
-    kitchen: Kitchen,
-    hinges: Sequence[Hinge],
-    writer: FindingWriter,
-) -> tuple[list[Front], list[Finding]]:
-    fronts, findings = [], []
-    for index, (front, make) in enumerate(zip(laid, makes, strict=True)):
-        weight = weights[index]
-        hung = hung_door(front, make, weight, kitchen, hinges)
-        hanging = hang(hung, writer) if hung else Hanging(plugged=make.bores)
-        findings += [*hanging.findings, *make_findings(front, make, kitchen.practice, writer)]
-        thread = kitchen.stock.knob_thread
-        handles = handles_at(make.middles, make.handle, make.kind, make.face, thread)
-        move = moves[index]
-        if move and move.least_gap <= 0:
-            findings.append(writer.gap_closes(front.label, move.grows))
-        fronts.append(
-            Front(
-                label=front.label, cabinet=front.cabinet.label, opening=front.opening.label,
-                wall=front.cabinet.wall, kind=make.kind, closed_by=front.opening.closed_by,
-                plane=front.plane, hinged=front.hinged, width=front.width, height=front.height,
-                thickness=make.face.thickness, x=front.x, y=front.y,
-                edges=_edges(front, faced[index], laid), build=make.build, material=make.material,
-                frame=make.face.frame, panel_thickness=make.face.panel_thickness, glass=make.glass,
-                door_on_hand=front.door.label if front.door else None, trim=make.trim.sides,
-                is_new=front.door is None and not front.exists, handles=handles,
-                knob_screw=None if front.label in boxes else _knob_screw(make, handles, kitchen),
-                bores=make.bores, plugged=hanging.plugged, hinges=hanging.count,
-                hinge_centres=hanging.centres, hinge=hanging.hinge,
-                weight_kg=weight, lean=lean_of(front.opening, front.rect.width), movement=move,
-                fixed_by=fixed_screws(front, make.face.thickness, kitchen),
-                tray=tray_of(front, kitchen.practice), machine=machine_of(front),
-                grain_upright=make.grain_upright,
-                bought=is_bought(front),
-            )
-        )  # fmt: skip
-    return fronts, findings
-
-
-def _knob_screw(make: Make, handles: Sequence[Handle], kitchen: Kitchen) -> Mm | None:
-    if not handles:
-        return None
-    stack = make.face.stack(thinnest(handles), None)
-    return knob_screw_alone(kitchen.stock, handles[0].thread, stack)
-
-
-def _edges(laid: Laid, faced: Mapping[Side, Facing], fronts: Sequence[Laid]) -> Sides[Edge]:
-    edges = {}
-    for side in SIDES:
-        neighbour = faced.get(side)
-        gap, faces = (
-            (neighbour.gap, fronts[neighbour.fronts[0]].label) if neighbour else (None, None)
-        )
-        edges[side] = Edge(laid.overlays[side], gap, faces)
-    return Sides(**edges)
 
 
 def _fix_fronts(

@@ -5,11 +5,12 @@ from dataclasses import replace
 from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn
 
+from fronts.rules.kinds import MadeBy
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening
 from fronts.rules.standard_keys import Standard
 from tests.strategies import kitchens
 
-_SAID = st.sampled_from((None, None, "here", "bought"))
+_SAID: st.SearchStrategy[MadeBy | None] = st.sampled_from((None, None, "here", "bought"))
 _WORDS = st.sampled_from((None, "shaker", "=1+1", "bead, 1/4"))
 
 
