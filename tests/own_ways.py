@@ -80,7 +80,8 @@ def own_standard(part: Fraction) -> dict[str, Any]:
     """Every column of the standard but the reveal's, since a level gives that or the overlay."""
     usual = columns_of(DEFAULTS)
     bands = dict.fromkeys(("band_left", "band_right", "band_top", "band_bottom"), f"E-{part}")
-    words = {"mount": "inset", **bands}
+    told = {name: f"{name} {part}" for name, value in usual.items() if isinstance(value, str)}
+    words = {**told, "mount": "inset", "made_by": "bought", **bands}
     sizes = {name: _of(value, part) for name, value in usual.items() if name not in words}
     said = {name: size for name, size in sizes.items() if not name.startswith("reveal_")}
     return {**said, **words}

@@ -16,7 +16,6 @@ from fronts.rules.along_wall import (
     placed,
     run_end_findings,
 )
-from fronts.rules.banded_edges import Banding
 from fronts.rules.blocked_fronts import blocked_findings
 from fronts.rules.bought_fronts import bought_findings, bought_lines
 from fronts.rules.box_parts import parts_of_box
@@ -79,17 +78,13 @@ def schedule(kitchen: Kitchen) -> Schedule:
     makes = settle_handles(laid, makes, boxes, kitchen.practice)
     fronts, making = front_rows(laid, makes, weights, boxes, moves, faced, kitchen, hinges, writer)
     findings += handle_findings(fronts, laid, makes, faced, kitchen, writer)
-    making += blocked_findings(fronts, laid, standing, kitchen, writer)
-    making += special_findings(fronts, laid, standing, kitchen, writer)
+    making += _opening_findings(fronts, laid, standing, kitchen, writer)
     fittings, fixing = _fix_fronts(fronts, laid, boxes, kitchen, writer)
-    hardware, lacking = hardware_needs(
-        fronts, {fitting.front: fitting for fitting in fittings}, boxes, kitchen, writer
-    )
-    bandings, banding = bandings_of(fronts, laid, kitchen, writer)
-    parts = _parts(fronts, laid, boxes, sets, bandings, kitchen)
-    banding += grain_findings(sets, parts, kitchen, writer)
+    fitted = {fitting.front: fitting for fitting in fittings}
+    hardware, lacking = hardware_needs(fronts, fitted, boxes, kitchen, writer)
+    parts, cutting = _parts(fronts, laid, boxes, sets, kitchen, writer)
     bought = bought_lines(fronts, laid, kitchen.practice)
-    making += bought_findings(bought, writer)
+    cutting += bought_findings(bought, writer)
     return Schedule(
         job=kitchen.job,
         fronts=tuple(fronts),
@@ -100,7 +95,7 @@ def schedule(kitchen: Kitchen) -> Schedule:
         doors_on_hand=_door_uses(fronts),
         hardware=(*hardware, *band_needs(parts, kitchen.job.unit, kitchen.practice.spares)),
         parts=parts,
-        findings=_in_order([*findings, *making, *boxing, *fixing, *lacking, *banding]),
+        findings=_in_order([*findings, *making, *boxing, *fixing, *lacking, *cutting]),
         cabinets=cabinet_places(kitchen),
         walls=walls,
         openings=tuple(tapering_or_leaning(chain.from_iterable(openings))),
@@ -185,6 +180,18 @@ def _door_findings(
     return findings
 
 
+def _opening_findings(
+    fronts: Sequence[Front],
+    laid: Sequence[Laid],
+    standing: Sequence[Placed],
+    kitchen: Kitchen,
+    writer: FindingWriter,
+) -> Iterator[Finding]:
+    """What keeps fronts from opening, or from being what they are."""
+    yield from blocked_findings(fronts, laid, standing, kitchen, writer)
+    yield from special_findings(fronts, laid, standing, kitchen, writer)
+
+
 def _fix_fronts(
     fronts: Sequence[Front],
     laid: Sequence[Laid],
@@ -215,9 +222,11 @@ def _parts(
     laid: Sequence[Laid],
     boxes: Mapping[str, Standing],
     sets: Sequence[SetOnWall],
-    bandings: Mapping[str, Banding],
     kitchen: Kitchen,
-) -> tuple[Part, ...]:
+    writer: FindingWriter,
+) -> tuple[tuple[Part, ...], list[Finding]]:
+    """All that is cut, of fronts and boxes, and what is wrong with their bands and grain."""
+    bandings, findings = bandings_of(fronts, laid, kitchen, writer)
     in_opening = Counter(front.opening_label for front in laid if front.opening.closing.stack)
     places = {label: place for one in sets for label, place in one.places.items()}
     parts: list[Part] = []
@@ -231,7 +240,8 @@ def _parts(
         standing = boxes.get(front.label)
         if standing is not None:
             parts += parts_of_box(front.label, standing.pieces, standing.material)
-    return tuple(parts)
+    findings += grain_findings(sets, parts, kitchen, writer)
+    return tuple(parts), findings
 
 
 def _in_order(findings: Sequence[Finding]) -> tuple[Finding, ...]:

@@ -62,7 +62,8 @@ def test_every_need_is_on_the_hardware_sheet() -> None:
     text = " ".join(" ".join(demo_pages("hardware")).split())
     assert any(need.spares for need in demo()[1].hardware)
     for need in demo()[1].hardware:
-        assert f"{need.need} {need.spares or '–'} {need.item} {need.why}" in text
+        counted = f"{need.need} {need.unit}".strip()
+        assert f"{counted} {need.spares or '–'} {need.item} {need.why}" in text
 
 
 def test_grain_is_kept_in_order_only_where_there_is_grain() -> None:
