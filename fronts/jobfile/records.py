@@ -7,26 +7,41 @@ An entry of `fits` says `front`, `at` and `by`, and what was measured: `gaps` an
 
 An entry of `checks` says `item`, `need`, `at`, `by`, `note` and `fingerprint`; with `item`
 alone it stood on the list when somebody began to go through it, and nobody has checked it.
+
+An entry of `receipts` says `front`, `at`, `by`, `note`, `called` and `gone` likewise, and in
+`came` what its maker was told of a bought front that came.
 """
 
 from fronts.jobfile import sizes, values
 from fronts.jobfile.json_text import Keys
 from fronts.jobfile.reader import Place, Record
-from fronts.jobfile.stated import keys_of, stated
+from fronts.jobfile.stated import keys_of, stated, thing
+from fronts.rules.bought_results import BoughtFront
 from fronts.rules.fits import ENDS, FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.labels import front_labels
 from fronts.rules.lengths import Mm
-from fronts.rules.limits import LONGEST_FRONT_LABEL, LONGEST_NAME, MOST_CHECKS, MOST_FITS
+from fronts.rules.limits import (
+    LONGEST_FRONT_LABEL,
+    LONGEST_NAME,
+    LONGEST_NOTE,
+    MOST_CHECKS,
+    MOST_FITS,
+    MOST_FRONTS_IN_ALL,
+)
+from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
 
-KEYS = ("fits", "checks")
+KEYS = ("fits", "checks", "receipts")
 LONGEST_FINGERPRINT = 64
 _FIT_KEYS = (
     "front", "at", "by", "state", "gaps", "planned", "note",
     "called", "gone", "hung", "fingerprint",
 )  # fmt: skip
+_RECEIPT_KEYS = ("front", "at", "by", "came", "note", "called", "gone")
+_NO_FRONT = BoughtFront("door", Mm(1), Mm(1), Mm(1), "slab")
+"""Read on with this where what came is at fault; the file is refused in the end."""
 _WHEN = "when, like 2027-03-12T10:00:00Z"
 _label = values.label(LONGEST_FRONT_LABEL)
 _name = values.text(LONGEST_NAME)
@@ -37,7 +52,9 @@ def records(root: Record, kitchen: Kitchen) -> Records:
     """What the keys `fits` and `checks` say, held against the kitchen that the file states."""
     fronts = None if root.place.page.faults.any else _labels(kitchen)
     fits = [_fit(Record(place, _FIT_KEYS), fronts) for place in root.entries("fits", MOST_FITS)]
-    return Records(tuple(fits), tuple(_checks(root)))
+    places = root.entries("receipts", MOST_FRONTS_IN_ALL)
+    receipts = [_receipt(Record(place, _RECEIPT_KEYS), fronts) for place in places]
+    return Records(tuple(fits), tuple(_checks(root)), tuple(receipts))
 
 
 def _labels(kitchen: Kitchen) -> frozenset[str]:
@@ -50,11 +67,7 @@ def _labels(kitchen: Kitchen) -> frozenset[str]:
 
 
 def _fit(record: Record, fronts: frozenset[str] | None) -> RecordedFit:
-    """One record; `fronts` are those that there are, None where the kitchen is at fault itself."""
-    front = record.need("front", _label, "", "the front's label")
-    gone = record.take("gone", values.yes_or_no) or False
-    if fronts is not None and record.sound("front", "gone") and not gone and front not in fronts:
-        record.fault("front", "the label of a front of this kitchen, or gone: true")
+    front, gone = _front(record, fronts)
     facts = stated(
         FitFacts,
         record,
@@ -71,6 +84,34 @@ def _fit(record: Record, fronts: frozenset[str] | None) -> RecordedFit:
         hung=record.take("hung", _fingerprint) or "",
         fingerprint=record.take("fingerprint", _fingerprint) or "",
     )
+
+
+def _receipt(record: Record, fronts: frozenset[str] | None) -> RecordedReceipt:
+    front, gone = _front(record, fronts)
+    told = record.need("came", thing(BoughtFront), _NO_FRONT, "what its maker was told")
+    return RecordedReceipt(
+        front=front,
+        at=record.need("at", values.moment, values.SOME_TIME, _WHEN),
+        by=record.take("by", _name) or "",
+        facts=ReceiptFacts(
+            label=record.take("called", _label) or front,
+            front=told,
+            note=record.take("note", values.text(LONGEST_NOTE)) or "",
+        ),
+        gone=gone,
+    )
+
+
+def _front(record: Record, fronts: frozenset[str] | None) -> tuple[str, bool]:
+    """The front of a record, and whether it has gone since.
+
+    `fronts` are those that there are, None where the kitchen is at fault itself.
+    """
+    front = record.need("front", _label, "", "the front's label")
+    gone = record.take("gone", values.yes_or_no) or False
+    if fronts is not None and record.sound("front", "gone") and not gone and front not in fronts:
+        record.fault("front", "the label of a front of this kitchen, or gone: true")
+    return front, gone
 
 
 def _gaps(place: Place) -> Gaps | None:

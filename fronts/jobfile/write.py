@@ -15,6 +15,7 @@ from fronts.rules.kinds import SIDES, Unit
 from fronts.rules.kitchen import Cabinet, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import NUMBER_NAMES, PLAIN, PRACTICE, Practice
+from fronts.rules.receipts import RecordedReceipt
 from fronts.rules.records import NO_RECORDS, RecordedCheck, Records
 from fronts.rules.standard_keys import Sides
 
@@ -108,10 +109,11 @@ class _Writer:
         return said
 
     def records(self, records: Records) -> dict[str, Json]:
-        """Records of fit and order checks, each key where there are any."""
+        """Records of fit, order checks and what came, each key where there are any."""
         fits: list[Json] = [self.fit(fit) for fit in records.fits]
         checks: list[Json] = [self.check(check) for check in records.checks]
-        return {**_said("fits", fits), **_said("checks", checks)}
+        came: list[Json] = [self.receipt(one) for one in records.receipts]
+        return {**_said("fits", fits), **_said("checks", checks), **_said("receipts", came)}
 
     def fit(self, fit: RecordedFit) -> Json:
         facts = fit.facts
@@ -149,6 +151,18 @@ class _Writer:
             **_said("by", check.by),
             **_said("note", check.facts.note),
             **_said("fingerprint", check.fingerprint),
+        }
+
+    def receipt(self, receipt: RecordedReceipt) -> Json:
+        facts = receipt.facts
+        return {
+            "front": receipt.front,
+            "at": _moment(receipt.at),
+            **_said("by", receipt.by),
+            "came": self.thing(facts.front),
+            **_said("note", facts.note),
+            **_said("called", facts.label if facts.label != receipt.front else ""),
+            **_said("gone", receipt.gone),
         }
 
     def practice(self, practice: Practice) -> dict[str, Json]:

@@ -18,6 +18,7 @@ from fronts.models.items import (
 from fronts.models.openings import Opening
 from fronts.models.order_lists import OrderList
 from fronts.models.orders import OrderCheck
+from fronts.models.receipts import FrontReceipt
 from fronts.models.sheet_sets import SheetFile, SheetSet
 from fronts.models.standard import JobStandard, ShopStandard
 from fronts.models.stock import ShopNumber, Stock
@@ -26,6 +27,7 @@ from fronts.models.walls import Thing, Wall
 __all__ = [
     "BandItem",
     "Box", "BoxToMake", "BoxesMadeOf", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "Front",
+    "FrontReceipt",
     "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
     "LiftItem",
     "Opening", "OrderCheck", "OrderList", "PlanState", "SheetFile", "SheetSet",

@@ -4,14 +4,15 @@ Each fact is declared, so that pages, files and the record of what came share it
 """
 
 import hashlib
-from dataclasses import dataclass
-from typing import Annotated
+from collections.abc import Mapping
+from dataclasses import dataclass, fields
+from fractions import Fraction
+from typing import Annotated, Any
 
 from fronts.rules import limits
 from fronts.rules.fact_kinds import Length, Lengths, Text, Word, YesNo
 from fronts.rules.kinds import (
     FRONT_BUILDS,
-    FRONT_KINDS,
     HINGE_SIDES,
     FrontBuild,
     FrontKind,
@@ -20,7 +21,19 @@ from fronts.rules.kinds import (
 )
 from fronts.rules.lengths import Mm
 
+CALLED: Mapping[FrontKind, str] = {
+    "door": "door",
+    "drawer": "drawer front",
+    "pull-out": "pull-out front",
+    "fixed": "fixed front",
+    "lift-up": "lift-up front",
+    "tip-out": "tip-out front",
+    "appliance-panel": "appliance panel",
+}
+"""What a maker calls them."""
 LETTERS = 16
+KEPT = 8
+"""Decimal places of a millimetre that are kept of what came."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +45,7 @@ class BoughtFront:
     from its left where it is hinged at an end, and so far from that edge.
     """
 
-    kind: Annotated[FrontKind, Word("front", {kind: kind for kind in FRONT_KINDS})]
+    kind: Annotated[FrontKind, Word("kind", CALLED)]
     width: Annotated[Mm, Length("width")]
     height: Annotated[Mm, Length("height")]
     thickness: Annotated[Mm, Length("thickness", small=True)]
@@ -57,9 +70,15 @@ class BoughtFront:
     finish: Annotated[str, Text("finish", limits.LONGEST_MAKERS_WORD)] = ""
 
     @property
+    def as_kept(self) -> "BoughtFront":
+        """The same to the decimals that are kept: what is reckoned may have no end of them."""
+        told = {fact.name: getattr(self, fact.name) for fact in fields(self)}
+        return BoughtFront(**{name: _as_kept(value) for name, value in told.items()})
+
+    @property
     def short_name(self) -> str:
         """A short name of all that it says: another one where anything of it is."""
-        return hashlib.sha256(repr(self).encode()).hexdigest()[:LETTERS]
+        return hashlib.sha256(repr(self.as_kept).encode()).hexdigest()[:LETTERS]
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,3 +91,12 @@ class BoughtLine:
     @property
     def count(self) -> int:
         return len(self.labels)
+
+
+def _as_kept(value: Any) -> Any:
+    match value:
+        case Fraction():
+            return round(value, KEPT)
+        case tuple():
+            return tuple(_as_kept(one) for one in value)
+    return value

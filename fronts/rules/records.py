@@ -1,4 +1,4 @@
-"""What people put their names to on a job: how fronts fitted, and what the order needs."""
+"""What people put their names to on a job: how fronts fitted, what the order needs, what came."""
 
 from dataclasses import dataclass
 from datetime import datetime
@@ -7,6 +7,7 @@ from typing import Annotated
 from fronts.rules.fact_kinds import Count, Label, Text
 from fronts.rules.fits import RecordedFit
 from fronts.rules.limits import LONGEST_ITEM, LONGEST_NOTE, MOST_NEEDED
+from fronts.rules.receipts import RecordedReceipt
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,6 +39,7 @@ class Records:
 
     fits: tuple[RecordedFit, ...] = ()
     checks: tuple[RecordedCheck, ...] = ()
+    receipts: tuple[RecordedReceipt, ...] = ()
 
 
 NO_RECORDS = Records()

@@ -2,7 +2,16 @@
 
 from django.db.models import Model, QuerySet
 
-from fronts.models import Box, Cabinet, CutPlan, DoorOnHand, FitRecord, Opening, OrderCheck
+from fronts.models import (
+    Box,
+    Cabinet,
+    CutPlan,
+    DoorOnHand,
+    FitRecord,
+    FrontReceipt,
+    Opening,
+    OrderCheck,
+)
 from shopjobs.models import Job
 
 
@@ -17,6 +26,9 @@ def job_contents(job: Job) -> list[str]:
             job=job
         ),
         ("checked line of the order", "checked lines of the order"): OrderCheck.objects.filter(
+            job=job
+        ),
+        ("bought front checked off", "bought fronts checked off"): FrontReceipt.objects.filter(
             job=job
         ),
         ("cutting plan", "cutting plans"): CutPlan.objects.filter(job=job),

@@ -5,20 +5,29 @@ from collections.abc import Iterable
 from fronts.facts.rows import from_row
 from fronts.models import FitRecord, OrderCheck, OrderList
 from fronts.rules.fits import FitFacts, RecordedFit
+from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
 from fronts.selectors.kitchens import front_keys_of
+from fronts.selectors.receipts import receipts_of
 from shopjobs.models import Job
 from shopjobs.selectors import names_in
 
+Called = dict[int | None, str]
+"""What the fronts of a job are called now, by their keys."""
+
 
 def records_of(job: Job) -> Records:
-    """Every record of fit, the oldest first, and the hardware list as the office left it."""
+    """Every record of fit and bought front, the oldest first, and the hardware list as it is."""
     names = names_in(job.shop)
-    return Records(fits=tuple(_fits(job, names)), checks=tuple(_checks(job, names)))
+    called: Called = {key: label for label, key in front_keys_of(job).items()}
+    return Records(
+        fits=tuple(_fits(job, called, names)),
+        checks=tuple(_checks(job, names)),
+        receipts=tuple(_receipts(job, called, names)),
+    )
 
 
-def _fits(job: Job, names: dict[int, str]) -> Iterable[RecordedFit]:
-    called: dict[int | None, str] = {key: label for label, key in front_keys_of(job).items()}
+def _fits(job: Job, called: Called, names: dict[int, str]) -> Iterable[RecordedFit]:
     rows = FitRecord.objects.filter(job=job).select_related("fitted_by")
     for row in rows.order_by("fitted_at", "pk"):
         gone = row.front_id not in called
@@ -48,6 +57,18 @@ def _checks(job: Job, names: dict[int, str]) -> Iterable[RecordedCheck]:
             at=row.checked_at,
             by=_name(row.checked_by_id, row.by, names),
             fingerprint=row.fingerprint,
+        )
+
+
+def _receipts(job: Job, called: Called, names: dict[int, str]) -> Iterable[RecordedReceipt]:
+    for row in receipts_of(job):
+        gone = row.front_id not in called
+        yield RecordedReceipt(
+            front=row.label if gone else called[row.front_id],
+            at=row.checked_at,
+            by=_name(row.checked_by_id, row.by, names),
+            facts=from_row(ReceiptFacts, row),
+            gone=gone,
         )
 
 

@@ -106,7 +106,7 @@ def capability_for(revision: Revision, person: Person) -> Capability:
     tables = {change.table for change in changes_of(revision.changes)}
     if revision.job is None:
         return "people" if tables & {"shopjobs.person"} else "standard"
-    if tables <= {"fronts.ordercheck", "fronts.orderlist"}:
+    if tables <= {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}:
         return "order"
     if tables <= {"fronts.fitrecord"}:
         return "fit"

@@ -17,7 +17,7 @@ from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
 from fronts.services.hardware import hardware_saved, list_of
 from fronts.services.kitchen_rows import kitchen_empty, kitchen_save
-from fronts.services.records import fronts_fitted, records_add
+from fronts.services.records import NOTHING_RECORDED, fronts_recorded, records_add
 from fronts.services.saving import checked, enter, job_changed, saved
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
@@ -47,7 +47,7 @@ def job_import(
     """
     Shop.objects.select_for_update().get(pk=shop.pk)  # One import at a time, whatever its number.
     there = Job.objects.filter(shop=shop, number=kitchen.job.number).first()
-    fitted = fronts_fitted(there) if there else {}
+    before = fronts_recorded(there) if there else NOTHING_RECORDED
     job = _job(kitchen.job, shop, there, replace=replace)
     shop_level = models.ShopStandard.objects.filter(shop=shop).first()
     _import_standard(kitchen.standard, job, shop_level)
@@ -55,7 +55,7 @@ def job_import(
     _import_hardware(kitchen, job)
     _import_practice(kitchen.practice, job, shop_level, by, at)
     kitchen_save(kitchen, job)
-    records_add(job=job, records=records, fitted=fitted)
+    records_add(job=job, records=records, before=before)
     text = f"Imported job {job.number}"
     job_changed(job=job, text=text, by=by, at=at, stays=there is None)
     return job

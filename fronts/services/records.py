@@ -3,21 +3,19 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any
 
 from fronts.facts.rows import columns_of, from_row
-from fronts.models import FitRecord, OrderCheck
+from fronts.models import FitRecord, FrontReceipt, OrderCheck
 from fronts.rules.fits import FitFacts, RecordedFit
 from fronts.rules.records import RecordedCheck, Records
 from fronts.selectors.kitchens import front_keys_of
 from fronts.services.order_lists import items_stand
+from fronts.services.recorded_names import Who, named
+from fronts.services.recorded_receipts import receipts_add
 from fronts.services.saving import checked_at, enter, saved
 from shopjobs.models import Job
 from shopjobs.selectors import keys_by_name
 from shopjobs.services.recording import made
-
-Who = int | str
-"""A person of the shop by the key, or the name of somebody who is not in it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,22 +27,38 @@ class Same:
     facts: FitFacts
 
 
-def fronts_fitted(job: Job) -> dict[int, str]:
-    """What the front of each record of fit of a job is called, before a file replaces it."""
+@dataclass(frozen=True, slots=True)
+class Recorded:
+    """What the fronts of a job's records are called, by the records' keys."""
+
+    fits: Mapping[int, str]
+    receipts: Mapping[int, str]
+
+
+NOTHING_RECORDED = Recorded({}, {})
+
+
+def fronts_recorded(job: Job) -> Recorded:
+    """What the front of each record of a job is called, before a file replaces it."""
     called = {key: label for label, key in front_keys_of(job).items()}
-    records = FitRecord.objects.filter(job=job, front__isnull=False)
-    return {key: called[front] for key, front in records.values_list("pk", "front_id")}
+
+    def of(table: type[FitRecord] | type[FrontReceipt]) -> dict[int, str]:
+        rows = table._default_manager.filter(job=job, front__isnull=False)
+        return {key: called[front] for key, front in rows.values_list("pk", "front_id")}
+
+    return Recorded(of(FitRecord), of(FrontReceipt))
 
 
-def records_add(*, job: Job, records: Records, fitted: Mapping[int, str]) -> None:
+def records_add(*, job: Job, records: Records, before: Recorded) -> None:
     """Add what a file says to what was recorded on the job, whose kitchen is now the file's.
 
     A record that is there already is kept, and is of the front that the file says; one that
-    the file does not hold finds its front by what it was called (`fitted`), else by its label.
+    the file does not hold finds its front by what it was called `before`, else by its label.
     """
     people = keys_by_name(job.shop)
-    _add_fits(job, records.fits, people, fitted)
+    _add_fits(job, records.fits, people, before.fits)
     _add_checks(job, records.checks, people)
+    receipts_add(job, records.receipts, people, before.receipts)
 
 
 def _add_fits(
@@ -60,7 +74,7 @@ def _add_fits(
     rows = [
         FitRecord(
             job=job, front_id=fronts.get(_hangs_at(fit)), fitted_at=same.at, hung=fit.hung,
-            fingerprint=fit.fingerprint, **_named("fitted_by", same.who), **columns_of(fit.facts),
+            fingerprint=fit.fingerprint, **named("fitted_by", same.who), **columns_of(fit.facts),
         )
         for same, fit in new.items()
     ]  # fmt: skip
@@ -90,16 +104,10 @@ def _add_checks(job: Job, checks: Iterable[RecordedCheck], people: Mapping[str, 
         if at is None or (row is not None and row.checked_at >= at):
             continue
         row = row or OrderCheck(job=job)
-        who = _named("checked_by", people.get(check.by, check.by))
+        who = named("checked_by", people.get(check.by, check.by))
         marked = {"checked_at": at, "fingerprint": check.fingerprint}
         enter(row, {**columns_of(check.facts), **marked, **who})
         checked_at(row, f"check of {item}")
         saved(row)
     if items:
         items_stand(job=job, items=items)
-
-
-def _named(column: str, who: Who) -> dict[str, Any]:
-    """The columns that say who it was: a person of the shop, or a name."""
-    named = isinstance(who, str)
-    return {f"{column}_id": None if named else who, f"{column}_name": who if named else ""}

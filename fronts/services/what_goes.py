@@ -10,6 +10,7 @@ from fronts.models import (
     CutPlan,
     FitRecord,
     Front,
+    FrontReceipt,
     Opening,
     OrderCheck,
 )
@@ -100,7 +101,10 @@ def in_cabinet(cabinet: Cabinet) -> list[str]:
 
 
 def carried(fronts: Sequence[Front], fits: Sequence[Front] | None = None) -> list[str]:
-    """The boxes of some fronts, and the records of fit of some: of the same, if none is named."""
+    """The boxes of some fronts, what came of them, and the records of fit of some.
+
+    Those are of the same fronts, if none is named.
+    """
     boxes = sorted(
         (
             box
@@ -116,9 +120,12 @@ def carried(fronts: Sequence[Front], fits: Sequence[Front] | None = None) -> lis
     records = FitRecord.objects.filter(front__in=fronts if fits is None else fits)
     labels = dict.fromkeys(records.order_by("label").values_list("label", flat=True))
     word = "record" if len(labels) == 1 else "records"
+    receipts = FrontReceipt.objects.filter(front__in=fronts)
+    came = dict.fromkeys(receipts.order_by("label").values_list("label", flat=True))
     return [
         *([", ".join(map(called, boxes))] if boxes else []),
         *([f"the {word} of how {', '.join(labels)} fitted"] if labels else []),
+        *([f"the check that {', '.join(came)} came"] if came else []),
     ]
 
 

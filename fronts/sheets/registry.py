@@ -9,7 +9,16 @@ from dataclasses import dataclass
 from functools import partial
 from types import MappingProxyType
 
-from fronts.sheets import boxes, cutting_plan, fitting, front_schedule, hardware, jigs, labels
+from fronts.sheets import (
+    bought,
+    boxes,
+    cutting_plan,
+    fitting,
+    front_schedule,
+    hardware,
+    jigs,
+    labels,
+)
 from fronts.sheets.merged import merged
 from fronts.sheets.sheet_page import SheetSource
 
@@ -51,6 +60,8 @@ SHEETS: Mapping[str, Sheet] = MappingProxyType(
             Sheet("schedule", "front schedule", "Front schedule and cut sheet",
                   front_schedule.content),
             Sheet("hardware", "hardware", "Hardware sheet", hardware.content),
+            Sheet("bought", "bought fronts", "Bought fronts", bought.content,
+                  is_there=lambda source: bool(source.schedule.bought)),
             Sheet("jigs", "jigs and shims", "Jigs and shims", jigs.content),
             Sheet("cutting", "cutting plan", "Cutting plan", cutting_plan.content,
                   needs_plan=True, is_there=lambda source: source.plan is not None),

@@ -8,7 +8,7 @@ from django import forms
 from fronts.facts.item_form_field import ItemField
 from fronts.facts.rows import by_column
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
-from fronts.rules.fact_kinds import Word
+from fronts.rules.fact_kinds import Text, Word
 from fronts.rules.facts import single_facts
 from fronts.rules.items import EDGE_WORDS
 from fronts.rules.kinds import SIDES, Unit
@@ -26,6 +26,13 @@ _WORDS: Mapping[str, Mapping[str, str]] = {
     if isinstance(fact.declared, Word)
 } | dict.fromkeys(_BANDS, EDGE_WORDS)
 """What people call the words that a level chooses from, by the column."""
+_EMPTY: Mapping[str, str] = {
+    name: fact.declared.empty
+    for name, _, fact in single_facts(Standard)
+    if isinstance(fact.declared, Text)
+}
+"""What holds where no level says a text."""
+NOT_SET = "not set"
 _SITTING = ("mount", "gap_between", "least_gap")
 _BOUGHT = (
     "made_by", "door_style", "species", "edge_profile", "panel_profile", "finish",
@@ -117,7 +124,10 @@ class StandardForm(KitchenForm):
         if beneath is None and name == "back":
             beneath, level = UNIT_FIGURES[cast(Unit, self.unit)].back, DEFAULT
         said = _WORDS.get(name, {}).get(str(beneath), beneath)
-        words = inherited(said, level, self.unit)
+        if said is None or said == "":
+            words = _EMPTY.get(name) or NOT_SET
+        else:
+            words = inherited(said, level, self.unit)
         field = self.fields[name]
         if isinstance(field, ItemField):
             field.nothing = words
@@ -128,10 +138,8 @@ class StandardForm(KitchenForm):
             self.offer(name, words)
 
 
-def inherited(value: Mm | str | None, level: str, unit: str) -> str:
+def inherited(value: Mm | str, level: str, unit: str) -> str:
     """What holds where a level says nothing, and whose word it is: `1/2, from the shop`."""
-    if value in (None, ""):
-        return "not set"
     said = value if isinstance(value, str) else show(value, unit)
     if level == DEFAULT:
         return f"{said}, common practice"
