@@ -19,32 +19,38 @@ def receipts_add(
 ) -> None:
     """The later of two receipts of one front holds; one of a front that has gone is kept.
 
-    What was checked off already finds its front by what that was called `before`.
+    One that is there already is of the front that the file says; one that the file does not
+    hold finds its front by what that was called `before`.
     """
     fronts = front_keys_of(job)
-    of_front: dict[int, FrontReceipt] = {}
-    gone: set[tuple[object, ...]] = set()
+    new = {(one.at, people.get(one.by, one.by), one.facts): one for one in receipts}
+    held: dict[int, FrontReceipt] = {}
     for row in FrontReceipt.objects.filter(job=job).order_by("checked_at", "pk"):
-        key = fronts.get(before.get(row.pk, row.label))
-        if key is None or key in of_front:
-            name = row.checked_by_name
-            who: Who = people.get(name, name) if row.checked_by_id is None else row.checked_by_id
-            gone.add((row.checked_at, who, from_row(ReceiptFacts, row)))
-            continue
-        enter(row, {"front_id": key})
-        saved(row)
-        of_front[key] = row
-    for receipt in receipts:
-        who = people.get(receipt.by, receipt.by)
-        key = None if receipt.gone else fronts.get(receipt.front)
-        held = of_front.get(key) if key is not None else None
-        same = (receipt.at, who, receipt.facts)
-        if same in gone or (held is not None and held.checked_at >= receipt.at):
-            continue
-        row = held or FrontReceipt(job=job, front_id=key)
-        mark = {"checked_at": receipt.at, "fingerprint": receipt.facts.front.short_name}
-        enter(row, {**columns_of(receipt.facts), **mark, **named("checked_by", who)})
-        checked_at(row, f"receipt of {receipt.front}")
+        said = new.pop((row.checked_at, _who(row, people), from_row(ReceiptFacts, row)), None)
+        label = before.get(row.pk, row.label) if said is None else _stands_at(said)
+        key = fronts.get(label)
+        enter(row, {"front_id": None if key in held else key})
         saved(row)
         if key is not None:
-            of_front[key] = row
+            held.setdefault(key, row)
+    for (at, who, facts), said in new.items():
+        key = fronts.get(_stands_at(said))
+        there = None if key is None else held.get(key)
+        if there is not None and there.checked_at >= at:
+            continue
+        row = FrontReceipt(job=job, front_id=key) if there is None else there
+        mark = {"checked_at": at, "fingerprint": facts.front.short_name}
+        enter(row, {**columns_of(facts), **mark, **named("checked_by", who)})
+        checked_at(row, f"receipt of {said.front}")
+        saved(row)
+        if key is not None:
+            held[key] = row
+
+
+def _who(row: FrontReceipt, people: Mapping[str, int]) -> Who:
+    name = row.checked_by_name
+    return people.get(name, name) if row.checked_by_id is None else row.checked_by_id
+
+
+def _stands_at(receipt: RecordedReceipt) -> str:
+    return "" if receipt.gone else receipt.front

@@ -5,9 +5,11 @@ from dataclasses import replace
 from fronts.facts.rows import columns_of
 from fronts.jobfile import read_job, write
 from fronts.pages.fit.forms import FitForm
+from fronts.rules.bought_results import BoughtFront
 from fronts.rules.fits import FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.kinds import SIDES
 from fronts.rules.labels import front_labels
+from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
 from fronts.selectors.records import records_of
 from fronts.services.imports import job_import
@@ -52,7 +54,12 @@ def test_every_fact_that_people_record_comes_back_from_file_and_database(
         RecordedCheck(new.thing(CheckFacts), NOW, "ines", "77-ab"),
         RecordedCheck(CheckFacts("knob")),
     )
-    records = Records(fits, checks)
+    told = new.thing(BoughtFront)
+    receipts = (
+        RecordedReceipt(front, NOW, "ines", ReceiptFacts(front, told, "by van")),
+        RecordedReceipt("Z9", NOW, "Nobody Here", ReceiptFacts("Z8", told), gone=True),
+    )
+    records = Records(fits, checks, receipts)
 
     stated = read_job(write(KITCHEN, records))
     job = job_import(kitchen=stated.kitchen, records=stated.records, shop=shop, at=NOW)
@@ -61,3 +68,4 @@ def test_every_fact_that_people_record_comes_back_from_file_and_database(
     assert stated.records == records
     assert set(kept.fits) == set(fits)
     assert kept.checks == checks
+    assert set(kept.receipts) == {receipts[0], replace(receipts[1], front="Z8")}

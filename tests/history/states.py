@@ -24,6 +24,7 @@ from fronts.services.hardware import hardware_clear, items_set
 from fronts.services.openings import opening_delete
 from fronts.services.order_lists import order_line_check, order_line_uncheck
 from fronts.services.orders import order_check, order_uncheck
+from fronts.services.receipts import fronts_receive, receipt_take_back
 from fronts.services.stock import practice_set, stock_clear
 from fronts.services.things import thing_create, thing_delete
 from fronts.snapshot.things import bare
@@ -256,6 +257,22 @@ def line_of_list(job: Job, by: Person, chance: random.Random) -> None:
         order_line_check(job=job, schedule=found, item=item, seen=need, by=by, at=NOW)
 
 
+def receive_front(job: Job, by: Person, chance: random.Random) -> None:
+    """A front is bought; once one is, what came is checked off or taken back."""
+    found = schedule_of(job)
+    if not found.bought:
+        fronts = models.Front.objects.filter(opening__cabinet__job=job).order_by("pk")
+        front = chance.choice(list(fronts))
+        front_change(front=front, facts=replace(bare(front), made_by="bought"), at=NOW, by=by)
+        return
+    line = chance.choice(found.bought).front.short_name
+    if chance.random() < 0.3:
+        receipt_take_back(job=job, schedule=found, line=line, by=by, at=NOW)
+    else:
+        note = f"van {chance.randrange(99)}"
+        fronts_receive(job=job, schedule=found, line=line, count=1, note=note, by=by, at=NOW)
+
+
 DEEDS: Mapping[str, Deed] = {
     deed.__name__: deed
     for deed in (
@@ -263,7 +280,7 @@ DEEDS: Mapping[str, Deed] = {
         box_behind, lose_box, copy_cabinet, move_cabinet, delete_cabinet, change_door,
         delete_door, standard_of_job, stock_of_job, numbers_of_job, client_of_job, fit_front,
         check_line, enter_cabinet, enter_door, decide_front, tables_of_job, line_of_list,
-        make_box, hardware_of_job, thing_on_wall,
+        make_box, hardware_of_job, thing_on_wall, receive_front,
     )
 }  # fmt: skip
 """What people do to a job."""

@@ -9,10 +9,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from fronts.jobfile import read_job, write
+from fronts.rules.bought_results import CALLED, BoughtFront
 from fronts.rules.fits import FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.kinds import SIDES
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
+from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import NO_RECORDS, CheckFacts, RecordedCheck, Records
 from tests.kitchen_files import faults_of, small
 
@@ -189,8 +191,20 @@ CHECKS = st.builds(
     RecordedCheck, at=TIMES, by=WORDS, fingerprint=WORDS,
     facts=st.builds(CheckFacts, item=WORDS, need=st.integers(0, 1_000_000), note=WORDS),
 ) | st.builds(RecordedCheck, facts=st.builds(CheckFacts, item=WORDS))  # fmt: skip
+TOLD = st.builds(
+    BoughtFront, kind=st.sampled_from(tuple(CALLED)), width=LENGTHS.filter(bool),
+    height=LENGTHS.filter(bool), thickness=LENGTHS.filter(bool), build=st.just("five-piece"),
+    hand=st.sampled_from((None, "left", "top")), style=WORDS, glass=st.booleans(),
+    bores=st.lists(LENGTHS.filter(bool), max_size=3).map(tuple),
+    bore_from_edge=st.none() | LENGTHS.filter(bool),
+)  # fmt: skip
+RECEIPTS = st.builds(
+    RecordedReceipt, front=st.just("B1.a"), at=TIMES, by=WORDS, gone=st.booleans(),
+    facts=st.builds(ReceiptFacts, label=WORDS, front=TOLD, note=WORDS),
+)  # fmt: skip
 RECORDS = st.builds(
     Records, fits=st.lists(FITS, max_size=3).map(tuple),
+    receipts=st.lists(RECEIPTS, max_size=2).map(tuple),
     checks=st.lists(CHECKS, max_size=3, unique_by=lambda check: check.facts.item).map(tuple),
 )  # fmt: skip
 

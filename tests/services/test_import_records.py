@@ -9,7 +9,7 @@ import pytest
 from django.core.exceptions import ValidationError
 
 from fronts.jobfile import JobFile, read_job, write
-from fronts.models import Cabinet, FitRecord, Front, Opening, OrderCheck
+from fronts.models import Cabinet, FitRecord, Front, FrontReceipt, Opening, OrderCheck
 from fronts.rules.fits import FitFacts, Gaps, RecordedFit
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
@@ -24,6 +24,7 @@ from fronts.services.imports import job_import
 from fronts.services.openings import opening_delete
 from fronts.services.order_lists import order_line_check
 from fronts.services.orders import order_check
+from fronts.services.receipts import fronts_receive
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.factories import HINGES, NOW, PersonFactory, ShopFactory, door_and_drawer, overlaid
@@ -56,9 +57,10 @@ def brought_back(file: JobFile, shop: Shop) -> Job:
 
 @pytest.fixture
 def worked_on(job: Job, installer: Person, office: Person) -> Job:
-    """A job with a door that was fitted twice, and a list that was begun."""
+    """A job with a door that was fitted twice, a list that was begun, and two fronts that came."""
     overlaid(job)
     door_and_drawer(job)
+    Front.objects.update(made_by="bought")
     front = Front.objects.get(opening__label="a")
     for minutes, gap in ((0, inches(1, 8)), (1, inches(1, 16))):
         fit_record(
@@ -67,6 +69,11 @@ def worked_on(job: Job, installer: Person, office: Person) -> Job:
         )  # fmt: skip
     schedule = schedule_of(job)
     order_line_check(job=job, schedule=schedule, item=HINGES, seen=2, by=office, at=NOW)
+    for line in schedule.bought:
+        fronts_receive(
+            job=job, schedule=schedule, line=line.front.short_name, count=1, by=office, at=NOW,
+            note="by van",
+        )  # fmt: skip
     return Job.objects.get(pk=job.pk)
 
 
@@ -131,6 +138,9 @@ def test_a_backup_brought_back_over_its_job_doubles_nothing(worked_on: Job) -> N
 
     assert list(rows.all()) == before
     assert OrderCheck.objects.count() == 1
+    assert [row.front for row in FrontReceipt.objects.order_by("pk")] == list(
+        Front.objects.order_by("opening__label")
+    )
     assert backed_up(job) == file
 
 
@@ -239,3 +249,18 @@ def test_an_import_with_its_records_is_taken_back_whole(worked_on: Job, owner: P
 
     assert state_of(worked_on) == before
     assert backed_up(worked_on) == file
+
+
+def test_of_two_receipts_of_a_front_the_later_holds(worked_on: Job) -> None:
+    """As where somebody checks it off again; an older one changes nothing."""
+    file = backed_up(worked_on)
+    first = file.records.receipts[0]
+    for minutes, note in ((-1, "older"), (1, "later")):
+        said = replace(
+            first, at=NOW + timedelta(minutes=minutes), facts=replace(first.facts, note=note)
+        )
+        records = replace(file.records, receipts=(said,))
+        brought_back(replace(file, records=records), worked_on.shop)
+
+    notes = FrontReceipt.objects.order_by("label").values_list("label", "note")
+    assert list(notes) == [("B1.a", "later"), ("B1.b", "by van")]

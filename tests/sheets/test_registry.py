@@ -7,6 +7,7 @@ from dataclasses import replace
 from hypothesis import given
 from hypothesis import strategies as st
 
+from fronts.rules.kitchen import FrontFacts
 from fronts.sheets.registry import SHEETS, every_printout
 from fronts.sheets.sheet_page import source_of
 from tests.drawings.kitchens import demo, hostile
@@ -28,7 +29,14 @@ def test_a_job_has_its_sheets_and_one_for_each_cabinet_with_fronts() -> None:
     assert files[6:] == [
         f"fitting-{each.label}.pdf" for each in of.cabinets if each.label in having
     ]
-    assert len(SHEETS) == len(files[:6]) + 1
+    assert len(SHEETS) == len(files[:6]) + 2  # Nothing of the demo kitchen is bought.
+
+
+def test_what_is_bought_has_its_sheet() -> None:
+    """Behind the hardware, where something is."""
+    of = kitchen(cabinet(opening(front=FrontFacts(made_by="bought"))))
+    files = [each.file for each in every_printout(source_of(of, PRINTED))]
+    assert files[:3] == ["front-schedule.pdf", "hardware.pdf", "bought-fronts.pdf"]
 
 
 def test_a_job_without_a_plan_has_all_its_other_sheets() -> None:

@@ -14,6 +14,7 @@ from fronts.services.cabinets import cabinet_delete
 from fronts.services.fits import fit_record
 from fronts.services.imports import job_import
 from fronts.services.order_lists import order_line_check
+from fronts.services.receipts import fronts_receive
 from fronts.services.stock import practice_set
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.shop_files.tables import rows_of, shop_tables
@@ -60,6 +61,8 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     gone = FitRecord.objects.filter(job=job)[0]
     FitRecord.objects.filter(pk=gone.pk).update(front=None)
     begin(job, fitter)
+    line = schedule.bought[0].front.short_name
+    fronts_receive(job=job, schedule=schedule, line=line, count=1, note="late", by=owner, at=NOW)
     extra = cabinet_create(job=job, at=NOW, by=owner, **BODY)
     opening_create(cabinet=extra, at=NOW, by=owner, **HOLE)
     cabinet_delete(cabinet=extra, at=NOW, by=owner)
