@@ -122,7 +122,7 @@ def test_the_sheet_is_there_once_something_is_bought(
         page.extract_text() for page in PdfReader(io.BytesIO(client.get(sheet).content)).pages
     )
     assert "4 fronts in 2 lines" in text
-    assert "16 × 28 1/2 × 3/4" in text
+    assert "16 × 28 1/2 × 3/4" in text.replace("\N{NO-BREAK SPACE}", " ")
 
     standard_set(owner=bought_job, at=NOW, made_by="here")
     assert sheet not in dom(client.get(f"/jobs/{bought_job.pk}/sheets/")).one("main").addresses
