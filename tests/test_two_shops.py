@@ -61,11 +61,14 @@ def ways_of(shop: Shop) -> Kitchen:
 
 
 def addresses(patterns: list[URLPattern | URLResolver]) -> Iterator[URLPattern]:
-    """Every address below `fronts` but the printed sheets, which only show the schedule."""
+    """Every address below `fronts` but the printed sheets, which only show the schedule.
+
+    A spreadsheet file holds what its list has as CSV.
+    """
     for pattern in patterns:
         if isinstance(pattern, URLResolver):
             yield from addresses(pattern.url_patterns)
-        elif pattern.name not in ("job-sheet", "cabinet-sheet"):
+        elif pattern.name not in ("job-sheet", "cabinet-sheet", "job-bought-xlsx"):
             yield pattern
 
 
