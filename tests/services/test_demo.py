@@ -39,12 +39,33 @@ def test_it_is_a_whole_kitchen(db: None) -> None:
     assert {cabinet.build for cabinet in kitchen.cabinets} == {"face-frame", "frameless"}
     assert {front.plane for front in fronts} == {"overlay", "inset"}
     assert {each.closed_by for each in openings} == {
-        "door", "pair", "drawer", "drawers", "pull-out", "fixed", "open", "lift-up",
+        "door", "pair", "drawer", "drawers", "pull-out", "fixed", "open", "lift-up", "tip-out",
+        "appliance-panel",
     }  # fmt: skip
     assert [each.label for each in openings if each.measured.diagonal_1] == ["a"]
     doors = {front.door_on_hand for opening in openings for front in opening.fronts}
     assert CHOOSE in doors
     assert doors & {"D1", "D4"}
+
+
+def test_it_shows_what_the_shop_can_have_made_and_bought(db: None) -> None:
+    """Boxes for two kinds of slide, glass, a pull, bands, one grain over a run, a door maker."""
+    job = load_demo()
+    assert job is not None
+    kitchen = kitchen_of(job)
+    shown = schedule(kitchen)
+    kinds = {slide.code: slide.kind for slide in kitchen.hardware.slides}
+
+    assert {kinds[box.slide] for box in shown.boxes if box.made and box.slide} == {"side", "under"}
+    assert {handle.screws for front in shown.fronts for handle in front.handles} == {1, 2}
+    assert {"lift", "glass", "edge band"} <= {need.kind for need in shown.hardware}
+    (grain_set,) = shown.grain_sets
+    assert len({shown.front(label).cabinet for label in grain_set.fronts}) > 1
+    assert {shown.front(label).cabinet for line in shown.bought for label in line.labels} == {
+        "P2", "P3",
+    }  # fmt: skip
+    assert all(line.front.finish for line in shown.bought)
+    assert any(line.front.panel_profile for line in shown.bought)
 
 
 def test_its_only_stop_is_the_leaning_opening(db: None) -> None:
