@@ -18,7 +18,7 @@ class GlassLine:
 def glass_lines(schedule: Schedule) -> list[GlassLine]:
     """What is ordered or cut to go into frames instead of panels."""
     return [
-        GlassLine(need.item, str(need.need), need.fronts)
+        GlassLine(need.item, f"{need.need} {need.unit}".strip(), need.fronts)
         for need in schedule.hardware
         if need.kind == "glass" or need.item.startswith(STOP)
     ]

@@ -84,7 +84,7 @@ def _glass(front: Front, kitchen: Kitchen, words: FindingWords) -> Iterator[Need
     across, up = pane_in(*frame, practice)
     count = panes_in(front.height, practice)
     pane = f"glass {words.say(across)} × {words.say(up)}, {words.say(front.panel_thickness)}"
-    why = "the opening in the frame + 2 × (rabbet - play), held by stops"
+    why = "the opening in the frame + 2 × (rabbet − play), held by stops"
     yield NeedLine("glass", pane, front.label, count, why, spared=False, kind="glass")
     length = count * stops_round(across, up)
     yield NeedLine(

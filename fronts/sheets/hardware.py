@@ -28,6 +28,6 @@ def content(source: SheetSource) -> str:
 
 
 def _item_row(need: Need) -> ItemRow:
-    spares = str(need.spares) if need.spares else ""
+    spares = f"{need.spares} {need.unit}".strip() if need.spares else ""
     amount = f"{need.need} {need.unit}".strip()
     return ItemRow(need.item, amount, spares, need.why, need.fronts)

@@ -116,10 +116,15 @@ def _change(line: OrderLine, known: frozenset[str] | None) -> str:
     if line.is_checked and line.need == 0:
         return f"was {line.was}, no longer needed"
     if line.is_changed:
-        return f"was {line.was}, now {line.need}"
+        return f"was {_so_much(line.was, line)}, now {_so_much(line.need, line)}"
     if not line.is_checked and known is not None and line.item not in known:
         return "new since this list was begun"
     return ""
+
+
+def _so_much(amount: int | None, line: OrderLine) -> str:
+    """So many of a line, or so much of it where it is bought by length."""
+    return f"{amount} {line.unit}".strip()
 
 
 def _fronts(fronts: Sequence[str]) -> str:
