@@ -49,7 +49,8 @@ def _hinges(front: Front, kitchen: Kitchen) -> Iterator[Line]:
     centres = _listed(front.hinge_centres, unit)
     yield Line("On the door", centres, _measured_from(front, "its"), key=True)
     if hinge is not None:
-        yield Line("Cups", *_cups(hinge))
+        size, place = _cups(hinge)
+        yield Line("Cups", size, f"{place}; bored by the door maker" if front.bought else place)
     plates = plate_centres(front)
     if plates:
         opening = "opening's"

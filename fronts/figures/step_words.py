@@ -65,6 +65,16 @@ def _pulled_first(hung: Hung) -> str:
     return f"{hung.named(pulled)}Drill for its {_handles(pulled)}, and put it on, before it hangs."
 
 
+def _cups(hung: Hung) -> str:
+    """A door maker bores what is bought: that is held against the figures before it hangs."""
+    bought = [each for each in hung.fronts if each.bought and each.hinge]
+    own = [each for each in hung.fronts if each not in bought]
+    if not bought:
+        return "Bore the cups in its back, stop set."
+    checked = f"{hung.named(bought)}Bored by its maker: check the cups."
+    return f"{checked} {hung.named(own)}Bore the cups, stop set." if own else checked
+
+
 def _lift(hung: Hung) -> str:
     heavy = [each for each in hung.fronts if needs_two_people(each)]
     return f"{hung.named(heavy)}Two people: over 20 kg (44 lb)." if heavy else ""
@@ -109,7 +119,6 @@ _TRY = "Jig and clamps off; try it on a thin shim."
 _TIGHTEN = "Open gently; tighten inside; try again."
 _SIDES = "Side shims in, flush with the face; adjust."
 _FIXED = "Cabinet fixed to the wall, plumb, level."
-_CUPS = "Bore the cups in its back, stop set."
 _STAYS = "Stays by their maker's sheet: fingers clear."
 _HELD = "Hang it, outer hinges first; don't let go yet."
 _REACH = "Adjust across, up and down, in and out."
@@ -151,21 +160,21 @@ STEPS: dict[HangingMethod, tuple[Step, ...]] = {
         *_TRIED,
     ),
     "hinges": (
-        _FIXED, _CUPS,
+        _FIXED, _cups,
         "Plates in the cabinet, at their heights.",
         _lift,
         "Hang the door, top hinge first; hold it.",
         _pull, _REACH, _knob, "Bumpers in the corners of the free side.", _LAST,
     ),
     "top-hung": (
-        _FIXED, _CUPS,
+        _FIXED, _cups,
         "Plates under the opening's top, from its left.",
         _lift,
         "A helper or prop holds the door to its plates.",
         _HELD, _STAYS, _pull, _REACH, _knob, "Bumpers in the bottom corners.", _LAST,
     ),
     "bottom-hung": (
-        _FIXED, _CUPS,
+        _FIXED, _cups,
         "Plates on the opening's bottom, from its left.",
         _lift,
         "A helper or prop holds the door open, level.",

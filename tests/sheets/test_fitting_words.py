@@ -182,3 +182,21 @@ def test_a_recessed_knob_goes_on_before_the_front_is_set() -> None:
                 for words in ("knob on first", "Front on the ledges"))  # fmt: skip
     assert on < set_
     assert not any("Drill for the knob last" in each for each in steps)
+
+
+def test_a_bought_door_comes_bored() -> None:
+    """Its maker bores the cups: the installer holds them against the figures."""
+    door = kitchen(cabinet(opening(), standard=Standard(made_by="bought")))
+    steps = " ".join(steps_of(door))
+    assert "Bored by its maker: check the cups." in steps
+    assert "Bore the cups" not in steps
+    assert "bored by the door maker" in printed(door)
+    assert "bored by the door maker" not in printed(kitchen(cabinet(opening())))
+
+
+def test_of_a_pair_only_what_is_made_here_is_bored() -> None:
+    """Each step says for which of them it is."""
+    bought, own = FrontFacts(made_by="bought"), FrontFacts(made_by="here")
+    pair = replace(opening("pair"), fronts=(bought, own))
+    steps = " ".join(steps_of(kitchen(cabinet(pair))))
+    assert "B1.a.1: Bored by its maker: check the cups. B1.a.2: Bore the cups, stop set." in steps
