@@ -50,6 +50,7 @@ def content(source: SheetSource) -> str:
         "title": "Jigs and shims",
         "stops": findings_of(schedule).stops,
         "jig_rows": [rows[start : start + 2] for start in range(0, len(rows), 2)],
+        "cautions_beside": len(rows) % 2 == 1 and not schedule.shims,
         "pieces": pieces_of(schedule, kitchen),
         "shims": [shim_line(shim, unit) for shim in schedule.shims],
         "about": show(kitchen.practice.bottom_shim_length, unit),
