@@ -26,9 +26,10 @@ _ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00,
 
 @dataclass(frozen=True, slots=True)
 class ScheduleRow:
-    """A front in the front schedule."""
+    """A front in the front schedule; what is bought is not cut here."""
 
     line: FrontLine
+    is_cut: bool
     from_left: str
     from_floor: str
 
@@ -83,6 +84,7 @@ def _walls(schedule: Schedule, kitchen: Kitchen) -> list[WallGroup]:
 def _front_row(front: Front, unit: str) -> ScheduleRow:
     return ScheduleRow(
         line=front_line(front, unit),
+        is_cut=not front.bought,
         from_left=show(front.x, unit),
         from_floor=show(front.y, unit),
     )

@@ -63,16 +63,24 @@ def test_every_need_is_on_the_hardware_sheet() -> None:
     assert any(need.spares for need in demo()[1].hardware)
     for need in demo()[1].hardware:
         counted = f"{need.need} {need.unit}".strip()
-        assert f"{counted} {need.spares or '–'} {need.item} {need.why}" in text
+        spare = f"{need.spares} {need.unit}".strip() if need.spares else "–"
+        assert f"{counted} {spare} {need.item} {need.why}" in text
 
 
 def test_grain_is_kept_in_order_only_where_there_is_grain() -> None:
-    """The demo's stacks are of MDF; the same in maple are to be kept in order."""
-    of = kitchen(cabinet(opening("drawers", count=2, front=FrontFacts(material="hard maple"))))
-    grained = " ".join(front_schedule.content(source_of(of, PRINTED)).split())
-    plain = " ".join(front_schedule.content(demo_source()).split())
+    """The demo's stacks are of MDF; the same in maple are to be kept in order, as its set is."""
+    grained, plain = (_cut_sheet_of_stack(material) for material in ("hard maple", "MDF"))
+    demos = " ".join(front_schedule.content(demo_source()).split())
     assert "one stack, B1.a: keep the grain in order" in grained
     assert "keep the grain in order" not in plain
+    assert "one stack" not in demos
+    assert "grain set East uppers: keep the grain in order" in demos
+
+
+def _cut_sheet_of_stack(material: str) -> str:
+    """The front schedule and cut sheet of two drawers over each other."""
+    stack = opening("drawers", count=2, front=FrontFacts(material=material))
+    return " ".join(front_schedule.content(source_of(kitchen(cabinet(stack)), PRINTED)).split())
 
 
 def test_every_jig_and_shim_is_on_their_sheet() -> None:
