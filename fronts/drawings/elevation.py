@@ -18,7 +18,7 @@ from fronts.drawings.gaps import draw_gaps, gaps_between
 from fronts.drawings.lettering import shortened
 from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px, safe_id
-from fronts.rules.kinds import CABINET_KINDS
+from fronts.rules.kinds import CABINET_KINDS, name_of
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
@@ -131,7 +131,9 @@ def _said(front: Front, unit: str, *, stop: bool) -> str:
     at = "at the " if front.hinged in ("top", "bottom") else ""
     hand = f", hinged {at}{front.hinged}" if front.hinged else ""
     size = f"{show(front.width, unit)} × {show(front.height, unit)}"
-    return f"{front.label} {size} {front.kind}{hand}" + (" — stop, do not cut" if stop else "")
+    return f"{front.label} {size} {name_of(front.kind)}{hand}" + (
+        " — stop, do not cut" if stop else ""
+    )
 
 
 def _dimensions(

@@ -9,7 +9,7 @@ from fronts.drawings.lettering import line_height, shortened
 from fronts.drawings.scale import Scale
 from fronts.drawings.svg import Px
 from fronts.rules.handles import Handle
-from fronts.rules.kinds import FRONT_KINDS
+from fronts.rules.kinds import FRONT_KINDS, name_of
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
 
@@ -100,7 +100,7 @@ def _ways_to_say(
 ) -> Iterator[list[tuple[str, Px, bool]]]:
     wide, high = show(front.width, unit), show(front.height, unit)
     name = (front.label, letters.name, True)
-    kind = [(front.kind, letters.figure, False)] if FRONT_KINDS[front.kind].named else []
+    kind = [(name_of(front.kind), letters.figure, False)] if FRONT_KINDS[front.kind].named else []
     both = (f"{wide} × {high}", letters.figure, False)
     folded = [(wide, letters.figure, False), (f"× {high}", letters.figure, False)]
     other = [(f"{wide} ×", letters.figure, False), (high, letters.figure, False)]

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from fronts.figures.sizes import size
-from fronts.rules.kinds import Side
+from fronts.rules.kinds import Side, name_of
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
 from fronts.rules.standard_keys import Sides
@@ -39,7 +39,8 @@ def front_line(front: Front, unit: str) -> FrontLine:
 
 def what(front: Front) -> str:
     """`door, hinged left`."""
-    return f"{front.kind}, hinged {front.hinged}" if front.hinged else front.kind
+    name = name_of(front.kind)
+    return f"{name}, hinged {front.hinged}" if front.hinged else name
 
 
 def made_from(front: Front, unit: str) -> str:

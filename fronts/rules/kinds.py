@@ -85,7 +85,8 @@ class FrontTraits:
     its outline alone does not tell what it is, so a drawing says it. `tips`: pulled out, it can
     tip its cabinet over. `needs_lift`: it stays open only on a stay or lift. `narrow_rails`:
     made five-piece and low, it takes the shop's narrow rails. `tips_out`: it hangs on tip-out
-    hinges, with a tray behind it. `on_machine`: a machine's door carries it.
+    hinges, with a tray behind it. `on_machine`: a machine's door carries it. `called`: its
+    name where that is not its kind's word.
     """
 
     opens: bool = True
@@ -100,6 +101,7 @@ class FrontTraits:
     narrow_rails: bool = False
     tips_out: bool = False
     on_machine: bool = False
+    called: str = ""
 
 
 FRONT_KINDS: Mapping[FrontKind, FrontTraits] = {
@@ -109,8 +111,15 @@ FRONT_KINDS: Mapping[FrontKind, FrontTraits] = {
     "fixed": FrontTraits(opens=False, named=True),
     "lift-up": FrontTraits(swings=True, named=True, needs_lift=True),
     "tip-out": FrontTraits(named=True, tips_out=True),
-    "appliance-panel": FrontTraits(opens=False, upright=True, named=True, on_machine=True),
+    "appliance-panel": FrontTraits(
+        opens=False, upright=True, named=True, on_machine=True, called="appliance panel"
+    ),
 }
+
+
+def name_of(kind: FrontKind) -> str:
+    """What a front of this kind is called."""
+    return FRONT_KINDS[kind].called or kind
 
 
 @dataclass(frozen=True, slots=True)

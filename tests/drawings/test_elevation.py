@@ -9,6 +9,7 @@ from django.utils import translation
 from fronts.drawings.drawing import PAPER
 from fronts.drawings.elevation import wall_elevation
 from fronts.drawings.svg import safe_id
+from fronts.rules.kinds import name_of
 from fronts.rules.lengths import show
 from fronts.rules.schedule import schedule
 from tests.drawings.kitchens import HOSTILE, demo, demo_walls, hostile, too_close
@@ -39,7 +40,7 @@ def test_every_front_of_the_wall_is_there_once(wall: str) -> None:
         (link,) = group.iter(f"{SVG}a")
         assert link.attrib["href"] == f"/fronts/{front.label}"
         size = f"{show(front.width, 'in')} × {show(front.height, 'in')}"
-        assert link.attrib["aria-label"].startswith(f"{front.label} {size} {front.kind}")
+        assert link.attrib["aria-label"].startswith(f"{front.label} {size} {name_of(front.kind)}")
 
 
 def test_fronts_are_drawn_to_scale_and_in_place() -> None:
