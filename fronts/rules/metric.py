@@ -69,6 +69,8 @@ METRIC_NUMBERS: Mapping[str, Mm] = MappingProxyType(
         "lines_seen": Mm(6),
         "near_plane": Mm(75),
         "filler": Mm(75),
+        "asked_off_plan": Mm(12),
+        "asked_off_pair": Mm(6),
         "box_clear": Mm(3),
         "guide_over": Mm(1200),
         "handle_projection": Mm(25),
