@@ -22,6 +22,7 @@ Kind: TypeAlias = Literal[
     "box",
     "hidden",
     "block",
+    "measured",
 ]
 
 _LINES: dict[Kind, tuple[Px, str | None]] = {
@@ -36,6 +37,7 @@ _LINES: dict[Kind, tuple[Px, str | None]] = {
     "box": (120, None),
     "hidden": (80, "4 3"),
     "block": (320, None),
+    "measured": (400, None),
 }
 """Line kinds and weights after ISO 128-2: thick outlines, thin dimensions, dashes for hidden."""
 
