@@ -9,7 +9,7 @@ from fronts.models import Cabinet, DoorOnHand, FitRecord, Front, Opening
 from fronts.models.kept import Kept, order_of, table_of
 from fronts.rules.facts import rows_of
 from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen
-from fronts.rules.labels import numbered
+from fronts.rules.labels import numbered, opening_label
 from fronts.rules.results import Schedule
 from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule
@@ -90,6 +90,13 @@ def opening_of(job: Job, opening_id: int) -> Opening:
     )
     opening.cabinet.job = job
     return opening
+
+
+def opening_keys_of(job: Job) -> dict[str, int]:
+    """The keys of the job's openings by what they are called outside their cabinets."""
+    rows = Opening.objects.filter(cabinet__job=job)
+    named = rows.values_list("cabinet__label", "label", "pk")
+    return {opening_label(cabinet, label): key for cabinet, label, key in named}
 
 
 def with_fronts(opening: Opening) -> Opening:

@@ -34,7 +34,7 @@ def forms(job: Job, owner: Person, signed_in: SignIn) -> dict[str, list[Part]]:
     drawer = Opening.objects.get(closed_by="drawer")
     known = {
         "job_id": job.pk, "cabinet_id": drawer.cabinet_id, "opening_id": drawer.pk, "index": 0,
-        "page": "doors", "kind": "hinges",
+        "page": "doors", "kind": "hinges", "size": "width_top",
         "key": DoorOnHand.objects.get().pk, "person_id": owner.pk,
     }  # fmt: skip
     client, shown = signed_in(owner), {}

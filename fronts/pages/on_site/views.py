@@ -1,0 +1,121 @@
+"""Measuring on site: all openings by wall, and one size at a time."""
+
+from functools import partial
+
+from django.contrib import messages
+from django.http import HttpResponse
+from django.shortcuts import redirect
+from django.urls import reverse
+from django_htmx.http import HttpResponseClientRedirect, replace_url
+
+from fronts.models import Opening
+from fronts.pages.on_site.forms import SizeForm
+from fronts.pages.on_site.rows.at_size import PAIR, AtSize, at_size
+from fronts.pages.on_site.rows.keys import digit_keys, fraction_keys
+from fronts.pages.on_site.rows.openings import by_wall, stops_of, to_continue
+from fronts.pages.shared.announcing import announce_change
+from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.selectors.kitchens import opening_of, placed_kitchen_of
+from fronts.services.site_sizes import size_measure
+from shopjobs.access import SignedInRequest
+from shopjobs.edit_conflict import last_writer
+from shopjobs.models import Job
+from shopjobs.pages import render_page, wants_part
+
+SIZE = "fronts/on_site/size.html"
+
+
+@job_view("measure", "GET", "HEAD")
+def job_on_site(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Show the job's openings wall by wall, and what is measured of each."""
+    stops = stops_of(job, placed_kitchen_of(job))
+    context = {
+        "job": job,
+        "step": "measure",
+        "walls": by_wall(stops),
+        "openings": len(stops),
+        "measured": sum(stop.is_measured for stop in stops),
+        "go_on": to_continue(stops),
+    }
+    return render_page(request, "fronts/on_site/page.html", context)
+
+
+@job_view("measure")
+def on_site_size(request: SignedInRequest, job: Job, opening_id: int, size: str) -> HttpResponse:
+    """Take one size of an opening, and go on to the next."""
+    at = found_or_404(at_size, job, opening_id, size, request.GET.get(PAIR, ""))
+    form = _form(request, at)
+    return form_answer(
+        request,
+        form,
+        show=partial(_shown, request, at, form),
+        save=partial(_save, request, at, form),
+        done=lambda opening: _went_on(request, at, form, opening),
+        ask=lambda asks: _shown(request, at, form, question=asks.message, status=422),
+    )
+
+
+def _form(request: SignedInRequest, at: AtSize, *, anew: bool = False) -> SizeForm:
+    form = SizeForm(
+        None if anew else posted(request),
+        unit=at.job.unit,
+        held=at.stop.opening.measured,
+        size=at.size.name,
+        auto_id="size-%s",
+    )
+    form.written_by = partial(last_writer, at.job, (Opening(pk=at.stop.key),))
+    return form
+
+
+def _save(request: SignedInRequest, at: AtSize, form: SizeForm) -> Opening:
+    return size_measure(
+        opening=opening_of(at.job, at.stop.key),
+        name=at.size.name,
+        length=form.length,
+        pair=at.pair,
+        kitchen=at.kitchen,
+        confirmed=form.is_sure or form.length == at.length,
+        **who(request),
+    )
+
+
+def _went_on(request: SignedInRequest, at: AtSize, form: SizeForm, _: Opening) -> HttpResponse:
+    """The next size, with what is kept of this one said; after the last all openings."""
+    now = at_size(at.job, at.stop.key, at.size.name, at.carried)
+    to, said = now.after, now.said
+    if at.waits and form.typed:
+        to = now.with_pair(form.typed)
+        said = f"{at.size.title.capitalize()}: {form.typed}. It is kept with the other diagonal."
+    if to is not None and wants_part(request):
+        shown = _shown(request, to, _form(request, to, anew=True), said=said)
+        return announce_change(shown)
+    messages.success(request, said)
+    address = to.action if to else reverse("fronts:job-on-site", args=[at.job.pk])
+    return HttpResponseClientRedirect(address) if wants_part(request) else redirect(address)
+
+
+def _shown(
+    request: SignedInRequest,
+    at: AtSize,
+    form: SizeForm,
+    *,
+    said: str = "",
+    question: str = "",
+    status: int = 200,
+) -> HttpResponse:
+    context = {
+        "job": at.job,
+        "step": "measure",
+        "at": at,
+        "form": form,
+        "field": form.asked,
+        "said": said,
+        "question": question,
+        "digits": digit_keys(at.job.unit),
+        "fractions": fraction_keys(at.job.unit, at.kitchen.job.step),
+        "in_place": wants_part(request),
+        "back": at.action,
+    }
+    response = render_page(request, SIZE, context, partial="size-step", status=status)
+    return replace_url(response, at.action) if wants_part(request) else response
