@@ -108,7 +108,7 @@ class Practice:
         inches(1, 2), "measured size asked about where it is off the plan by more than", "practice"
     )
     asked_off_pair: Mm = _number(
-        inches(1, 4), "… or off the other of its pair by more than", "practice"
+        inches(1, 4), "measured size asked about where it is off its pair by more than", "practice"
     )
     box_clear: Mm = _number(
         inches(1, 8), "between a box and its opening, below and above", "practice"

@@ -37,6 +37,7 @@ _GROUPS: dict[str, tuple[str, ...]] = {
     "What stands side by side": (
         "lines_seen", "near_plane", "filler", "passing_clear", "corner_filler",
     ),
+    "Measuring on site": ("asked_off_plan", "asked_off_pair"),
     "The site and the wood": ("humidity_low", "humidity_high", "site_celsius", "made_at"),
     "The order": ("bumpers", "hinge_screws", "slide_screws", "spares"),
 }  # fmt: skip
@@ -47,6 +48,8 @@ _LABELS = {
     "slot_deeper": "Jig slot is deeper than the slide by",
     "rear_clearance": "Kept free behind a slide",
     "wide_drawer": "Drawer front from this width takes two knobs",
+    "asked_off_plan": "A size that is off the plan by more than this is asked about",
+    "asked_off_pair": "… or off the other of its pair, top and bottom, left and right",
     "lines_seen": "A line that misses by less than this shows",
     "near_plane": "Faces nearer than this in depth count as one plane",
     "filler": "Widest space between cabinets of one run",
