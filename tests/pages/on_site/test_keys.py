@@ -1,4 +1,4 @@
-"""Which keys a shop has: every part of an inch that its step names in two taps at most."""
+"""Which keys a shop has: every part of an inch that is on its tape, in two taps at most."""
 
 from fractions import Fraction
 
@@ -8,10 +8,16 @@ from fronts.pages.on_site.rows.keys import digit_keys, fraction_keys
 from fronts.rules.lengths import INCH, Mm, read
 
 
-@pytest.mark.parametrize(("parts", "keys"), [(4, 3), (8, 7), (16, 8), (32, 10), (64, 14)])
-def test_every_part_of_an_inch_is_two_taps_away(parts: int, keys: int) -> None:
-    """One that sets a part, and one that adds what the step has between eighths."""
-    offered = fraction_keys("in", INCH / parts)
+@pytest.mark.parametrize(
+    ("step", "parts", "keys"),
+    [
+        (INCH / 4, 16, 8), (INCH / 16, 16, 8), (INCH / 32, 32, 10), (INCH / 64, 64, 14),
+        (INCH / 10, 16, 8), (Mm(1), 16, 8),
+    ],
+)  # fmt: skip
+def test_every_part_of_an_inch_is_two_taps_away(step: Mm, parts: int, keys: int) -> None:
+    """One that sets a part, and one that adds what lies between eighths; a tape has sixteenths."""
+    offered = fraction_keys("in", step)
     sets = [read(key.value, "in") for key in offered if key.does == "fraction"]
     adds = [read(key.value, "in") for key in offered if key.does == "more"]
 

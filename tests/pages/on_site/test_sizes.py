@@ -85,7 +85,7 @@ def test_the_page_shows_what_is_taken_and_what_is_missing(door: Opening, phone: 
     assert [part.words for part in page.all(".sizes strong")] == ["15 1/16", *"–––––"]
     assert page.one(".sizes [aria-current] .aside").words == "width at the bottom:"
     assert page.one(".alike").words == "15 1/16 as at the top"
-    assert page.one(".drawn .line-measured")
+    assert page.has(".drawn .line-measured")
     keys = [key.words for key in page.all(".keys button")]
     assert sorted(keys[:12]) == sorted([*"0123456789", "C", "⌫"])
     assert keys[12:] == ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8", "+1/16"]
@@ -125,6 +125,22 @@ def test_a_size_far_off_is_asked_about_and_kept(
     sure = {"sure": asked.one("button[name='sure']").attribute("value")}
     send(phone, asked.one(".size-form"), "33 7/16", data=sure, headers=headers)
     assert measured(door)[0] == inches(535, 16)
+
+
+def test_each_shop_says_how_far_is_far(
+    door: Opening, phone: Client, owner: Person, stranger: Person, signed_in: SignIn
+) -> None:
+    """Another shop's numbers change nothing here, its own do."""
+    numbers = "/shop/standard/"
+    for person, inch in ((stranger, "30"), (owner, "3")):
+        desk = signed_in(person)
+        assert "is it 18 1/16?" in question_in(take(phone, at(door, "width-top"), "18 1/16")).words
+        seen = dom(desk.get(numbers)).one("#shop-numbers").field("seen").value
+        said = {"form": "numbers", "seen": seen, "asked_off_plan": inch}
+        assert desk.post(numbers, said).status_code == 302
+
+    assert take(phone, at(door, "width-top"), "18").status_code == 302
+    assert measured(door)[0] == inches(18)
 
 
 def test_another_size_than_the_one_that_is_sure_is_asked_about_too(
@@ -221,6 +237,17 @@ def test_two_people_at_one_opening_lose_nothing(
     assert dom(clash).one("button[name='theirs']").words == "Take 15 1/8"
     send(phone, dom(clash).one(".size-form"), "15 1/16")
     assert measured(door)[:3] == [inches(241, 16), None, inches(153, 8)]
+
+
+def test_each_size_is_one_step_to_undo(door: Opening, phone: Client) -> None:
+    """The one before stays."""
+    take(phone, at(door, "width-top"), "15 1/16")
+    take(phone, at(door, "width-bottom"), "15 1/8")
+
+    undo = dom(phone.get(at(door, "height-left"))).one(".undo-bar form")
+    assert phone.post(undo.attribute("action"), posted_by(undo)).status_code == 302
+
+    assert measured(door)[:2] == [inches(241, 16), None]
 
 
 def test_one_may_skip_go_back_and_go_to_the_next_opening(door: Opening, phone: Client) -> None:

@@ -8,8 +8,9 @@ from fronts.rules.lengths import INCH, Mm, show
 
 Does: TypeAlias = Literal["digit", "point", "fraction", "more", "back", "clear"]
 EIGHTHS = 8
-_FINEST = 64
-"""A tape has no finer marks."""
+TAPE = 16
+FINER = (32, 64)
+"""Parts of an inch on a tape, and on finer ones that a shop with such a step reads."""
 DIGITS = ("7", "8", "9", "4", "5", "6", "1", "2", "3")
 
 
@@ -39,13 +40,11 @@ def fraction_keys(unit: str, step: Mm) -> list[Key]:
     """
     if unit != "in":
         return [Key("fraction", ".5", ".5", "and a half"), Key("clear", "", "C", "Clear")]
-    parts = min(max(round(INCH / step), 2), _FINEST)
-    coarse = min(parts, EIGHTHS)
-    keys = [Key("fraction", _part(n, coarse), _part(n, coarse)) for n in range(1, coarse)]
-    finer = range(1, parts // EIGHTHS) if parts > EIGHTHS else ()
+    parts = next((parts for parts in FINER if step * parts == INCH), TAPE)
+    keys = [Key("fraction", _part(n, EIGHTHS), _part(n, EIGHTHS)) for n in range(1, EIGHTHS)]
     return keys + [
         Key("more", _part(n, parts), f"+{_part(n, parts)}", f"and {_part(n, parts)} more")
-        for n in finer
+        for n in range(1, parts // EIGHTHS)
     ]
 
 
