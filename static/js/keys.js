@@ -59,5 +59,7 @@
     if (!field || (detail.elt === document.body && !hasKeyboard)) return;
     (hasKeyboard ? field : field.form.querySelector("h2")).focus({ preventScroll: true });
     if (hasKeyboard) field.select();
+    // What is asked or wrong is seen, however far down the keys one was.
+    field.form.querySelector(".question, .error")?.scrollIntoView({ block: "center" });
   });
 })();

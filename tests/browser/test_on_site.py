@@ -66,7 +66,10 @@ def test_six_sizes_take_twenty_two_taps(phone: Page, job: Job) -> None:
 
 
 def test_keys_mend_what_was_typed(phone: Page, job: Job) -> None:
-    """Back-space takes the part of an inch first; a new part takes the place of the old."""
+    """Back-space takes the part of an inch first; a new part takes the place of the old.
+
+    On the smallest phone a question comes into view, and nothing is wider than the screen.
+    """
     door = Opening.objects.get(cabinet=door_and_drawer(job), label="a")
     phone.goto(f"/jobs/{job.pk}/measuring/{door.pk}/width-top/")
     field = phone.locator("[data-reading]")
@@ -80,6 +83,11 @@ def test_keys_mend_what_was_typed(phone: Page, job: Job) -> None:
         expect(field).to_have_value(shown)
 
     phone.set_viewport_size({"width": 320, "height": 640})
+    for tap in ("Clear", "4", "2", "Next"):
+        key(phone, tap).tap()
+    expect(phone.locator(".question")).to_be_in_viewport(ratio=1)
+    key(phone, "Yes, keep it").tap()
+    expect(phone.locator("h2")).to_contain_text("width at the bottom")
     assert phone.evaluate("document.documentElement.scrollWidth - window.innerWidth") <= 0
 
 
