@@ -58,8 +58,12 @@ def wall_elevation(
     links: Callable[[str], str] | None = None,
     ink: Ink = SCREEN,
     sheet: Sheet = PAGE,
+    ids: str = "front",
 ) -> str:
-    """The wall as an `<svg>`; `links` gives the address that a front's label leads to."""
+    """The wall as an `<svg>`; `links` gives the address that a front's label leads to.
+
+    `ids` is what the ids of fronts begin with: a page that draws a wall twice has two of it.
+    """
     kitchen = stood(kitchen)
     cabinets = [each for each in kitchen.cabinets if each.wall == wall]
     drawing = Drawing(ink)
@@ -71,7 +75,8 @@ def wall_elevation(
     scale = _scale(cabinets, fronts, sheet)
     _cabinets(drawing, scale, cabinets)
     _floor(drawing, scale, cabinets)
-    _fronts(drawing, scale, fronts, stopped_fronts(schedule), unit, links, sheet.letters)
+    stopped = stopped_fronts(schedule)
+    _fronts(drawing, scale, fronts, stopped, unit, links, sheet.letters, ids)
     gaps = gaps_between(fronts, kitchen.practice.filler)
     draw_gaps(drawing, scale, gaps, unit=unit, size=sheet.letters.figure)
     for front in fronts:
@@ -110,12 +115,13 @@ def _fronts(
     unit: str,
     links: Callable[[str], str] | None,
     letters: Letters,
+    ids: str,
 ) -> None:
     for front in fronts:
         stop = front.label in stopped
         said = _said(front, unit, stop=stop)
         kind = f"front front-{front.kind}" + (" front-stop" if stop else "")
-        drawing.opened("g", {"id": safe_id("front", front.label), "class": kind})
+        drawing.opened("g", {"id": safe_id(ids, front.label), "class": kind})
         if links is not None:
             drawing.opened("a", {"href": links(front.label), "aria-label": said})
         draw_front(drawing, scale, front, stopped=stop, target=links is not None)

@@ -10,12 +10,19 @@ from fronts.rules.results import Schedule
 
 
 def drawn_walls(
-    schedule: Schedule, kitchen: Kitchen, links: Callable[[str], str] | None = None
+    schedule: Schedule,
+    kitchen: Kitchen,
+    links: Callable[[str], str] | None = None,
+    *,
+    ids: str = "front",
 ) -> dict[str, SafeString]:
-    """Each wall by its name; `links` gives the address that a front's label leads to."""
+    """Each wall by its name; `links` gives the address that a front's label leads to.
+
+    `ids` is what the ids of fronts begin with, where a page draws a wall twice.
+    """
     return {
         wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped
-            wall_elevation(schedule, kitchen, wall, unit=kitchen.job.unit, links=links)
+            wall_elevation(schedule, kitchen, wall, unit=kitchen.job.unit, links=links, ids=ids)
         )
         for wall in kitchen.wall_names
     }
