@@ -15,4 +15,5 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("", include("fronts.pages.standard.urls")),
     path("", include("fronts.pages.hardware.urls")),
     path("", include("fronts.pages.history.urls")),
+    path("", include("fronts.pages.whatif.urls")),
 ]

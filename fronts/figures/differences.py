@@ -41,10 +41,11 @@ def _front(front: FrontDiffers, unit: str) -> tuple[str, ...]:
     if front.now is None and front.was is not None:
         line = front_line(front.was, unit)
         return (f"gone: {line.what}, {line.size}",)
-    return tuple(_fact(fact, unit) for fact in front.facts)
+    return tuple(fact_words(fact, unit) for fact in front.facts)
 
 
-def _fact(fact: FactDiffers, unit: str) -> str:
+def fact_words(fact: FactDiffers, unit: str) -> str:
+    """`width 13 15/16 → 13 7/8`."""
     called = _CALLED.get(fact.name, fact.name.replace("_", " "))
     return f"{called} {_value(fact.was, unit)} → {_value(fact.now, unit)}"
 

@@ -1,11 +1,13 @@
-"""Findings by how much they matter, all of them or those about some places."""
+"""Findings by how much they matter, all of them or those about some places; how many there are."""
 
+from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from fronts.rules.kitchen import Cabinet
 from fronts.rules.labels import opening_label
 from fronts.rules.results import Finding, Front, Schedule
+from fronts.rules.schedule import LEVELS
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +32,16 @@ def findings_of(schedule: Schedule, places: Iterable[str] | None = None) -> Find
     return Findings(
         tuple(each for each in found if each.level == "stop"),
         tuple(each for each in found if each.level != "stop"),
+    )
+
+
+def tally(findings: Iterable[Finding]) -> str:
+    """How many findings of each kind: `2 stops, 1 check`."""
+    counted = Counter(finding.level for finding in findings)
+    return ", ".join(
+        f"{counted[level]} {level}{'s' if counted[level] > 1 else ''}"
+        for level in LEVELS
+        if counted[level]
     )
 
 

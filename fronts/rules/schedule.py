@@ -40,7 +40,7 @@ from fronts.rules.making import Make, make_of, weigh
 from fronts.rules.neighbours import Facing, facing
 from fronts.rules.parts import parts_of
 from fronts.rules.practice import Practice
-from fronts.rules.results import DoorUse, Finding, Front, Part, Schedule
+from fronts.rules.results import DoorUse, Finding, Front, Level, Part, Schedule
 from fronts.rules.run_lengths import cabinet_places, past_wall_findings, wall_runs
 from fronts.rules.runs import Placed, on_walls, runs_of, stood
 from fronts.rules.screws import thread_diameter
@@ -50,7 +50,7 @@ from fronts.rules.special_fronts import special_findings
 from fronts.rules.tapering import taper_findings, tapering_or_leaning
 from fronts.rules.usual_hinges import hinges_of
 
-LEVELS = ("stop", "check", "note")
+LEVELS: tuple[Level, ...] = ("stop", "check", "note")
 
 
 def schedule(kitchen: Kitchen) -> Schedule:

@@ -4,7 +4,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import partial
 
+from fronts.cutting.bounds.dual_feasible import quick_bound
 from fronts.cutting.cut_units import misfits
+from fronts.cutting.integer_problem import integer_problem
 from fronts.cutting.model import Request, Side, StockSize, WantedPart
 from fronts.rules.cutting_groups import CuttingGroup
 from fronts.rules.grain_blocks import blocks_of
@@ -46,6 +48,15 @@ def usual_request(group: CuttingGroup, unit: str) -> Request:
     """A material's parts from the usual stock with the usual saw, where nobody said otherwise."""
     saw, stock = default_saw(unit, {}), default_stock(group, unit)
     return request_for(group, saw, stock, sticks=group.sticks, upright=False)
+
+
+def fewest_usual(group: CuttingGroup, unit: str) -> int | None:
+    """How many usual sheets or sticks a material takes at least; None where a part fits none.
+
+    A bound that takes no search: a plan may need more, never fewer.
+    """
+    request = usual_request(group, unit)
+    return None if misfits(request) else quick_bound(integer_problem(request)).cost
 
 
 def request_for(

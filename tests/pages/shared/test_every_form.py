@@ -58,6 +58,7 @@ CHANGES = (
     "opening-standard",
     "-stock",
     "job-boxes",
+    "what-if",
 )
 """What the addresses of forms end in that change what is there."""
 

@@ -1,0 +1,84 @@
+"""A kitchen beside what it would be: everything that would come, go or be otherwise."""
+
+from dataclasses import dataclass, replace
+
+from django.utils.safestring import SafeString
+
+from fronts.figures.differences import DifferenceLine, need_lines
+from fronts.figures.findings import tally
+from fronts.pages.shared.drawn_walls import drawn_walls
+from fronts.pages.shared.finding_links import FindingRow
+from fronts.pages.whatif.rows.findings import finding_rows
+from fronts.pages.whatif.rows.fronts import FrontChange, front_changes
+from fronts.pages.whatif.rows.parts import PartsChange, parts_changes
+from fronts.rules.differences import differences, finding_differences
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.results import Schedule
+from fronts.rules.runs import stood
+from fronts.rules.schedule import schedule
+from fronts.rules.standard_keys import Standard
+
+
+@dataclass(frozen=True, slots=True)
+class WallPair:
+    """A wall as it is, and as it would be."""
+
+    wall: str
+    was: SafeString
+    now: SafeString
+
+
+@dataclass(frozen=True, slots=True)
+class Compared:
+    """All that would differ; `same` counts the fronts that would stay as they are."""
+
+    fronts: tuple[FrontChange, ...]
+    same: int
+    parts: tuple[PartsChange, ...]
+    needs: tuple[DifferenceLine, ...]
+    came: tuple[FindingRow, ...]
+    went: tuple[FindingRow, ...]
+    other: tuple[FindingRow, ...]
+    came_tally: str
+    went_tally: str
+    walls: tuple[WallPair, ...]
+
+    @property
+    def is_same(self) -> bool:
+        """Whether nothing at all would differ."""
+        told = (self.fronts, self.parts, self.needs, self.came, self.went, self.other)
+        return not any(told)
+
+
+def compared(kitchen: Kitchen, standard: Standard) -> Compared:
+    """The kitchen as it is beside what it would be with the standard; nothing is kept."""
+    kitchen = stood(kitchen)
+    changed = replace(kitchen, standard=standard)
+    was, now = schedule(kitchen), schedule(changed)
+    fronts = front_changes(was, now, kitchen.practice.filler)
+    findings = finding_differences(was, now)
+    return Compared(
+        fronts=tuple(fronts),
+        same=len(now.fronts) - sum(one.label in _labels(now) for one in fronts),
+        parts=tuple(parts_changes(was, now)),
+        needs=tuple(need_lines(differences(was, now))),
+        came=finding_rows(findings.came),
+        went=finding_rows(findings.went),
+        other=finding_rows(findings.other),
+        came_tally=tally(findings.came),
+        went_tally=tally(findings.went),
+        walls=tuple(_walls(kitchen, changed, was, now, {one.label for one in fronts})),
+    )
+
+
+def _labels(of: Schedule) -> frozenset[str]:
+    return frozenset(front.label for front in of.fronts)
+
+
+def _walls(
+    kitchen: Kitchen, changed: Kitchen, was: Schedule, now: Schedule, differ: set[str]
+) -> list[WallPair]:
+    """The walls on which a front would differ."""
+    wanted = {front.wall for front in (*was.fronts, *now.fronts) if front.label in differ}
+    before, after = drawn_walls(was, kitchen), drawn_walls(now, changed, ids="then")
+    return [WallPair(wall, before[wall], after[wall]) for wall in before if wall in wanted]

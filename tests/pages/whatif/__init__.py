@@ -1,0 +1,1 @@
+"""The pages that try a standard before it is kept."""
