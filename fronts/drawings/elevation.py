@@ -47,6 +47,8 @@ class Sheet:
 
 PAGE = Sheet()
 """For the job's page: grows sideways rather than becoming too small to read."""
+SIDE_BY_SIDE = Sheet(room=(510_00, 420_00), least=130)
+"""For two drawings of a wall beside each other on a page."""
 
 
 def wall_elevation(

@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from django.utils.safestring import SafeString, mark_safe
 
-from fronts.drawings.elevation import wall_elevation
+from fronts.drawings.elevation import PAGE, Sheet, wall_elevation
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
 
@@ -15,14 +15,24 @@ def drawn_walls(
     links: Callable[[str], str] | None = None,
     *,
     ids: str = "front",
+    sheet: Sheet = PAGE,
 ) -> dict[str, SafeString]:
     """Each wall by its name; `links` gives the address that a front's label leads to.
 
     `ids` is what the ids of fronts begin with, where a page draws a wall twice.
+    `sheet` is the room for each.
     """
     return {
         wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped
-            wall_elevation(schedule, kitchen, wall, unit=kitchen.job.unit, links=links, ids=ids)
+            wall_elevation(
+                schedule,
+                kitchen,
+                wall,
+                unit=kitchen.job.unit,
+                links=links,
+                ids=ids,
+                sheet=sheet,
+            )
         )
         for wall in kitchen.wall_names
     }

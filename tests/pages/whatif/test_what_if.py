@@ -102,6 +102,15 @@ def test_what_is_shown_is_what_comes(desk: Client, job: Job) -> None:
     assert "Nothing would change" in show(desk, job).words
 
 
+def test_jigs_and_hardware(desk: Client, job: Job) -> None:
+    """The drawer's box stands 1/2 in above its opening: 1/2 + 1/2, then 1/2 + 1/4 in of jig."""
+    page = show(desk, job, **dict.fromkeys(LAPS, "1/4"))
+
+    (bench,) = [each for each in page.all("table.compared") if "Jig or shims" in each.words]
+    assert "jig 1 × 14 now B2.a then –" in bench.words
+    assert "jig 3/4 × 14 now – then B2.a" in bench.words
+
+
 def test_findings_come_and_go(desk: Client, job: Job) -> None:
     """Laps of 1 1/2 in leave no gap between two cabinets whose stiles are as wide."""
     page = show(desk, job, **dict.fromkeys(LAPS, "1 1/2"))

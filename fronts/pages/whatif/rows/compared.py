@@ -4,12 +4,14 @@ from dataclasses import dataclass, replace
 
 from django.utils.safestring import SafeString
 
+from fronts.drawings.elevation import SIDE_BY_SIDE
 from fronts.figures.differences import DifferenceLine, need_lines
 from fronts.figures.findings import tally
 from fronts.pages.shared.drawn_walls import drawn_walls
 from fronts.pages.shared.finding_links import FindingRow
+from fronts.pages.whatif.rows.bench import bench_changes
 from fronts.pages.whatif.rows.findings import finding_rows
-from fronts.pages.whatif.rows.fronts import FrontChange, front_changes
+from fronts.pages.whatif.rows.fronts import Cell, FrontChange, front_changes
 from fronts.pages.whatif.rows.parts import PartsChange, parts_changes
 from fronts.rules.differences import differences, finding_differences
 from fronts.rules.kitchen import Kitchen
@@ -36,6 +38,7 @@ class Compared:
     same: int
     parts: tuple[PartsChange, ...]
     needs: tuple[DifferenceLine, ...]
+    bench: tuple[Cell, ...]
     came: tuple[FindingRow, ...]
     went: tuple[FindingRow, ...]
     other: tuple[FindingRow, ...]
@@ -46,7 +49,7 @@ class Compared:
     @property
     def is_same(self) -> bool:
         """Whether nothing at all would differ."""
-        told = (self.fronts, self.parts, self.needs, self.came, self.went, self.other)
+        told = (self.fronts, self.parts, self.needs, self.bench, self.came, self.went, self.other)
         return not any(told)
 
 
@@ -62,6 +65,7 @@ def compared(kitchen: Kitchen, standard: Standard) -> Compared:
         same=len(now.fronts) - sum(one.label in _labels(now) for one in fronts),
         parts=tuple(parts_changes(was, now)),
         needs=tuple(need_lines(differences(was, now))),
+        bench=tuple(bench_changes(was, now)),
         came=finding_rows(findings.came),
         went=finding_rows(findings.went),
         other=finding_rows(findings.other),
@@ -80,5 +84,6 @@ def _walls(
 ) -> list[WallPair]:
     """The walls on which a front would differ."""
     wanted = {front.wall for front in (*was.fronts, *now.fronts) if front.label in differ}
-    before, after = drawn_walls(was, kitchen), drawn_walls(now, changed, ids="then")
+    before = drawn_walls(was, kitchen, sheet=SIDE_BY_SIDE)
+    after = drawn_walls(now, changed, ids="then", sheet=SIDE_BY_SIDE)
     return [WallPair(wall, before[wall], after[wall]) for wall in before if wall in wanted]
