@@ -24,7 +24,7 @@ USUAL_RANGES: Mapping[Mount, Mapping[Unit, tuple[Mm, Mm]]] = {
     "inset": {"in": (inches(1, 16), inches(3, 16)), "mm": (Mm(2), Mm(4))},
 }
 """The least and the largest lap, or gap, worth a look (common practice, no source)."""
-MOST_FRONTS = 4000
+MOST_FRONTS = 3200
 """Fronts worked out for one answer: a few seconds' work."""
 FEWEST_CHOICES = 9
 """So many can be tried in a kitchen of any size."""

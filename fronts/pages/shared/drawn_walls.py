@@ -1,6 +1,6 @@
 """Every wall of a kitchen as a page shows it."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from django.utils.safestring import SafeString, mark_safe
 
@@ -16,23 +16,17 @@ def drawn_walls(
     *,
     ids: str = "front",
     sheet: Sheet = PAGE,
+    walls: Sequence[str] | None = None,
 ) -> dict[str, SafeString]:
-    """Each wall by its name; `links` gives the address that a front's label leads to.
+    """Each of the walls, or of all, by its name.
 
-    `ids` is what the ids of fronts begin with, where a page draws a wall twice.
-    `sheet` is the room for each.
+    `links` gives the address that a front's label leads to; `ids` is what the ids of fronts
+    begin with, where a page draws a wall twice; `sheet` is the room for each.
     """
+    unit = kitchen.job.unit
     return {
         wall: mark_safe(  # noqa: S308 - drawn by us, every word in it escaped
-            wall_elevation(
-                schedule,
-                kitchen,
-                wall,
-                unit=kitchen.job.unit,
-                links=links,
-                ids=ids,
-                sheet=sheet,
-            )
+            wall_elevation(schedule, kitchen, wall, unit=unit, links=links, ids=ids, sheet=sheet)
         )
-        for wall in kitchen.wall_names
+        for wall in (kitchen.wall_names if walls is None else walls)
     }

@@ -52,6 +52,13 @@ def test_the_usual_range_is_tried_at_once(desk: Client, job: Job) -> None:
     assert kitchen_of(job) == before
 
 
+def test_an_address_that_says_little_is_as_usual(desk: Client, job: Job) -> None:
+    """What it leaves out is as the empty form has it."""
+    assert list(rows_of(ask(desk, job, most="5/16"))) == [
+        "As it is now", "1/4 all round", "5/16 all round Best",
+    ]  # fmt: skip
+
+
 def test_a_choice_leads_to_what_it_would_change(desk: Client, job: Job) -> None:
     """With the same laps, and no reveal beside them."""
     Front.objects.filter(opening__closed_by="door").update(choose=True)

@@ -12,7 +12,7 @@ from fronts.rules.standard_keys import Sides
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.dom import Part, dom
-from tests.factories import NOW
+from tests.factories import NOW, CabinetFactory, OpeningFactory
 from tests.pages.kitchens import HTMX, furnish, posted_by
 from tests.pages.shared.sending import as_sent
 from tests.saying import standard_set
@@ -100,6 +100,23 @@ def test_what_is_shown_is_what_comes(desk: Client, job: Job) -> None:
     keep(desk, job, page)
 
     assert "Nothing would change" in show(desk, job).words
+
+
+def test_one_wall_at_a_time_is_drawn(desk: Client, job: Job) -> None:
+    """The first that would differ; a button draws another, with the same changes typed."""
+    OpeningFactory.create(cabinet=CabinetFactory.create(job=job, label="C1", wall="South"))
+    first = show(desk, job, **dict.fromkeys(LAPS, "3/8"))
+    sent = {**posted_by(first.one("#what-if-keep")), "wall": "South"}
+
+    other = dom(desk.post(address(job), sent))
+
+    assert [each.words for each in first.all(".walls button")] == ["North", "South"]
+    assert first.has("g[id='then-B1.a']")
+    assert not first.has("g[id='then-C1.a']")
+    assert other.has("g[id='then-C1.a']")
+    assert not other.has("g[id='then-B1.a']")
+    assert other.one("#what-if-form").field("overlay_top").value == "3/8"
+    assert lap_in(job) == Sides(*[inches(1, 2)] * 4)
 
 
 def test_jigs_and_hardware(desk: Client, job: Job) -> None:

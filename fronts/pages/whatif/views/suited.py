@@ -20,9 +20,9 @@ PAGE = "fronts/whatif/suited.html"
 
 @job_view("edit_kitchen", "GET", "HEAD")
 def job_suited_standard(request: SignedInRequest, job: Job) -> HttpResponse:
-    """Try the choices that were asked for, or the usual ones; nothing is kept."""
+    """Try the choices that were asked for, else the usual ones; nothing is kept."""
     kitchen = kitchen_of(job)
-    asked: Any = request.GET or shown(SuitedForm(kitchen=kitchen))
+    asked: Any = {**shown(SuitedForm(kitchen=kitchen)), **request.GET.dict()}
     form = SuitedForm(asked if kitchen.doors_on_hand else None, kitchen=kitchen)
     return form_answer(
         request,

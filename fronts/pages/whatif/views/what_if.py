@@ -41,7 +41,9 @@ def job_what_if(request: SignedInRequest, job: Job) -> HttpResponse:
         request,
         form,
         show=show,
-        save=lambda: compared(kitchen_of(job), standard_if(job, form.entered)),
+        save=lambda: compared(
+            kitchen_of(job), standard_if(job, form.entered), request.POST.get("wall", "")
+        ),
         done=lambda found: _page(request, job, form, found=found),
     )
 
@@ -63,8 +65,9 @@ def _sent(request: SignedInRequest, form: StandardForm) -> Any:
     """What was typed; of an address, its own changes to what the job says now."""
     if request.method == "POST":
         return request.POST
-    named = {name: request.GET[name] for name in form.fields if name in request.GET}
-    return {**shown(form), SEEN: form[SEEN].value(), **named} if named else None
+    now = shown(form)
+    named = {name: request.GET[name] for name in now if name in request.GET}
+    return {**now, **named, SEEN: form[SEEN].value()} if named else None
 
 
 def _kept(request: SignedInRequest, job: Job) -> HttpResponse:
