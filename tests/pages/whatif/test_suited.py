@@ -82,6 +82,8 @@ def test_only_fronts_that_take_one_where_any_does(desk: Client, job: Job) -> Non
     page = ask(desk, job)
 
     assert page.field("fronts").value == "asked"
+    assert "once its opening says so" not in page.words
+    assert "once its opening says so" in ask(desk, job, fronts="every").words
     assert rows_of(page)["1/4 all round"][:2] == ["1", "0"]
 
 

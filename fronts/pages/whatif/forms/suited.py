@@ -90,7 +90,11 @@ class SuitedForm(KitchenForm):
         return choices(cast(Mount, given["mount"]), self.allowed.lengths, apart=given["apart"])
 
     @property
+    def is_open(self) -> bool:
+        """Whether doors on hand may become fronts too of which nobody has said so yet."""
+        return bool(self.cleaned_data["fronts"] == EVERY)
+
+    @property
     def tried_in(self) -> Kitchen:
         """The kitchen, in which the fronts that may take a door on hand wait for one."""
-        asked = self.cleaned_data["fronts"] == ASKED
-        return self.kitchen if asked else open_to_doors(self.kitchen)
+        return open_to_doors(self.kitchen) if self.is_open else self.kitchen
