@@ -1,0 +1,1 @@
+"""What the numbers of the shop's standard mean: a drawing for each of its short pages."""
