@@ -13,6 +13,7 @@ from django.urls import URLPattern, URLResolver, reverse
 from fronts import urls
 from fronts.jobfile import read
 from fronts.models import DoorOnHand, Opening, ShopNumber
+from fronts.pages.standard.forms.short_pages import SHORT_PAGES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.practice import PRACTICE
 from fronts.rules.schedule import schedule
@@ -86,10 +87,12 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
     }
     pages = {}
     for address in addresses(urls.urlpatterns):
-        asked = {name: known[name] for name in address.pattern.converters}
-        answer = client.get(reverse(f"fronts:{address.name}", kwargs=asked))
-        if answer.status_code == 200:
-            pages[str(address.name)] = TOKEN.sub("", answer.text)
+        for topic in SHORT_PAGES if "topic" in address.pattern.converters else ("",):
+            every = known | {"topic": topic}
+            asked = {name: every[name] for name in address.pattern.converters}
+            answer = client.get(reverse(f"fronts:{address.name}", kwargs=asked))
+            if answer.status_code == 200:
+                pages[f"{address.name}{topic}"] = TOKEN.sub("", answer.text)
     return pages
 
 
@@ -158,15 +161,17 @@ def test_saving_one_number_takes_over_no_other(our_shop: Shop, their_shop: Shop)
 def test_a_page_of_numbers_saved_as_it_is_keeps_nothing_of_another_shops(
     shop: Shop, their_shop: Shop, owner: Person, signed_in: SignIn
 ) -> None:
-    """The form holds only what our shop said; posted again, only that is stored."""
+    """Every form holds only what our shop said; posted again, only that is stored."""
     own_ways(their_shop, THEIRS)
     client = signed_in(owner)
-    form = dom(client.get("/shop/standard/")).one("#shop-numbers")
-    names = [name for name in own_numbers(OURS) if name != "solid_panels"]
-    typed = {name: form.field(name).value for name in names} | {"tape_width": "7/8"}
-    posted = {"form": "numbers", "seen": form.field("seen").value, **typed}
+    for path in SHORT_PAGES:
+        address = f"/shop/standard/{path}/"
+        form = dom(client.get(address)).one("#shop-standard")
+        fields = form.all("input, select, textarea")
+        typed = {field.attribute("name"): field.value for field in fields}
+        own = {"tape_width": "7/8"} if "tape_width" in typed else {}
 
-    assert client.post("/shop/standard/", posted).status_code == 302
+        assert client.post(address, typed | own).status_code == 302
 
     assert [each.name for each in ShopNumber.objects.filter(shop=shop)] == ["tape_width"]
 

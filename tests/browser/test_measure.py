@@ -253,7 +253,7 @@ def test_nothing_scrolls_sideways_but_drawings_and_tables(page: Page, job: Job) 
     for address in (
         start, f"{start}cabinets/new/", f"{start}openings/{opening.pk}/", f"{start}doors/new/",
         f"{start}openings/{opening.pk}/fronts/0/", f"{start}openings/{opening.pk}/boxes/0/",
-        f"{start}standard/", "/shop/standard/", "/jobs/import/",
+        f"{start}standard/", "/shop/standard/", "/shop/standard/lap/", "/jobs/import/",
     ):  # fmt: skip
         page.goto(address)
         wide = page.evaluate("document.documentElement.scrollWidth - window.innerWidth")
@@ -273,7 +273,7 @@ def test_targets_are_large_enough_for_a_finger(page: Page, width: int, job: Job)
         for address in (
             start, f"{start}cabinets/new/", f"{start}openings/{opening.pk}/",
             f"{start}openings/{opening.pk}/fronts/0/", f"{start}openings/{opening.pk}/boxes/0/",
-            "/shop/standard/", "/jobs/import/",
+            "/shop/standard/", "/shop/standard/lap/", "/jobs/import/",
         ):  # fmt: skip
             page.goto(address)
             small = [

@@ -45,14 +45,20 @@ class Form:
 
 _STANDARD = (("front_thickness", "{}/16"), ("skin", "{}/16"))
 _STOCK = (("knob_thread", "M{}"), ("knob_thread_depth", "{}/16"))
-_JOB, _SHOP, _OPENING = "/jobs/{job}/", "/shop/standard/", "/jobs/{job}/openings/{opening}/"
+_JOB, _OPENING, _WAYS = "/jobs/{job}/", "/jobs/{job}/openings/{opening}/", "/shop/standard/"
 FORMS: dict[str, tuple[str, str, tuple[tuple[str, str], tuple[str, str]]]] = {
     "job settings": (_JOB + "settings/", "#job-form", (("client", "C{}"), ("site", "S{}"))),
     "shop page": ("/shop/", "#shop-form", (("name", "Shop {}"), ("paper", "a4|letter"))),
-    "shop's standard": (_SHOP, "#shop-standard", _STANDARD),
-    "shop's stock": (_SHOP, "#shop-stock", _STOCK),
-    "shop's numbers": (_SHOP, "#shop-numbers", (("rail", "2 {}/16"), ("stile", "2 {}/16"))),
-    "shop's tables": (_SHOP, "#shop-tables", (("material", "M{}"), ("frame_material", "F{}"))),
+    "shop's standard": (
+        _WAYS + "screws/", "#shop-standard", (("bite", "{}/16"), ("skin", "{}/16"))
+    ),
+    "shop's stock": ("/shop/hardware/stock/", "#shop-stock", _STOCK),
+    "shop's numbers": (
+        _WAYS + "five-piece/", "#shop-standard", (("rail", "2 {}/16"), ("stile", "2 {}/16"))
+    ),
+    "shop's tables": (
+        _WAYS + "materials/", "#shop-standard", (("material", "M{}"), ("frame_material", "F{}"))
+    ),
     "cabinet": (_JOB + "cabinets/{cabinet}/", ".editor", (("wall", "W{}"), ("depth", "23 {}/16"))),
     "opening": (_OPENING, ".editor", (("width", "10 {}/16"), ("height", "20 {}/16"))),
     "front": (_OPENING + "fronts/0/", ".editor", (("material", "M{}"), ("thickness", "{}/16"))),

@@ -43,7 +43,7 @@ class StandardForm(KitchenForm):
     """Every key of the house standard at one level; a new key comes last of all by itself."""
 
     facts = Standard
-    groups = (
+    groups: tuple[Group, ...] = (
         Group("How fronts sit", _SITTING, kind="cells wide"),
         Group(
             "Overlay: how far a front laps past its opening",

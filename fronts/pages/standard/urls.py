@@ -1,9 +1,15 @@
-"""The address of the shop's habits."""
+"""Addresses of the shop's standard: its index, and its short pages."""
 
-from django.urls import URLPattern, path
+from django.urls import URLPattern, path, register_converter
 
-from fronts.pages.standard import views
+from fronts.pages.standard.forms.short_pages import ShortPageConverter
+from fronts.pages.standard.views import index, page
 
+register_converter(ShortPageConverter, "short_page")
+
+_PAGE = "shop/standard/<short_page:topic>/"
 urlpatterns: list[URLPattern] = [
-    path("shop/standard/", views.shop_standard, name="shop-standard"),
+    path("shop/standard/", index.standard_index, name="shop-standard"),
+    path(_PAGE, page.short_page, name="shop-standard-page"),
+    path(f"{_PAGE}drawing/", page.short_page_drawing, name="shop-standard-drawing"),
 ]

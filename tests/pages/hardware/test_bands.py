@@ -23,6 +23,7 @@ from tests.pages.kitchens import seen_in
 from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
+BANDS = "/shop/standard/edge-bands/"
 PLAIN = "Plain, where the core shows, common practice"
 SIDES = ("band_left", "band_right", "band_top", "band_bottom")
 
@@ -79,14 +80,14 @@ def test_a_band_is_entered_and_named_in_the_house_standard(
     typed = {"code": "E-1", "name": "white", "thickness": "1 mm", "width": "7/8"}
     assert posted(desk, "/shop/hardware/bands/new/", "form.editor", typed) == 302
 
-    form = dom(desk.get("/shop/standard/")).one("#shop-standard")
+    form = dom(desk.get(BANDS)).one("#shop-standard")
     assert [each.words for each in form.field("band_left").all("option")] == [
         PLAIN, "No band", "Plain, where the core shows", "E-1, white",
     ]  # fmt: skip
     sides = dict.fromkeys(SIDES, "E-1") | {"band_bottom": "none", "premill_left": "0.5 mm"}
     milled = {f"premill_{side}": "0" for side in ("right", "top", "bottom")}
-    said = {"form": "standard", **sides, **milled}
-    assert posted(desk, "/shop/standard/", "#shop-standard", said) == 302
+    said = {**sides, **milled}
+    assert posted(desk, BANDS, "#shop-standard", said) == 302
 
     standard = kitchen_of(job).standard
     assert standard.band == Sides("E-1", "E-1", "E-1", NO_BAND)
@@ -96,9 +97,9 @@ def test_a_band_is_entered_and_named_in_the_house_standard(
 def test_four_edges_are_said_together(desk: Client, shop: Shop) -> None:
     """What is missing is asked for at its field, and what was chosen stays."""
     items_set(owner=shop, kind=BandFacts, items=[BandFacts("E-1", Mm(1))], at=NOW)
-    form = dom(desk.get("/shop/standard/")).one("#shop-standard")
+    form = dom(desk.get(BANDS)).one("#shop-standard")
 
-    answer = desk.post("/shop/standard/", seen_in(form) | {"form": "standard", "band_left": "E-1"})
+    answer = desk.post(BANDS, seen_in(form) | {"band_left": "E-1"})
 
     assert answer.status_code == 422
     field = dom(answer).one("#shop-standard").field("band_left")
@@ -121,7 +122,7 @@ def test_another_shop_s_bands_are_not_offered(
     banded: Cabinet, stranger: Person, signed_in: SignIn
 ) -> None:
     """A shop that has entered none has the plain ones."""
-    page = dom(signed_in(stranger).get("/shop/standard/")).one("#shop-standard")
+    page = dom(signed_in(stranger).get(BANDS)).one("#shop-standard")
 
     assert [each.words for each in page.field("band_left").all("option")] == [
         PLAIN, "No band", "Plain, where the core shows", "BAND-04, thin band", "BAND-1, band",
@@ -176,7 +177,7 @@ def test_a_band_that_goes_is_told_with_who_names_it(
     assert told in page.words
     assert "the shop's house standard names it" in page.words
     assert told in " ".join(Revision.objects.order_by("-pk")[0].went)
-    form = dom(desk.get("/shop/standard/")).one("#shop-standard")
+    form = dom(desk.get(BANDS)).one("#shop-standard")
     assert "E-1, on no list" in form.field("band_left").words
     assert "Edge band E-1 is in the house standard, but not in the shop's list" in (
         dom(desk.get(f"/jobs/{job.pk}/")).words
