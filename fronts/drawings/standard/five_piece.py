@@ -16,7 +16,7 @@ def five_piece_drawing(figures: Figures) -> str:
 
 
 def _door(plate: Plate) -> None:
-    left, right, top = 50_00, 160_00, 30_00
+    left, right, top = 100_00, 200_00, 30_00
     bottom = top + plate.size("middle_rail_over", 140_00, most=190_00)
     stile, rail = plate.size("stile", 24_00, most=44_00), plate.size("rail", 24_00, most=50_00)
     plate.rect("front", left, top, right, bottom)
@@ -24,12 +24,12 @@ def _door(plate: Plate) -> None:
     y = (top + bottom) // 2
     plate.rect("hidden", left + stile, y - 8_00, right - stile, y + 8_00)
     plate.across("stile", left, left + stile, 14_00, "stile", base=top)
-    plate.upright("rail", top, top + rail, 176_00, "rail", base=right)
-    plate.upright("middle_rail_over", top, bottom, 210_00, "middle rail over", base=right)
+    plate.upright("rail", top, top + rail, 88_00, "rail", base=left)
+    plate.upright("middle_rail_over", top, bottom, 216_00, "middle rail over", base=right)
 
 
 def _low_front(plate: Plate) -> None:
-    left, right, top, bottom = 270_00, 390_00, 16_00, 96_00
+    left, right, top, bottom = 270_00, 390_00, 8_00, 78_00
     rail, shows = plate.size("narrow_rail", 18_00, most=26_00), plate.size("least_panel", 22_00,
                                                                       most=26_00)  # fmt: skip
     middle = (top + bottom) // 2

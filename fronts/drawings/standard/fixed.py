@@ -39,4 +39,4 @@ def _tray(plate: Plate) -> None:
     plate.line("cabinet", right, face, right, 190_00)
     plate.rect("box", left + aside, top, right - aside, face)
     plate.across("tray_side", left, left + aside, 285_00, "shorter")
-    plate.upright("tray_depth", top, face, 352_00, "tray and hinges", base=right - aside)
+    plate.upright("tray_depth", top, face, 352_00, "deep", base=right - aside)

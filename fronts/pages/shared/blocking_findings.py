@@ -31,7 +31,8 @@ def findings_with_links(
     if not findings:
         return []
     may_edit = may(request.user, "edit_kitchen")
-    ways = Ways(job, list(cabinets_of(job)), may_edit=may_edit)
+    may_set = may(request.user, "standard")
+    ways = Ways(job, list(cabinets_of(job)), may_edit=may_edit, may_set=may_set)
     ways.of_fronts(schedule)
     return [
         replace(row, links=tuple(_says(each, back, may_edit=may_edit) for each in row.links))
@@ -44,6 +45,7 @@ def _says(link: Link, back: str, *, may_edit: bool) -> Link:
     about = link.words
     if may_edit:
         words = "Change " + about.replace("Box of", "the box of").replace("This job", "this job")
+        words = words.replace("The shop", "the shop")
     else:
         words = f"Measure {about} again"
     return Link(words, f"{link.href}?back={back}" if back else link.href)

@@ -7,6 +7,7 @@ from functools import cached_property
 from django.urls import reverse
 
 from fronts.models import Cabinet
+from fronts.pages.shared.standard_links import standard_address
 from fronts.pages.shared.thing_addresses import path_of
 from fronts.rules.labels import numbered, opening_label
 from fronts.rules.results import Finding, Level, Schedule
@@ -57,8 +58,10 @@ class Ways:
         cabinets: Sequence[Cabinet],
         *,
         may_edit: bool,
+        may_set: bool = False,
     ) -> None:
-        self.job, self.may_edit = job, may_edit
+        """`may_edit` the job's kitchen, and `may_set` the shop's standard."""
+        self.job, self.may_edit, self.may_set = job, may_edit, may_set
         self._ways: dict[str, str] = {}
         self._boxes: dict[str, str] = {}
         self._openings: dict[str, str] = {}
@@ -104,12 +107,21 @@ class Ways:
 
     def _unsaid(self, findings: Sequence[Finding]) -> FindingRow:
         """One word is missing for many fronts, and one place mends it."""
-        links = [Link(each.words, each.href) for found in findings for each in self._links(found)]
+        links = [each for found in findings for each in self._places(found)]
         if self.may_edit:
             links.insert(0, Link("This job's standard", _to("job-standard", self.job)))
+        links[1:1] = self._standard(findings[0])
         return FindingRow("stop", *_SIGNS["stop"], _UNSAID, tuple(links))
 
     def _links(self, finding: Finding) -> list[Link]:
+        return [*self._places(finding), *self._standard(finding)]
+
+    def _standard(self, finding: Finding) -> list[Link]:
+        """The page of the shop's standard that the finding goes by, for who may change it."""
+        address = standard_address(finding.code) if self.may_set else None
+        return [] if address is None else [Link("The shop's standard", address)]
+
+    def _places(self, finding: Finding) -> list[Link]:
         links = []
         for label in finding.where:
             way = self._boxes.get(label) if finding.code in _OF_BOXES else None
