@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from fractions import Fraction
+from functools import cache
 
 import pytest
 
@@ -23,6 +24,7 @@ WIDE = 400_00
 TIMES = [Fraction(0), Fraction(1, 4), Fraction(1, 2), Fraction(1), Fraction(2), Fraction(9)]
 
 
+@cache
 def _figures(page: ShortPage, unit: Unit) -> Figures:
     usual = columns_of(Standard(**{key: getattr(DEFAULTS, key) for key in set(KEY_OF.values())}))
     levels = {name: InForce(name, usual[name], "default", False, usual[name], "default")

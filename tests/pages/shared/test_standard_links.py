@@ -24,7 +24,7 @@ def test_each_code_is_a_findings_and_its_page_is_there(
     said = "".join(file.read_text(encoding="utf-8") for file in files)
 
     assert f'"{code}"' in said
-    assert signed_in(owner).get(standard_address(code)).status_code == 200
+    assert signed_in(owner).get(standard_address(code) or "").status_code == 200
 
 
 def test_a_stop_leads_the_owner_to_the_standard(

@@ -2,6 +2,7 @@
 
 from collections import Counter
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 from django.test import Client
@@ -17,6 +18,7 @@ from tests.pages.standard.short_pages import FORM, address_of, post_own
 
 SignIn = Callable[[Person], Client]
 MOST_FIELDS = 12
+STYLES = (Path(__file__).parents[3] / "static" / "css" / "standard.css").read_text(encoding="utf-8")
 PAGES = list(SHORT_PAGES)
 
 
@@ -60,6 +62,7 @@ def test_every_field_is_named_once_in_its_drawing(path: str, desk: Client) -> No
 
     assert numbers == [str(place) for place in range(1, len(numbers) + 1)]
     assert sorted(drawn, key=int) == numbers
+    assert all(f'[data-of="{number}"]:focus' in STYLES for number in numbers)
 
 
 @pytest.mark.parametrize("path", PAGES)

@@ -50,7 +50,9 @@ def _group(legend: str, *fields: str, hint: str = "") -> Group:
 
 def _sides(legend: str, prefix: str, *before: str, hint: str = "") -> Group:
     fields = (*before, *(f"{prefix}_{side}" for side in SIDES))
-    return Group(legend, fields, hint=hint, kind="cells")
+    laps = prefix in ("overlay", "reveal")
+    # A lap has nothing usual, so that its fields hold a size and no more.
+    return Group(legend, fields, hint=hint, kind="cells" if laps else "cells numbers")
 
 
 _BOTH = "Give the overlay or the reveal, not both."

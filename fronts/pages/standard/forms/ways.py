@@ -39,7 +39,7 @@ class WaysForm(StandardForm):
         super().__init__(*args, unit=held.unit, levels=held.levels, bands=held.bands, **kwargs)
         every = {
             **self.fields,
-            **{name: self._number(name, about) for name, about in _NUMBERS.items()},
+            **{name: self._number(name, _NUMBERS[name]) for name in page.names if name in _NUMBERS},
             **table_fields(self.unit),
         }
         self.fields = {name: every[name] for name in (SEEN, *page.names)}
