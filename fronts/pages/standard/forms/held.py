@@ -19,7 +19,7 @@ from shopjobs.models import Shop
 
 BOXES = "boxes_"
 """What begins the names of the fields of how boxes are made."""
-_HALF_THE_SIDE = "half the side"
+_IN_WORDS = {"material": MATERIAL, "joint_depth": "half the side", "heights": "to suit"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,8 +56,7 @@ class Held:
     def _usual_box(self, name: str) -> Any:
         if name in ("side", "bottom", "groove"):
             return getattr(UNIT_FIGURES[self.unit], name)
-        words = {"material": MATERIAL, "joint_depth": _HALF_THE_SIDE}
-        return words.get(name, getattr(USUAL_BOXES, name))
+        return _IN_WORDS.get(name, getattr(USUAL_BOXES, name))
 
 
 def held_by(shop: Shop) -> Held:

@@ -69,7 +69,7 @@ class WaysForm(StandardForm):
                 continue
             if not isinstance(field, forms.ChoiceField):
                 usual = self.held.usual(name)
-                self.offer(name, "" if usual == () else said_as(field, usual, self.unit))
+                self.offer(name, said_as(field, usual, self.unit))
         if f"{BOXES}heights" in self.fields:
             hint = list_hint("heights", self.unit)
             self.fields[f"{BOXES}heights"].help_text = f"{hint} Empty: as high as there is room."
