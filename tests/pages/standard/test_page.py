@@ -201,6 +201,7 @@ def test_a_page_is_one_step_of_history(desk: Client, owner: Person) -> None:
     post_own(desk, typed)
 
     (revision,) = Revision.objects.order_by("pk")[before:]
+    assert revision.text == "Changed the shop's standard: Hinges"
     revision_undo(revision=revision, at=NOW, by=owner)
 
     page = page_with(desk, "hinge_end")

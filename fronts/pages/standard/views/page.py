@@ -42,7 +42,7 @@ def short_page(request: SignedInRequest, topic: ShortPage) -> HttpResponse:
         form,
         show=partial(_page, request, form),
         save=lambda: ways_set(
-            shop=request.shop, ways=_ways(form), what=f"standard, {topic.title}", **who(request)
+            shop=request.shop, ways=_ways(form), what=f"standard: {topic.title}", **who(request)
         ),
         done=lambda _: _saved(request, topic),
     )
