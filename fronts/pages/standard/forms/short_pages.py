@@ -14,6 +14,7 @@ from fronts.drawings.standard.jigs import jigs_drawing
 from fronts.drawings.standard.knobs import knobs_drawing
 from fronts.drawings.standard.lap import lap_drawing
 from fronts.drawings.standard.materials import materials_drawing
+from fronts.drawings.standard.measuring import measuring_drawing
 from fronts.drawings.standard.mounting_holes import mounting_holes_drawing
 from fronts.drawings.standard.order import order_drawing
 from fronts.drawings.standard.screws import screws_drawing
@@ -91,6 +92,13 @@ _PAGES = (
         ),
         (("A miss that shows", "lines_seen"), ("Filler in a corner", "corner_filler")),
         wall_drawing,
+    ),
+    ShortPage(
+        "measuring", "Measuring on site",
+        "How far off a size may be measured before somebody is asked whether it is so.",
+        (_group("", "asked_off_plan", "asked_off_pair"),),
+        (("Off its plan", "asked_off_plan"), ("Off its pair", "asked_off_pair")),
+        measuring_drawing,
     ),
     ShortPage(
         "hinges", "Hinges",
