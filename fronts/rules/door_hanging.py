@@ -82,7 +82,7 @@ def _new_centres(
     def centres(bores: Sequence[tuple[Mm, Mm]]) -> tuple[Mm, ...] | None:
         return hinge_centres(
             hung.length, hung.count, hung.laid.standard.hinge_end,
-            hung.kitchen.job.step, _rails(hung), practice.hinge_half, bores,
+            _rails(hung), practice.hinge_half, bores,
         )  # fmt: skip
 
     inward = practice.cup_from_edge

@@ -27,24 +27,18 @@ def too_heavy(weight_kg: Fraction, practice: Practice) -> bool:
 
 
 def hinge_centres(
-    length: Mm, count: int, hinge_end: Mm, step: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm,
+    length: Mm, count: int, hinge_end: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm,
     bores: Sequence[tuple[Mm, Mm]] = (),
 ) -> tuple[Mm, ...] | None:  # fmt: skip
     """Hinge centres along a door's hinge side, from its bottom (left, where it hinges at an end).
 
-    First and last `hinge_end` from the ends, the rest equally spaced, to the step; a single one
-    halfway. Each is then moved, as little as may be, until `half` a hinge plate is clear of every
-    one of `rails` (low, high along the door: rails, shelf pins, slides), and its centre within
-    none of `bores`. None: no clear place.
+    First and last `hinge_end` from the ends, the rest equally spaced; a single one halfway. Each
+    is then moved, as little as may be, until `half` a hinge plate is clear of every one of
+    `rails` (low, high along the door: rails, shelf pins, slides), and its centre within none of
+    `bores`. None: no clear place.
     """
-    end = min(hinge_end, length / (2 * count))
-    between = length - 2 * end
-    inner = [
-        round((end + between * index / (count - 1)) / step) * step for index in range(1, count - 1)
-    ]
-    wished = [end, *inner, length - end] if count > 1 else [length / 2]
     blocked = [*_blocked(rails, half), *bores]
-    centres = [_clear(place, length, blocked) for place in wished]
+    centres = [_clear(place, length, blocked) for place in _wished(length, count, hinge_end, half)]
     clear = [centre for centre in centres if centre is not None]
     if len(clear) < count or any(b - a < 2 * half for a, b in pairwise(clear)):
         return None
@@ -54,6 +48,16 @@ def hinge_centres(
 def is_clear(centre: Mm, rails: Sequence[tuple[Mm, Mm]], half: Mm) -> bool:
     """Whether half a hinge plate on either side of a centre is clear of the rails."""
     return not any(low < centre < high for low, high in _blocked(rails, half))
+
+
+def _wished(length: Mm, count: int, hinge_end: Mm, half: Mm) -> list[Mm]:
+    """Where hinges belong; nearer the ends on a door too short for their plates between those."""
+    if count == 1:
+        return [length / 2]
+    fits = length - 2 * hinge_end >= 2 * half * (count - 1)
+    end = hinge_end if fits else min(hinge_end, length / (2 * count))
+    between = (length - 2 * end) / (count - 1)
+    return [end + between * index for index in range(count)]
 
 
 def _from_table(value: Fraction, table: Sequence[tuple[Fraction, int]]) -> int | None:

@@ -64,7 +64,11 @@ CENTRES = [
     ("28 1/2", 2, ["3 1/2", "25"]),
     ("47", 3, ["3 1/2", "23 1/2", "43 1/2"]),
     ("67", 4, ["3 1/2", "23 1/2", "43 1/2", "63 1/2"]),
-    ("46 1/16", 3, ["3 1/2", "23", "42 9/16"]),
+    ("46 1/16", 3, ["3 1/2", "23 1/32", "42 9/16"]),
+    ("13", 2, ["3 1/2", "9 1/2"]),
+    ("9", 2, ["3 1/2", "5 1/2"]),
+    ("8 15/16", 2, ["2 15/64", "6 45/64"]),
+    ("11", 3, ["3 1/2", "5 1/2", "7 1/2"]),
 ]
 
 
@@ -72,8 +76,11 @@ CENTRES = [
     ("length", "count", "places"), CENTRES, ids=[f"{c} on {n} in" for n, c, _ in CENTRES]
 )
 def test_centres(length: str, count: int, places: list[str]) -> None:
-    """3 1/2 in from the ends (common practice, no source), the rest equally spaced, to the step."""
-    found = hinge_centres(inch(length), count, END, SIXTEENTH, (), HALF)
+    """3 1/2 in from the ends (common practice, no source), the rest equally spaced.
+
+    Under 9 in two plates of 2 in no longer go between those: each has a half of the door.
+    """
+    found = hinge_centres(inch(length), count, END, (), HALF)
 
     assert found == tuple(inch(each) for each in places)
 
@@ -82,7 +89,7 @@ def test_moved_clear_of_a_rail() -> None:
     """A rail from 23 to 24 1/2 in: the middle hinge moves to an inch from its nearer edge."""
     rails = [(inch("23"), inch("24 1/2"))]
 
-    found = hinge_centres(inch("47"), 3, END, SIXTEENTH, rails, HALF)
+    found = hinge_centres(inch("47"), 3, END, rails, HALF)
 
     assert found == (END, inch("22"), inch("43 1/2"))
 
@@ -102,7 +109,7 @@ RAILS = [
 )
 def test_moved_as_little_as_may_be(low: str, high: str, centre: str) -> None:
     """The middle one of three, at 23 1/2 in, to an inch from the nearer edge of a rail."""
-    found = hinge_centres(inch("47"), 3, END, SIXTEENTH, [(inch(low), inch(high))], HALF)
+    found = hinge_centres(inch("47"), 3, END, [(inch(low), inch(high))], HALF)
 
     assert found == (END, inch(centre), inch("43 1/2"))
 
@@ -112,19 +119,19 @@ def test_no_clear_place(rail: tuple[str, str]) -> None:
     """Rails all along leave nowhere to go; neither is there a place at a door's very end."""
     low, high = rail
 
-    assert hinge_centres(inch("47"), 1, END, SIXTEENTH, [(inch(low), inch(high))], HALF) is None
+    assert hinge_centres(inch("47"), 1, END, [(inch(low), inch(high))], HALF) is None
 
 
 def test_a_hair_from_the_end_is_on_the_door() -> None:
     """A rail that leaves 1/128 in of the door's height for a centre."""
     rail = (inch("1 1/128"), inch("47"))
 
-    assert hinge_centres(inch("47"), 1, END, SIXTEENTH, [rail], HALF) == (inch("1/128"),)
+    assert hinge_centres(inch("47"), 1, END, [rail], HALF) == (inch("1/128"),)
 
 
 def test_a_door_too_low_for_its_hinges() -> None:
     """Two plates of 2 in don't go on a door of 3 in."""
-    assert hinge_centres(inch("3"), 2, END, SIXTEENTH, (), HALF) is None
+    assert hinge_centres(inch("3"), 2, END, (), HALF) is None
 
 
 rails_of = st.lists(
@@ -142,7 +149,7 @@ def test_centres_lie_on_the_door_clear_and_apart(
 ) -> None:
     """As many as wished, in order, inside, clear of every rail, plates beside each other."""
     long = length * INCH / 8
-    found = hinge_centres(long, count, end * INCH / 8, SIXTEENTH, rails, HALF)
+    found = hinge_centres(long, count, end * INCH / 8, rails, HALF)
     if found is None:
         return
 
@@ -158,7 +165,7 @@ def test_a_centre_moves_clear_of_old_bores(at: str, clear: str) -> None:
     """The middle one of three, at 23 1/2 in, to the nearer end of what a bore keeps free."""
     bore, free = inch(at), inch(clear)
 
-    found = hinge_centres(inch("47"), 3, END, SIXTEENTH, (), HALF, [(bore - free, bore + free)])
+    found = hinge_centres(inch("47"), 3, END, (), HALF, [(bore - free, bore + free)])
 
     near = min(bore - free, bore + free, key=lambda end: abs(end - inch("23 1/2")))
     assert found == (END, near, inch("43 1/2"))
