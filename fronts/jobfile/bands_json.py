@@ -1,7 +1,7 @@
 """Edge bands in a schedule's JSON: the banded edges of a part."""
 
 from fronts.rules.banded_edges import Banding
-from fronts.rules.lengths import exact
+from fronts.rules.lengths import as_output
 
 
 def banded(banding: Banding | None) -> dict[str, object]:
@@ -9,6 +9,6 @@ def banded(banding: Banding | None) -> dict[str, object]:
     if banding is None:
         return {}
     return {
-        side: {"code": band.code or None, "thickness": exact(band.thickness)}
+        side: {"code": band.code or None, "thickness": as_output(band.thickness)}
         for side, band, _ in banding.edges()
     }

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from fronts.rules.bought_results import BoughtFront, BoughtLine
 from fronts.rules.facts import facts_of
-from fronts.rules.lengths import exact
+from fronts.rules.lengths import as_output
 
 
 def bought_line(line: BoughtLine) -> dict[str, object]:
@@ -16,7 +16,7 @@ def bought_line(line: BoughtLine) -> dict[str, object]:
 def _plain(value: object) -> object:
     match value:
         case Fraction():
-            return exact(value)
+            return as_output(value)
         case tuple():
             return [_plain(one) for one in value]
     return value

@@ -3,7 +3,7 @@
 from typing import TypeAlias
 
 from fronts.rules.fitting_results import FixedScrews, Tray
-from fronts.rules.lengths import Mm, exact
+from fronts.rules.lengths import Mm, as_output
 from fronts.rules.results import Front
 
 Json: TypeAlias = dict[str, object]
@@ -22,8 +22,12 @@ def _screws(screws: FixedScrews) -> Json:
 
 
 def _tray(tray: Tray) -> Json:
-    return {"length": exact(tray.length), "depth": exact(tray.depth), "room": _maybe(tray.room)}
+    return {
+        "length": as_output(tray.length),
+        "depth": as_output(tray.depth),
+        "room": _maybe(tray.room),
+    }
 
 
 def _maybe(length: Mm | None) -> str | None:
-    return None if length is None else exact(length)
+    return None if length is None else as_output(length)

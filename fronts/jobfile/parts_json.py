@@ -3,7 +3,7 @@
 from typing import TypeAlias
 
 from fronts.jobfile.bands_json import banded
-from fronts.rules.lengths import exact
+from fronts.rules.lengths import as_output
 from fronts.rules.results import Part, Schedule
 
 Json: TypeAlias = dict[str, object]
@@ -16,7 +16,7 @@ def part_json(part: Part) -> Json:
         "label": part.label,
         "front": part.front,
         "part": part.part,
-        **{name: exact(getattr(part, name)) for name in _SIZES},
+        **{name: as_output(getattr(part, name)) for name in _SIZES},
         "banded": banded(part.banding),
         "material": part.material,
         "count": part.count,

@@ -15,7 +15,7 @@ from fronts.rules.fits import Gaps, at_ends
 from fronts.rules.fitting_results import Fitting, Hole, Jig, KnobScrew, Ledges, Shim, Slot
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Point
-from fronts.rules.lengths import Mm, exact
+from fronts.rules.lengths import Mm, as_output
 from fronts.rules.results import DoorUse, Finding, Front, Movement, Schedule
 from fronts.rules.truing import Truing
 from fronts.rules.wall_results import OpeningEnds, WallRuns
@@ -27,7 +27,7 @@ def schedule_json(schedule: Schedule, truings: Iterable[Truing] = ()) -> Json:
     """The whole schedule as plain values, ready for `json.dumps`; `truings` as records say."""
     job = schedule.job
     return {
-        "job": {"number": job.number, "unit": job.unit, "step": exact(job.step)},
+        "job": {"number": job.number, "unit": job.unit, "step": as_output(job.step)},
         "fingerprint": fingerprint(schedule),
         "fronts": [_front(each, schedule.fitting(each.label)) for each in schedule.fronts],
         "boxes": [_box(each) for each in schedule.boxes],
@@ -77,7 +77,7 @@ def _front(front: Front, fitting: Fitting | None) -> Json:
         "knob_screw": _maybe(front.knob_screw),
         "bores": _points(front.bores),
         "hinges": front.hinges,
-        "hinge_centres": [exact(each) for each in front.hinge_centres],
+        "hinge_centres": [as_output(each) for each in front.hinge_centres],
         "hinge": _hinge(front),
         "plugged": _points(front.plugged),
         "weight_kg": kilograms(front.weight_kg),
@@ -114,7 +114,7 @@ def _hinge(front: Front) -> Json | None:
         "code": hinge.code,
         "plate": _maybe(hinge.plate),
         **_lengths(hinge, "bore_from_edge", "shift", "cup_diameter", "cup_depth"),
-        "centres": [exact(centre) for centre in front.hinge_centres],
+        "centres": [as_output(centre) for centre in front.hinge_centres],
         "in_old_bores": hinge.in_old_bores,
         "screws": hinge.screws,
         "why": hinge.reason,
@@ -147,15 +147,15 @@ def _fitting(fitting: Fitting) -> Json:
         "front": fitting.front,
         "method": fitting.method,
         **_lengths(fitting, "side_offset", "side_clearance"),
-        "side_offset_right": exact(fitting.right_offset),
+        "side_offset_right": as_output(fitting.right_offset),
         **_lengths(fitting, "jig_thickness", "jig_length", "box_height"),
         "ledges": _ledges(fitting.ledges),
         "slot": _slot(fitting.slot),
         "shims": _lengths(shims, "side", "bottom") if shims else None,
-        "right_shim": exact(shims.right) if shims else None,
+        "right_shim": as_output(shims.right) if shims else None,
         "tape": {"suggested": fitting.tape.suggested, "why": fitting.tape.why},
         "holes": [_hole(each) for each in fitting.holes],
-        "screw": {"length": exact(screw.length), "count": screw.count} if screw else None,
+        "screw": {"length": as_output(screw.length), "count": screw.count} if screw else None,
         "pilot": _lengths(fitting.pilot, "diameter", "depth") if fitting.pilot else None,
         "knob_screw": _knob_screw(fitting.knob_screw),
         **_lengths(fitting, "drill_stop", "play"),
@@ -184,7 +184,7 @@ def _knob_screw(screw: KnobScrew | None) -> Json | None:
     if screw is None:
         return None
     return {
-        "length": exact(screw.length),
+        "length": as_output(screw.length),
         "through_box": screw.through_box,
         "recess": _lengths(screw.recess, "width", "depth") if screw.recess else None,
         "count": screw.count,
@@ -201,7 +201,7 @@ def _jig(jig: Jig) -> Json:
 
 
 def _shim(shim: Shim) -> Json:
-    thick, fronts = exact(shim.thickness), list(shim.fronts)
+    thick, fronts = as_output(shim.thickness), list(shim.fronts)
     return {"thickness": thick, "side": shim.side, "bottom": shim.bottom, "fronts": fronts}
 
 
@@ -225,14 +225,16 @@ def _finding(finding: Finding) -> Json:
 
 def _wall(wall: WallRuns) -> Json:
     runs = {
-        run: {"length": exact(reached.length), "left_over": _maybe(reached.left_over)}
+        run: {"length": as_output(reached.length), "left_over": _maybe(reached.left_over)}
         for run, reached in wall.runs.items()
     }
     return {"label": wall.label, "runs": runs}
 
 
 def _opening_ends(opening: OpeningEnds) -> Json:
-    ends = {side: at_ends(side, [exact(figure) for figure in opening.ends[side]]) for side in SIDES}
+    ends = {
+        side: at_ends(side, [as_output(figure) for figure in opening.ends[side]]) for side in SIDES
+    }
     return {"opening": opening.opening, "ends": ends}
 
 
@@ -251,7 +253,7 @@ def _truing(truing: Truing) -> Json:
 
 def _gap(gaps: Gaps, side: Side) -> str | dict[str, str] | None:
     """One figure, or one at each end; None where nothing is known."""
-    return at_ends(side, [exact(figure) for figure in gaps.figures(side)])
+    return at_ends(side, [as_output(figure) for figure in gaps.figures(side)])
 
 
 def kilograms(mass: Fraction) -> str:
@@ -265,11 +267,11 @@ def _halves_up(mass: Fraction) -> str:
 
 
 def _lengths(thing: object, *names: str) -> Json:
-    return {name: exact(getattr(thing, name)) for name in names}
+    return {name: as_output(getattr(thing, name)) for name in names}
 
 
 def _maybe(length: Mm | None) -> str | None:
-    return None if length is None else exact(length)
+    return None if length is None else as_output(length)
 
 
 def _points(points: Iterable[Point]) -> list[Json]:

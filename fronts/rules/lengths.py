@@ -185,6 +185,16 @@ def exact(length: Mm) -> str:
     return decimal if decimal is not None else f"{length.numerator}/{length.denominator}"
 
 
+def as_output(length: Mm) -> str:
+    """Decimal millimetres for whoever reads an output: exact wherever a decimal can be.
+
+    What none states (a third, how far an opening leans) comes to 1/1 000 000 000 mm: programs
+    that read decimals can't read a ratio.
+    """
+    decimal = terminating(length)
+    return decimal if decimal is not None else exact(Fraction(round(length * 10**9), 10**9))
+
+
 @lru_cache(maxsize=4096)
 def terminating(length: Mm) -> str | None:
     """The finite decimal that equals `length`, or None where there is none."""

@@ -11,6 +11,7 @@ from fronts.rules.lengths import (
     INCH,
     LengthError,
     as_decimal,
+    as_output,
     exact,
     floor_to,
     read,
@@ -234,6 +235,21 @@ EXACT = [
 def test_exact_decimal_millimetres(length: Fraction, text: str) -> None:
     """Outputs are exact, without trailing zeros; what no decimal states is a ratio."""
     assert exact(length) == text
+
+
+OUTPUTS = [
+    (INCH / 128, "0.1984375"),
+    (Fraction(1, 5**12), "0.000000004096"),
+    (INCH / 3, "8.466666667"),
+    (-INCH / 3, "-8.466666667"),
+    (INCH * 3 / 7, "10.885714286"),
+]
+
+
+@pytest.mark.parametrize(("length", "text"), OUTPUTS, ids=[text for _, text in OUTPUTS])
+def test_outputs_are_decimals(length: Fraction, text: str) -> None:
+    """Exact where a decimal can be, else to a millionth of a micrometre: never a ratio."""
+    assert as_output(length) == text
 
 
 def test_a_third_of_an_inch_is_not_kept_as_a_decimal() -> None:
