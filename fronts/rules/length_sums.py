@@ -1,7 +1,8 @@
 """Sums of lengths as people jot them down, read exactly: `54+24`, `36-2*1 1/2`, `(36-3)/2`.
 
-A number goes on as long as it can, so `3-1/2` is three and a half, as everywhere; a bare
-number is in the job's unit. Only a plain number may multiply, or divide what is in parentheses.
+A number goes on as long as it can, so `3-1/2` is three and a half, as everywhere; with spaces,
+`3 - 1/2` is two and a half. A bare number is in the job's unit. Only a plain number may
+multiply, or divide what is in parentheses.
 """
 
 from fractions import Fraction

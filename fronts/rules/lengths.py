@@ -56,16 +56,17 @@ _VULGAR = {
 _RATIO = r"[0-9]+\s*/\s*[0-9]+"
 _VULGAR_MARK = f"[{''.join(_VULGAR)}]"
 _NUMBER = (
-    rf"(?:[0-9]+(?:\s*-\s*|\s+){_RATIO}|[0-9]+\s*-?\s*{_VULGAR_MARK}"
+    rf"(?:[0-9]+(?:-|\s+){_RATIO}|[0-9]+(?:-|\s*){_VULGAR_MARK}"
     rf"|{_RATIO}|{_VULGAR_MARK}|[0-9]+(?:\.[0-9]*)?|\.[0-9]+)"
 )
+"""A hyphen belongs to a number only where it touches both its parts: `36 - 1/2` takes away."""
 _UNIT = "|".join(
     re.escape(name) + ("(?![a-z])" if name[-1].isalpha() else "")
     for name in sorted(_NAMES, key=len, reverse=True)
 )
 _ONE = re.compile(rf"({_NUMBER})(?:\s*({_UNIT}))?")
 _FEET_AND_INCHES = re.compile(
-    rf"([0-9]+)\s*(?:ft\.|ft|foot|feet|')\s*-?\s*({_NUMBER})(?:\s*(?:in\.|(?:inches|inch|in)(?![a-z])|\"))?"
+    rf"([0-9]+)\s*(?:ft\.|ft|foot|feet|')(?:-|\s*)({_NUMBER})(?:\s*(?:in\.|(?:inches|inch|in)(?![a-z])|\"))?"
 )
 
 

@@ -33,12 +33,18 @@ SUMS = [  # worked out by hand, in inches
     ("(1+9)*25.4 mm", Fraction(10)),
     ("+54", Fraction(54)),
     ("33-0.5", Fraction(65, 2)),
+    ("36-1/2", Fraction(73, 2)),
+    ("36 - 1/2", Fraction(71, 2)),
+    ("36 -1/2", Fraction(71, 2)),
+    ("36 – ½", Fraction(71, 2)),
+    ("36 1/2 - 1/2 - 3/4", Fraction(141, 4)),
+    ("5' - 3", Fraction(57)),
 ]
 
 
 @pytest.mark.parametrize(("text", "inches"), SUMS, ids=[text for text, _ in SUMS])
 def test_sums_are_exact(text: str, inches: Fraction | None) -> None:
-    """A number goes on as long as it can: 3-1/2 is three and a half."""
+    """A number goes on as long as it can: 3-1/2 is three and a half, 3 - 1/2 a sum."""
     if inches is None:
         with pytest.raises(LengthError, match="can't be worked out"):
             read_sum(text, "in")

@@ -237,6 +237,13 @@ def test_exact_decimal_millimetres(length: Fraction, text: str) -> None:
     assert exact(length) == text
 
 
+@pytest.mark.parametrize("text", ["23 - 5/8", "23 -5/8", "23- ⅝", "1' - 11"])
+def test_a_hyphen_apart_from_its_number_is_a_minus(text: str) -> None:
+    """A single length has none: refused, not read as more than was meant."""
+    with pytest.raises(LengthError, match="is not a length"):
+        read(text, "in")
+
+
 OUTPUTS = [
     (INCH / 128, "0.1984375"),
     (Fraction(1, 5**12), "0.000000004096"),
