@@ -12,6 +12,7 @@ from shopjobs.models import Job, Person, Revision
 from tests.dom import Answer, dom
 from tests.factories import NOW, door_and_drawer
 from tests.pages.kitchens import HTMX, posted_by
+from tests.pages.standard.short_pages import post_own
 from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
@@ -131,13 +132,10 @@ def test_each_shop_says_how_far_is_far(
     door: Opening, phone: Client, owner: Person, stranger: Person, signed_in: SignIn
 ) -> None:
     """Another shop's numbers change nothing here, its own do."""
-    numbers = "/shop/standard/"
     for person, inch in ((stranger, "30"), (owner, "3")):
         desk = signed_in(person)
         assert "is it 18 1/16?" in question_in(take(phone, at(door, "width-top"), "18 1/16")).words
-        seen = dom(desk.get(numbers)).one("#shop-numbers").field("seen").value
-        said = {"form": "numbers", "seen": seen, "asked_off_plan": inch}
-        assert desk.post(numbers, said).status_code == 302
+        assert post_own(desk, {"asked_off_plan": inch}).status_code == 302
 
     assert take(phone, at(door, "width-top"), "18").status_code == 302
     assert measured(door)[0] == inches(18)
