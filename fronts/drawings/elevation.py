@@ -1,6 +1,6 @@
 """A wall's elevation to scale: cabinets, openings, fronts, gaps, findings, and its dimensions."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -18,15 +18,19 @@ from fronts.drawings.gaps import draw_gaps, gaps_between
 from fronts.drawings.lettering import shortened
 from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px, safe_id
+from fronts.drawings.wall_things import draw_thing, things_on_wall
 from fronts.rules.kinds import CABINET_KINDS, name_of
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
+from fronts.rules.rect import Rect
 from fronts.rules.results import Front, Schedule
-from fronts.rules.runs import stood
+from fronts.rules.runs import runs_of, stood
 from fronts.rules.stopped_fronts import stopped_fronts
+from fronts.rules.wall_facts import Thing
 
 _MARGIN: Px = 12_00
 _ROW: Px = 14_00
+_LEADING: Px = 5_00
 _UNIT = {"in": "inches", "mm": "millimetres"}
 _MOST_LEVELS = 8
 """More heights than this in one chain are no help; then only the whole height is given."""
@@ -39,7 +43,7 @@ class Sheet:
     `least` and `most` are thousandths of a pixel to the millimetre.
     """
 
-    room: tuple[Px, Px] = (1090_00, 560_00)
+    room: tuple[Px, Px] = (1150_00, 420_00)
     least: int = 170
     most: int = 460
     letters: Letters = SCREEN_LETTERS
@@ -76,14 +80,17 @@ def wall_elevation(
     fronts = [each for each in schedule.fronts if each.wall == wall]
     scale = _scale(cabinets, fronts, sheet)
     _cabinets(drawing, scale, cabinets)
+    for thing, place in _things(kitchen, wall):
+        draw_thing(drawing, scale, thing, place, sheet.letters)
     _floor(drawing, scale, cabinets)
     stopped = stopped_fronts(schedule)
-    _fronts(drawing, scale, fronts, stopped, unit, links, sheet.letters, ids)
+    unsized = _fronts(drawing, scale, fronts, stopped, unit, links, sheet.letters, ids)
     gaps = gaps_between(fronts, kitchen.practice.filler)
     draw_gaps(drawing, scale, gaps, unit=unit, size=sheet.letters.figure)
     for front in fronts:
         draw_hand(drawing, scale, front)
     _dimensions(drawing, scale, cabinets, unit, sheet.letters.figure)
+    _sizes_beside(drawing, unsized, unit, sheet.letters.figure)
     return drawing.svg(title, "elevation", linked=links is not None)
 
 
@@ -118,7 +125,9 @@ def _fronts(
     links: Callable[[str], str] | None,
     letters: Letters,
     ids: str,
-) -> None:
+) -> list[Front]:
+    """Every front with its name; those that have no room for their size."""
+    unsized: list[Front] = []
     for front in fronts:
         stop = front.label in stopped
         said = _said(front, unit, stop=stop)
@@ -128,10 +137,26 @@ def _fronts(
             drawing.opened("a", {"href": links(front.label), "aria-label": said})
         draw_front(drawing, scale, front, stopped=stop, target=links is not None)
         area = front_area(scale, front)
-        name_front(drawing, area, front, unit=unit, letters=letters, stopped=stop)
+        if not name_front(drawing, area, front, unit=unit, letters=letters, stopped=stop):
+            unsized.append(front)
         if links is not None:
             drawing.closed("a")
         drawing.closed("g")
+    return unsized
+
+
+def _sizes_beside(drawing: Drawing, fronts: Sequence[Front], unit: str, size: Px) -> None:
+    """The sizes of fronts that have no room for them, in a column beside the wall."""
+    bounds = drawing.bounds()
+    x, y = bounds.right + 2 * _ROW, bounds.top + _ROW
+    for row, front in enumerate(fronts):
+        said = f"{front.label}: {show(front.width, unit)} × {show(front.height, unit)}"
+        drawing.text(x, y + row * (size + _LEADING), said, size, "start", kind="size")
+
+
+def _things(kitchen: Kitchen, wall: str) -> Iterator[tuple[Thing, Rect]]:
+    for standing in runs_of(kitchen).get(wall, {}).values():
+        yield from things_on_wall(standing)
 
 
 def _said(front: Front, unit: str, *, stop: bool) -> str:

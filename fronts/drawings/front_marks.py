@@ -67,15 +67,18 @@ def _handle(drawing: Drawing, scale: Scale, front: Front, handle: Handle) -> Non
 
 def name_front(
     drawing: Drawing, area: Area, front: Front, *, unit: str, letters: Letters, stopped: bool
-) -> None:
-    """The front's label, and its size below it where there is room."""
+) -> bool:
+    """The front's label, and its size below it; whether there was room for that."""
     inside = area.grown(-(_STOP_BAND + 1_00 if stopped else 2_00))
     if stopped:
         _stop_sign(drawing, inside)
-    for lines in _ways_to_say(front, unit, letters, inside):
+    ways = [(True, lines) for lines in _with_its_size(front, unit, letters)]
+    ways += [(False, lines) for lines in _by_its_name(front, letters, inside)]
+    for sized, lines in ways:
         for x, y in _places(area, front):
             if _lettered(drawing, inside, x, y, lines):
-                return
+                return sized
+    return False
 
 
 def _places(area: Area, front: Front) -> Iterator[tuple[Px, Px]]:
@@ -95,8 +98,8 @@ def _aside(area: Area, front: Front) -> Px:
     return -area.width // _ASIDE if front.hinged == "right" else 0
 
 
-def _ways_to_say(
-    front: Front, unit: str, letters: Letters, inside: Area
+def _with_its_size(
+    front: Front, unit: str, letters: Letters
 ) -> Iterator[list[tuple[str, Px, bool]]]:
     wide, high = show(front.width, unit), show(front.height, unit)
     name = (front.label, letters.name, True)
@@ -110,7 +113,12 @@ def _ways_to_say(
     yield [name, *other]
     yield [(front.label, letters.figure, True), *folded]
     yield [(f"{front.label}: {wide} × {high}", letters.figure, False)]
-    yield [name]
+
+
+def _by_its_name(
+    front: Front, letters: Letters, inside: Area
+) -> Iterator[list[tuple[str, Px, bool]]]:
+    yield [(front.label, letters.name, True)]
     smaller = letters.figure * 85 // 100
     yield [(front.label, letters.figure, True)]
     yield [(front.label, smaller, True)]
