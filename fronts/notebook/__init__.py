@@ -7,13 +7,15 @@ shop saved under names of its own are passed in.
 from fronts.notebook.face import Face, Faces, read_face
 from fronts.notebook.face_words import face_words
 from fronts.notebook.faults import LineFault, NotebookRefused, NotUnderstood
+from fronts.notebook.going_on import Added, read_more
 from fronts.notebook.lines import read_line, without_remark
 from fronts.notebook.openings import Around, openings_of
 from fronts.notebook.read import read_notebook
 from fronts.notebook.regular_face import RegularFace, regular_face
+from fronts.notebook.resized import openings_resized
 
 __all__ = [
-    "Around", "Face", "Faces", "LineFault", "NotUnderstood", "NotebookRefused", "RegularFace",
-    "face_words", "openings_of", "read_face", "read_line", "read_notebook", "regular_face",
-    "without_remark",
+    "Added", "Around", "Face", "Faces", "LineFault", "NotUnderstood", "NotebookRefused",
+    "RegularFace", "face_words", "openings_of", "openings_resized", "read_face", "read_line",
+    "read_more", "read_notebook", "regular_face", "without_remark",
 ]  # fmt: skip

@@ -15,6 +15,7 @@ from fronts.rules.kinds import Unit
 from fronts.rules.kitchen import FrontFacts, Opening
 from fronts.rules.lengths import INCH, NOTHING, Mm
 from fronts.rules.limits import MOST_OPENINGS
+from fronts.rules.opening_labels import opening_label
 
 LEAST: Mapping[Unit, Mm] = {"in": INCH, "mm": Mm(25)}
 """An opening less high or wide is a slip of the pen; common practice, no source."""
@@ -43,7 +44,7 @@ def openings_of(face: Face, around: Around) -> tuple[Opening, ...]:
         widths = _shared(around.width, [cell.width for cell in row.cells], around, _WIDTHS)
         x = around.member
         for cell, width in zip(row.cells, widths, strict=True):
-            label = _label(len(openings))
+            label = opening_label(len(openings))
             openings.append(_opening(label, cell, x, top - height, width, height))
             x += width + around.member
         top -= height + around.member
@@ -92,12 +93,6 @@ def _opening(label: str, cell: Cell, x: Mm, y: Mm, width: Mm, height: Mm) -> Ope
     if cell.hinged:
         fronts = (FrontFacts(hinged=cell.hinged),)
     return Opening(label, x, y, width, height, cell.closed_by, fronts)
-
-
-def _label(index: int) -> str:
-    """a, b, c …, and after z: aa, ab, …"""
-    before, letter = divmod(index, len(_LETTERS))
-    return (_label(before - 1) if before else "") + _LETTERS[letter]
 
 
 def _shown(length: Mm, around: Around) -> str:

@@ -7,7 +7,6 @@ import re
 
 from fronts.notebook.face import NO_FACES, Faces
 from fronts.notebook.faults import LineFault, NotebookRefused, NotUnderstood
-from fronts.notebook.labels import Labels
 from fronts.notebook.lines import CabinetLine, Line, LostLine, lost_line, read_line, without_remark
 from fronts.notebook.standing import Standing
 from fronts.rules.job_facts import JobFacts
@@ -26,17 +25,8 @@ def read_notebook(text: str, unit: Unit, step: Mm, saved: Faces = NO_FACES) -> K
 
     A bare number is in `unit`; openings are shared down to the `step`.
     """
-    faults: list[LineFault] = []
-    lines = _lines(text, unit, saved, faults)
-    labels = Labels((number, line.label) for number, line in lines if isinstance(line, CabinetLine))
-    standing = Standing(unit, step, labels)
-    for number, line in lines:
-        try:
-            standing.take(number, line)
-        except NotUnderstood as fault:
-            faults.append(LineFault(number, fault.found, fault.wanted))
-    if faults:
-        raise NotebookRefused(tuple(sorted(faults, key=lambda fault: fault.line)))
+    standing = Standing(unit, step)
+    take_lines(text, unit, standing, saved)
     return Kitchen(
         job=JobFacts(NUMBER, unit=unit, step=step),
         cabinets=tuple(standing.cabinets),
@@ -44,6 +34,22 @@ def read_notebook(text: str, unit: Unit, step: Mm, saved: Faces = NO_FACES) -> K
         walls=standing.walls.all,
         stock=COMMON_STOCK,
     )
+
+
+def take_lines(text: str, unit: Unit, standing: Standing, saved: Faces) -> None:
+    """Let every line of the text stand behind what stands already, or refuse all of them."""
+    faults: list[LineFault] = []
+    lines = _lines(text, unit, saved, faults)
+    standing.labels.write(
+        (number, line.label) for number, line in lines if isinstance(line, CabinetLine)
+    )
+    for number, line in lines:
+        try:
+            standing.take(number, line)
+        except NotUnderstood as fault:
+            faults.append(LineFault(number, fault.found, fault.wanted))
+    if faults:
+        raise NotebookRefused(tuple(sorted(faults, key=lambda fault: fault.line)))
 
 
 def _lines(

@@ -1,6 +1,6 @@
 """What stands on the walls, line after line of a notebook: what was told holds on."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from fronts.notebook.faults import NotUnderstood
@@ -28,16 +28,22 @@ _UPPER: Run = "upper"
 class Standing:
     """What the lines so far came to, and what holds for the next one."""
 
-    def __init__(self, unit: Unit, step: Mm, labels: Labels) -> None:
+    def __init__(self, unit: Unit, step: Mm, taken: Iterable[str] = ()) -> None:
         self.walls = Walls(unit)
+        self.labels = Labels(taken)
         self.cabinets: list[Cabinet] = []
         self.others: list[Thing] = []
-        self._unit, self._step, self._labels = unit, step, labels
+        self._unit, self._step = unit, step
         self._build = FIRST_BUILD[unit]
         self._member = member_width(self._build, unit)
         self._kind: CabinetKind | None = None
         self._kind_lost = False
         self._sizes: dict[CabinetKind, Sizes] = {}
+
+    def go_on_from(self, cabinet: Cabinet, member: Mm) -> None:
+        """Let what a cabinet that is there tells hold for the next one."""
+        self._kind, self._build, self._member = cabinet.kind, cabinet.build, member
+        self._sizes[cabinet.kind] = {HIGH: cabinet.height, DEEP: cabinet.depth, UP: cabinet.y}
 
     def take(self, number: int, line: Line | LostLine) -> None:
         """Go on by a line; NotUnderstood where what it says can't be."""
@@ -72,7 +78,7 @@ class Standing:
 
     def cabinet(self, number: int, line: CabinetLine) -> None:
         """A cabinet of the kind, build and wall that hold, but for what it says itself."""
-        self._labels.check(number, line.label)
+        self.labels.check(number, line.label)
         wall, _ = self.walls.followed(f"cabinet {quoted(line.label)}")
         self.walls.stands(line.label)
         if self._kind is None and not self._kind_lost:
@@ -101,7 +107,7 @@ class Standing:
     def thing(self, _: int, line: ThingLine) -> None:
         """A thing after what came before it on its wall."""
         wall, after = self.walls.followed(line.kind.replace("-", " "))
-        label = self._labels.counted_on(line.kind)
+        label = self.labels.counted_on(line.kind)
         self.walls.stands(label)
         if len(self.others) >= MOST_THINGS:
             raise NotUnderstood("one more", f"at most {MOST_THINGS:,} things beside cabinets")

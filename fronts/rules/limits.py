@@ -32,6 +32,10 @@ MOST_NEEDED = 1_000_000
 LONGEST_LABEL = 40
 LONGEST_FRONT_LABEL = 100
 """Cabinet's, opening's, and a number."""
+LONGEST_FACE = 300
+"""What closes a cabinet, in words."""
+LONGEST_NOTEBOOK = 200_000
+"""Of lines that are entered together."""
 LONGEST_MATERIAL = 80
 LONGEST_MAKERS_WORD = 80
 """Of what a door maker is told in words: a style, a profile, a finish."""

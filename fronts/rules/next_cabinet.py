@@ -50,14 +50,17 @@ class NextCabinet:
     count: int | None = None
 
 
-def next_cabinet(cabinets: Sequence[Cabinet], kind: CabinetKind) -> NextCabinet:
-    """The cabinet of this kind that comes after these, which are in the order of the job."""
+def next_cabinet(cabinets: Sequence[Cabinet], kind: CabinetKind, wall: str = "") -> NextCabinet:
+    """The cabinet of this kind that comes after these, which are in the order of the job.
+
+    It stands on `wall`, or where that is empty on the wall of the last one.
+    """
     last = _last(cabinets, kind)
     latest = cabinets[-1] if cabinets else None
     known = NextCabinet(
         kind=kind,
         label=next_label(cabinets, kind),
-        wall=latest.wall if latest else "A",
+        wall=wall or (latest.wall if latest else "A"),
         build=latest.build if latest else "face-frame",
     )
     return known if last is None else _built_like(last, known)

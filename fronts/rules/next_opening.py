@@ -4,14 +4,12 @@ The first takes the whole face but for members of the usual width. Another goes 
 lowest, else over the highest, between members as wide as those at its side.
 """
 
-from collections.abc import Set
 from dataclasses import dataclass, replace
-from itertools import chain, count
-from string import ascii_lowercase
 
 from fronts.rules.kinds import ClosedBy
 from fronts.rules.kitchen import Cabinet
 from fronts.rules.lengths import Mm
+from fronts.rules.opening_labels import free_labels
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +26,7 @@ class NextOpening:
 
 def next_opening(cabinet: Cabinet, member: Mm) -> NextOpening:
     """The opening that comes next in this cabinet; `member` is the usual width of one."""
-    label = _free_label({each.label for each in cabinet.openings})
+    label = next(free_labels(each.label for each in cabinet.openings))
     if cabinet.openings:
         return _beside_the_others(cabinet, NextOpening(label, cabinet.openings[-1].closed_by))
     width, height = cabinet.width - 2 * member, cabinet.height - 2 * member
@@ -52,10 +50,3 @@ def _beside_the_others(cabinet: Cabinet, known: NextOpening) -> NextOpening:
         if height > member:
             return replace(known, x=lowest.x, y=y, width=lowest.width, height=height)
     return replace(known, y=lowest.y, height=lowest.height)
-
-
-def _free_label(taken: Set[str]) -> str:
-    """The first of `a` to `z`, `a2` to `z2` and so on that no other opening has."""
-    rounds = chain([""], map(str, count(2)))
-    labels = (f"{letter}{number}" for number in rounds for letter in ascii_lowercase)
-    return next(label for label in labels if label not in taken)

@@ -1,0 +1,49 @@
+"""Lines added to a kitchen that there is: what it tells holds on, as if its lines stood before."""
+
+from dataclasses import dataclass
+
+from fronts.notebook.face import NO_FACES, Faces
+from fronts.notebook.read import take_lines
+from fronts.notebook.regular_face import regular_face
+from fronts.notebook.standing import Standing
+from fronts.rules.kitchen import Cabinet, Kitchen
+from fronts.rules.member_width import member_width
+from fronts.rules.runs import in_order, standing_in
+from fronts.rules.wall_facts import Thing, Wall
+
+
+@dataclass(frozen=True, slots=True)
+class Added:
+    """What lines add to a kitchen; `walls` are those that are new to it or are told a length."""
+
+    walls: tuple[Wall, ...]
+    cabinets: tuple[Cabinet, ...]
+    others: tuple[Thing, ...]
+
+
+def read_more(text: str, kitchen: Kitchen, wall: str, saved: Faces = NO_FACES) -> Added:
+    """What the lines add behind all that stands on the wall; `NotebookRefused` with every fault.
+
+    Cabinets are of the kind, sizes and build of the last one, on the wall if there is one, until
+    a line says otherwise.
+    """
+    unit = kitchen.job.unit
+    standing = Standing(unit, kitchen.job.step, (what.label for what in standing_in(kitchen)))
+    for known in kitchen.walls:
+        standing.walls.go_to(known.label, known.length)
+    for what in in_order(kitchen):
+        standing.walls.go_to(what.wall, None)
+        standing.walls.stands(what.label)
+    for cabinet in sorted(kitchen.cabinets, key=lambda one: one.wall == wall):
+        face = regular_face(cabinet, unit, kitchen.job.step)
+        member = face.member if face else member_width(cabinet.build, unit)
+        standing.go_on_from(cabinet, member)
+    if wall:
+        standing.walls.go_to(wall, None)
+    before = {known.label: known.length for known in standing.walls.all}
+    take_lines(text, unit, standing, saved)
+    told = (one for one in standing.walls.all if before.get(one.label, _NEW) != one.length)
+    return Added(tuple(told), tuple(standing.cabinets), tuple(standing.others))
+
+
+_NEW = object()
