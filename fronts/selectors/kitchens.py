@@ -32,12 +32,6 @@ def cabinets_of(job: Job) -> QuerySet[Cabinet]:
     return Cabinet.objects.filter(job=job).order_by(*IN_ORDER).prefetch_related(*_inside())
 
 
-def with_openings(cabinet: Cabinet) -> Cabinet:
-    """The cabinet with its openings, fronts and boxes at hand, as `cabinets_of` has it."""
-    prefetch_related_objects([cabinet], *_inside())
-    return cabinet
-
-
 def _inside() -> "tuple[Prefetch[str], Prefetch[str]]":
     """Openings, and their fronts with their boxes and the labels of the doors that they name."""
     openings = Opening.objects.order_by(*IN_ORDER)

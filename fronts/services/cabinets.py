@@ -13,6 +13,7 @@ from fronts.rules.kitchen import CHOOSE, FrontFacts
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.lengths import Mm
+from fronts.services.faces import openings_follow
 from fronts.services.kitchen_rows import placed_in, things_save
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
@@ -48,10 +49,12 @@ def cabinet_create(
 def cabinet_change(
     *, cabinet: Cabinet, facts: CabinetFacts, at: datetime, by: Person | None = None
 ) -> Cabinet:
-    """Change what is known of a cabinet; its openings stay, and must still lie within it."""
+    """Change what is known of a cabinet; its openings follow its size, and must lie within it."""
     was = followed(cabinet)
+    resized = (cabinet.width, cabinet.height) != (facts.width, facts.height)
+    before = whole(cabinet) if resized else None
     enter(cabinet, columns_of(facts))
-    _save(cabinet)
+    _save(cabinet, before)
     let_follow(was, cabinet)
     text = f"Changed cabinet {cabinet.label}"
     job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
@@ -97,15 +100,18 @@ def cabinet_delete(*, cabinet: Cabinet, at: datetime, by: Person | None = None) 
     job_changed(job=job, text=text, by=by, at=at, about=cabinet, went=went)
 
 
-def _save(cabinet: Cabinet) -> None:
+def _save(cabinet: Cabinet, before: CabinetFacts | None = None) -> None:
+    """Save it; its openings go along from what it was `before` it was resized."""
     checked(cabinet)
     new = changed(cabinet)
-    if new & {"width", "height"}:
-        _refuse_openings_outside(cabinet)
     if "label" in new and Thing.objects.filter(job=cabinet.job, label=cabinet.label).exists():
         taken = f"something else is called {cabinet.label} in this job; give another label"
         raise ValidationError({"label": taken})
     saved_under_its_label(cabinet, taken=f"there is already a cabinet {cabinet.label} in this job")
+    if before is not None:
+        openings_follow(cabinet, before)
+    if new & {"width", "height"}:
+        _refuse_openings_outside(cabinet)
     if "label" in new:
         refuse_shared_names(cabinet.job)
 
