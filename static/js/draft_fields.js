@@ -1,5 +1,5 @@
 // What the fields of a form say, as it was made and as it is now, by the names of the fields.
-// Passwords, files and hidden fields are never among them.
+// Passwords, files, hidden fields, and cells that are saved as they are left are never among them.
 const draftFields = (() => {
   const NEVER = ["hidden", "password", "file", "submit", "button", "reset", "image"];
   const isTicked = (field) => field.type === "checkbox" || field.type === "radio";
@@ -10,7 +10,7 @@ const draftFields = (() => {
   function of(form) {
     return [...form.elements].filter(
       (field) => field.matches("input, select, textarea") && field.name
-        && !NEVER.includes(field.type),
+        && !NEVER.includes(field.type) && !field.matches("[data-cell]"),
     );
   }
 

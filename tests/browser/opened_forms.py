@@ -9,8 +9,17 @@ DRAFTS = "Object.entries(localStorage).filter(([key]) => key.startsWith('draft '
 
 
 def line_of(page: Page) -> Locator:
-    """Where B1's door stands on the job's page."""
-    return page.locator(f"#opening-{Opening.objects.get(cabinet__label='B1').pk}")
+    """Where B1's door stands on the job's page, among its cabinet's openings, which are shown."""
+    opening = Opening.objects.get(cabinet__label="B1")
+    shown_openings(page, opening.cabinet_id)
+    return page.locator(f"#opening-{opening.pk}")
+
+
+def shown_openings(page: Page, cabinet: int) -> None:
+    """Show the openings of a cabinet where they are folded away."""
+    folded = page.locator(f"#cabinet-{cabinet} [data-opens-row][aria-expanded=false]")
+    if folded.count():
+        folded.click()
 
 
 def width_in(line: Locator) -> Locator:

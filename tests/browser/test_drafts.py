@@ -42,11 +42,11 @@ def test_a_reload_brings_the_form_back_with_what_was_typed(page: Page, kitchen: 
     expect(line.locator(".draft-note")).to_contain_text(HERE_AGAIN)
     expect(line.locator(".preview")).to_contain_text("15 1/2")
     line.get_by_role("button", name="Save").click()
-    expect(line.locator(".size")).to_contain_text("14 1/2")
+    expect(line.get_by_label("Width of B1.a")).to_have_value("14 1/2")
     assert page.evaluate(DRAFTS) == []
 
     page.reload()
-    expect(line.locator(".size")).to_contain_text("14 1/2")
+    expect(line.get_by_label("Width of B1.a")).to_have_value("14 1/2")
     expect(page.locator(".draft:visible")).to_have_count(0)
 
 

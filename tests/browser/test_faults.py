@@ -10,7 +10,7 @@ from fronts.models import Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person, Role
 from tests.browser.conftest import AT_A_DESK
-from tests.browser.opened_forms import line_of, opened, width_in
+from tests.browser.opened_forms import line_of, opened, shown_openings, width_in
 from tests.factories import PASSWORD
 from tests.pages.kitchens import furnish
 
@@ -82,7 +82,7 @@ def test_what_failed_is_said_until_it_is_saved(
 
     page.unroute(POSTS)
     save(line)
-    expect(line.locator(".size")).to_contain_text("14 3/4")
+    expect(line.get_by_label("Width of B1.a")).to_have_value("14 3/4")
     expect(page.locator(".fault")).to_have_count(0)
 
 
@@ -103,7 +103,7 @@ def test_a_server_that_is_gone_is_said_until_it_is_back(page: Page, kitchen: Job
     expect(line.locator(".fault")).to_have_count(1)
     expect(line.locator(".fault")).to_contain_text("What you typed is still here, but not saved.")
     save(line)
-    expect(line.locator(".size")).to_contain_text("14 7/8")
+    expect(line.get_by_label("Width of B1.a")).to_have_value("14 7/8")
 
 
 def test_a_role_that_was_taken_away_is_said_at_the_form(
@@ -143,7 +143,7 @@ def test_a_refusal_stays_said_while_one_types(page: Page, kitchen: Job) -> None:
     type_on(page, line)
     expect(line.locator(".summary")).to_be_visible()
     save(line)
-    expect(line.locator(".size")).to_contain_text("14 3/4")
+    expect(line.get_by_label("Width of B1.a")).to_have_value("14 3/4")
 
 
 def sign_in_here(page: Page, owner: Person) -> None:
@@ -170,7 +170,7 @@ def test_a_session_that_ends_while_typing_throws_nothing_away(
     sign_in_here(page, owner)
     expect(width_in(line_of(page))).to_have_value("14 1/2")
     save(line_of(page))
-    expect(line_of(page).locator(".size")).to_contain_text("14 1/2")
+    expect(line_of(page).get_by_label("Width of B1.a")).to_have_value("14 1/2")
 
 
 def test_a_save_after_the_session_ended_comes_back_to_the_form(
@@ -208,6 +208,7 @@ def test_what_fails_elsewhere_is_said_on_top_until_something_works(
     page.goto(f"/jobs/{kitchen.pk}/")
     opening = Opening.objects.get(cabinet__label="B2")
     line = page.locator(f"#opening-{opening.pk}")
+    shown_openings(page, opening.cabinet_id)
     opening.delete()
     line.get_by_role("link", name="Change opening a").click()
     expect(page.locator("#fault")).to_contain_text("There is nothing at this address.")

@@ -5,11 +5,12 @@ import re
 import pytest
 from playwright.sync_api import Locator, Page, expect
 
-from fronts.models import Cabinet, Front, Opening
+from fronts.models import Cabinet, Opening
 from fronts.rules.practice import inches
 from fronts.selectors.kitchens import placed_kitchen_of
 from shopjobs.models import Job, Person
 from tests.browser.conftest import PHONE, sign_in
+from tests.browser.opened_forms import line_of, shown_openings
 from tests.factories import CabinetFactory, OpeningFactory, overlaid
 from tests.pages.kitchens import furnish
 
@@ -38,7 +39,7 @@ def width_field(page: Page) -> Locator:
 
 def entered(page: Page, label: str) -> None:
     """Wait until the cabinet stands in the list and the next form is ready."""
-    expect(page.locator(".cabinet h4", has_text=re.compile(f"^{label}$"))).to_be_visible()
+    expect(page.get_by_label(f"Label of {label}", exact=True)).to_be_visible()
     expect(width_field(page)).to_be_focused()
     expect(width_field(page)).to_have_value("")
 
@@ -73,14 +74,13 @@ def test_an_edit_in_place_is_followed_by_the_drawing(page: Page, job: Job) -> No
     furnish(job)
     page.goto(f"/jobs/{job.pk}/")
     page.evaluate("window.same = true")
-    opening = Opening.objects.get(cabinet__label="B1")
-    line = page.locator(f"#opening-{opening.pk}")
+    line = line_of(page)
 
     line.get_by_role("link", name="Change opening a").click()
     line.get_by_label("Width", exact=True).fill("14 1/2")
     line.get_by_role("button", name="Save").click()
 
-    expect(line.locator(".size")).to_have_text("14 1/2 × 27 1/2 in")
+    expect(line.get_by_label("Width of B1.a")).to_have_value("14 1/2")
     expect(line.get_by_role("link", name="Change opening a")).to_be_focused()
     expect(page.locator("#elevations svg")).to_contain_text("15 1/2 × 28 1/2")
     expect(page.locator(".fronts tbody tr").first).to_contain_text("15 1/2")
@@ -97,6 +97,7 @@ def test_one_front_of_a_stack_is_changed_in_place(page: Page, job: Job) -> None:
     )
     page.goto(f"/jobs/{job.pk}/")
     page.evaluate("window.same = true")
+    shown_openings(page, cabinet.pk)
     line = page.locator(f"#opening-{opening.pk}")
 
     line.get_by_role("link", name="Change front 1 from the top of opening a").click()
@@ -149,19 +150,18 @@ def test_a_fault_takes_the_focus_and_leads_to_its_field(page: Page, job: Job) ->
     expect(width_field(page)).to_have_attribute("aria-invalid", "true")
 
 
-def test_a_front_in_the_drawing_opens_its_opening(page: Page, job: Job) -> None:
-    """A click on a front opens its form; saving leads back to the whole kitchen."""
+def test_a_front_in_the_drawing_leads_to_its_row_and_back(page: Page, job: Job) -> None:
+    """A click on a front is in its row; where one is in the table, the drawing marks the front."""
     furnish(job)
     page.goto(f"/jobs/{job.pk}/")
+    front = page.locator("#elevations").get_by_role("link", name="B1.a 16 × 28 1/2 door")
 
-    page.locator("#elevations").get_by_role("link", name="B1.a 16 × 28 1/2 door").click()
-    expect(page.get_by_role("heading", name="Opening B1.a")).to_be_visible()
-    page.get_by_label("Hinged").select_option("right")
-    page.get_by_role("button", name="Save").click()
+    front.click()
+    expect(page.get_by_label("Label of B1.a")).to_be_focused()
+    expect(front).to_have_class("chosen")
 
-    expect(page).to_have_url(re.compile(rf"/jobs/{job.pk}/#opening-\d+$"))
-    expect(page.locator("#elevations svg")).to_contain_text("B1.a")
-    assert Front.objects.get(opening__cabinet__label="B1").hinged == "right"
+    page.get_by_label("Width of B2", exact=True).focus()
+    expect(front).not_to_have_class("chosen")
 
 
 def test_deleting_says_what_went_and_brings_it_back(page: Page, job: Job) -> None:
@@ -181,7 +181,7 @@ def test_deleting_says_what_went_and_brings_it_back(page: Page, job: Job) -> Non
 
     place.get_by_role("button", name="Undo").click()
     expect(page.locator("#said")).to_contain_text("Undid: Deleted cabinet B2.")
-    expect(place.get_by_role("heading", name="B2")).to_be_in_viewport()
+    expect(place.get_by_label("Label of B2", exact=True)).to_be_in_viewport()
     assert Cabinet.objects.filter(label="B2").exists()
 
 
@@ -214,13 +214,14 @@ def test_it_all_works_without_javascript(plain_page: Page, job: Job) -> None:
     expect(page.locator(".said")).to_have_text("Cabinet B1 is entered.")
     expect(page.locator("#elevations svg")).to_contain_text("B1.a")
 
-    page.get_by_role("link", name="Add an opening").click()
+    page.locator("#cabinets summary").first.click()
+    page.get_by_role("link", name="Add an opening").first.click()
     expect(page.get_by_role("heading", name="New opening in cabinet B1")).to_be_visible()
     page.go_back()
     page.get_by_role("link", name="Change opening a").click()
     page.get_by_label("Hinged").select_option("right")
     page.get_by_role("button", name="Save").click()
-    expect(page.locator(".openings")).to_contain_text("Door, hinged right")
+    expect(page.locator("#cabinets")).to_contain_text("Door, hinged right")
 
 
 def test_the_installer_measures_on_a_phone(
@@ -232,7 +233,7 @@ def test_the_installer_measures_on_a_phone(
     sign_in(page, installer.username)
     page.goto(f"/jobs/{job.pk}/")
     opening = Opening.objects.get(cabinet__label="B1")
-    line = page.locator(f"#opening-{opening.pk}")
+    line = line_of(page)
 
     line.get_by_role("link", name="Measure opening a").click()
     line.get_by_label("Width at the top").fill("14 15/16")

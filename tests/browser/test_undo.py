@@ -12,6 +12,7 @@ from tests.saying import cabinet_change
 
 pytestmark = pytest.mark.thorough
 
+RESIZED = "B1: width 18 → 20; B1.a: width 15 → 17"
 TARGET = 44
 """The smallest height of what a finger presses, in CSS px."""
 
@@ -38,13 +39,13 @@ def test_keys_undo_and_redo(redo: str, page: Page, long_job: Job) -> None:
     page.goto(f"/jobs/{long_job.pk}/")
     page.evaluate("scrollTo(0, 1200)")
     page.keyboard.press("Control+z")
-    expect(page.locator("#said")).to_contain_text("Undid: B1: width 18 → 20.")
+    expect(page.locator("#said")).to_contain_text(f"Undid: {RESIZED}.")
     expect(page.locator("#said")).to_be_in_viewport()
     assert page.evaluate("scrollY") == pytest.approx(1200, abs=2)
     assert kept_width() == inches(18)
 
     page.keyboard.press(redo)
-    expect(page.locator("#said")).to_contain_text("Did again: B1: width 18 → 20.")
+    expect(page.locator("#said")).to_contain_text(f"Did again: {RESIZED}.")
     assert page.evaluate("scrollY") == pytest.approx(1200, abs=2)
     assert kept_width() == inches(20)
 
@@ -89,12 +90,12 @@ def test_what_another_changed_is_asked_about_and_one_comes_back(
     cabinet_change(cabinet=first, width=inches(22), at=NOW, by=office)
     page.evaluate("scrollTo(0, 900)")
     page.keyboard.press("Control+z")
-    expect(page.locator("main")).to_contain_text("“B1: width 18 → 20” of")
+    expect(page.locator("main")).to_contain_text(f"“{RESIZED}” of")
     expect(page.locator("main")).to_contain_text("was changed since")
     assert kept_width() == inches(22)
 
     page.get_by_role("button", name="Take it back").click()
-    expect(page.locator("#said")).to_contain_text("Undid: B1: width 18 → 20.")
+    expect(page.locator("#said")).to_contain_text(f"Undid: {RESIZED}.")
     assert page.evaluate("scrollY") == pytest.approx(900, abs=2)
     assert kept_width() == inches(18)
 
@@ -110,7 +111,7 @@ def test_undo_after_a_deletion_in_place(page: Page, long_job: Job) -> None:
     expect(page.locator("#undo-bar")).to_contain_text(f"Deleted cabinet {cabinet.label}")
     page.keyboard.press("Control+z")
 
-    expect(place.get_by_role("heading", name=cabinet.label)).to_be_in_viewport()
+    expect(place.get_by_label(f"Label of {cabinet.label}", exact=True)).to_be_in_viewport()
     assert Cabinet.objects.filter(pk=cabinet.pk).exists()
 
 

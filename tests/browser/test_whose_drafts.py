@@ -79,7 +79,7 @@ def test_a_browser_without_storage_says_so_once(
 
     expect(line.locator(".draft-refused")).to_contain_text("This browser can't keep what you type")
     line.get_by_role("button", name="Save").click()
-    expect(line.locator(".size")).to_contain_text("14 1/2")
+    expect(line.get_by_label("Width of B1.a")).to_have_value("14 1/2")
     line.get_by_role("link", name="Change opening a").click()
     width_in(line).fill("14")
     expect(page.locator(".draft-refused:visible")).to_have_count(0)

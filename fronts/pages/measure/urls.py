@@ -7,7 +7,9 @@ from fronts.pages.measure.views import (
     boxes,
     boxes_made_of,
     cabinets,
+    cells,
     fronts,
+    lines,
     new_cabinet,
     openings,
     page,
@@ -27,6 +29,8 @@ _THINGS = _JOB + "<things:page>/"
 
 urlpatterns: list[URLPattern] = [
     path(_JOB, page.job_measure, name="job-measure"),
+    path(_JOB + "cells/", cells.cells_save, name="cells-save"),
+    path(_JOB + "lines/", lines.lines_new, name="lines-new"),
     # cabinets
     path(_JOB + "cabinets/new/", new_cabinet.cabinet_new, name="cabinet-new"),
     path(_CABINET, cabinets.cabinet_edit, name="cabinet-edit"),

@@ -1,4 +1,4 @@
-"""Every wall of a kitchen as a page shows it."""
+"""Walls of a kitchen as a page shows them."""
 
 from collections.abc import Callable, Sequence
 

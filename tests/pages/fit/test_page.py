@@ -202,7 +202,7 @@ def test_no_address_leads_elsewhere(
 
     answer = client.post(way, seen)
 
-    assert answer["Location"].startswith(f"/jobs/{cabinet.job_id}/#opening")
+    assert answer["Location"].startswith(f"/jobs/{cabinet.job_id}/?at=opening")
 
 
 def test_a_stop_stands_over_the_order_of_work_and_says_what_its_link_does(

@@ -111,7 +111,8 @@ def test_without_htmx_the_browser_is_led_back(stack: Opening, desk: Client) -> N
 
     answer = desk.post(way(stack, 2), {**bare(stack, 2), **version, "material": "oak"})
 
-    assert answer["Location"] == f"/jobs/{stack.cabinet.job_id}/#opening-{stack.pk}"
+    at = f"opening-{stack.pk}"
+    assert answer["Location"] == f"/jobs/{stack.cabinet.job_id}/?at={at}#{at}"
     assert "Front B1.a.3 is saved." in dom(desk.get(answer["Location"])).words
 
 

@@ -100,7 +100,7 @@ def test_one_missing_word_is_one_finding(job: Job, owner: Person, signed_in: Sig
 
 
 def test_what_is_worked_out_comes_by_itself(job: Job, owner: Person, signed_in: SignIn) -> None:
-    """After a change, htmx gets the walls, the findings and the fronts, and nothing else."""
+    """After a change, htmx gets the wall, its table, the findings and the fronts, no more."""
     furnish(job)
 
     answer = signed_in(owner).get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": "elevations"})
@@ -108,7 +108,8 @@ def test_what_is_worked_out_comes_by_itself(job: Job, owner: Person, signed_in: 
     assert len(dom(answer).all("svg")) == 1
     assert dom(answer).has("[id='findings']")
     assert dom(answer).has("[id='fronts']")
-    assert not dom(answer).has("[id='cabinets']")
+    assert dom(answer).has("[id='cabinets'][hx-swap-oob='true']")
+    assert not dom(answer).has("[id='doors']")
     assert not dom(answer).is_whole
     assert "HX-Request" in answer["Vary"]
 

@@ -93,8 +93,8 @@ def test_a_filler_moves_what_comes_after_it(two: Job, desk: Client) -> None:
     assert desk.post(address, seen_in(page) | FILLER).status_code == 302
 
     assert places(two) == {"B1": "0", "B2": "21", "F1": "18"}
-    words = dom(desk.get(f"/jobs/{two.pk}/")).one("#things").words
-    assert "Filler; wall North after B1" in words
+    words = dom(desk.get(f"/jobs/{two.pk}/")).one("#cabinets").words
+    assert "Filler after B1" in words
 
 
 @pytest.mark.parametrize(
@@ -172,7 +172,8 @@ def test_a_cabinets_place_may_be_left_open_again(two: Job, desk: Client) -> None
     assert desk.post(address, seen_in(page) | body | {"x": ""}).status_code == 302
 
     assert places(two)["B2"] == "18"
-    assert "beside the one before" in dom(desk.get(f"/jobs/{two.pk}/")).one("#cabinets").words
+    x = dom(desk.get(f"/jobs/{two.pk}/")).one(f"[name='cabinet-{second.pk}-x']")
+    assert (x.value, x.attribute("placeholder")) == ("", "18")
 
 
 def test_a_cabinet_cannot_take_the_label_of_a_thing(two: Job, desk: Client) -> None:

@@ -72,10 +72,15 @@ class NewCabinetForm(CabinetForm):
     between = Size(label="Between openings", small=True, zero=True, required=False)
 
     def __init__(
-        self, *args: Any, cabinets: Sequence[Cabinet], kind: CabinetKind, **kwargs: Any
+        self,
+        *args: Any,
+        cabinets: Sequence[Cabinet],
+        kind: CabinetKind,
+        wall: str = "",
+        **kwargs: Any,
     ) -> None:
         self.cabinets = cabinets
-        upcoming = next_cabinet(cabinets, kind)
+        upcoming = next_cabinet(cabinets, kind, wall)
         kwargs.setdefault("initial", _initial(upcoming))
         super().__init__(*args, **kwargs)
         self.fields["count"].widget = forms.TextInput(attrs={"inputmode": "numeric"})

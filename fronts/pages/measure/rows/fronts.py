@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fronts.drawings.svg import safe_id
 from fronts.figures.fronts import FrontLine, front_line
 from fronts.pages.shared.choice_words import HAND
-from fronts.rules.kinds import SIDES
+from fronts.rules.kinds import SIDES, name_of
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
 
@@ -18,6 +18,7 @@ class FrontRow:
     """One front; overlays and gaps run left, right, top, bottom. `anchor` is in the drawing."""
 
     line: FrontLine
+    wall: str
     href: str
     anchor: str
     kind: str
@@ -37,9 +38,10 @@ def _row(front: Front, unit: str, href: str, farthest: Mm) -> FrontRow:
     edges = [front.edges[side] for side in SIDES]
     return FrontRow(
         line=front_line(front, unit),
+        wall=front.wall,
         href=href,
         anchor=safe_id("front", front.label),
-        kind=front.kind,
+        kind=name_of(front.kind),
         overlays=tuple(_said(each.overlay, unit) for each in edges),
         gaps=tuple(_said(_near(each.gap, farthest), unit) for each in edges),
         hinged=HAND[front.hinged] if front.hinged else NOTHING,

@@ -7,6 +7,7 @@ from typing import cast
 from fronts.figures.sizes import size
 from fronts.measures import write_weight
 from fronts.models import Box, BoxToMake, Front, Opening
+from fronts.pages.measure.rows.cells import NOTHING_TYPED, Cell, Typed, cells_of, seen_in
 from fronts.pages.shared.choice_words import HAND
 from fronts.rules.facts import single_facts
 from fronts.rules.kinds import SLIDES, Unit, words_of
@@ -57,8 +58,7 @@ class OpeningRow:
     id: int
     label: str
     what: str
-    size: str
-    place: str
+    cells: tuple[Cell | None, ...]
     notes: tuple[str, ...]
     fronts: tuple[FrontRow, ...]
 
@@ -67,20 +67,24 @@ class OpeningRow:
         return f"opening-{self.id}"
 
     @property
+    def seen(self) -> str:
+        """What its cells show."""
+        return seen_in(self.cells)
+
+    @property
     def next_box(self) -> int | None:
         """The first front whose box nobody measured."""
         boxes = ((front.index, front.box) for front in self.fronts)
         return next((index for index, box in boxes if box and not box.text), None)
 
 
-def opening_row(opening: Opening, unit: str) -> OpeningRow:
+def opening_row(opening: Opening, unit: str, typed: Typed = NOTHING_TYPED) -> OpeningRow:
     """An opening whose boxes and named door are at hand."""
     return OpeningRow(
         id=opening.pk,
         label=opening.label,
         what=_what(opening),
-        size=size(unit, opening.width, opening.height),
-        place=f"{show(opening.x, unit)} from the left, {show(opening.y, unit)} up",
+        cells=cells_of(opening, f"opening-{opening.pk}", unit, pale={}, typed=typed),
         notes=tuple(_opening_notes(opening)),
         fronts=tuple(_front_rows(opening, unit)),
     )

@@ -60,7 +60,7 @@ class OtherForm(ThingForm):
 def _words(thing: models.Thing, unit: str) -> Words:
     lengths = [each for each in (thing.width, thing.height, thing.depth) if each is not None]
     named = f"{_KINDS[thing.kind]}{f', {thing.name}' if thing.name else ''}"
-    return Words(size(unit, *lengths), f"{named}; wall {thing.wall}", tuple(_notes(thing, unit)))
+    return Words(size(unit, *lengths), named, tuple(_notes(thing, unit)))
 
 
 def _notes(thing: models.Thing, unit: str) -> Iterator[str]:

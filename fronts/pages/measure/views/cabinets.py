@@ -8,13 +8,12 @@ from django.urls import reverse
 
 from fronts.models import Cabinet
 from fronts.pages.measure.forms.cabinets import CabinetForm, CopyForm
-from fronts.pages.measure.rows.kitchen import cabinet_row
 from fronts.pages.measure.views.editor import Editor, edited
-from fronts.pages.measure.views.parts import PAGE, done
+from fronts.pages.measure.views.parts import done
 from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.standards import EMPTY
-from fronts.selectors.kitchens import cabinet_of, placed_kitchen_of, with_openings
+from fronts.selectors.kitchens import cabinet_of, placed_kitchen_of
 from fronts.services.cabinets import (
     cabinet_change,
     cabinet_copy,
@@ -48,8 +47,7 @@ def _changed(request: SignedInRequest, job: Job, cabinet: Cabinet, wall: str) ->
     said, target = f"Cabinet {cabinet.label} is saved.", f"cabinet-{cabinet.pk}"
     if cabinet.wall != wall:
         return done(request, job, "cabinets", said, anchor=target)
-    row = cabinet_row(with_openings(cabinet), job.unit)
-    return done(request, job, target, said, template=f"{PAGE}#cabinet", cabinet=row)
+    return done(request, job, target, said)
 
 
 def _editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:

@@ -10,6 +10,7 @@ from django.http import HttpResponse
 
 from fronts.pages.measure.forms.row_forms import RowsTable
 from fronts.pages.measure.rows.drawing import drawn_cabinet
+from fronts.pages.measure.rows.walls import AT, WALL, wall_query
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.return_link import return_link, return_word
@@ -90,7 +91,14 @@ def show_editor(request: SignedInRequest, editor: Editor, *, status: int = 200) 
             "step": "measure",
             "back": return_link(request, editor.job),
             "in_place": wants_part(request),
+            "leave_query": _leaving(request, editor.target),
         },
         partial="editor",
         status=status,
     )
+
+
+def _leaving(request: SignedInRequest, target: str) -> str:
+    """The wall that one comes back to: the one that was asked about, else of what is changed."""
+    wall = request.GET.get(WALL, "")
+    return wall_query(wall) if wall else f"?{AT}={target}"

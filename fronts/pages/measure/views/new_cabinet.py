@@ -1,6 +1,5 @@
 """A new cabinet, and the form of the one after it."""
 
-from collections.abc import Sequence
 from functools import partial
 from typing import Any, cast
 
@@ -9,13 +8,13 @@ from django.urls import reverse
 
 from fronts.models import Cabinet
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
-from fronts.pages.measure.rows.kitchen import cabinet_row, wall_id, wall_rows
+from fronts.pages.measure.rows.walls import WALL
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.rules.kinds import CABINET_KINDS, CabinetKind
-from fronts.selectors.kitchens import cabinets_of, placed_kitchen_of
+from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.services.cabinets import (
     cabinet_create,
 )
@@ -41,26 +40,17 @@ def _entered(request: SignedInRequest, job: Job, cabinet: Cabinet) -> HttpRespon
         unit=job.unit,
         cabinets=placed_kitchen_of(job).cabinets,
         kind=cast(CabinetKind, cabinet.kind),
+        wall=cabinet.wall,
         auto_id="cabinet-new-%s",
     )
-    more = {
+    more: dict[str, Any] = {
         "template": "fronts/measure/edit.html#editor",
         "editor": new_cabinet_editor(job, upcoming),
         "form": upcoming,
         "in_place": True,
-        **added(list(cabinets_of(job)), cabinet.label, job.unit),
     }
-    return done(request, job, "cabinet-new", f"Cabinet {cabinet.label} is entered.", **more)
-
-
-def added(cabinets: Sequence[Cabinet], label: str, unit: str) -> dict[str, Any]:
-    """What shows a new cabinet: after the others of its wall, or with its wall."""
-    cabinet = next(each for each in cabinets if each.label == label)
-    group = [each for each in cabinets if each.wall == cabinet.wall]
-    shown: dict[str, Any] = {"also": ("added",), "cabinet": cabinet_row(cabinet, unit)}
-    if len(group) == 1:
-        return shown | {"group": wall_rows(group, unit)[0]}
-    return shown | {"group_id": wall_id(cabinet.wall)}
+    said, at = f"Cabinet {cabinet.label} is entered.", f"cabinet-{cabinet.pk}"
+    return done(request, job, "cabinet-new", said, anchor=at, **more)
 
 
 def new_cabinet_form(request: SignedInRequest, job: Job) -> NewCabinetForm:
@@ -71,6 +61,7 @@ def new_cabinet_form(request: SignedInRequest, job: Job) -> NewCabinetForm:
         unit=job.unit,
         cabinets=placed_kitchen_of(job).cabinets,
         kind=cast(CabinetKind, asked if asked in CABINET_KINDS else "base"),
+        wall=request.GET.get(WALL, ""),
         auto_id="cabinet-new-%s",
     )
 

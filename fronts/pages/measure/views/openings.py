@@ -10,7 +10,6 @@ from fronts.models import Cabinet, Opening
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.item_choice import items_of
 from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, offered
-from fronts.pages.measure.rows.openings import opening_row
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done, opening_saved
 from fronts.pages.measure.views.removal import removed
@@ -39,8 +38,6 @@ def opening_new(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResp
             job,
             editor.target,
             f"Opening {opening} is entered.",
-            also=("opening-added",),
-            opening=opening_row(opening_of(job, opening.pk), job.unit),
         ),
     )
 

@@ -4,6 +4,7 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from functools import partial
 from typing import Any
+from urllib.parse import urlencode
 
 from django.contrib import messages
 from django.http import Http404, HttpResponse
@@ -14,15 +15,29 @@ from django.utils.cache import patch_vary_headers
 from django_htmx.http import reswap, retarget
 
 from fronts.models import Opening
-from fronts.pages.measure.rows.kitchen import cabinet_row, wall_rows
+from fronts.pages.measure.rows.cells import NOTHING_TYPED, SAYS, Typed
 from fronts.pages.measure.rows.openings import opening_row
+from fronts.pages.measure.rows.walls import (
+    AT,
+    EVERY,
+    WALL,
+    wall_links,
+    wall_query,
+    wall_shown,
+)
+from fronts.pages.measure.things.others import OTHERS
 from fronts.pages.measure.things.registry import THING_PAGES
 from fronts.pages.measure.things.thing_page import ThingPage, ThingRow
+from fronts.pages.measure.things.wall_table import cabinet_row, run_rows, standing_row
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.return_link import return_link
 from fronts.pages.shared.undo_offer import undo_offer
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.lengths import Mm
 from fronts.selectors.kitchens import cabinets_of, opening_of, thing_of, things_of, with_fronts
+from fronts.snapshot import job_facts, kitchen_of
+from fronts.snapshot.things import at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job, Revision
 from shopjobs.pages import PartsResponse, wants_part
@@ -36,6 +51,8 @@ KIND_LINKS = (
     ("?kind=tall", "Add a tall cabinet"),
 )
 _PAGES_BY_ONE = {page.one: page for page in THING_PAGES.values()}
+NO_PLACES: Mapping[str, Mm] = {}
+"""A single row leaves its place along the wall to the table, which follows every change."""
 _NEW = {page.new_key: page for page in THING_PAGES.values()}
 _ONES = "|".join(_PAGES_BY_ONE)
 _NUMBERED = re.compile(rf"(cabinet|opening|opening-new|{_ONES})-([0-9]{{1,18}})")
@@ -65,7 +82,8 @@ def done(
         back = return_link(request, job)
         if back:
             return redirect(back)
-        return redirect(f"{reverse('fronts:job-measure', args=[job.pk])}#{anchor or part}")
+        page = reverse("fronts:job-measure", args=[job.pk])
+        return redirect(f"{page}?{AT}={anchor or part}#{anchor or part}")
     more |= {"said": said, "changed": anchor or part, "offer": offer}
     response = part_answer(request, job, part, **more)
     retarget(response, f"#{part}")
@@ -89,8 +107,9 @@ def opening_saved(
 
 def part_answer(request: SignedInRequest, job: Job, part: str, **more: Any) -> HttpResponse:
     """One part of the job's page, by the id of its element."""
-    name, context = ("", {}) if "template" in more else part_of(job, part)
-    context |= {"job": job, "part": True, "kinds": KIND_LINKS, **more}
+    name, context = ("", {}) if "template" in more else part_of(job, part, at=more.get("changed"))
+    shown = wall_too(request.GET.get(WALL, ""))
+    context = {"wall_too": shown, **context, "job": job, "part": True, "kinds": KIND_LINKS, **more}
     also = (*more.get("also", ()), *(["said"] if "said" in more else []))
     names = (more.get("template", f"{PAGE}#{name}"), *(f"{PAGE}#{each}" for each in also))
     response = PartsResponse(request, names, context)
@@ -98,23 +117,44 @@ def part_answer(request: SignedInRequest, job: Job, part: str, **more: Any) -> H
     return response
 
 
-def part_of(job: Job, part: str) -> tuple[str, Context]:
-    """The template's name for a part, and what it shows."""
+def part_of(job: Job, part: str, at: str | None = None) -> tuple[str, Context]:
+    """The template's name for a part, and what it shows: a wall's table is the one of `at`."""
     numbered = _NUMBERED.fullmatch(part)
     if numbered:
         return _NUMBERED_PARTS[numbered[1]](job, int(numbered[2]))
+    if part == "cabinets":
+        return part, wall_part(job, kitchen_of(job), {AT: at or ""})
     if part in THING_PAGES:
         return "things", things_part(job, THING_PAGES[part])
     if part in _NEW:
         return "thing-new", {"page": _NEW[part]}
     if part not in _PARTS:
         raise Http404
-    return part, _PARTS[part](job)
+    return part, {}
 
 
-def cabinets_part(job: Job) -> Context:
-    """All cabinets, wall by wall."""
-    return {"walls": wall_rows(list(cabinets_of(job)), job.unit)}
+def wall_part(
+    job: Job, kitchen: Kitchen, said: Mapping[str, str], typed: Typed = NOTHING_TYPED
+) -> Context:
+    """The table of the wall that is shown."""
+    wall = wall_shown(job, kitchen, said)
+    cabinets, things = list(cabinets_of(job)), list(things_of(job, OTHERS.table))
+    runs = run_rows(wall, kitchen, cabinets, things, unit=job.unit, typed=typed)
+    return {
+        "wall": wall,
+        "wall_query": wall_query(wall) if wall else "",
+        "wall_too": wall_too(wall),
+        "every_wall": wall == EVERY,
+        "wall_links": wall_links(kitchen, wall),
+        "runs": runs,
+        "columns": SAYS.values(),
+        "faults": typed.faults,
+    }
+
+
+def wall_too(wall: str) -> str:
+    """What an address says of the wall beside something else."""
+    return f"&{urlencode({WALL: wall})}"
 
 
 def things_part(job: Job, page: ThingPage) -> Context:
@@ -125,7 +165,8 @@ def things_part(job: Job, page: ThingPage) -> Context:
 
 def _cabinet(job: Job, number: int) -> tuple[str, Context]:
     cabinet = found_or_404(cabinets_of(job).get, pk=number)
-    return "cabinet", {"cabinet": cabinet_row(cabinet, job.unit)}
+    row = cabinet_row(cabinet, at_hand(cabinet), job_facts(job), NO_PLACES)
+    return "cabinet", {"cabinet": row, "wall": cabinet.wall}
 
 
 def _opening(job: Job, number: int) -> tuple[str, Context]:
@@ -134,16 +175,16 @@ def _opening(job: Job, number: int) -> tuple[str, Context]:
 
 
 def _new_opening(job: Job, number: int) -> tuple[str, Context]:
-    return "opening-new", _cabinet(job, number)[1]
+    """The way to its next opening, which has the focus where one comes back to it."""
+    return "opening-new", {**_cabinet(job, number)[1], "changed": f"opening-new-{number}"}
 
 
 def _thing(page: ThingPage, job: Job, number: int) -> tuple[str, Context]:
     row = found_or_404(thing_of, job, page.table, number)
+    if page is OTHERS:
+        standing = standing_row(row, job.unit, NO_PLACES)
+        return "standing", {"cabinet": standing, "wall": row.wall}
     return "thing", {"page": page, "thing": ThingRow(page, row, page.words(row, job.unit))}
-
-
-def _nothing(job: Job) -> Context:
-    return {}
 
 
 _NUMBERED_PARTS: Mapping[str, Callable[[Job, int], tuple[str, Context]]] = {
@@ -152,10 +193,5 @@ _NUMBERED_PARTS: Mapping[str, Callable[[Job, int], tuple[str, Context]]] = {
     "opening-new": _new_opening,
     **{one: partial(_thing, page) for one, page in _PAGES_BY_ONE.items()},
 }
-_PARTS: Mapping[str, Callable[[Job], Context]] = {
-    "cabinets": cabinets_part,
-    "cabinet-new": _nothing,
-    "job-standard": _nothing,
-    "job-stock": _nothing,
-    "job-boxes": _nothing,
-}
+_PARTS = ("cabinet-new", "job-standard", "job-stock", "job-boxes")
+"""Parts that say the same of every kitchen."""

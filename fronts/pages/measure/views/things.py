@@ -10,6 +10,7 @@ from django.urls import reverse
 
 from fronts.facts.rows import columns_of
 from fronts.pages.measure.forms.row_forms import heads, rows_form
+from fronts.pages.measure.things.others import OTHERS
 from fronts.pages.measure.things.thing_page import ThingPage
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
@@ -41,8 +42,16 @@ def thing_new(request: SignedInRequest, job: Job, page: ThingPage) -> HttpRespon
         request,
         editor,
         save=lambda: thing_create(job=job, facts=_entered(editor, page), **who(request)),
-        done=lambda row: done(request, job, page.path, f"{_named(row)} is entered.", anchor=target),
+        done=partial(_entered_as, request, job, page),
     )
+
+
+def _entered_as(request: SignedInRequest, job: Job, page: ThingPage, row: Any) -> HttpResponse:
+    """The list with the new thing; what stands in a wall's table comes with the table."""
+    said = f"{_named(row)} is entered."
+    if page is OTHERS:
+        return done(request, job, page.new_key, said, anchor=f"{page.one}-{row.pk}")
+    return done(request, job, page.path, said, anchor=page.new_key)
 
 
 @job_view("edit_kitchen")

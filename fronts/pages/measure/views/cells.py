@@ -1,0 +1,86 @@
+"""The cells of a wall's table: each saved as it is left, a block of them in one step."""
+
+import json
+from collections.abc import Mapping
+
+from django.http import HttpResponse
+from django.shortcuts import redirect
+from django.urls import reverse
+from django_htmx.http import reswap
+
+from fronts.pages.measure.rows.cells import COLUMNS, Typed
+from fronts.pages.measure.rows.walls import WALL
+from fronts.pages.measure.things.cells import RowForm, row_form, typed_cells
+from fronts.pages.measure.views.page import measure_page
+from fronts.pages.measure.views.parts import PAGE
+from fronts.pages.shared.announcing import announce_change
+from fronts.pages.shared.job_view import found_or_404, job_view, who
+from fronts.rules.limits import MOST_CABINETS
+from fronts.services.cells import CellsRefused, RowChange, rows_change
+from shopjobs.access import SignedInRequest
+from shopjobs.forms.house import sentence
+from shopjobs.models import Job
+from shopjobs.pages import PartsResponse, wants_part
+
+SEEN = "seen"
+"""What the cells showed before they were typed in, as JSON by their keys."""
+_CELLS = (*COLUMNS, "face")
+MOST_ROWS = 4 * MOST_CABINETS
+
+
+@job_view("edit_kitchen", "POST")
+def cells_save(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Save what was typed into cells: all of it, or nothing where a cell is refused."""
+    typed = dict(list(typed_cells(request.POST).items())[:MOST_ROWS])
+    seen = _seen(request.POST.get(SEEN, ""))
+    rows = [
+        found_or_404(row_form, job, key, cells, seen.get(key, {})) for key, cells in typed.items()
+    ]
+    faults = {key: fault for row in rows for key, fault in _faults(row).items()}
+    if not faults:
+        changes = [RowChange(row.key, row.row, row.entered(), row.face()) for row in rows]
+        try:
+            rows_change(job=job, changes=changes, **who(request))
+        except CellsRefused as refused:
+            row = next(row for row in rows if row.key == refused.key)
+            row.form.refuse_all(refused.error)
+            faults = _faults(row)
+    return _refused(request, job, faults) if faults else _saved(request, job, rows)
+
+
+def _seen(said: str) -> Mapping[str, Mapping[str, str]]:
+    """What each row's cells showed; nothing where that was not sent, or is not ours."""
+    try:
+        cells = json.loads(said or "{}")
+    except (ValueError, RecursionError):
+        return {}
+    whole = isinstance(cells, dict) and all(isinstance(value, str) for value in cells.values())
+    return typed_cells(cells) if whole else {}
+
+
+def _faults(row: RowForm) -> dict[str, str]:
+    """What is wrong with a row, by the keys of its cells; what has none stands at the first."""
+    told: dict[str, str] = {}
+    for name, messages in row.form.errors.items():
+        known = name if name in _CELLS else COLUMNS[0]
+        words = " ".join(str(message) for message in messages)
+        told[f"{row.key}-{known}"] = sentence(f"{row.row}: {words[0].lower()}{words[1:]}")
+    return told
+
+
+def _saved(request: SignedInRequest, job: Job, rows: list[RowForm]) -> HttpResponse:
+    said = f"{rows[0].row} is saved." if len(rows) == 1 else f"{len(rows)} rows are saved."
+    if not wants_part(request):
+        wall = request.POST.get(WALL, "")
+        return redirect(f"{reverse('fronts:job-measure', args=[job.pk])}?{WALL}={wall}")
+    parts = (f"{PAGE}#said", f"{PAGE}#cell-faults")
+    response = PartsResponse(request, parts, {"said": said, "job": job, "faults": {}})
+    return announce_change(reswap(response, "none"))
+
+
+def _refused(request: SignedInRequest, job: Job, faults: Mapping[str, str]) -> HttpResponse:
+    if not wants_part(request):
+        return measure_page(request, job, Typed(request.POST, faults), status=422)
+    response = PartsResponse(request, (f"{PAGE}#cell-faults",), {"job": job, "faults": faults})
+    response.status_code = 422
+    return reswap(response, "none")

@@ -1,0 +1,77 @@
+"""Lines of a notebook become rows of a wall's table."""
+
+from functools import partial
+
+from django.http import HttpResponse
+from django.shortcuts import redirect
+from django.urls import reverse
+
+from fronts.pages.measure.forms.lines import LinesForm
+from fronts.pages.measure.rows.walls import wall_query, wall_shown
+from fronts.pages.measure.views.page import measure_page
+from fronts.pages.measure.views.parts import PAGE
+from fronts.pages.shared.announcing import announce_change
+from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.job_view import job_view, posted, who
+from fronts.services.notebook_lines import lines_enter
+from fronts.snapshot import kitchen_of
+from shopjobs.access import SignedInRequest
+from shopjobs.models import Job
+from shopjobs.pages import PartsResponse, wants_part
+
+
+@job_view("edit_kitchen", "POST")
+def lines_new(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Enter what the lines say behind all that stands on the wall."""
+    kitchen = kitchen_of(job)
+    form = LinesForm(posted(request), kitchen=kitchen, wall=wall_shown(job, kitchen, request.POST))
+
+    def save() -> int:
+        return lines_enter(job=job, added=form.read, **who(request))
+
+    return form_answer(
+        request,
+        form,
+        show=partial(_show, request, job, form),
+        save=save,
+        done=partial(_entered, request, job, form),
+    )
+
+
+def _show(
+    request: SignedInRequest, job: Job, form: LinesForm, *, status: int = 200
+) -> HttpResponse:
+    if wants_part(request):
+        return _part(request, job, form, status)
+    return measure_page(request, job, lines=form, status=status)
+
+
+def _entered(request: SignedInRequest, job: Job, form: LinesForm, count: int) -> HttpResponse:
+    """An empty field for the next lines, on the wall of the last."""
+    wall = _shown(form)
+    if not wants_part(request):
+        page = reverse("fronts:job-measure", args=[job.pk])
+        return redirect(f"{page}{wall_query(wall)}#lines")
+    said = f"{count} line{'' if count == 1 else 's'} entered."
+    empty = LinesForm(kitchen=form.kitchen, wall=wall)
+    return announce_change(_part(request, job, empty, 200, said=said))
+
+
+def _shown(form: LinesForm) -> str:
+    """The wall of what was entered last; lines that are sent again are not read again."""
+    if form.added is None:
+        return form.wall
+    standing = form.added.others or form.added.cabinets
+    if standing:
+        return standing[-1].wall
+    return form.added.walls[-1].label if form.added.walls else form.wall
+
+
+def _part(
+    request: SignedInRequest, job: Job, form: LinesForm, status: int, said: str = ""
+) -> HttpResponse:
+    parts = (f"{PAGE}#lines", *((f"{PAGE}#said",) if said else ()))
+    context = {"job": job, "wall": form.wall, "lines": form, "said": said, "changed": "lines"}
+    response = PartsResponse(request, parts, context)
+    response.status_code = status
+    return response
