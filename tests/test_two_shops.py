@@ -81,6 +81,7 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "cabinet_id": drawer.cabinet_id,
         "opening_id": drawer.pk,
         "index": 0,
+        "size": "width_top",
         "page": "doors",
         "kind": "hinges",
         "key": DoorOnHand.objects.get(job=job).pk,

@@ -6,13 +6,9 @@ from string import ascii_lowercase
 
 
 def opening_label(index: int) -> str:
-    """The label of an opening by its place: a … z, aa, ab …"""
-    label = ""
-    index += 1
-    while index:
-        index, letter = divmod(index - 1, len(ascii_lowercase))
-        label = ascii_lowercase[letter] + label
-    return label
+    """The label of an opening by its place: `a` to `z`, `a2` to `z2` and so on."""
+    rounds, letter = divmod(index, len(ascii_lowercase))
+    return ascii_lowercase[letter] + (str(rounds + 1) if rounds else "")
 
 
 def free_labels(taken: Iterable[str]) -> Iterator[str]:

@@ -97,6 +97,7 @@ def test_a_block_is_pasted_and_taken_back_at_once(run: Page, job: Job) -> None:
     assert depths() == [inches(20), inches(21), inches(22)]
     before = Revision.objects.filter(job=job).count()
 
+    expect(run.locator("#undo-bar")).to_contain_text("Undo")
     run.evaluate("document.activeElement.blur()")
     run.keyboard.press("Control+z")
     expect(run.locator("#said")).to_contain_text("Undid")

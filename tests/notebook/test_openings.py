@@ -104,7 +104,7 @@ def test_labels_run_from_the_top_and_from_the_left() -> None:
     many = cabinet("B1 240 " + " over ".join(["open beside open beside open"] * 10)).openings
 
     assert [opening.label for opening in cabinet(line).openings] == ["a", "b", "c", "d", "e"]
-    assert [opening.label for opening in many][24:] == ["y", "z", "aa", "ab", "ac", "ad"]
+    assert [opening.label for opening in many][24:] == ["y", "z", "a2", "b2", "c2", "d2"]
 
 
 def test_what_closes_an_opening_has_its_fronts() -> None:

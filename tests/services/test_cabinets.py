@@ -68,9 +68,9 @@ def test_every_fault_is_told_at_once(job: Job) -> None:
 
 
 def test_a_cabinet_stays_larger_than_its_openings(job: Job) -> None:
-    """The message says which opening, and by how much it would stand out."""
+    """Where no words say how they stand: which opening, and by how much it would stand out."""
     cabinet = CabinetFactory.create(job=job)
-    OpeningFactory.create(cabinet=cabinet)
+    OpeningFactory.create(cabinet=cabinet, x=inches(1), width=inches(31, 2))
     with pytest.raises(ValidationError) as refused:
         cabinet_change(cabinet=cabinet, width=inches(16), at=NOW)
 

@@ -46,13 +46,13 @@ def test_undo_and_redo_stand_on_every_page_of_a_job(
     back = press(client, page, "undo")
     cabinet.refresh_from_db()
     assert cabinet.width == inches(18)
-    assert "Undid: B1: width 18 → 20." in back.words
+    assert "Undid: B1: width 18 → 20; B1.a: width 15 → 17." in back.words
     assert back.one("h1").words == "History"
 
     again = press(client, back, "redo")
     cabinet.refresh_from_db()
     assert cabinet.width == inches(20)
-    assert "Did again: B1: width 18 → 20." in again.words
+    assert "Did again: B1: width 18 → 20; B1.a: width 15 → 17." in again.words
 
 
 def test_the_bar_follows_a_change(
@@ -139,11 +139,11 @@ def test_the_kitchen_as_it_was(
 
     assert "As it was on 1 March 2027" in page.one("h1").words
     assert page.has("figure svg")
-    assert "width 16 → 16 1/4" in page.words
+    assert "width 16 → 18 1/4" in page.words
     between = signed_in(owner).get(f"/jobs/{job.pk}/history/{before.pk}/?after={before.pk}")
     assert "Nothing: every front and every item is as it was." in dom(between).words
     unread = signed_in(owner).get(f"/jobs/{job.pk}/history/{before.pk}/?after=soon")
-    assert "width 16 → 16 1/4" in dom(unread).words
+    assert "width 16 → 18 1/4" in dom(unread).words
     assert list(Cabinet.objects.values()) == rows
 
 

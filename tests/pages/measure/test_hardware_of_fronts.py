@@ -16,6 +16,7 @@ from shopjobs.models import Job, Person, Shop
 from tests.dom import dom
 from tests.factories import NOW, door_and_drawer, overlaid
 from tests.pages.kitchens import HTMX, no_rows, seen_in
+from tests.pages.standard.short_pages import post_own
 
 SignIn = Callable[[Person], Client]
 
@@ -170,9 +171,7 @@ def test_a_door_stands_on_no_box_to_be_made(
 
 def test_a_job_has_its_own_way_of_making_boxes(job: Job, desk: Client) -> None:
     """Or the shop's, whole."""
-    page = dom(desk.get("/shop/standard/")).one("#shop-boxes")
-    typed = {"form": "boxes", "seen": page.field("seen").value, "joint": "butt", "side": "5/8"}
-    assert desk.post("/shop/standard/", typed).status_code == 302
+    assert post_own(desk, {"boxes_side": "5/8", "boxes_joint": "butt"}).status_code == 302
     assert kitchen_of(job).boxes_made_of.side == inches(5, 8)
 
     here = f"/jobs/{job.pk}/boxes/"
