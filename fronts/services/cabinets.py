@@ -1,6 +1,6 @@
 """Cabinets: entered, changed, put in order, copied, deleted."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import datetime
 
@@ -109,9 +109,9 @@ def _save(cabinet: Cabinet, before: CabinetFacts | None = None) -> None:
         raise ValidationError({"label": taken})
     saved_under_its_label(cabinet, taken=f"there is already a cabinet {cabinet.label} in this job")
     if before is not None:
-        openings_follow(cabinet, before)
-    if new & {"width", "height"}:
-        _refuse_openings_outside(cabinet)
+        _refuse_openings_outside(cabinet, openings_follow(cabinet, before))
+    elif new & {"width", "height"}:
+        _refuse_openings_outside(cabinet, _places(cabinet))
     if "label" in new:
         refuse_shared_names(cabinet.job)
 
@@ -124,10 +124,14 @@ def _add_openings(cabinet: Cabinet, openings: Sequence[OpeningFacts]) -> None:
     refuse_shared_names(cabinet.job)
 
 
-def _refuse_openings_outside(cabinet: Cabinet) -> None:
-    faults: dict[str, str] = {}
+def _places(cabinet: Cabinet) -> Iterable[Opening]:
     openings = Opening.objects.filter(cabinet_id=cabinet.pk)
-    for opening in openings.only("cabinet_id", "label", "x", "y", "width", "height"):
+    return openings.only("cabinet_id", "label", "x", "y", "width", "height")
+
+
+def _refuse_openings_outside(cabinet: Cabinet, openings: Iterable[Opening]) -> None:
+    faults: dict[str, str] = {}
+    for opening in openings:
         for name, fault in past_cabinet(opening, cabinet, cabinet.job.unit).items():
             faults[name] = f"opening {opening.label}: {fault}"
     if faults:

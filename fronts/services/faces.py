@@ -8,7 +8,6 @@ from fractions import Fraction
 from itertools import zip_longest
 from typing import cast
 
-from fronts.facts.rows import columns_of
 from fronts.models import Cabinet, Opening
 from fronts.notebook import openings_resized
 from fronts.rules.kinds import Unit
@@ -47,8 +46,8 @@ def face_change(
     return cabinet
 
 
-def openings_follow(cabinet: Cabinet, before: CabinetFacts) -> None:
-    """Let the openings of the cabinet, as it was before, go along with its new size."""
+def openings_follow(cabinet: Cabinet, before: CabinetFacts) -> Sequence[Opening]:
+    """Let the openings of the cabinet, as it was before, go along with its new size; its rows."""
     job = cabinet.job
     placed = openings_resized(
         before, cabinet.width, cabinet.height, cast(Unit, job.unit), Fraction(job.step)
@@ -57,9 +56,11 @@ def openings_follow(cabinet: Cabinet, before: CabinetFacts) -> None:
     for held, opening in zip(before.openings, placed, strict=True):
         if held != opening:
             row = rows[opening.label]
-            enter(row, columns_of(opening))
+            place = {name: getattr(opening, name) for name in ("x", "y", "width", "height")}
+            enter(row, place)
             checked(row)
             saved(row)
+    return list(rows.values())
 
 
 def _rows(cabinet: Cabinet) -> list[Opening]:

@@ -33,6 +33,17 @@ def bare(row: Kept) -> Any:
     return _thing(row, {})
 
 
+def rows_at_hand(row: Kept) -> Any:
+    """The thing of one row with what is in it, as deep as rows were fetched with it."""
+    held = getattr(row, "_prefetched_objects_cache", {})
+    inside = {
+        fact.name: [rows_at_hand(each) for each in _fetched(row, fact.name, fact.kind)]
+        for fact, _ in rows_of(row.facts)
+        if fact.name in held
+    }
+    return _thing(row, inside)
+
+
 def at_hand(row: Kept) -> Any:
     """The thing of one row with all that is in it, which is fetched only where it wasn't yet."""
     prefetch_related_objects([row], *_paths(row.facts))

@@ -111,7 +111,7 @@ class Edit:
         """Lay ready what the bare view shows; how many bytes that are."""
         self.post()
         answer = self.post().decode()
-        said = answer.partition('<p class="said">')[2].partition("</p>")[0]
+        said = answer.partition('<div class="said">')[2].partition("</div>")[0]
         name, context = part_of(self.job, self.part)
         more = {"said": said, "changed": self.part, "kinds": KIND_LINKS, "part": True}
         READY[self.part] = {"name": name, "job": self.job, **context, **more}

@@ -84,17 +84,19 @@ def _to_make_editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
 def _answered(
     request: SignedInRequest, front: Front, editor: Editor, save: Callable[[], object]
 ) -> HttpResponse:
-    """The form, or once it is saved the opening as it is in the tables by then."""
-    job, said = editor.job, f"{editor.heading} is saved."
+    """The form, or once it is saved the opening as it is by then."""
+    said, was_to_make = f"{editor.heading} is saved.", hasattr(front, "box_to_make")
+
+    def done(made: object) -> HttpResponse:
+        # A box that stays one is at hand; what came in another's place is read again.
+        if isinstance(made, Box) and not was_to_make:
+            front.box = made
+            return opening_saved(request, editor.job, front.opening, said, kept)
+        opening = opening_of(editor.job, front.opening_id)
+        return opening_saved(request, editor.job, opening, said, kept)
+
     with revisions_kept() as kept:
-        return edited(
-            request,
-            editor,
-            save=save,
-            done=lambda _: opening_saved(
-                request, job, opening_of(job, front.opening_id), said, kept
-            ),
-        )
+        return edited(request, editor, save=save, done=done)
 
 
 @job_view("edit_kitchen", "POST")

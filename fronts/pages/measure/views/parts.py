@@ -37,7 +37,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm
 from fronts.selectors.kitchens import cabinets_of, opening_of, thing_of, things_of, with_fronts
 from fronts.snapshot import job_facts, kitchen_of
-from fronts.snapshot.things import at_hand
+from fronts.snapshot.things import rows_at_hand
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job, Revision
 from shopjobs.pages import PartsResponse, wants_part
@@ -165,7 +165,7 @@ def things_part(job: Job, page: ThingPage) -> Context:
 
 def _cabinet(job: Job, number: int) -> tuple[str, Context]:
     cabinet = found_or_404(cabinets_of(job).get, pk=number)
-    row = cabinet_row(cabinet, at_hand(cabinet), job_facts(job), NO_PLACES)
+    row = cabinet_row(cabinet, rows_at_hand(cabinet), job_facts(job), NO_PLACES)
     return "cabinet", {"cabinet": row, "wall": cabinet.wall}
 
 
