@@ -31,6 +31,8 @@ urlpatterns: list[URLPattern] = [
         for way, view, name, methods in _PAGES
     ),
     path("shop/hardware/stock/", of_shop(stock.stock), name="shop-stock"),
+    path("shop/hardware/stock/file/", of_shop(stock.stock_file), name="shop-stock-file"),
+    path("shop/hardware/stock/stock.csv", of_shop(stock.stock_csv, *_READ), name="shop-stock-csv"),
     path(
         "jobs/<int:job_id>/hardware/own/", of_job(lists.list_own, *_WRITE), name="job-hardware-own"
     ),

@@ -28,7 +28,8 @@ def test_the_owner_finds_screws_beside_the_other_hardware(desk: Client, job: Job
     """What is typed is what the rules get."""
     page = dom(desk.get("/shop/hardware/")).one("#screws")
     assert "Mounting screws, #8 washer-head 3/4, 1, 1 1/4, 1 1/2" in page.words
-    assert [each.attribute("href") for each in page.all("a")] == [HERE]
+    csv = ["/shop/hardware/stock/stock.csv", "/shop/hardware/stock/file/"]
+    assert [each.attribute("href") for each in page.all("a")] == [HERE, *csv]
 
     typed = {**STOCK, "screw_lengths": "1, 1 5/8", "knob_thread": "M4"}
     assert desk.post(HERE, seen_in(dom(desk.get(HERE))) | typed).status_code == 302

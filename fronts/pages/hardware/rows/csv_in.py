@@ -62,14 +62,22 @@ def items_from_csv(kind: type, data: bytes) -> list[Any]:
         faults += [f"Line {line.number}, {where}: {what}" for where, what in wrong]
         if item is None:
             continue
-        if item.code in codes:
-            faults.append(f"Line {line.number}, code: {item.code} stands in line "
-                          f"{codes[item.code]} already")  # fmt: skip
-        codes.setdefault(item.code, line.number)
+        code = getattr(item, "code", None)
+        if code is not None and code in codes:
+            faults.append(f"Line {line.number}, code: {code} stands in line {codes[code]} already")
+        codes.setdefault(code or "", line.number)
         items.append(item)
     if faults:
         raise CsvFaults(faults[:MOST_TOLD])
     return items
+
+
+def one_from_csv(kind: type, data: bytes) -> Any:
+    """The one thing that a file says, in the line under its headings."""
+    things = items_from_csv(kind, data)
+    if len(things) != 1:
+        raise CsvFaults([f"One line stands under the headings; here are {len(things)}"])
+    return things[0]
 
 
 def _lines(data: bytes) -> Iterator[_Line]:

@@ -89,6 +89,8 @@ def _page(
     context = {
         **place.around,
         "kind": kind,
+        "csv": place.to("items-csv", kind.path),
+        "action": place.to("items-file", kind.path),
         "form": form,
         "faults": faults,
     }

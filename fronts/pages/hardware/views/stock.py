@@ -3,13 +3,22 @@
 from functools import partial
 
 from django.contrib import messages
+from django.core.exceptions import ValidationError
 from django.http import HttpResponse
+from django.urls import reverse
+from django.utils.safestring import mark_safe
 
+from fronts.drawings.stock_screws import stock_screws_drawing
 from fronts.models import Stock
+from fronts.pages.hardware.forms.files import ItemsFileForm
+from fronts.pages.hardware.rows.csv_in import CsvFaults, one_from_csv
+from fronts.pages.hardware.rows.csv_out import items_csv
+from fronts.pages.hardware.views.files import PAGE as FILE_PAGE
 from fronts.pages.hardware.views.place import Place
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import posted, who
 from fronts.pages.shared.stock_form import StockForm
+from fronts.rules.job_facts import Stock as StockFacts
 from fronts.services.stock import stock_set
 from fronts.snapshot.stock import stock_in_force
 from shopjobs.access import SignedInRequest
@@ -35,7 +44,7 @@ def stock(request: SignedInRequest, place: Place) -> HttpResponse:
     )
 
 
-def _done(request: SignedInRequest, place: Place, row: Stock) -> HttpResponse:
+def _done(request: SignedInRequest, place: Place, row: object) -> HttpResponse:
     messages.success(request, "Screws: saved.")
     return place.back("screws")
 
@@ -43,4 +52,57 @@ def _done(request: SignedInRequest, place: Place, row: Stock) -> HttpResponse:
 def _page(
     request: SignedInRequest, place: Place, form: StockForm, *, status: int = 200
 ) -> HttpResponse:
-    return render_page(request, PAGE, {**place.around, "form": form}, status=status)
+    svg = stock_screws_drawing(stock_in_force(request.shop), place.unit)
+    drawing = mark_safe(svg)  # noqa: S308 - drawn by us, every word in it escaped
+    context = {**place.around, "form": form, "drawing": drawing}
+    return render_page(request, PAGE, context, status=status)
+
+
+def stock_csv(request: SignedInRequest, place: Place) -> HttpResponse:
+    """Hand out what the shop keeps, as one line under its headings."""
+    held = stock_in_force(request.shop)
+    return items_csv(StockFacts, [held], unit=place.unit, name="screws.csv")
+
+
+def stock_file(request: SignedInRequest, place: Place) -> HttpResponse:
+    """Take what the shop keeps from a file, all of it or nothing."""
+    place.may_change()
+    form = ItemsFileForm(posted(request), request.FILES or None)
+    faults: list[str] = []
+    return form_answer(
+        request,
+        form,
+        show=partial(_file_page, request, place, form, faults),
+        save=partial(_take_in, request, form, faults),
+        done=partial(_done, request, place),
+    )
+
+
+def _take_in(request: SignedInRequest, form: ItemsFileForm, faults: list[str]) -> object:
+    """Let the shelf be as the file says; `faults` are filled with what is wrong in it."""
+    try:
+        facts = one_from_csv(StockFacts, form.cleaned_data["file"])
+    except CsvFaults as refused:
+        faults += refused.faults
+        nothing = "Nothing was taken in. What is wrong stands below."
+        raise ValidationError({"file": nothing}) from refused
+    return stock_set(owner=request.shop, stock=facts, **who(request))
+
+
+def _file_page(
+    request: SignedInRequest,
+    place: Place,
+    form: ItemsFileForm,
+    faults: list[str],
+    *,
+    status: int = 200,
+) -> HttpResponse:
+    context = {
+        **place.around,
+        "kind": {"heading": "Screws", "path": "screws", "declared": {"says": "screws and lengths"}},
+        "csv": reverse("fronts:shop-stock-csv"),
+        "action": reverse("fronts:shop-stock-file"),
+        "form": form,
+        "faults": faults,
+    }
+    return render_page(request, FILE_PAGE, context, status=status)
