@@ -26,7 +26,7 @@ def test_a_benchmark_prints_what_it_measured_beside_its_target() -> None:
     head, first, *_ = done.stdout.splitlines()
     assert head.split() == ["what", "measured", "target", "ratio"]
     assert first.startswith("schedule of 30 cabinets")
-    assert " 20 ms " in first
+    assert " 25 ms " in first
 
 
 def test_a_name_that_is_none_is_answered_with_those_there_are() -> None:
