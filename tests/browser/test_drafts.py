@@ -112,7 +112,8 @@ def test_a_page_of_its_own_keeps_it_and_forgets_it_once_saved(page: Page, kitche
     expect(again.get_by_label("Width", exact=True)).to_have_value("14 1/2")
     again.get_by_role("button", name="Save").click()
     expect(again.locator("#said")).to_contain_text("is saved")
-    again.wait_for_function(f"{DRAFTS}.length === 0")
+    again.wait_for_load_state()
+    assert again.evaluate(DRAFTS) == []
 
 
 def test_what_was_saved_meanwhile_is_said(page: Page, kitchen: Job) -> None:
