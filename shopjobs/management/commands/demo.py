@@ -85,4 +85,6 @@ def serve(port: int) -> None:
     gunicorn = [sys.executable, "-m", "gunicorn", "shopjobs.wsgi", "--bind", f"{HOST}:{port}"]
     workers = ["--worker-class", "gthread", "--workers", "2", "--threads", "4"]
     os.chdir(settings.BASE_DIR)
-    os.execv(sys.executable, [*gunicorn, *workers, "--log-level", "warning", "--timeout", "120"])
+    # A worker that is still starting hears no signal; it is not waited for long.
+    ends = ["--log-level", "warning", "--timeout", "120", "--graceful-timeout", "5"]
+    os.execv(sys.executable, [*gunicorn, *workers, *ends])
