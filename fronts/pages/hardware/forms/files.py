@@ -1,11 +1,15 @@
 """The form that takes a CSV file of items."""
 
+from collections.abc import Sequence
+
 from fronts.pages.shared.file_field import BytesField
 from shopjobs.forms.house import HouseForm
 
 
 class ItemsFileForm(HouseForm):
-    """A file that replaces all items of one kind."""
+    """A file that replaces all items of one kind; `faults` are what is wrong in it."""
+
+    faults: Sequence[str] = ()
 
     file = BytesField(
         what="CSV file",

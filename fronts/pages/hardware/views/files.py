@@ -1,6 +1,8 @@
 """Items of one kind as a CSV file, out and in."""
 
+from collections.abc import Callable
 from functools import partial
+from typing import TypeVar
 
 from django.contrib import messages
 from django.core.exceptions import ValidationError
@@ -22,6 +24,8 @@ from shopjobs.pages import render_page
 
 PAGE = "fronts/hardware/file.html"
 
+Read = TypeVar("Read")
+
 
 def csv_out(request: SignedInRequest, place: Place, kind: ItemPage) -> HttpResponse:
     """Hand out one kind; where the list has none of it, the plain ones that hold."""
@@ -34,15 +38,24 @@ def csv_in(request: SignedInRequest, place: Place, kind: ItemPage) -> HttpRespon
     """Take one kind in from a file, all of it or nothing."""
     place.may_change()
     form = ItemsFileForm(posted(request), request.FILES or None)
-    faults: list[str] = []
     named: list[str] = []
     return form_answer(
         request,
         form,
-        show=partial(_page, request, place, kind, form, faults),
-        save=partial(_take_in, request, place, kind, form, faults, named),
+        show=partial(_page, request, place, kind, form),
+        save=partial(_take_in, request, place, kind, form, named),
         done=partial(_taken_in, request, place, kind, named),
     )
+
+
+def read_file(form: ItemsFileForm, reads: Callable[[bytes], Read]) -> Read:
+    """What `reads` makes of the file; `ValidationError` after the form has its faults."""
+    try:
+        return reads(form.cleaned_data["file"])
+    except CsvFaults as refused:
+        form.faults = refused.faults
+        nothing = "Nothing was taken in. What is wrong stands below."
+        raise ValidationError({"file": nothing}) from refused
 
 
 def _take_in(
@@ -50,19 +63,10 @@ def _take_in(
     place: Place,
     kind: ItemPage,
     form: ItemsFileForm,
-    faults: list[str],
     named: list[str],
 ) -> None:
-    """Let the list have what the file says.
-
-    `faults` are filled with what is wrong in it, `named` with who names what it takes out.
-    """
-    try:
-        items = items_from_csv(kind.kind, form.cleaned_data["file"])
-    except CsvFaults as refused:
-        faults += refused.faults
-        nothing = "Nothing was taken in. What is wrong stands below."
-        raise ValidationError({"file": nothing}) from refused
+    """Let the list have what the file says; `named` is filled with who names what goes."""
+    items = read_file(form, partial(items_from_csv, kind.kind))
     try:
         named += items_set(owner=place.owner, kind=kind.kind, items=items, **who(request))
     except ValidationError as error:
@@ -82,7 +86,6 @@ def _page(
     place: Place,
     kind: ItemPage,
     form: ItemsFileForm,
-    faults: list[str],
     *,
     status: int = 200,
 ) -> HttpResponse:
@@ -92,6 +95,5 @@ def _page(
         "csv": place.to("items-csv", kind.path),
         "action": place.to("items-file", kind.path),
         "form": form,
-        "faults": faults,
     }
     return render_page(request, PAGE, context, status=status)

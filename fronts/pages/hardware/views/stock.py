@@ -3,7 +3,6 @@
 from functools import partial
 
 from django.contrib import messages
-from django.core.exceptions import ValidationError
 from django.http import HttpResponse
 from django.urls import reverse
 from django.utils.safestring import mark_safe
@@ -11,9 +10,10 @@ from django.utils.safestring import mark_safe
 from fronts.drawings.stock_screws import stock_screws_drawing
 from fronts.models import Stock
 from fronts.pages.hardware.forms.files import ItemsFileForm
-from fronts.pages.hardware.rows.csv_in import CsvFaults, one_from_csv
+from fronts.pages.hardware.rows.csv_in import one_from_csv
 from fronts.pages.hardware.rows.csv_out import items_csv
 from fronts.pages.hardware.views.files import PAGE as FILE_PAGE
+from fronts.pages.hardware.views.files import read_file
 from fronts.pages.hardware.views.place import Place
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import posted, who
@@ -68,32 +68,23 @@ def stock_file(request: SignedInRequest, place: Place) -> HttpResponse:
     """Take what the shop keeps from a file, all of it or nothing."""
     place.may_change()
     form = ItemsFileForm(posted(request), request.FILES or None)
-    faults: list[str] = []
     return form_answer(
         request,
         form,
-        show=partial(_file_page, request, place, form, faults),
-        save=partial(_take_in, request, form, faults),
+        show=partial(_file_page, request, place, form),
+        save=lambda: stock_set(
+            owner=request.shop,
+            stock=read_file(form, partial(one_from_csv, StockFacts)),
+            **who(request),
+        ),
         done=partial(_done, request, place),
     )
-
-
-def _take_in(request: SignedInRequest, form: ItemsFileForm, faults: list[str]) -> object:
-    """Let the shelf be as the file says; `faults` are filled with what is wrong in it."""
-    try:
-        facts = one_from_csv(StockFacts, form.cleaned_data["file"])
-    except CsvFaults as refused:
-        faults += refused.faults
-        nothing = "Nothing was taken in. What is wrong stands below."
-        raise ValidationError({"file": nothing}) from refused
-    return stock_set(owner=request.shop, stock=facts, **who(request))
 
 
 def _file_page(
     request: SignedInRequest,
     place: Place,
     form: ItemsFileForm,
-    faults: list[str],
     *,
     status: int = 200,
 ) -> HttpResponse:
@@ -103,6 +94,5 @@ def _file_page(
         "csv": reverse("fronts:shop-stock-csv"),
         "action": reverse("fronts:shop-stock-file"),
         "form": form,
-        "faults": faults,
     }
     return render_page(request, FILE_PAGE, context, status=status)
