@@ -88,3 +88,17 @@ def test_escape_leaves_a_page_of_its_own_alone(shown: Page, job: Job) -> None:
 
     expect(shown.get_by_role("heading", name="New door on hand")).to_be_visible()
     assert shown.url.endswith("/doors/new/")
+
+
+def test_what_is_typed_as_the_form_opens_is_drawn(shown: Page) -> None:
+    """The form listens from the moment it stands there: a fast typist loses no drawing."""
+    line = line_of(shown)
+    shown.evaluate("""() => new MutationObserver((_, watch) => {
+      const width = document.querySelector("form.editor input[name=width]");
+      if (!width) return;
+      watch.disconnect();
+      width.value = "14 1/2";
+      width.dispatchEvent(new Event("input", { bubbles: true }));
+    }).observe(document.body, { childList: true, subtree: true })""")
+    press(line.get_by_role("link", name="Change opening a"))
+    expect(line.locator(".preview")).to_contain_text("15 1/2")
