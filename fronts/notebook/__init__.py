@@ -7,7 +7,7 @@ shop saved under names of its own are passed in.
 from fronts.notebook.face import Face, Faces, read_face
 from fronts.notebook.face_words import face_words
 from fronts.notebook.faults import LineFault, NotebookRefused, NotUnderstood
-from fronts.notebook.going_on import Added, read_more
+from fronts.notebook.going_on import Added, read_more, stand_lines, standing_behind
 from fronts.notebook.lines import read_line, without_remark
 from fronts.notebook.openings import Around, openings_of
 from fronts.notebook.read import read_notebook
@@ -17,5 +17,6 @@ from fronts.notebook.resized import openings_resized
 __all__ = [
     "Added", "Around", "Face", "Faces", "LineFault", "NotUnderstood", "NotebookRefused",
     "RegularFace", "face_words", "openings_of", "openings_resized", "read_face", "read_line",
-    "read_more", "read_notebook", "regular_face", "without_remark",
+    "read_more", "read_notebook", "regular_face", "stand_lines", "standing_behind",
+    "without_remark",
 ]  # fmt: skip

@@ -45,6 +45,15 @@ class Standing:
         self._kind, self._build, self._member = cabinet.kind, cabinet.build, member
         self._sizes[cabinet.kind] = {HIGH: cabinet.height, DEEP: cabinet.depth, UP: cabinet.y}
 
+    @property
+    def kind_now(self) -> CabinetKind | None:
+        """The kind that holds for the next cabinet; None: no line said one yet."""
+        return self._kind
+
+    def usual(self, kind: CabinetKind) -> Sizes:
+        """The sizes that hold for the next cabinet of a kind, as far as they are told."""
+        return self._sizes.get(kind, {})
+
     def take(self, number: int, line: Line | LostLine) -> None:
         """Go on by a line; NotUnderstood where what it says can't be."""
         _TAKE[type(line)](self, number, line)

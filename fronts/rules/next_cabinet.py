@@ -14,6 +14,8 @@ from fronts.rules.kitchen import Cabinet, Opening
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.plain_face import PLAIN_FACES
 
+FIRST_WALL = "A"
+"""Where cabinets stand before anybody named a wall."""
 _NUMBERED = re.compile(r"(.*?)([0-9]+)(\D*)")
 
 
@@ -60,7 +62,7 @@ def next_cabinet(cabinets: Sequence[Cabinet], kind: CabinetKind, wall: str = "")
     known = NextCabinet(
         kind=kind,
         label=next_label(cabinets, kind),
-        wall=wall or (latest.wall if latest else "A"),
+        wall=wall or (latest.wall if latest else FIRST_WALL),
         build=latest.build if latest else "face-frame",
     )
     return known if last is None else _built_like(last, known)

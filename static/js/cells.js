@@ -1,47 +1,19 @@
-// A wall's table is typed like a spreadsheet: each cell is saved as it is left, arrows and Enter go
-// from cell to cell, typing replaces, F2 edits, Escape takes back. What comes back from the server
-// leaves the cell where one is, and those that wait or are refused, as they stand.
-(() => {
+// The cells of a wall's table are saved as they are left. What comes back from the server leaves
+// the cell where one is, and those that wait or are refused, as they stand.
+const cells = (() => {
   const CELL = "[data-cell]";
   const WAITS = "data-waits";
   const table = () => document.querySelector("[data-cells]");
   const isCell = (element) => element instanceof HTMLInputElement && element.matches(CELL);
-  let untold = "";
+  let untold = "";  // What is said once the answer to what goes along with it is there.
   let isComing = false; // The table, anew: no cell is left by that.
   const differs = (cell) => cell.value !== cell.defaultValue;
 
-  // Cells by their place: rows from the top, columns as they stand in the row.
-  const lines = () => [...table().querySelectorAll("[role=row]")]
-    .filter((row) => row.querySelector(CELL) && row.checkVisibility());
-  const column = (cell) => [...cell.closest("[role=row]").children]
-    .findIndex((one) => one.contains(cell));
-  const at = (row, place) => row?.children[place]?.querySelector?.(CELL) ?? null;
-
-  function goTo(cell) {
-    if (!cell) return false;
-    cell.focus();
-    cell.select?.();
-    return true;
-  }
-
-  function down(cell, by) {
-    const rows = lines();
-    const place = column(cell);
-    let next = rows.indexOf(cell.closest("[role=row]")) + by;
-    while (rows[next] && !at(rows[next], place)) next += by;
-    return goTo(at(rows[next], place));
-  }
-
-  function along(cell, by) {
-    const cells = [...table().querySelectorAll(CELL)]
-      .filter((one) => one.checkVisibility());
-    return goTo(cells[cells.indexOf(cell) + by]);
-  }
-
   // Sent together they are one step back.
-  function save(cells) {
-    const changed = cells.filter(differs);
-    if (!changed.length) return;
+  function save(some, saying = "") {
+    untold = saying;
+    const changed = some.filter(differs);
+    if (!changed.length) return tellUntold();
     const values = { seen: JSON.stringify(Object.fromEntries(
       changed.map((cell) => [cell.name, cell.defaultValue]))) };
     for (const cell of changed) {
@@ -56,9 +28,6 @@
     for (const cell of cells) cell.title = words;
   }
 
-  document.addEventListener("focusin", ({ target }) => {
-    if (isCell(target)) target.select();
-  });
   document.addEventListener("focusout", ({ target }) => {
     if (isCell(target) && !isComing) save(unsaved(target));
   });
@@ -67,86 +36,13 @@
   const unsaved = (left) => [...table().querySelectorAll(CELL)].filter((cell) => cell === left
     || (cell !== document.activeElement && !cell.matches(`[${WAITS}], [aria-invalid]`)));
 
-  function step(event) {
-    const { target: cell, key } = event;
-    const whole = cell.selectionStart === 0 && cell.selectionEnd === cell.value.length;
-    const first = cell.selectionEnd === 0;
-    const last = cell.selectionStart === cell.value.length;
-    if (key === "Enter") return down(cell, event.shiftKey ? -1 : 1) || (save([cell]), true);
-    if (key === "ArrowDown") return down(cell, 1);
-    if (key === "ArrowUp") return down(cell, -1);
-    if (key === "ArrowLeft" && (whole || first)) return along(cell, -1);
-    if (key === "ArrowRight" && (whole || last)) return along(cell, 1);
-    if (key === "F2") {
-      cell.setSelectionRange(cell.value.length, cell.value.length);
-      return true;
-    }
-    if (key === "Escape" && differs(cell)) {
-      cell.value = cell.defaultValue;
-      cell.select();
-      return true;
-    }
-    return false;
-  }
-
-  // As in the cell above it.
-  function fillDown(cell) {
-    const rows = lines();
-    const above = rows.slice(0, rows.indexOf(cell.closest("[role=row]"))).reverse()
-      .map((row) => at(row, column(cell))).find(Boolean);
-    if (!above) return false;
-    cell.value = above.value || above.placeholder;
-    save([cell]);
-    return true;
-  }
-
-  document.addEventListener("keydown", (event) => {
-    if (!isCell(event.target) || event.defaultPrevented) return;
-    if (event.isComposing || event.altKey) return;
-    const command = event.ctrlKey || event.metaKey;
-    if (command ? event.key.toLowerCase() === "d" && fillDown(event.target) : step(event)) {
-      event.preventDefault();
-    }
-  });
-
-  // A block from a spreadsheet goes into the cells from this one on, to the right and down.
-  document.addEventListener("paste", (event) => {
-    const { target: cell } = event;
-    const text = event.clipboardData?.getData("text/plain") ?? "";
-    if (!isCell(cell) || !/[\t\n]/.test(text.trimEnd())) return;
-    event.preventDefault();
-    const rows = lines();
-    const top = rows.indexOf(cell.closest("[role=row]"));
-    const left = column(cell);
-    const filled = [];
-    const missing = [];
-    text.trimEnd().split(/\r?\n/).forEach((line, below) => {
-      line.split("\t").forEach((value, beside) => {
-        const into = at(rows[top + below], left + beside);
-        if (into) {
-          into.value = value.trim();
-          filled.push(into);
-        } else if (value.trim()) missing.push(value.trim());
-      });
-    });
-    if (missing.length) untold = `There is no cell for ${missing.join(", ")}.`;
-    save(filled);
-  });
-
-  // Enter enters a line; with Shift, or among several, it begins the next one.
-  document.addEventListener("keydown", (event) => {
-    const { target: lines } = event;
-    if (event.key !== "Enter" || event.shiftKey || event.isComposing) return;
-    if (!lines.matches("[data-lines]") || lines.value.includes("\n")) return;
-    event.preventDefault();
-    lines.form.requestSubmit();
-  });
-
-  function tell(words) {
+  function tellUntold() {
+    if (!untold) return;
     const line = document.createElement("p");
     line.className = "error";
-    line.textContent = words;
+    line.textContent = untold;
     document.getElementById("cell-faults").append(line);
+    untold = "";
   }
 
   // What was sent holds now, unless somebody typed on meanwhile.
@@ -159,8 +55,7 @@
       cell.title = "";
     }
     mark();
-    if (untold) tell(untold);
-    untold = "";
+    tellUntold();
   });
 
   function mark() {
@@ -190,7 +85,7 @@
     if (!row || event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
     unfold(row.closest(".cabinet"), true);
-    goTo(row.querySelector(CELL) ?? row.querySelector("a"));
+    (row.querySelector(CELL) ?? row.querySelector("a"))?.focus();
   });
 
   // A front in the drawing is a link to its opening, whose row stands in the table.
@@ -224,7 +119,8 @@
     event.detail.shouldSwap = false;
     const next = fragment.firstElementChild;
     isComing = true;
-    const focused = isCell(document.activeElement) ? document.activeElement : null;
+    const active = target.contains(document.activeElement) ? document.activeElement : null;
+    const focused = active && isCell(active) ? active : null;
     const selection = focused && [focused.selectionStart, focused.selectionEnd];
     for (const form of target.querySelectorAll("form.editor")) {
       next.querySelector(`[id="${form.id}"]`)?.replaceWith(form);
@@ -253,7 +149,17 @@
       focused.focus({ preventScroll: true });
       focused.setSelectionRange(...selection);
     }
+    if (active && !focused && !active.isConnected) twinOf(active, next)?.focus();
     isComing = false;
     mark();
   });
+
+  // The same link or button, in a row that came anew.
+  function twinOf(gone, fresh) {
+    const row = fresh.querySelector(`[id="${gone.closest("[id]")?.id}"]`);
+    return [...row?.querySelectorAll(gone.tagName) ?? []]
+      .find((one) => one.textContent === gone.textContent);
+  }
+
+  return { table, isCell, differs, save };
 })();

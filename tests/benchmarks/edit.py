@@ -186,7 +186,7 @@ def _follows(client: Client, job: Job) -> Figure:
     address = reverse("fronts:job-measure", args=[job.pk])
 
     def follow() -> bytes:
-        return content(client.get(address, headers=_htmx("elevations")))
+        return content(client.get(address, headers=_htmx("follows")))
 
     told = f"drawing, findings and fronts after it, {len(follow()):,} bytes"
     return Figure(told, best_ms(follow, ROUNDS // 2), "ms")

@@ -51,9 +51,9 @@ def test_each_cell_is_saved_as_it_is_left(run: Page) -> None:
     run.keyboard.press("Escape")
     expect(run.get_by_label("Width of B2", exact=True)).to_have_value("18")
     run.keyboard.press("ArrowRight")
-    expect(run.get_by_label("Height of B2", exact=True)).to_be_focused()
+    expect(run.get_by_label("What closes B2", exact=True)).to_be_focused()
     run.keyboard.press("ArrowUp")
-    expect(run.get_by_label("Height of B1", exact=True)).to_be_focused()
+    expect(run.get_by_label("What closes B1", exact=True)).to_be_focused()
 
 
 def test_what_is_typed_meanwhile_stays(run: Page) -> None:
@@ -93,7 +93,7 @@ def test_a_block_is_pasted_and_taken_back_at_once(run: Page, job: Job) -> None:
     run.evaluate(PASTE, [cell, "20\n21\n22\n23"])
 
     expect(run.locator("#said")).to_have_text("3 rows are saved.")
-    expect(run.locator("#cell-faults")).to_contain_text("There is no cell for 23.")
+    expect(run.locator("#cell-faults")).to_contain_text("There is no row for 23.")
     assert depths() == [inches(20), inches(21), inches(22)]
     before = Revision.objects.filter(job=job).count()
 

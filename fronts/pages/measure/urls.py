@@ -11,6 +11,7 @@ from fronts.pages.measure.views import (
     fronts,
     lines,
     new_cabinet,
+    new_row,
     openings,
     page,
     preview,
@@ -31,6 +32,7 @@ urlpatterns: list[URLPattern] = [
     path(_JOB, page.job_measure, name="job-measure"),
     path(_JOB + "cells/", cells.cells_save, name="cells-save"),
     path(_JOB + "lines/", lines.lines_new, name="lines-new"),
+    path(_JOB + "rows/new/", new_row.row_new, name="row-new"),
     # cabinets
     path(_JOB + "cabinets/new/", new_cabinet.cabinet_new, name="cabinet-new"),
     path(_CABINET, cabinets.cabinet_edit, name="cabinet-edit"),

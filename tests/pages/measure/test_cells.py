@@ -48,7 +48,8 @@ def test_a_cell_is_saved_and_nothing_else(base: Cabinet, job: Job, desk: Client)
     answer = send(desk, job, {key(base, "depth"): "54+24"})
 
     assert answer.status_code == 200
-    assert "job-changed" in answer["HX-Trigger-After-Settle"]
+    assert "job-drawn" in answer["HX-Trigger-After-Settle"]
+    assert dom(answer).has("[id='elevations'][hx-swap-oob='true']")
     base.refresh_from_db()
     assert (base.depth, base.width, base.label) == (inches(78), inches(18), "B1")
 

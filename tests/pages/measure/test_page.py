@@ -103,9 +103,13 @@ def test_what_is_worked_out_comes_by_itself(job: Job, owner: Person, signed_in: 
     """After a change, htmx gets the wall, its table, the findings and the fronts, no more."""
     furnish(job)
 
-    answer = signed_in(owner).get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": "elevations"})
+    desk = signed_in(owner)
+    answer = desk.get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": "follows"})
+    beside = desk.get(f"/jobs/{job.pk}/", headers={**HTMX, "HX-Target": "follows-drawn"})
 
     assert len(dom(answer).all("svg")) == 1
+    assert not dom(beside).all("svg")
+    assert dom(beside).has("[id='cabinets'][hx-swap-oob='true']")
     assert dom(answer).has("[id='findings']")
     assert dom(answer).has("[id='fronts']")
     assert dom(answer).has("[id='cabinets'][hx-swap-oob='true']")
@@ -200,7 +204,7 @@ def test_the_number_of_queries_does_not_grow(job: Job, owner: Person, signed_in:
             cabinet = CabinetFactory.create(job=job, label=f"B{place + 1}", x=inches(18) * place)
             BoxFactory.create(opening=OpeningFactory.create(cabinet=cabinet, closed_by="drawer"))
         asked.append([
-            queries_of(client, job), queries_of(client, job, **{**HTMX, "HX-Target": "elevations"}),
+            queries_of(client, job), queries_of(client, job, **{**HTMX, "HX-Target": "follows"}),
         ])  # fmt: skip
 
     assert asked[0] == asked[1]

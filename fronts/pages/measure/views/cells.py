@@ -11,9 +11,8 @@ from django_htmx.http import reswap
 from fronts.pages.measure.rows.cells import COLUMNS, Typed
 from fronts.pages.measure.rows.walls import WALL
 from fronts.pages.measure.things.cells import RowForm, row_form, typed_cells
-from fronts.pages.measure.views.page import measure_page
+from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
-from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.job_view import found_or_404, job_view, who
 from fronts.rules.limits import MOST_CABINETS
 from fronts.services.cells import CellsRefused, RowChange, rows_change
@@ -74,8 +73,8 @@ def _saved(request: SignedInRequest, job: Job, rows: list[RowForm]) -> HttpRespo
         wall = request.POST.get(WALL, "")
         return redirect(f"{reverse('fronts:job-measure', args=[job.pk])}?{WALL}={wall}")
     parts = (f"{PAGE}#said", f"{PAGE}#cell-faults")
-    response = PartsResponse(request, parts, {"said": said, "job": job, "faults": {}})
-    return announce_change(reswap(response, "none"))
+    response = drawn_at_once(request, job, None, parts, {"said": said, "faults": {}})
+    return reswap(response, "none")
 
 
 def _refused(request: SignedInRequest, job: Job, faults: Mapping[str, str]) -> HttpResponse:

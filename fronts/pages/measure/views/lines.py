@@ -8,9 +8,8 @@ from django.urls import reverse
 
 from fronts.pages.measure.forms.lines import LinesForm
 from fronts.pages.measure.rows.walls import wall_query, wall_shown
-from fronts.pages.measure.views.page import measure_page
+from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
-from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.services.notebook_lines import lines_enter
@@ -53,8 +52,10 @@ def _entered(request: SignedInRequest, job: Job, form: LinesForm, count: int) ->
         page = reverse("fronts:job-measure", args=[job.pk])
         return redirect(f"{page}{wall_query(wall)}#lines")
     said = f"{count} line{'' if count == 1 else 's'} entered."
-    empty = LinesForm(kitchen=form.kitchen, wall=wall)
-    return announce_change(_part(request, job, empty, 200, said=said))
+    kitchen = kitchen_of(job)
+    parts = (f"{PAGE}#lines", f"{PAGE}#said")
+    context = {"lines": LinesForm(kitchen=kitchen, wall=wall), "said": said}
+    return drawn_at_once(request, job, wall, parts, context)
 
 
 def _shown(form: LinesForm) -> str:
@@ -67,11 +68,8 @@ def _shown(form: LinesForm) -> str:
     return form.added.walls[-1].label if form.added.walls else form.wall
 
 
-def _part(
-    request: SignedInRequest, job: Job, form: LinesForm, status: int, said: str = ""
-) -> HttpResponse:
-    parts = (f"{PAGE}#lines", *((f"{PAGE}#said",) if said else ()))
-    context = {"job": job, "wall": form.wall, "lines": form, "said": said, "changed": "lines"}
-    response = PartsResponse(request, parts, context)
+def _part(request: SignedInRequest, job: Job, form: LinesForm, status: int) -> HttpResponse:
+    context = {"job": job, "wall": form.wall, "lines": form}
+    response = PartsResponse(request, (f"{PAGE}#lines",), context)
     response.status_code = status
     return response

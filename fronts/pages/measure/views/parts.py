@@ -138,18 +138,25 @@ def wall_part(
 ) -> Context:
     """The table of the wall that is shown."""
     wall = wall_shown(job, kitchen, said)
-    cabinets, things = list(cabinets_of(job)), list(things_of(job, OTHERS.table))
-    runs = run_rows(wall, kitchen, cabinets, things, unit=job.unit, typed=typed)
+    return {**wall_head(kitchen, wall), **wall_rows(job, kitchen, wall, typed)}
+
+
+def wall_head(kitchen: Kitchen, wall: str) -> Context:
+    """Which wall is shown, and the ways to the others."""
     return {
         "wall": wall,
         "wall_query": wall_query(wall) if wall else "",
         "wall_too": wall_too(wall),
         "every_wall": wall == EVERY,
         "wall_links": wall_links(kitchen, wall),
-        "runs": runs,
-        "columns": SAYS.values(),
-        "faults": typed.faults,
     }
+
+
+def wall_rows(job: Job, kitchen: Kitchen, wall: str, typed: Typed) -> Context:
+    """The rows of a wall's table."""
+    cabinets, things = list(cabinets_of(job)), list(things_of(job, OTHERS.table))
+    runs = run_rows(wall, kitchen, cabinets, things, unit=job.unit, typed=typed)
+    return {"runs": runs, "columns": tuple(SAYS.values()), "faults": typed.faults}
 
 
 def wall_too(wall: str) -> str:
