@@ -17,7 +17,7 @@ from fronts.services.faces import openings_follow
 from fronts.services.kitchen_rows import placed_in, things_save
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
-from fronts.services.ordering import last_position, put_at
+from fronts.services.ordering import last_position
 from fronts.services.rows import row_for
 from fronts.services.saving import (
     changed,
@@ -57,15 +57,6 @@ def cabinet_change(
     _save(cabinet, before)
     let_follow(was, cabinet)
     text = f"Changed cabinet {cabinet.label}"
-    job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
-    return cabinet
-
-
-@recorded
-def cabinet_move(*, cabinet: Cabinet, to: int, at: datetime, by: Person | None = None) -> Cabinet:
-    """Put the cabinet at place `to` of the job's order, counted from 0."""
-    put_at(Cabinet.objects.filter(job=cabinet.job), cabinet, to)
-    text = f"Moved cabinet {cabinet.label}"
     job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
     return cabinet
 

@@ -7,6 +7,7 @@ from fronts.notebook import Added
 from fronts.rules.kitchen import Cabinet
 from fronts.rules.wall_facts import Thing
 from fronts.rules.wall_facts import Wall as WallFacts
+from fronts.services.along_wall import standing_put_before
 from fronts.services.cabinets import cabinet_create
 from fronts.services.saving import job_changed
 from fronts.services.things import thing_change, thing_create
@@ -16,8 +17,10 @@ from shopjobs.services.recording import recorded
 
 
 @recorded
-def lines_enter(*, job: Job, added: Added, at: datetime, by: Person | None = None) -> int:
-    """Enter all that the lines add; how many rows that were."""
+def lines_enter(
+    *, job: Job, added: Added, before: str = "", at: datetime, by: Person | None = None
+) -> int:
+    """Enter all that the lines add, in their run `before` what has this label; how many rows."""
     for wall in added.walls:
         _wall(job, wall, at, by)
     for cabinet in added.cabinets:
@@ -31,6 +34,8 @@ def lines_enter(*, job: Job, added: Added, at: datetime, by: Person | None = Non
         *added.others,
     )
     names = [one.label for one in rows]
+    if before:
+        standing_put_before(job, names, before)
     job_changed(job=job, text=f"Entered {', '.join(names)}", by=by, at=at)
     return count
 

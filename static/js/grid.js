@@ -108,6 +108,7 @@
       cell.setSelectionRange(cell.value.length, cell.value.length);
       return true;
     }
+    if (key === "Insert") return insert(cell);
     if (key === "Delete" && corner) {
       fill(block(cell).flat().filter(Boolean), () => "");
       return true;
@@ -130,8 +131,25 @@
     return false;
   }
 
+  // Insert begins a line that goes before the row.
+  function insert(cell) {
+    const link = cell.closest("[role=rowgroup]")?.querySelector("[data-inserts]");
+    link?.click();
+    return Boolean(link);
+  }
+
+  // With Alt the whole row goes along its wall.
+  function move(cell, key) {
+    const button = cell.closest("[role=rowgroup]")?.querySelector(`[data-goes="${key}"]`);
+    if (!button) return false;
+    cells.save([cell]);
+    button.click();
+    return true;
+  }
+
   document.addEventListener("keydown", (event) => {
-    if (!isIn(event.target) || event.defaultPrevented || event.isComposing || event.altKey) return;
+    if (!isIn(event.target) || event.defaultPrevented || event.isComposing) return;
+    if (event.altKey) return move(event.target, event.key) && event.preventDefault();
     const isCommand = event.ctrlKey || event.metaKey;
     const done = isCommand ? COMMANDS[event.key.toLowerCase()]?.(event.target) : step(event);
     if (done) event.preventDefault();

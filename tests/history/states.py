@@ -15,8 +15,9 @@ from fronts.rules.kitchen import Point
 from fronts.rules.practice import inches
 from fronts.rules.wall_facts import Thing
 from fronts.selectors.kitchens import schedule_of
+from fronts.services.along_wall import standing_move
 from fronts.services.boxes import box_make, box_remove
-from fronts.services.cabinets import cabinet_copy, cabinet_delete, cabinet_move
+from fronts.services.cabinets import cabinet_copy, cabinet_delete
 from fronts.services.doors import door_delete
 from fronts.services.fits import fit_record
 from fronts.services.fronts import front_change
@@ -114,9 +115,9 @@ def copy_cabinet(job: Job, by: Person, chance: random.Random) -> None:
 
 
 def move_cabinet(job: Job, by: Person, chance: random.Random) -> None:
-    """In the job's order."""
+    """Along its wall, where there is a neighbour."""
     cabinet = chance.choice(list(models.Cabinet.objects.filter(job=job)))
-    cabinet_move(cabinet=cabinet, to=chance.randrange(5), at=NOW, by=by)
+    standing_move(row=cabinet, by_places=chance.choice((-1, 1)), at=NOW, by=by)
 
 
 def delete_cabinet(job: Job, by: Person, chance: random.Random) -> None:

@@ -4,6 +4,7 @@ from django.urls import URLPattern, path, register_converter
 
 from fronts.pages.measure.things.registry import ThingConverter
 from fronts.pages.measure.views import (
+    along_wall,
     boxes,
     boxes_made_of,
     cabinets,
@@ -33,11 +34,11 @@ urlpatterns: list[URLPattern] = [
     path(_JOB + "cells/", cells.cells_save, name="cells-save"),
     path(_JOB + "lines/", lines.lines_new, name="lines-new"),
     path(_JOB + "rows/new/", new_row.row_new, name="row-new"),
+    path(_JOB + "rows/<slug:key>/move/", along_wall.row_move, name="row-move"),
     # cabinets
     path(_JOB + "cabinets/new/", new_cabinet.cabinet_new, name="cabinet-new"),
     path(_CABINET, cabinets.cabinet_edit, name="cabinet-edit"),
     path(_CABINET + "copy/", cabinets.cabinet_copy_page, name="cabinet-copy"),
-    path(_CABINET + "move/", cabinets.cabinet_move_by, name="cabinet-move"),
     path(_CABINET + "delete/", cabinets.cabinet_delete_now, name="cabinet-delete"),
     # openings
     path(_CABINET + "openings/new/", openings.opening_new, name="opening-new"),

@@ -186,21 +186,6 @@ def test_a_copy_goes_to_the_end_of_the_run(job: Job, desk: Client) -> None:
     assert Box.objects.filter(front__opening__cabinet=copy).count() == 1
 
 
-def test_a_cabinet_moves_among_those_of_its_wall(job: Job, desk: Client) -> None:
-    """One step passes the next cabinet of the same wall; at the end it stays."""
-    for label, wall in (("B1", "North"), ("S1", "South"), ("B2", "North")):
-        CabinetFactory.create(job=job, label=label, wall=wall)
-    cabinet = Cabinet.objects.get(label="B2")
-    address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/move/"
-
-    desk.post(address, {"to": "up"})
-    assert labels(job) == ["B2", "B1", "S1"]
-    desk.post(address, {"to": "up"})
-    assert labels(job) == ["B2", "B1", "S1"]
-    desk.post(address, {"to": "down"})
-    assert labels(job)[:2] == ["B1", "B2"]
-
-
 def test_an_edit_asks_little_of_the_database(
     job: Job, desk: Client, django_assert_max_num_queries: DjangoAssertNumQueries
 ) -> None:
@@ -236,6 +221,6 @@ def test_pages_are_only_asked_and_moves_only_told(job: Job, desk: Client) -> Non
     """What shows takes no post, and what changes takes no get."""
     cabinet = CabinetFactory.create(job=job)
 
-    assert desk.get(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/move/").status_code == 405
+    assert desk.get(f"/jobs/{job.pk}/rows/cabinet-{cabinet.pk}/move/").status_code == 405
     assert desk.post(f"/jobs/{job.pk}/").status_code == 405
     assert desk.post(f"/jobs/{job.pk}/cabinets/{cabinet.pk}/preview/").status_code == 405

@@ -25,7 +25,7 @@ def desk(owner: Person, signed_in: SignIn) -> Client:
     return signed_in(owner)
 
 
-def enter(desk: Client, job: Job, *, htmx: bool = True, **typed: str) -> Any:
+def enter(desk: Client, job: Job, *, htmx: bool = True, **typed: Any) -> Any:
     """Send the row."""
     body = {"wall": "North", "kind": "base", **typed}
     return desk.post(f"/jobs/{job.pk}/rows/new/", body, headers=HTMX if htmx else {})

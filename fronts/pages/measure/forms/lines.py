@@ -7,12 +7,13 @@ from django import forms
 from fronts.notebook import Added, NotebookRefused, read_more
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.limits import LONGEST_NOTEBOOK
+from fronts.rules.runs import standing_in
 from shopjobs.forms.house import HouseForm
 from shopjobs.words import capitalized
 
 
 class LinesForm(HouseForm):
-    """What stands behind what is on the wall, a line for each thing."""
+    """What stands behind what is on the wall, a line for each thing, or `before` one of these."""
 
     lines = forms.CharField(
         label="Write a line, or paste several",
@@ -24,10 +25,17 @@ class LinesForm(HouseForm):
         error_messages={"required": "Write a line, like B2 36 drawer 6 over pair."},
     )
 
-    def __init__(self, *args: Any, kitchen: Kitchen, wall: str, **kwargs: Any) -> None:
+    def __init__(
+        self, *args: Any, kitchen: Kitchen, wall: str, before: str = "", **kwargs: Any
+    ) -> None:
         kwargs.setdefault("auto_id", "lines-%s")
         super().__init__(*args, **kwargs)
         self.kitchen, self.wall = kitchen, wall
+        on_wall = (what.label for what in standing_in(kitchen) if what.wall == wall)
+        self.before = before if before in on_wall else ""
+        if self.before:
+            self.fields["lines"].label = f"Write a line that goes before {self.before}, or several"
+            self.fields["lines"].widget.attrs["autofocus"] = True
         self.added: Added | None = None
 
     @property

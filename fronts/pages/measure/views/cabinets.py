@@ -18,7 +18,6 @@ from fronts.services.cabinets import (
     cabinet_change,
     cabinet_copy,
     cabinet_delete,
-    cabinet_move,
 )
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.things import bare
@@ -97,21 +96,6 @@ def _copy_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor
         button="Copy it",
         hint="Its openings and boxes come with it. A door on hand that it names stays where it is.",
     )
-
-
-@job_view("edit_kitchen", "POST")
-def cabinet_move_by(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
-    """Move a cabinet one place up or down among those of its wall."""
-    cabinet = found_or_404(cabinet_of, job, cabinet_id)
-    order = list(Cabinet.objects.filter(job=job).order_by("position", "pk"))
-    place = next(i for i, each in enumerate(order) if each.pk == cabinet.pk)
-    up = request.POST.get("to") == "up"
-    places = range(place - 1, -1, -1) if up else range(place + 1, len(order))
-    to = next((i for i in places if order[i].wall == cabinet.wall), place)
-    if to != place:
-        cabinet_move(cabinet=cabinet, to=to, **who(request))
-    said = f"Cabinet {cabinet.label} is moved."
-    return done(request, job, "cabinets", said, anchor=f"cabinet-{cabinet.pk}")
 
 
 @job_view("edit_kitchen", "POST")

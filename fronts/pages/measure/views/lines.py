@@ -12,6 +12,7 @@ from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
+from fronts.rules.runs import standing_in
 from fronts.services.notebook_lines import lines_enter
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
@@ -19,14 +20,17 @@ from shopjobs.models import Job
 from shopjobs.pages import PartsResponse, wants_part
 
 
-@job_view("edit_kitchen", "POST")
+@job_view("edit_kitchen")
 def lines_new(request: SignedInRequest, job: Job) -> HttpResponse:
-    """Enter what the lines say behind all that stands on the wall."""
-    kitchen = kitchen_of(job)
-    form = LinesForm(posted(request), kitchen=kitchen, wall=wall_shown(job, kitchen, request.POST))
+    """Enter what the lines say behind all that stands on the wall, or before one of these."""
+    kitchen, said = kitchen_of(job), request.POST or request.GET
+    before = said.get("before", "")
+    of_before = next((one.wall for one in standing_in(kitchen) if one.label == before), "")
+    wall = of_before or wall_shown(job, kitchen, said)
+    form = LinesForm(posted(request), kitchen=kitchen, wall=wall, before=before)
 
     def save() -> int:
-        return lines_enter(job=job, added=form.read, **who(request))
+        return lines_enter(job=job, added=form.read, before=form.before, **who(request))
 
     return form_answer(
         request,
