@@ -5,8 +5,8 @@ from typing import Any
 
 from fronts.facts.rows import columns_of, from_values
 from fronts.pages.measure.forms.door_choice import DoorField, offer_doors
-from fronts.pages.measure.forms.item_choice import NO_LIST, Items, offer_items
 from fronts.pages.measure.forms.row_forms import RowForm
+from fronts.pages.shared.item_choice import NO_LIST, Items, offer_items
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.facts import rows_of
 from fronts.rules.kinds import Closing

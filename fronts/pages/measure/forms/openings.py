@@ -10,7 +10,7 @@ from fronts.facts.item_form_field import ItemField
 from fronts.facts.rows import columns_of, from_values
 from fronts.facts.size_form_fields import Sizes
 from fronts.pages.measure.forms.door_choice import DoorField, offer_doors
-from fronts.pages.measure.forms.item_choice import NO_LIST, Items, offer_items
+from fronts.pages.shared.item_choice import NO_LIST, Items, offer_items
 from fronts.pages.shared.kitchen_form import Group, KitchenForm, When
 from fronts.rules.facts import facts_of, rows_of, single_facts
 from fronts.rules.kinds import CLOSINGS

@@ -3,18 +3,17 @@
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
-from urllib.parse import urlencode
 
 from fronts.models import Cabinet, Opening, Thing
+from fronts.pages.shared.wall_addresses import WALL, wall_query, walls_in
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import show
 from fronts.rules.results import Schedule
-from fronts.rules.runs import standing_in
 from fronts.rules.thing_kinds import RUNS
 from shopjobs.models import Job
 
-WALL, AT = "wall", "at"
-"""What an address says of the wall that it is about: its name, or something that stands on it."""
+AT = "at"
+"""What an address says of the wall that it is about instead of its name: what stands on it."""
 EVERY = "*"
 """Instead of a wall's name: all of them, drawn at one scale."""
 _PLACED = re.compile(r"(cabinet|opening-new|opening|thing)-([0-9]{1,18})")
@@ -27,12 +26,6 @@ class WallLink:
     says: str
     query: str
     current: bool
-
-
-def walls_in(kitchen: Kitchen) -> tuple[str, ...]:
-    """The walls that were measured, and those that anything stands on, in that order."""
-    named = [wall.label for wall in kitchen.walls]
-    return tuple(dict.fromkeys([*named, *(what.wall for what in standing_in(kitchen))]))
 
 
 def wall_shown(job: Job, kitchen: Kitchen, said: Mapping[str, str]) -> str:
@@ -68,11 +61,6 @@ def wall_links(kitchen: Kitchen, shown: str) -> list[WallLink]:
     links = [WallLink(wall, wall_query(wall), wall == shown) for wall in walls]
     every = [WallLink("All walls", wall_query(EVERY), shown == EVERY)] if len(walls) > 1 else []
     return links + every
-
-
-def wall_query(wall: str) -> str:
-    """What the address of the page says of its wall."""
-    return f"?{urlencode({WALL: wall})}"
 
 
 def left_over(schedule: Schedule, wall: str, unit: str) -> list[str]:

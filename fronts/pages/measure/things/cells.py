@@ -10,9 +10,9 @@ from typing import Any, TypeVar
 from fronts.models.kept import Kept
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.faced_cabinet import FacedCabinetForm
-from fronts.pages.measure.forms.item_choice import items_of
 from fronts.pages.measure.forms.openings import OpeningForm
 from fronts.pages.measure.things.others import OTHERS
+from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.rules.kitchen import Opening
 from fronts.selectors.kitchens import cabinet_of, opening_of, thing_of

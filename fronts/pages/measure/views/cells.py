@@ -9,11 +9,11 @@ from django.urls import reverse
 from django_htmx.http import reswap
 
 from fronts.pages.measure.rows.cells import COLUMNS, Typed
-from fronts.pages.measure.rows.walls import WALL
 from fronts.pages.measure.things.cells import RowForm, row_form, typed_cells
 from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
 from fronts.pages.shared.job_view import found_or_404, job_view, who
+from fronts.pages.shared.wall_addresses import WALL
 from fronts.rules.limits import MOST_CABINETS
 from fronts.services.cells import CellsRefused, RowChange, rows_change
 from shopjobs.access import SignedInRequest

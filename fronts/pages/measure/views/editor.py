@@ -10,10 +10,11 @@ from django.http import HttpResponse
 
 from fronts.pages.measure.forms.row_forms import RowsTable
 from fronts.pages.measure.rows.drawing import drawn_cabinet
-from fronts.pages.measure.rows.walls import AT, WALL, wall_query
+from fronts.pages.measure.rows.walls import AT
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.return_link import return_link, return_word
+from fronts.pages.shared.wall_addresses import WALL, wall_query
 from shopjobs.access import SignedInRequest
 from shopjobs.edit_conflict import last_writer
 from shopjobs.models import Job

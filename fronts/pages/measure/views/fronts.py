@@ -9,10 +9,10 @@ from fronts.facts.rows import columns_of
 from fronts.models import Front
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.fronts import FrontForm, PlaceForm
-from fronts.pages.measure.forms.item_choice import items_of
 from fronts.pages.measure.forms.row_forms import heads, rows_form
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import opening_saved
+from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.kitchen import FrontFacts
 from fronts.rules.labels import numbered

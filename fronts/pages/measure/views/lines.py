@@ -7,11 +7,12 @@ from django.shortcuts import redirect
 from django.urls import reverse
 
 from fronts.pages.measure.forms.lines import LinesForm
-from fronts.pages.measure.rows.walls import wall_query, wall_shown
+from fronts.pages.measure.rows.walls import wall_shown
 from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
+from fronts.pages.shared.wall_addresses import wall_query
 from fronts.rules.runs import standing_in
 from fronts.services.notebook_lines import lines_enter
 from fronts.snapshot import kitchen_of

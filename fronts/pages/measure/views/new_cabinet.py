@@ -8,11 +8,11 @@ from django.urls import reverse
 
 from fronts.models import Cabinet
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
-from fronts.pages.measure.rows.walls import WALL
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.pages.shared.kitchen_form import KitchenForm
+from fronts.pages.shared.wall_addresses import WALL
 from fronts.rules.kinds import CABINET_KINDS, CabinetKind
 from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.services.cabinets import (

@@ -8,11 +8,11 @@ from django.urls import reverse
 
 from fronts.models import Cabinet, Opening
 from fronts.pages.measure.forms.door_choice import door_labels
-from fronts.pages.measure.forms.item_choice import items_of
 from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, offered
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done, opening_saved
 from fronts.pages.measure.views.removal import removed
+from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.member_width import member_width
 from fronts.rules.next_opening import next_opening

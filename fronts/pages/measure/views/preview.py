@@ -10,11 +10,11 @@ from django_htmx.http import reswap, retarget
 from fronts.figures.findings import findings_of, places_at
 from fronts.pages.measure.forms.cabinets import CabinetForm
 from fronts.pages.measure.forms.door_choice import door_labels
-from fronts.pages.measure.forms.item_choice import items_of
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.pages.measure.forms.openings import OpeningForm
 from fronts.pages.measure.rows.drawing import drawing_of, with_cabinet
 from fronts.pages.shared.finding_links import finding_row
+from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.job_view import found_or_404, job_view
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.past_cabinet import ends_past

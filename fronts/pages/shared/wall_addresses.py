@@ -1,0 +1,19 @@
+"""The walls of a kitchen, and what an address says of the one that it is about."""
+
+from urllib.parse import urlencode
+
+from fronts.rules.kitchen import Kitchen
+from fronts.rules.runs import standing_in
+
+WALL = "wall"
+
+
+def walls_in(kitchen: Kitchen) -> tuple[str, ...]:
+    """The walls that were measured, and those that anything stands on, in that order."""
+    named = [wall.label for wall in kitchen.walls]
+    return tuple(dict.fromkeys([*named, *(what.wall for what in standing_in(kitchen))]))
+
+
+def wall_query(wall: str) -> str:
+    """What the address of the page says of its wall."""
+    return f"?{urlencode({WALL: wall})}"
