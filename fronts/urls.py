@@ -16,4 +16,5 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("", include("fronts.pages.hardware.urls")),
     path("", include("fronts.pages.history.urls")),
     path("", include("fronts.pages.whatif.urls")),
+    path("", include("fronts.pages.several.urls")),
 ]

@@ -92,10 +92,10 @@ def next_label(cabinets: Sequence[Cabinet], kind: CabinetKind, after: str | None
     """The free label that comes after that one, or after the last of this kind."""
     last = _last(cabinets, kind)
     label = after or (last.label if last else None)
-    label = _counted_on(label) if label else CABINET_KINDS[kind].first_label
+    label = counted_on(label) if label else CABINET_KINDS[kind].first_label
     taken = {each.label for each in cabinets}
     while label in taken:
-        label = _counted_on(label)
+        label = counted_on(label)
     return label
 
 
@@ -145,7 +145,7 @@ def _top(opening: Opening) -> Mm:
     return opening.y + opening.height
 
 
-def _counted_on(label: str) -> str:
+def counted_on(label: str) -> str:
     """`B2` after `B1`, `Sink2` after `Sink`; what follows the number stays."""
     numbered = _NUMBERED.fullmatch(label)
     if numbered is None:

@@ -1,5 +1,6 @@
 """The things of a job's kitchen; what belongs to another job does not exist."""
 
+from collections.abc import Iterable
 from typing import Any
 
 from django.db.models import Prefetch, QuerySet, prefetch_related_objects
@@ -156,3 +157,16 @@ def front_keys_of(job: Job) -> dict[str, int]:
         for opening, keys in of_opening.items()
         for label, key in zip(numbered(opening, len(keys)), keys, strict=True)
     }
+
+
+def fronts_in(job: Job, cabinets: Iterable[int]) -> list[Front]:
+    """All fronts in these cabinets of the job, each with its opening and the others at hand."""
+    openings = Opening.objects.filter(cabinet__job=job, cabinet__in=cabinets)
+    found: list[Front] = []
+    rows = openings.select_related("cabinet").prefetch_related(Prefetch("fronts", _fronts()))
+    for opening in rows.order_by("cabinet__position", "cabinet__pk", *IN_ORDER):
+        opening.cabinet.job = job
+        for front in opening.fronts.all():
+            front.opening = opening
+            found.append(front)
+    return found

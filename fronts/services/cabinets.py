@@ -73,7 +73,7 @@ def cabinet_copy(
     place = last_position(Cabinet.objects.filter(job=cabinet.job))
     copy = row_for(Cabinet, cabinet.job, facts, place)
     _save(copy)
-    _add_openings(copy, [_without_named_doors(opening) for opening in facts.openings])
+    _add_openings(copy, without_named_doors(facts).openings)
     text = f"Copied cabinet {cabinet.label} as {copy.label}"
     job_changed(job=cabinet.job, text=text, by=by, at=at, about=copy)
     return copy
@@ -129,9 +129,17 @@ def _refuse_openings_outside(cabinet: Cabinet, openings: Iterable[Opening]) -> N
         raise ValidationError(faults)
 
 
-def _without_named_doors(opening: OpeningFacts) -> OpeningFacts:
+def without_named_doors(cabinet: CabinetFacts) -> CabinetFacts:
+    """A cabinet of which there may be another: a door on hand is made into one front only."""
+
     def free(front: FrontFacts) -> FrontFacts:
         named = front.door_on_hand not in (None, CHOOSE)
         return replace(front, door_on_hand=None) if named else front
 
-    return replace(opening, fronts=tuple(free(front) for front in opening.fronts))
+    return replace(
+        cabinet,
+        openings=tuple(
+            replace(opening, fronts=tuple(free(front) for front in opening.fronts))
+            for opening in cabinet.openings
+        ),
+    )

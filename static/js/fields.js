@@ -12,6 +12,17 @@ document.addEventListener("change", (event) => {
   if (event.target.form) putAway(event.target.form);
 });
 
+// Links that choose among boxes that stand on the page do so without asking for it again.
+document.addEventListener("click", (event) => {
+  const link = event.target.closest("[data-chooses]");
+  if (!link) return;
+  event.preventDefault();
+  const { chooses } = link.dataset;
+  for (const box of document.querySelectorAll("input[data-kind]")) {
+    box.checked = chooses === "all" || box.dataset.kind === chooses;
+  }
+});
+
 document.addEventListener("htmx:load", (event) => {
   const part = event.detail.elt;
   const within = part.closest("form");
