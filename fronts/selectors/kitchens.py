@@ -6,7 +6,7 @@ from typing import Any
 from django.db.models import Prefetch, QuerySet, prefetch_related_objects
 
 from fronts.facts.rows import column_names
-from fronts.models import Cabinet, DoorOnHand, FitRecord, Front, Opening
+from fronts.models import Cabinet, DoorOnHand, FitRecord, Front, Opening, Thing, Wall
 from fronts.models.kept import Kept, order_of, table_of
 from fronts.rules.facts import rows_of
 from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen
@@ -170,3 +170,13 @@ def fronts_in(job: Job, cabinets: Iterable[int]) -> list[Front]:
             front.opening = opening
             found.append(front)
     return found
+
+
+def walls_of(job: Job) -> list[str]:
+    """The names of the job's walls: those that were measured, then those that anything is on."""
+    measured = Wall.objects.filter(job=job).order_by(*IN_ORDER).values_list("label", flat=True)
+    standing = (
+        table._default_manager.filter(job=job).order_by(*IN_ORDER).values_list("wall", flat=True)
+        for table in (Cabinet, Thing)
+    )
+    return list(dict.fromkeys([*measured, *(wall for rows in standing for wall in rows)]))

@@ -1,6 +1,7 @@
 """Appliances, fillers, end panels and gaps: what stands in a run beside cabinets."""
 
 from collections.abc import Iterator, Mapping
+from functools import partial
 from itertools import count
 from typing import Any
 
@@ -9,12 +10,14 @@ from django import forms
 from fronts import models
 from fronts.figures.sizes import size
 from fronts.models import Cabinet
+from fronts.pages.measure.forms.wall_choice import offer_walls
 from fronts.pages.measure.things.thing_page import ThingForm, ThingPage, Words
 from fronts.pages.shared.kitchen_form import Group, When
 from fronts.rules.kinds import words_of
 from fronts.rules.lengths import show
 from fronts.rules.thing_kinds import RUNS, THING_KINDS
 from fronts.rules.wall_facts import Thing
+from fronts.selectors.kitchens import walls_of
 from shopjobs.models import Job
 
 _KINDS: Mapping[str, str] = words_of(THING_KINDS)
@@ -101,6 +104,7 @@ def _settle(form: ThingForm, job: Job, row: Any) -> None:
     if isinstance(form, OtherForm):
         own = None if row is None else row.label
         form.offer_places([label for label in _labels(job) if label != own])
+        offer_walls(form, partial(walls_of, job), "wall")
 
 
 OTHERS = ThingPage(

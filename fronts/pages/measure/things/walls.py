@@ -1,15 +1,18 @@
 """Walls: how long each is, and how it ends."""
 
 from collections.abc import Iterator
+from typing import Any
 
 from fronts import models
 from fronts.models import Cabinet
+from fronts.pages.measure.forms.wall_choice import offer_walls
 from fronts.pages.measure.things.thing_page import ThingForm, ThingPage, Words
 from fronts.pages.shared.kitchen_form import Group, When
 from fronts.rules.kinds import SIDES
 from fronts.rules.lengths import show
 from fronts.rules.thing_kinds import CORNERS, WALL_ENDS
 from fronts.rules.wall_facts import Wall
+from fronts.selectors.kitchens import walls_of
 from shopjobs.models import Job
 
 _ENDS = SIDES[:2]
@@ -59,6 +62,15 @@ def _next(job: Job) -> dict[str, object]:
     return {"label": first} if first else {}
 
 
+def _settle(form: ThingForm, job: Job, row: Any) -> None:
+    """A corner is with another wall of the job."""
+
+    def others() -> list[str]:
+        return [wall for wall in walls_of(job) if row is None or wall != row.label]
+
+    offer_walls(form, others, *(f"{end}_wall" for end in _ENDS), empty="none yet")
+
+
 WALLS = ThingPage(
     form=WallForm,
     words=_words,
@@ -66,4 +78,5 @@ WALLS = ThingPage(
     none="None is measured. A run that is longer than its wall is found once the wall has a "
     "length.",
     offers=_next,
+    settle=_settle,
 )

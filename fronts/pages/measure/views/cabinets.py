@@ -8,12 +8,13 @@ from django.urls import reverse
 
 from fronts.models import Cabinet
 from fronts.pages.measure.forms.cabinets import CabinetForm, CopyForm
+from fronts.pages.measure.forms.wall_choice import offer_walls
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
 from fronts.pages.measure.views.removal import removed
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.standards import EMPTY
-from fronts.selectors.kitchens import cabinet_of, placed_kitchen_of
+from fronts.selectors.kitchens import cabinet_of, placed_kitchen_of, walls_of
 from fronts.services.cabinets import (
     cabinet_change,
     cabinet_copy,
@@ -52,9 +53,11 @@ def _changed(request: SignedInRequest, job: Job, cabinet: Cabinet, wall: str) ->
 def _editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
     target, here = f"cabinet-{cabinet.pk}", [job.pk, cabinet.pk]
     held = replace(bare(cabinet), standard=EMPTY)
+    form = CabinetForm(posted(request), unit=job.unit, cabinet=held, auto_id=f"{target}-%s")
+    offer_walls(form, partial(walls_of, job), "wall")
     return Editor(
         job=job,
-        form=CabinetForm(posted(request), unit=job.unit, cabinet=held, auto_id=f"{target}-%s"),
+        form=form,
         target=target,
         heading=f"Cabinet {cabinet.label}",
         action=reverse("fronts:cabinet-edit", args=here),

@@ -8,13 +8,14 @@ from django.urls import reverse
 
 from fronts.models import Cabinet
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
+from fronts.pages.measure.forms.wall_choice import offer_walls
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.pages.shared.wall_addresses import WALL
 from fronts.rules.kinds import CABINET_KINDS, CabinetKind
-from fronts.selectors.kitchens import placed_kitchen_of
+from fronts.selectors.kitchens import placed_kitchen_of, walls_of
 from fronts.services.cabinets import (
     cabinet_create,
 )
@@ -68,6 +69,9 @@ def new_cabinet_form(request: SignedInRequest, job: Job) -> NewCabinetForm:
 
 def new_cabinet_editor(job: Job, form: KitchenForm) -> Editor:
     """Where the next cabinet is entered."""
+    walls = walls_of(job)
+    if walls:
+        offer_walls(form, lambda: walls, "wall")
     form.fields["width"].widget.attrs["autofocus"] = True
     return Editor(
         job=job,
