@@ -44,8 +44,18 @@
     for (const one of to ? block(cell).flat() : []) one?.setAttribute(MARK, "");
   }
 
+  // The cell at the corner may have come anew, with its row.
+  function far() {
+    if (corner && !corner.isConnected) corner = document.getElementById(corner.id);
+    return corner;
+  }
+  document.addEventListener("htmx:afterSettle", () => {
+    const cell = document.activeElement;
+    if (far() && isIn(cell)) choose(cell, corner);
+  });
+
   function block(cell) {
-    if (!corner?.isConnected) return [[cell]];
+    if (!far()) return [[cell]];
     const [all, ends] = [rows(), [cell, corner]];
     const lines = ends.map((one) => all.indexOf(rowOf(one))).sort((a, b) => a - b);
     const places = ends.map(column).sort((a, b) => a - b);
@@ -77,7 +87,7 @@
   };
 
   function extend(cell, key) {
-    const from = corner?.isConnected ? corner : cell;
+    const from = far() ?? cell;
     const next = { ArrowDown: () => below(from, 1), ArrowUp: () => below(from, -1) }[key]?.()
       ?? { ArrowLeft: () => beside(from, -1), ArrowRight: () => beside(from, 1) }[key]?.();
     if (next) choose(cell, next);
@@ -240,6 +250,30 @@
       words.push(`There is no row for ${more.flatMap(Object.values).filter(Boolean).join(", ")}.`);
     }
     cells.save(filled.filter(cells.isCell), words.join(" "));
+  });
+
+  // What closes a cabinet is drawn as it is typed, and so is the empty row.
+  const WAITS_MS = 150;
+  let typing;
+  document.addEventListener("input", ({ target: cell }) => {
+    const box = document.querySelector("[data-as-typed]");
+    if (!box || !isIn(cell) || !(isNew(cell) || nameOf(cell) === "face")) return;
+    clearTimeout(typing);
+    typing = setTimeout(() => {
+      const values = isNew(cell) ? Object.fromEntries(new FormData(cell.form))
+        : { [cell.name]: cell.value };
+      const { ofRow, ofCells } = box.dataset;
+      htmx.ajax("GET", isNew(cell) ? ofRow : ofCells,
+        { source: box, target: box, values });
+    }, WAITS_MS);
+  });
+  // Where it stands in the wall's drawing, it is drawn.
+  document.addEventListener("focusout", ({ target }) => {
+    if (!isIn(target)) return;
+    clearTimeout(typing);
+    for (const id of ["as-typed", "as-typed-not-yet"]) {
+      document.getElementById(id)?.replaceChildren();
+    }
   });
 
   // What the empty row shows is that of the kind that is chosen; what is typed in it stays.

@@ -139,3 +139,19 @@ def test_rows_that_go_past_the_last_are_not_dropped(run: Page) -> None:
     expect(run.locator("#cell-faults")).to_contain_text("written below as lines")
     expect(run.locator("[data-lines]")).to_have_value("base\nB4 21 pair")
     expect(run.locator("[data-lines]")).to_be_focused()
+
+
+def test_a_face_is_drawn_while_it_is_typed(run: Page) -> None:
+    """Beside the table; once one leaves the cell the wall's own drawing shows it."""
+    run.get_by_label("What closes B2").focus()
+    run.keyboard.type("drawer 6 over pair")
+    expect(run.locator("#as-typed")).to_contain_text("B2.b.1")
+    expect(run.get_by_label("What closes B2")).to_be_focused()
+    run.keyboard.type(" ov")
+    expect(run.locator("#as-typed-not-yet")).to_contain_text("The drawing waits")
+    for _ in range(3):
+        run.keyboard.press("Backspace")
+    expect(run.locator("#as-typed-not-yet")).to_be_empty()
+    run.keyboard.press("Enter")
+    expect(run.locator("#elevations svg")).to_contain_text("B2.b.1")
+    expect(run.locator("#as-typed")).to_be_empty()

@@ -69,4 +69,6 @@ urlpatterns: list[URLPattern] = [
         _CABINET + "openings/new/preview/", preview.opening_new_preview, name="opening-new-preview"
     ),
     path(_OPENING + "preview/", preview.opening_preview, name="opening-preview"),
+    path(_JOB + "cells/preview/", preview.face_preview, name="face-preview"),
+    path(_JOB + "rows/new/preview/", preview.row_new_preview, name="row-new-preview"),
 ]

@@ -16,7 +16,7 @@ from tests.factories import CabinetFactory, OpeningFactory, overlaid
 from tests.pages.kitchens import HTMX
 
 SignIn = Callable[[Person], Client]
-FIRST = {"kind": "base", "width": "18", "height": "30 1/2", "depth": "24", "y": "4"}
+FIRST: dict[str, Any] = {"kind": "base", "width": "18", "height": "30 1/2", "depth": "24", "y": "4"}
 
 
 @pytest.fixture
@@ -95,7 +95,7 @@ def test_the_first_of_a_kind_tells_its_sizes(job: Job, desk: Client) -> None:
     ],
 )
 def test_a_mistake_stays_in_its_row(
-    typed: dict[str, str], message: str, job: Job, desk: Client
+    typed: dict[str, Any], message: str, job: Job, desk: Client
 ) -> None:
     """Nothing is entered; with and without scripts it is said where it was typed."""
     overlaid(job)

@@ -1,6 +1,7 @@
 """The drawing that follows while a form is typed in."""
 
 from collections.abc import Callable
+from typing import Any
 
 import pytest
 from django.test import Client
@@ -82,14 +83,14 @@ def test_a_new_opening_is_drawn(job: Job, desk: Client) -> None:
 
 
 def test_a_changed_cabinet_is_drawn_with_its_openings(job: Job, desk: Client) -> None:
-    """A cabinet is drawn as typed, unless its openings would not lie in it."""
+    """They follow it, as they do once it is saved, unless they could not lie in it."""
     overlaid(job)
     cabinet = OpeningFactory.create(cabinet=CabinetFactory.create(job=job)).cabinet
     address = f"/jobs/{job.pk}/cabinets/{cabinet.pk}/preview/"
     typed = {**NEW_CABINET, "x": "0", "y": "4"}
 
-    assert dom(desk.get(address, {**typed, "width": "20"}, headers=HTMX)).has("svg")
-    assert not dom(desk.get(address, {**typed, "width": "12"}, headers=HTMX)).has("svg")
+    assert "18 × 28 1/2" in dom(desk.get(address, {**typed, "width": "20"}, headers=HTMX)).words
+    assert not dom(desk.get(address, {**typed, "width": "3"}, headers=HTMX)).has("svg")
 
 
 def test_labels_of_people_are_written_as_text(job: Job, desk: Client) -> None:
@@ -118,3 +119,34 @@ def test_a_stacks_heights_may_be_begun(job: Job, desk: Client) -> None:
     assert "6 1/2" in [figure.words for figure in dom(begun).all("svg text")]
     assert "HX-Retarget" not in begun
     assert "HX-Retarget" in too_many
+
+
+def test_a_face_is_drawn_as_it_is_typed(job: Job, desk: Client) -> None:
+    """In words, in its cell; half a face leaves the drawing, and nothing is kept."""
+    furnish(job)
+    cabinet = Cabinet.objects.get(label="B1")
+
+    def typed(face: str) -> Any:
+        query = {f"cabinet-{cabinet.pk}-face": face}
+        return desk.get(f"/jobs/{job.pk}/cells/preview/", query, headers=HTMX)
+
+    answer = typed("drawer 6 over door right")
+    assert "B1.b" in dom(answer).one("svg").words
+    for face in ("drawer 6 ov", "drawer 60 over pair"):
+        answer = typed(face)
+        assert answer["HX-Reswap"] == "none"
+        assert "The drawing waits" in dom(answer).words
+    assert Opening.objects.filter(cabinet=cabinet).get().closed_by == "door"
+    assert desk.get(f"/jobs/{job.pk}/cells/preview/", {"x": "1"}).status_code == 404
+
+
+def test_the_empty_row_is_drawn_as_it_is_typed(job: Job, desk: Client) -> None:
+    """As far as it comes to a cabinet."""
+    furnish(job)
+    address = f"/jobs/{job.pk}/rows/new/preview/"
+    typed = {"wall": "North", "kind": "base", "width": "30", "face": "pair"}
+    assert dom(desk.get(address, typed, headers=HTMX)).all("svg")
+    for said in ({"width": ""}, {"face": "pa"}, {"kind": "filler"}, {"width": "2 1/"}):
+        answer = desk.get(address, typed | said, headers=HTMX)
+        assert answer.status_code == 200
+        assert not dom(answer).all("svg")

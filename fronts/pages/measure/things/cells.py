@@ -5,7 +5,7 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import Any, TypeVar
+from typing import Any, TypeAlias, TypeVar
 
 from fronts.models.kept import Kept
 from fronts.pages.measure.forms.door_choice import door_labels
@@ -23,6 +23,7 @@ from shopjobs.forms.seen import SEEN, shown
 from shopjobs.models import Job
 
 Form = TypeVar("Form", bound=KitchenForm)
+Seen: TypeAlias = Mapping[str, str] | None
 _KEY = re.compile(r"((?:cabinet|opening|thing)-([0-9]{1,18}))-([a-z_]+)")
 
 
@@ -48,8 +49,11 @@ def typed_cells(data: Mapping[str, str]) -> dict[str, dict[str, str]]:
     return typed
 
 
-def row_form(job: Job, key: str, typed: Mapping[str, str], seen: Mapping[str, str]) -> RowForm:
-    """The form of a row; raises what its selector raises where there is none of this key."""
+def row_form(job: Job, key: str, typed: Mapping[str, str], seen: Seen) -> RowForm:
+    """The form of a row; raises what its selector raises where there is none of this key.
+
+    Without what the cells showed before, `seen`, nothing that others saved goes together with it.
+    """
     kind, _, number = key.partition("-")
     return _FORMS[kind](job, key, int(number), typed, seen)
 
@@ -60,21 +64,20 @@ def _bound(
     row: Kept,
     key: str,
     typed: Mapping[str, str],
-    seen: Mapping[str, str],
+    seen: Seen,
 ) -> Form:
     """The form with what it shows, but for the cells: `seen` is what they showed."""
     said = {**shown(make(None)), **typed}
     data = {f"{key}-{name}": value for name, value in said.items()}
-    data[f"{key}-{SEEN}"] = json.dumps({name: seen[name] for name in typed if name in seen})
+    if seen is not None:
+        data[f"{key}-{SEEN}"] = json.dumps({name: seen[name] for name in typed if name in seen})
     form = make(data, prefix=key)
-    form.is_merged = True
+    form.is_merged = seen is not None
     form.written_by = partial(last_writer, job, (row,))
     return form
 
 
-def _cabinet(
-    job: Job, key: str, number: int, typed: Mapping[str, str], seen: Mapping[str, str]
-) -> RowForm:
+def _cabinet(job: Job, key: str, number: int, typed: Mapping[str, str], seen: Seen) -> RowForm:
     cabinet = cabinet_of(job, number)
     held, standard = whole(cabinet), standard_of(cabinet)
 
@@ -87,9 +90,7 @@ def _cabinet(
     )
 
 
-def _opening(
-    job: Job, key: str, number: int, typed: Mapping[str, str], seen: Mapping[str, str]
-) -> RowForm:
+def _opening(job: Job, key: str, number: int, typed: Mapping[str, str], seen: Seen) -> RowForm:
     opening = opening_of(job, number)
     known: dict[str, Any] = {
         "unit": job.unit, "before": at_hand(opening),
@@ -101,9 +102,7 @@ def _opening(
     return RowForm(key, opening, form, lambda: form.entered)
 
 
-def _thing(
-    job: Job, key: str, number: int, typed: Mapping[str, str], seen: Mapping[str, str]
-) -> RowForm:
+def _thing(job: Job, key: str, number: int, typed: Mapping[str, str], seen: Seen) -> RowForm:
     row = thing_of(job, OTHERS.table, number)
 
     def make(data: Any, **more: Any) -> KitchenForm:

@@ -3,16 +3,20 @@
 from dataclasses import replace
 from typing import Any
 
-from django.http import HttpResponse
+from django.http import Http404, HttpResponse
 from django.shortcuts import render
 from django_htmx.http import reswap, retarget
 
 from fronts.figures.findings import findings_of, places_at
+from fronts.notebook import openings_resized
 from fronts.pages.measure.forms.cabinets import CabinetForm
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
+from fronts.pages.measure.forms.new_row import NewRowForm
 from fronts.pages.measure.forms.openings import OpeningForm
 from fronts.pages.measure.rows.drawing import drawing_of, with_cabinet
+from fronts.pages.measure.rows.walls import wall_shown
+from fronts.pages.measure.things.cells import row_form, typed_cells
 from fronts.pages.shared.finding_links import finding_row
 from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.job_view import found_or_404, job_view
@@ -28,6 +32,8 @@ from shopjobs.models import Job
 
 PREVIEW = "fronts/measure/edit.html#preview"
 NOT_YET = "fronts/measure/edit.html#not-yet"
+AS_TYPED = "fronts/measure/page.html#as-typed"
+AS_TYPED_NOT_YET = "fronts/measure/page.html#as-typed-not-yet"
 
 
 @job_view("edit_kitchen", "GET")
@@ -50,7 +56,9 @@ def cabinet_preview(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     form = CabinetForm(request.GET, unit=job.unit)
     if not form.is_valid() or _taken(kitchen, form.entered.label, but=before):
         return _not_yet(request, target)
-    cabinet = replace(form.entered, openings=before.openings, standard=before.standard)
+    size = form.entered.width, form.entered.height
+    openings = openings_resized(before, *size, kitchen.job.unit, kitchen.job.step)
+    cabinet = replace(form.entered, openings=tuple(openings), standard=before.standard)
     if any(ends_past(opening, cabinet) for opening in cabinet.openings):
         return _not_yet(request, target)
     return _drawn(request, target, with_cabinet(kitchen, cabinet, before.label), cabinet)
@@ -69,6 +77,49 @@ def opening_preview(request: SignedInRequest, job: Job, opening_id: int) -> Http
     opening = found_or_404(opening_of, job, opening_id)
     target = f"opening-{opening.pk}"
     return _opening(request, job, opening.cabinet.label, target, opening.label)
+
+
+@job_view("edit_kitchen", "GET")
+def face_preview(request: SignedInRequest, job: Job) -> HttpResponse:
+    """The cabinet of a row with the face that is typed into its cell."""
+    for key, cells in typed_cells(request.GET).items():
+        if not key.startswith("cabinet-"):
+            break
+        row = found_or_404(row_form, job, key, cells, None)
+        label = str(row.row)
+        if not row.form.is_valid() or "label" in cells:
+            return _as_typed_not_yet(request)
+        openings = row.face()
+        kitchen = kitchen_of(job)
+        before = kitchen.cabinet(label)
+        if openings is None:
+            openings = before.openings
+        cabinet = replace(before, openings=tuple(openings))
+        return _as_typed(request, with_cabinet(kitchen, cabinet, label), label)
+    raise Http404
+
+
+@job_view("edit_kitchen", "GET")
+def row_new_preview(request: SignedInRequest, job: Job) -> HttpResponse:
+    """The cabinet that the empty row comes to, as far as it is typed."""
+    kitchen = kitchen_of(job)
+    wall = wall_shown(job, kitchen, request.GET)
+    form = NewRowForm(request.GET, kitchen=kitchen, wall=wall, asked={})
+    if not form.is_valid() or not form.entered.cabinets:
+        return _as_typed_not_yet(request)
+    cabinet = form.entered.cabinets[0]
+    return _as_typed(request, with_cabinet(kitchen, cabinet, None), cabinet.label)
+
+
+def _as_typed(request: SignedInRequest, kitchen: Kitchen, label: str) -> HttpResponse:
+    kitchen = stood(kitchen)
+    drawing = drawing_of(schedule(kitchen), kitchen, label)
+    return render(request, AS_TYPED, {"drawing": drawing, "label": label})
+
+
+def _as_typed_not_yet(request: SignedInRequest) -> HttpResponse:
+    """Leave the drawing as it is, and say that it waits."""
+    return reswap(render(request, AS_TYPED_NOT_YET), "none")
 
 
 def _opening(
