@@ -7,7 +7,7 @@ from fronts.notebook import read_notebook
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.practice import inches
 from fronts.rules.run_order import moved, put_before
-from fronts.rules.runs import on_walls, runs_of, stood
+from fronts.rules.runs import on_walls, runs_of, standing_in, stood
 
 WALL = """wall North
 base 30 1/2 high 24 deep 4 up
@@ -39,9 +39,8 @@ def walls(draw: st.DrawFn) -> Kitchen:
     placed = on_walls(runs_of(kitchen))
     if placed and draw(st.booleans()):
         chosen = draw(st.sampled_from(placed))
-        line = next((one for one in text if one.startswith(chosen.what.label)), None)
-        if line is not None:
-            at = chosen.x + inches(draw(st.integers(0, 6)))
+        at = chosen.x + inches(draw(st.integers(0, 6)))
+        for line in [one for one in text if one.startswith(chosen.what.label)]:
             label, width, face = line.split()
             text[text.index(line)] = f"{label} {width} at {at / inches(1)} {face}"
             kitchen = read_notebook("\n".join(text), "in", inches(1, 16))
@@ -110,5 +109,5 @@ def test_a_wall_as_it_is_drawn() -> None:
     """The dishwasher goes before B1, the hood before the gap."""
     kitchen = moved(moved(KITCHEN, "A1", -1), "A2", -1)
     assert order(kitchen) == {"floor": ["A1", "B1", "B2", "F1"], "upper": ["W1", "A2", "G1", "W2"]}
-    places = {one.label: one.x for one in (*stood(kitchen).cabinets, *stood(kitchen).others)}
+    places = {one.label: one.x for one in standing_in(stood(kitchen))}
     assert (places["B1"], places["G1"]) == (inches(24), inches(48))
