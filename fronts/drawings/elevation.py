@@ -15,7 +15,7 @@ from fronts.drawings.front_marks import (
     name_front,
 )
 from fronts.drawings.gaps import draw_gaps, gaps_between
-from fronts.drawings.lettering import shortened
+from fronts.drawings.lettering import shortened, text_width
 from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px, safe_id
 from fronts.drawings.wall_things import draw_thing, things_on_wall
@@ -40,13 +40,15 @@ _MOST_LEVELS = 8
 class Sheet:
     """The room for an elevation, the scales it may take, and its lettering.
 
-    `least` and `most` are thousandths of a pixel to the millimetre.
+    `least` and `most` are thousandths of a pixel to the millimetre. On one that `is_narrow`
+    nothing stands beside the wall: sizes that find no room in it stand below.
     """
 
     room: tuple[Px, Px] = (1150_00, 420_00)
     least: int = 170
     most: int = 460
     letters: Letters = SCREEN_LETTERS
+    is_narrow: bool = False
 
 
 PAGE = Sheet()
@@ -90,7 +92,8 @@ def wall_elevation(
     for front in fronts:
         draw_hand(drawing, scale, front)
     _dimensions(drawing, scale, cabinets, unit, sheet.letters.figure)
-    _sizes_beside(drawing, unsized, unit, sheet.letters.figure)
+    say_sizes = _sizes_below if sheet.is_narrow else _sizes_beside
+    say_sizes(drawing, unsized, unit, sheet.letters.figure)
     return drawing.svg(title, "elevation", linked=links is not None)
 
 
@@ -150,8 +153,26 @@ def _sizes_beside(drawing: Drawing, fronts: Sequence[Front], unit: str, size: Px
     bounds = drawing.bounds()
     x, y = bounds.right + 2 * _ROW, bounds.top + _ROW
     for row, front in enumerate(fronts):
-        said = f"{front.label}: {show(front.width, unit)} × {show(front.height, unit)}"
-        drawing.text(x, y + row * (size + _LEADING), said, size, "start", kind="size")
+        text = _size_of(front, unit)
+        drawing.text(x, y + row * (size + _LEADING), text, size, "start", kind="size")
+
+
+def _sizes_below(drawing: Drawing, fronts: Sequence[Front], unit: str, size: Px) -> None:
+    """The same below the wall, in as many columns as it is wide."""
+    if not fronts:
+        return
+    bounds = drawing.bounds()
+    texts = [_size_of(front, unit) for front in fronts]
+    column = max(text_width(text, size) for text in texts) + 2 * _LEADING
+    columns = max(1, bounds.width // column)
+    for place, text in enumerate(texts):
+        row, at = divmod(place, columns)
+        x, y = bounds.left + at * column, bounds.bottom + _ROW + row * (size + _LEADING)
+        drawing.text(x, y, text, size, "start", kind="size")
+
+
+def _size_of(front: Front, unit: str) -> str:
+    return f"{front.label}: {show(front.width, unit)} × {show(front.height, unit)}"
 
 
 def _things(kitchen: Kitchen, wall: str) -> Iterator[tuple[Thing, Rect]]:

@@ -20,7 +20,9 @@ from fronts.rules.materials import has_grain
 from fronts.rules.results import Front, Part, Schedule
 from fronts.sheets.sheet_page import SheetSource, page
 
-_ACROSS = Sheet(room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00, 11_00))
+_ACROSS = Sheet(
+    room=(860_00, 480_00), least=1, most=460, letters=Letters(12_00, 11_00), is_narrow=True
+)
 """An elevation on a page turned on its side; no text of it is under 7 pt."""
 
 

@@ -2,6 +2,7 @@
 
 import atexit
 import re
+from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 from threading import Lock
@@ -14,6 +15,11 @@ if TYPE_CHECKING:
 
 Paper: TypeAlias = Literal["letter", "a4"]
 PAPERS: tuple[Paper, ...] = get_args(Paper)
+PageSize: TypeAlias = Literal["letter", "a4", "tabloid", "a3"]
+LARGER: Mapping[Paper, PageSize] = {"letter": "tabloid", "a4": "a3"}
+"""Twice as large as the shop's paper, for a drawing."""
+_UPRIGHT: Mapping[PageSize, str] = {"tabloid": "11in 17in"}
+_ACROSS: Mapping[PageSize, str] = {"tabloid": "17in 11in"}
 BUNDLED = Path(__file__).resolve().parents[2] / "static" / "sheets"
 FONTS = BUNDLED / "fonts"
 _NO_SIGN = "□"
@@ -32,7 +38,7 @@ class PrintingBusyError(PrintingError):
     """Other sheets are being made, and took longer than this one could wait."""
 
 
-def render(html: str, paper: Paper) -> bytes:
+def render(html: str, paper: PageSize) -> bytes:
     """The PDF of a sheet's whole HTML, tagged for reading aloud."""
     weasyprint = _weasyprint()
     if not ONE_AT_A_TIME.acquire(timeout=PATIENCE):
@@ -95,8 +101,9 @@ def _fonts() -> "FontConfiguration":
 
 
 @cache
-def _style(paper: Paper) -> "CSS":
-    size = f"@page {{ size: {paper} }}\n@page across {{ size: {paper} landscape }}\n"
+def _style(paper: PageSize) -> "CSS":
+    upright, across = _UPRIGHT.get(paper, paper), _ACROSS.get(paper, f"{paper} landscape")
+    size = f"@page {{ size: {upright} }}\n@page across {{ size: {across} }}\n"
     style = size + (BUNDLED / "sheet.css").read_text("utf-8")
     css: CSS = _weasyprint().CSS(
         string=style, base_url=f"{BUNDLED.as_uri()}/", font_config=_fonts(), url_fetcher=_fetcher()

@@ -37,7 +37,8 @@ def walls(draw: st.DrawFn) -> Kitchen:
         text += [*kind, line]
     kitchen = read_notebook("\n".join(text), "in", inches(1, 16))
     placed = on_walls(runs_of(kitchen))
-    if placed and draw(st.booleans()):
+    pinned = draw(st.booleans())
+    if placed and pinned:
         chosen = draw(st.sampled_from(placed))
         at = chosen.x + inches(draw(st.integers(0, 6)))
         for line in [one for one in text if one.startswith(chosen.what.label)]:

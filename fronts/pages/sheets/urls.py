@@ -11,6 +11,7 @@ urlpatterns: list[URLPattern] = [
     path(_SHEETS + "set/cancel/", whole_set.sheet_set_call_off, name="sheet-set-cancel"),
     path(_SHEETS + "set/zip/", whole_set.sheet_set_zip, name="sheet-set-zip"),
     path(_SHEETS + "set/fitting/", whole_set.sheet_set_fittings, name="sheet-set-fittings"),
+    path(_SHEETS + "wall/", single.wall_sheet, name="wall-sheet"),
     path(_SHEETS + "<slug:key>/", single.job_sheet, name="job-sheet"),
     path(_SHEETS + "fitting/<int:cabinet_id>/", single.cabinet_sheet, name="cabinet-sheet"),
 ]

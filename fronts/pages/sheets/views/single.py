@@ -13,12 +13,20 @@ from django.views.decorators.http import require_safe
 
 from fronts.pages.shared.file_answers import inline
 from fronts.pages.shared.job_view import found_or_404
+from fronts.pages.shared.wall_addresses import WALL
 from fronts.selectors.kitchens import cabinet_of, cabinets_of
 from fronts.selectors.plans import finished_plan
-from fronts.sheets import fitting
+from fronts.sheets import fitting, wall
 from fronts.sheets.cutting_plan import NoPlan
 from fronts.sheets.job_source import source_of_job
-from fronts.sheets.pdf import Paper, PrintingBusyError, PrintingError, render
+from fronts.sheets.pdf import (
+    LARGER,
+    PageSize,
+    Paper,
+    PrintingBusyError,
+    PrintingError,
+    render,
+)
 from fronts.sheets.places import printing_place
 from fronts.sheets.registry import FITTING, SHEETS
 from shopjobs.access import SignedInRequest, signed_in
@@ -64,9 +72,27 @@ def cabinet_sheet(request: SignedInRequest, job_id: int, cabinet_id: int) -> Htt
     return _printed(request, job, f"fitting {label}", html)
 
 
-def _printed(request: SignedInRequest, job: Job, name: str, html: str) -> HttpResponseBase:
-    """The sheet as a PDF; none is made again for a browser that has just this one."""
+@signed_in
+@require_safe
+def wall_sheet(request: SignedInRequest, job_id: int) -> HttpResponseBase:
+    """The drawing of the wall that the address names, on larger paper where that says so."""
+    job = job_or_404(request, job_id)
+    source, name = source_of_job(job, timezone.localdate()), request.GET.get(WALL, "")
+    if name not in source.kitchen.wall_names:
+        raise Http404
     paper = cast(Paper, str(job.shop.paper))
+    size = LARGER[paper] if "larger" in request.GET else paper
+    return _printed(request, job, f"wall {name}", wall.content(source, name, size), size)
+
+
+def _printed(
+    request: SignedInRequest, job: Job, name: str, html: str, size: PageSize | None = None
+) -> HttpResponseBase:
+    """The sheet as a PDF on paper of a size, or the shop's.
+
+    None is made again for a browser that has just this one.
+    """
+    paper = size or cast(Paper, str(job.shop.paper))
     etag = quote_etag(hashlib.sha256(f"{paper}\n{html}".encode()).hexdigest()[:32])
     known: HttpResponse | None = get_conditional_response(request, etag=etag)
     if known is not None:
@@ -90,6 +116,6 @@ def _printed(request: SignedInRequest, job: Job, name: str, html: str) -> HttpRe
     return response
 
 
-def _made(job: Job, html: str, paper: Paper) -> bytes:
+def _made(job: Job, html: str, paper: PageSize) -> bytes:
     with printing_place(job.shop_id):
         return render(html, paper)
