@@ -19,6 +19,7 @@ from fronts.models.openings import Opening
 from fronts.models.order_lists import OrderList
 from fronts.models.orders import OrderCheck
 from fronts.models.receipts import FrontReceipt
+from fronts.models.saved_faces import SavedFace
 from fronts.models.sheet_sets import SheetFile, SheetSet
 from fronts.models.standard import JobStandard, ShopStandard
 from fronts.models.stock import ShopNumber, Stock
@@ -30,6 +31,6 @@ __all__ = [
     "FrontReceipt",
     "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
     "LiftItem",
-    "Opening", "OrderCheck", "OrderList", "PlanState", "SheetFile", "SheetSet",
+    "Opening", "OrderCheck", "OrderList", "PlanState", "SavedFace", "SheetFile", "SheetSet",
     "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Stock", "Thing", "Wall",
 ]  # fmt: skip

@@ -4,7 +4,7 @@ Pure, as the rules are: no Django, no database. What is read is checked and exac
 shop saved under names of its own are passed in.
 """
 
-from fronts.notebook.face import Face, Faces, read_face
+from fronts.notebook.face import NO_FACES, Face, Faces, read_face
 from fronts.notebook.face_words import face_words
 from fronts.notebook.faults import LineFault, NotebookRefused, NotUnderstood
 from fronts.notebook.going_on import Added, read_more, stand_lines, standing_behind
@@ -15,7 +15,7 @@ from fronts.notebook.regular_face import RegularFace, regular_face
 from fronts.notebook.resized import openings_resized
 
 __all__ = [
-    "Added", "Around", "Face", "Faces", "LineFault", "NotUnderstood", "NotebookRefused",
+    "NO_FACES", "Added", "Around", "Face", "Faces", "LineFault", "NotUnderstood", "NotebookRefused",
     "RegularFace", "face_words", "openings_of", "openings_resized", "read_face", "read_line",
     "read_more", "read_notebook", "regular_face", "stand_lines", "standing_behind",
     "without_remark",

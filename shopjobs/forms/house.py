@@ -30,7 +30,7 @@ def in_house_words(field: forms.Field) -> None:
     own = field.error_messages
     for code, words in _WORDS.items():
         if own.get(code) in (None, _DJANGOS.get(code)):
-            known = {"label": str(field.label or "").lower(), **vars(field)}
+            known = {**vars(field), "label": str(field.label or "").lower()}
             own[code] = words.format_map(defaultdict(str, known))
 
 

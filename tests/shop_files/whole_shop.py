@@ -15,6 +15,7 @@ from fronts.services.fits import fit_record
 from fronts.services.imports import job_import
 from fronts.services.order_lists import order_line_check
 from fronts.services.receipts import fronts_receive
+from fronts.services.saved_faces import face_save
 from fronts.services.stock import practice_set
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.shop_files.tables import rows_of, shop_tables
@@ -45,6 +46,7 @@ def whole_shop(name: str, part: Fraction) -> Shop:
     job = job_import(kitchen=whole_kitchen(), shop=shop, at=NOW, by=owner)
     practice_set(owner=job, values={"spares": Fraction(7)}, by=owner, at=NOW)
     stock_set(owner=job, at=NOW, by=owner, knob_thread="M5")
+    face_save(shop=shop, name="sink base", words="tip-out 6 over pair", at=NOW, by=owner)
     _worked_on(job, owner, fitter)
     return shop
 

@@ -1,13 +1,13 @@
 """A cabinet whose face is said in words."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import Any
 
 from django import forms
 
 from fronts.figures.faces import words_of_face
-from fronts.notebook import Around, NotUnderstood, openings_of, read_face, regular_face
+from fronts.notebook import Around, Faces, NotUnderstood, openings_of, read_face, regular_face
 from fronts.pages.measure.forms.cabinets import CabinetForm
 from fronts.rules.kitchen import Cabinet, Opening
 from fronts.rules.limits import LONGEST_FACE
@@ -22,8 +22,15 @@ class FacedCabinetForm(CabinetForm):
 
     face = forms.CharField(label="Closed by", max_length=LONGEST_FACE, required=False)
 
-    def __init__(self, *args: Any, job: Job, cabinet: Cabinet, **kwargs: Any) -> None:
-        self.held = cabinet
+    def __init__(
+        self,
+        *args: Any,
+        job: Job,
+        cabinet: Cabinet,
+        faces: Callable[[], Faces],
+        **kwargs: Any,
+    ) -> None:
+        self.held, self.faces = cabinet, faces
         self.facts_of_job = job_facts(job)
         bare = replace(cabinet, standard=EMPTY, openings=())
         super().__init__(*args, unit=job.unit, cabinet=bare, **kwargs)
@@ -45,6 +52,5 @@ class FacedCabinetForm(CabinetForm):
         unit, step = self.facts_of_job.unit, self.facts_of_job.step
         known = regular_face(self.held, unit, step)
         member = known.member if known else member_width(given["build"], unit)
-        return openings_of(
-            read_face(said, unit), Around(given["width"], given["height"], member, unit, step)
-        )
+        around = Around(given["width"], given["height"], member, unit, step)
+        return openings_of(read_face(said, unit, self.faces()), around)

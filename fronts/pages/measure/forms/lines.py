@@ -4,7 +4,7 @@ from typing import Any
 
 from django import forms
 
-from fronts.notebook import Added, NotebookRefused, read_more
+from fronts.notebook import NO_FACES, Added, Faces, NotebookRefused, read_more
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.limits import LONGEST_NOTEBOOK
 from fronts.rules.runs import standing_in
@@ -26,11 +26,17 @@ class LinesForm(HouseForm):
     )
 
     def __init__(
-        self, *args: Any, kitchen: Kitchen, wall: str, before: str = "", **kwargs: Any
+        self,
+        *args: Any,
+        kitchen: Kitchen,
+        wall: str,
+        before: str = "",
+        faces: Faces = NO_FACES,
+        **kwargs: Any,
     ) -> None:
         kwargs.setdefault("auto_id", "lines-%s")
         super().__init__(*args, **kwargs)
-        self.kitchen, self.wall = kitchen, wall
+        self.kitchen, self.wall, self.faces = kitchen, wall, faces
         on_wall = (what.label for what in standing_in(kitchen) if what.wall == wall)
         self.before = before if before in on_wall else ""
         if self.before:
@@ -49,7 +55,7 @@ class LinesForm(HouseForm):
         """Every line is read whole, or all that is wrong is said, line by line."""
         text: str = self.cleaned_data["lines"]
         try:
-            self.added = read_more(text, self.kitchen, self.wall)
+            self.added = read_more(text, self.kitchen, self.wall, self.faces)
         except NotebookRefused as refused:
             raise forms.ValidationError([
                 f"{capitalized(f'line {fault.line}')}: found {fault.found}, wanted {fault.wanted}."

@@ -9,7 +9,15 @@ from django.forms.boundfield import BoundField
 
 from fronts.facts.size_form_fields import Size
 from fronts.figures.faces import words_of_face
-from fronts.notebook import Added, NotUnderstood, read_face, stand_lines, standing_behind
+from fronts.notebook import (
+    NO_FACES,
+    Added,
+    Faces,
+    NotUnderstood,
+    read_face,
+    stand_lines,
+    standing_behind,
+)
 from fronts.notebook.lines import CabinetLine, KindLine, Line, WallLine
 from fronts.notebook.sizes import AT, DEEP, HIGH, UP
 from fronts.notebook.thing_lines import ThingLine
@@ -54,8 +62,16 @@ class NewRowForm(KitchenForm):
     x = Size(label="From the left", signed=True, zero=True, required=False)
     y = Size(label="Up", signed=True, zero=True, required=False)
 
-    def __init__(self, data: Any, *, kitchen: Kitchen, wall: str, asked: Mapping[str, str]) -> None:
-        self.kitchen, self.wall = kitchen, wall or FIRST_WALL
+    def __init__(
+        self,
+        data: Any,
+        *,
+        kitchen: Kitchen,
+        wall: str,
+        asked: Mapping[str, str],
+        faces: Faces = NO_FACES,
+    ) -> None:
+        self.kitchen, self.wall, self.faces = kitchen, wall or FIRST_WALL, faces
         self.standing = standing_behind(kitchen, self.wall)
         kind = asked.get("kind", "")
         kind = kind if kind in dict(WHAT) else self.standing.kind_now or _FIRST
@@ -130,7 +146,7 @@ class NewRowForm(KitchenForm):
             self.add_error("face", "Say what closes it, like door left or drawer 6 over pair.")
             return []
         try:
-            face = read_face(said, self.kitchen.job.unit)
+            face = read_face(said, self.kitchen.job.unit, self.faces)
         except NotUnderstood as fault:
             self.add_error("face", _said(fault))
             return []

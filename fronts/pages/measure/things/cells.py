@@ -16,6 +16,7 @@ from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.kitchen_form import KitchenForm
 from fronts.rules.kitchen import Opening
 from fronts.selectors.kitchens import cabinet_of, opening_of, thing_of
+from fronts.services.saved_faces import faces_of
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.things import at_hand, whole
 from shopjobs.edit_conflict import last_writer
@@ -82,7 +83,8 @@ def _cabinet(job: Job, key: str, number: int, typed: Mapping[str, str], seen: Se
     held, standard = whole(cabinet), standard_of(cabinet)
 
     def make(data: Any, **more: Any) -> FacedCabinetForm:
-        return FacedCabinetForm(data, job=job, cabinet=held, **more)
+        faces = partial(faces_of, job.shop)
+        return FacedCabinetForm(data, job=job, cabinet=held, faces=faces, **more)
 
     form = _bound(make, job, cabinet, key, typed, seen)
     return RowForm(

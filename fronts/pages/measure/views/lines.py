@@ -6,6 +6,7 @@ from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 
+from fronts.notebook import NO_FACES
 from fronts.pages.measure.forms.lines import LinesForm
 from fronts.pages.measure.rows.walls import wall_shown
 from fronts.pages.measure.views.page import drawn_at_once, measure_page
@@ -15,6 +16,7 @@ from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.pages.shared.wall_addresses import wall_query
 from fronts.rules.runs import standing_in
 from fronts.services.notebook_lines import lines_enter
+from fronts.services.saved_faces import faces_of
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -28,7 +30,8 @@ def lines_new(request: SignedInRequest, job: Job) -> HttpResponse:
     before = said.get("before", "")
     of_before = next((one.wall for one in standing_in(kitchen) if one.label == before), "")
     wall = of_before or wall_shown(job, kitchen, said)
-    form = LinesForm(posted(request), kitchen=kitchen, wall=wall, before=before)
+    faces = faces_of(job.shop) if request.method == "POST" else NO_FACES
+    form = LinesForm(posted(request), kitchen=kitchen, wall=wall, before=before, faces=faces)
 
     def save() -> int:
         return lines_enter(job=job, added=form.read, before=form.before, **who(request))

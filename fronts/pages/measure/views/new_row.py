@@ -15,6 +15,7 @@ from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.pages.shared.wall_addresses import wall_query
 from fronts.services.notebook_lines import lines_enter
+from fronts.services.saved_faces import faces_of
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -27,7 +28,13 @@ def row_new(request: SignedInRequest, job: Job) -> HttpResponse:
     kitchen = kitchen_of(job)
     said = request.POST or request.GET
     wall = wall_shown(job, kitchen, said)
-    form = NewRowForm(posted(request), kitchen=kitchen, wall=wall, asked=request.GET.dict())
+    form = NewRowForm(
+        posted(request),
+        kitchen=kitchen,
+        wall=wall,
+        asked=request.GET.dict(),
+        faces=faces_of(job.shop),
+    )
 
     def save() -> int:
         return lines_enter(job=job, added=form.entered, **who(request))

@@ -26,6 +26,7 @@ from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule
 from fronts.rules.validity import tidied
 from fronts.selectors.kitchens import cabinet_of, opening_of
+from fronts.services.saved_faces import faces_of
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -104,7 +105,8 @@ def row_new_preview(request: SignedInRequest, job: Job) -> HttpResponse:
     """The cabinet that the empty row comes to, as far as it is typed."""
     kitchen = kitchen_of(job)
     wall = wall_shown(job, kitchen, request.GET)
-    form = NewRowForm(request.GET, kitchen=kitchen, wall=wall, asked={})
+    faces = faces_of(job.shop)
+    form = NewRowForm(request.GET, kitchen=kitchen, wall=wall, asked={}, faces=faces)
     if not form.is_valid() or not form.entered.cabinets:
         return _as_typed_not_yet(request)
     cabinet = form.entered.cabinets[0]
