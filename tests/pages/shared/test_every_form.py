@@ -1,14 +1,13 @@
 """What holds for every form of the site that somebody types in."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 
 import pytest
 from django.test import Client
-from django.urls import URLPattern, URLResolver, get_resolver, reverse
 
-from fronts.models import DoorOnHand, Opening
 from shopjobs.models import Job, Person
 from tests.dom import Part, dom
+from tests.every_page import every_page
 from tests.pages.kitchens import furnish
 
 SignIn = Callable[[Person], Client]
@@ -18,35 +17,14 @@ ONLY_CHANGES = {"job-form", "shop-form", "person-form"}
 the same."""
 
 
-def addresses(patterns: list[URLPattern | URLResolver]) -> Iterator[URLPattern]:
-    """Every address of the site."""
-    for pattern in patterns:
-        if isinstance(pattern, URLResolver):
-            yield from addresses(pattern.url_patterns)
-        else:
-            yield pattern
-
-
 @pytest.fixture
 def forms(job: Job, owner: Person, signed_in: SignIn) -> dict[str, list[Part]]:
     """The forms that one types in, by the names of their pages."""
     furnish(job)
-    drawer = Opening.objects.get(closed_by="drawer")
-    known = {
-        "job_id": job.pk, "cabinet_id": drawer.cabinet_id, "opening_id": drawer.pk, "index": 0,
-        "page": "doors", "kind": "hinges", "size": "width_top",
-        "key": DoorOnHand.objects.get().pk, "person_id": owner.pk,
-    }  # fmt: skip
-    client, shown = signed_in(owner), {}
-    for address in addresses(get_resolver().url_patterns):
-        if not address.pattern.converters.keys() <= known.keys():
-            continue
-        asked = {name: known[name] for name in address.pattern.converters}
-        namespace = "fronts" if "fronts." in address.lookup_str else "shopjobs"
-        answer = client.get(reverse(f"{namespace}:{address.name}", kwargs=asked))
-        if answer.status_code == 200 and answer["Content-Type"].startswith("text/html"):
-            typed = [form for form in dom(answer).all('form[method="post"]') if form.has(TYPED)]
-            shown[str(address.name)] = typed
+    shown = {
+        name: [form for form in dom(answer).all('form[method="post"]') if form.has(TYPED)]
+        for name, _, answer in every_page(signed_in(owner), job, owner)
+    }
     return {name: found for name, found in shown.items() if found}
 
 
