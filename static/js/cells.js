@@ -80,7 +80,7 @@ const cells = (() => {
       const group = button.closest(".cabinet");
       return unfold(group, !group.classList.contains("open"));
     }
-    const front = event.target.closest(".drawing a");
+    const front = event.target.closest(".drawing a, .finding .ways a");
     const row = front && rowOf(front);
     if (!row || event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
@@ -90,7 +90,7 @@ const cells = (() => {
 
   // A front in the drawing is a link to its opening, whose row stands in the table.
   function rowOf(link) {
-    const found = /\/openings\/(\d+)\//.exec(link.getAttribute("href"));
+    const found = /\/openings\/(\d+)\/(?:measured\/)?$/.exec(link.getAttribute("href"));
     return found && table()?.querySelector(`[id="opening-${found[1]}"]`);
   }
 
@@ -102,6 +102,16 @@ const cells = (() => {
       link.classList.toggle("chosen", Boolean(at && row && at.contains(row)));
     }
   }
+  // How high what stays in view is: what scrolls under it stops below.
+  const heights = new ResizeObserver(([drawn]) => document.documentElement.style
+    .setProperty("--drawn", `${drawn.target.offsetHeight}px`));
+  function watchDrawing() {
+    const drawing = document.getElementById("elevations");
+    heights.disconnect();
+    if (drawing) heights.observe(drawing);
+  }
+  document.addEventListener("DOMContentLoaded", watchDrawing);
+  document.addEventListener("htmx:afterSettle", watchDrawing);
   document.addEventListener("focusin", markFronts);
   document.addEventListener("htmx:afterSettle", markFronts);
 

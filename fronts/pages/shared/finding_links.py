@@ -1,7 +1,7 @@
 """Where a front or a finding leads: to the form in which its cause is entered."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from django.urls import reverse
@@ -35,18 +35,20 @@ class Link:
 
 @dataclass(frozen=True, slots=True)
 class FindingRow:
-    """A finding with its sign, its word, and where to mend it."""
+    """A finding with its sign, its word, and where to mend it; by its `id` in its list."""
 
     level: Level
     sign: str
     word: str
     message: str
     links: tuple[Link, ...]
+    where: tuple[str, ...] = ()
+    id: str = ""
 
 
 def finding_row(finding: Finding, links: tuple[Link, ...] = ()) -> FindingRow:
     """A finding in words, its sign for those who see no colour."""
-    return FindingRow(finding.level, *_SIGNS[finding.level], finding.message, links)
+    return FindingRow(finding.level, *_SIGNS[finding.level], finding.message, links, finding.where)
 
 
 class Ways:
@@ -103,7 +105,8 @@ class Ways:
         unsaid = [each for each in found if each.code in _OF_STANDARD]
         others = [each for each in found if each.code not in _OF_STANDARD]
         rows = [finding_row(each, tuple(self._links(each))) for each in others]
-        return [self._unsaid(unsaid), *rows] if unsaid else rows
+        rows = [self._unsaid(unsaid), *rows] if unsaid else rows
+        return [replace(row, id=f"finding-{place}") for place, row in enumerate(rows, start=1)]
 
     def _unsaid(self, findings: Sequence[Finding]) -> FindingRow:
         """One word is missing for many fronts, and one place mends it."""
@@ -111,7 +114,8 @@ class Ways:
         if self.may_edit:
             links.insert(0, Link("This job's standard", _to("job-standard", self.job)))
         links[1:1] = self._standard(findings[0])
-        return FindingRow("stop", *_SIGNS["stop"], _UNSAID, tuple(links))
+        where = tuple(label for found in findings for label in found.where)
+        return FindingRow("stop", *_SIGNS["stop"], _UNSAID, tuple(links), where)
 
     def _links(self, finding: Finding) -> list[Link]:
         return [*self._places(finding), *self._standard(finding)]

@@ -13,6 +13,7 @@ from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.pages.measure.forms.new_row import NewRowForm
 from fronts.pages.measure.rows.cells import NOTHING_TYPED, Typed
 from fronts.pages.measure.rows.fronts import FrontRow, front_rows
+from fronts.pages.measure.rows.marks import marks_of
 from fronts.pages.measure.rows.walls import EVERY, left_over, wall_shown
 from fronts.pages.measure.things.others import OTHERS
 from fronts.pages.measure.things.registry import THING_PAGES
@@ -136,10 +137,12 @@ def worked_out(
         rows = front_rows(found, job.unit, ways.front, kitchen.practice.filler)
         return [row for row in rows if row.wall in walls]
 
+    findings = cache(lambda: ways.findings(found.findings))
     return {
         "drawn": cache(partial(drawn_walls, found, kitchen, ways.front, walls=walls)),
         "left_over": left_over(found, wall, job.unit),
-        "findings": cache(lambda: ways.findings(found.findings)),
+        "findings": findings,
+        "marks": cache(lambda: marks_of(findings())),
         "tally": tally(found.findings),
         "to_settle": bool(found.findings),
         "has_fronts": any(front.wall in walls for front in found.fronts),
