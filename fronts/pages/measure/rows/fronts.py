@@ -5,8 +5,10 @@ from dataclasses import dataclass
 
 from fronts.drawings.svg import safe_id
 from fronts.figures.fronts import FrontLine, front_line
+from fronts.figures.own_standard import differing_fronts
 from fronts.pages.shared.choice_words import HAND
 from fronts.rules.kinds import SIDES, name_of
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
 
@@ -15,7 +17,10 @@ NOTHING = "–"
 
 @dataclass(frozen=True, slots=True)
 class FrontRow:
-    """One front; overlays and gaps run left, right, top, bottom. `anchor` is in the drawing."""
+    """One front; overlays and gaps run left, right, top, bottom. `anchor` is in the drawing.
+
+    `differs` is what it, its opening or its cabinet says for itself.
+    """
 
     line: FrontLine
     wall: str
@@ -25,16 +30,19 @@ class FrontRow:
     overlays: tuple[str, ...]
     gaps: tuple[str, ...]
     hinged: str
+    differs: str
 
 
-def front_rows(
-    schedule: Schedule, unit: str, way: Callable[[str], str], farthest: Mm
-) -> list[FrontRow]:
-    """The schedule's fronts in their order; a gap wider than `farthest` is none."""
-    return [_row(front, unit, way(front.label), farthest) for front in schedule.fronts]
+def front_rows(schedule: Schedule, kitchen: Kitchen, way: Callable[[str], str]) -> list[FrontRow]:
+    """The schedule's fronts in their order; a gap wider than the shop fills is none."""
+    unit, farthest, differs = kitchen.job.unit, kitchen.practice.filler, differing_fronts(kitchen)
+    return [
+        _row(front, unit, way(front.label), farthest, differs.get(front.label, ""))
+        for front in schedule.fronts
+    ]
 
 
-def _row(front: Front, unit: str, href: str, farthest: Mm) -> FrontRow:
+def _row(front: Front, unit: str, href: str, farthest: Mm, differs: str) -> FrontRow:
     edges = [front.edges[side] for side in SIDES]
     return FrontRow(
         line=front_line(front, unit),
@@ -45,6 +53,7 @@ def _row(front: Front, unit: str, href: str, farthest: Mm) -> FrontRow:
         overlays=tuple(_said(each.overlay, unit) for each in edges),
         gaps=tuple(_said(_near(each.gap, farthest), unit) for each in edges),
         hinged=HAND[front.hinged] if front.hinged else NOTHING,
+        differs=differs,
     )
 
 

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import cast
 
+from fronts.figures.own_standard import own_note
 from fronts.figures.sizes import size
 from fronts.measures import write_weight
 from fronts.models import Box, BoxToMake, Front, Opening
@@ -13,7 +14,6 @@ from fronts.rules.facts import single_facts
 from fronts.rules.kinds import SLIDES, Unit, words_of
 from fronts.rules.kitchen import Measured
 from fronts.rules.lengths import show
-from fronts.rules.standards import EMPTY
 from fronts.snapshot.standards import standard_of
 
 _SLIDE: Mapping[str, str] = words_of(SLIDES)
@@ -85,7 +85,7 @@ def opening_row(opening: Opening, unit: str, typed: Typed = NOTHING_TYPED) -> Op
         label=opening.label,
         what=_what(opening),
         cells=cells_of(opening, f"opening-{opening.pk}", unit, pale={}, typed=typed),
-        notes=tuple(_opening_notes(opening)),
+        notes=tuple(_opening_notes(opening, unit)),
         fronts=tuple(_front_rows(opening, unit)),
     )
 
@@ -99,7 +99,7 @@ def _what(opening: Opening) -> str:
     return _IN_FULL.get(opening.closed_by, closing.says)
 
 
-def _opening_notes(opening: Opening) -> Iterator[str]:
+def _opening_notes(opening: Opening, unit: str) -> Iterator[str]:
     fronts = list(opening.fronts.all())
     if opening.closing.single:
         yield from _decided(fronts[0])
@@ -107,8 +107,9 @@ def _opening_notes(opening: Opening) -> Iterator[str]:
         yield "a door on hand that fits"
     if any(getattr(opening, name) is not None for name in _MEASURED):
         yield "measured on site"
-    if standard_of(opening) != EMPTY:
-        yield "own standard"
+    note = own_note(standard_of(opening), unit)
+    if note:
+        yield note
 
 
 def _decided(front: Front) -> Iterator[str]:

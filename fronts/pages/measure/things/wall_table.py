@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Any, TypeAlias
 
 from fronts.figures.faces import words_of_face
+from fronts.figures.own_standard import own_note
 from fronts.models import Cabinet, Thing
 from fronts.pages.measure.rows.cells import (
     NOTHING_TYPED,
@@ -23,7 +24,6 @@ from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.runs import on_walls, runs_of
-from fronts.rules.standards import EMPTY
 from fronts.rules.thing_kinds import RUNS
 from fronts.snapshot.standards import standard_of
 
@@ -148,7 +148,7 @@ def cabinet_row(
         cells=cells_of(
             cabinet, f"cabinet-{cabinet.pk}", unit, pale=_pale(cabinet, places), typed=typed
         ),
-        notes=("own standard",) if standard_of(cabinet) != EMPTY else (),
+        notes=tuple(filter(None, [own_note(standard_of(cabinet), unit)])),
         openings=tuple(opening_row(each, unit, typed) for each in cabinet.openings.all()),
     )
 

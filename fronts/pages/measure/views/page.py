@@ -134,7 +134,7 @@ def worked_out(
     walls = [one for one in kitchen.wall_names if wall in (EVERY, one)]
 
     def fronts() -> list[FrontRow]:
-        rows = front_rows(found, job.unit, ways.front, kitchen.practice.filler)
+        rows = front_rows(found, kitchen, ways.front)
         return [row for row in rows if row.wall in walls]
 
     findings = cache(lambda: ways.findings(found.findings))
