@@ -166,3 +166,29 @@ def test_a_finding_leads_to_its_row_and_back(run: Page, job: Job) -> None:
     assert run.evaluate("document.querySelector('.finding:target').innerText").startswith("!")
     run.locator(".finding:target").get_by_role("link", name="B2.a", exact=True).first.click()
     expect(run.get_by_label("Label of B2.a")).to_be_focused()
+
+
+def test_the_drawing_is_made_larger_and_stays_so(run: Page) -> None:
+    """By its buttons, and by keys while it has the focus; an edit leaves it where one looks."""
+    box = run.locator("#elevations .drawing-box")
+    wide = "box => box.querySelector('svg').getBoundingClientRect().width"
+    fitted = box.evaluate(wide)
+    run.get_by_role("button", name="Larger").click()
+    assert box.evaluate(wide) > 1.4 * fitted
+    box.focus()
+    run.keyboard.press("+")
+    run.keyboard.press("+")
+    before = box.evaluate(wide)
+    assert before > 3 * fitted
+    box.evaluate("box => box.scrollTo(120, 60)")
+
+    run.get_by_label("Depth of B1", exact=True).focus()
+    run.keyboard.type("20")
+    run.keyboard.press("Enter")
+    expect(run.locator("#said")).to_have_text("B1 is saved.")
+    assert box.evaluate(wide) == before
+    assert box.evaluate("box => [box.scrollLeft, box.scrollTop]") == [120, 60]
+    box.focus()
+    run.keyboard.press("0")
+    assert box.evaluate(wide) == fitted
+    assert run.evaluate("document.documentElement.scrollWidth <= innerWidth")
