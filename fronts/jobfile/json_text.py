@@ -29,7 +29,7 @@ class NotANumber:
     word: str
 
 
-def decoded(data: bytes, wanted: str = "JSON text in UTF-8") -> str:
+def decoded(data: bytes, wanted: str = "a job file, which is text in UTF-8") -> str:
     """The text of a file's bytes; `Refused` when they are too many or not UTF-8."""
     _refuse_if_large(len(data))
     try:
@@ -44,7 +44,7 @@ def parsed(text: str) -> object:
     _refuse_if_large(len(text))
     text = text.removeprefix("\ufeff")
     if not text.strip():
-        raise refused("file", "nothing", "a job file in JSON")
+        raise refused("file", "nothing", "a job file")
     try:
         return json.loads(
             text,
@@ -55,7 +55,7 @@ def parsed(text: str) -> object:
         )
     except json.JSONDecodeError as error:
         at = f"line {error.lineno}, column {error.colno}"
-        raise refused("file", f"“{error.msg}” at {at}", "JSON") from None
+        raise refused("file", f"“{error.msg}” at {at}", "a job file as it was written") from None
     except RecursionError:
         raise refused("file", "lists or objects nested without end", "a job file") from None
 

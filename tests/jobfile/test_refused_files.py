@@ -13,13 +13,14 @@ SIZE = "a length above zero, like 23 5/8"
 @pytest.mark.parametrize(
     ("text", "line"),
     [
-        ("", "file: found nothing, wanted a job file in JSON"),
-        ("  \n", "file: found nothing, wanted a job file in JSON"),
+        ("", "file: found nothing, wanted a job file"),
+        ("  \n", "file: found nothing, wanted a job file"),
         ("[]", "file: found an empty list, wanted an object with keys in braces"),
         ("null", "file: found null, wanted an object with keys in braces"),
         ("{", "file: found “Expecting property name enclosed in double quotes” at line 1, "
-         "column 2, wanted JSON"),
-        ("{} {}", "file: found “Extra data” at line 1, column 4, wanted JSON"),
+         "column 2, wanted a job file as it was written"),
+        ("{} {}", "file: found “Extra data” at line 1, column 4, wanted a job file as it was "
+         "written"),
         ("[" * 200_000, "file: found lists or objects nested without end, wanted a job file"),
         ('{"version":' * 200_000, "file: found lists or objects nested without end, wanted a job "
          "file"),

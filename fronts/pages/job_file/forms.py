@@ -9,17 +9,17 @@ MOST_BYTES = 4 * 1024 * 1024
 
 
 class JobFileForm(HouseForm):
-    """A job file, and the number of the job that it becomes."""
+    """A job file or a notebook, and the number of the job that it becomes."""
 
     file = BytesField(
-        what="job file",
+        what="job file or notebook",
         most=MOST_BYTES,
-        label="Job file",
-        help_text="A .job.json file of at most 4 MB. It becomes a new job.",
+        label="File",
+        help_text="A job file, or a notebook as plain text; at most 4 MB.",
     )
     number = forms.CharField(
         label="Job number",
         max_length=40,
         required=False,
-        help_text="Empty: the number that stands in the file.",
+        help_text="Empty: the number that stands in a job file. A notebook has none.",
     )

@@ -1,4 +1,4 @@
-"""A job as a file: taken in as a new job, and handed out."""
+"""A job as a file, or as a notebook: taken in as a new job; and handed out."""
 
 import re
 from collections.abc import Sequence
@@ -11,12 +11,14 @@ from django.http import HttpResponse
 from django.views.decorators.http import require_http_methods
 
 from fronts import jobfile
+from fronts.notebook import NotebookRefused
 from fronts.pages.job_file.forms import JobFileForm
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.kitchen import Kitchen
 from fronts.selectors.records import records_of
 from fronts.services.imports import job_import
+from fronts.services.notebook_jobs import notebook_enter
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, needs
 from shopjobs.models import Job
@@ -56,6 +58,8 @@ def job_import_page(request: SignedInRequest) -> HttpResponse:
 
 def _take_in(request: SignedInRequest, form: JobFileForm, faults: list[jobfile.Fault]) -> Job:
     """The job that the file becomes; `faults` are filled with what is wrong in it."""
+    if is_notebook(form.cleaned_data["file"]):
+        return _from_notebook(request, form, faults)
     try:
         stated = jobfile.read_bytes(form.cleaned_data["file"])
     except jobfile.Refused as refused:
@@ -75,6 +79,29 @@ def _take_in(request: SignedInRequest, form: JobFileForm, faults: list[jobfile.F
         raise Refused(words, field="number") from refused
     except ValidationError as error:
         raise ValidationError({"file": error.messages}) from error
+
+
+def is_notebook(data: bytes) -> bool:
+    """Whether a file is written line by line; a job file begins with a brace."""
+    begin = data.removeprefix(b"\xef\xbb\xbf").lstrip()[:1]
+    return begin not in (b"{", b"[", b"")
+
+
+def _from_notebook(request: SignedInRequest, form: JobFileForm, faults: list[jobfile.Fault]) -> Job:
+    """A job of the shop's own ways, with what the notebook's lines say."""
+    number = form.cleaned_data["number"]
+    try:
+        text = jobfile.decoded(form.cleaned_data["file"], "a notebook, which is text in UTF-8")
+        if not number:
+            raise ValidationError({"number": "Give the new job's number: a notebook has none."})
+        return notebook_enter(shop=request.shop, number=number, text=text, **who(request))
+    except jobfile.Refused as refused:
+        faults += refused.faults
+    except NotebookRefused as refused:
+        faults += [
+            jobfile.Fault(f"line {one.line}", one.found, one.wanted) for one in refused.faults
+        ]
+    raise ValidationError({"file": "Nothing was taken in. What is wrong stands below."})
 
 
 def _taken_in(request: SignedInRequest, job: Job) -> HttpResponse:

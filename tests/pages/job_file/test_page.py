@@ -58,7 +58,7 @@ def test_each_fault_is_shown_with_its_place(owner: Person, signed_in: SignIn) ->
 )
 def test_what_is_no_job_file_is_refused(content: bytes, owner: Person, signed_in: SignIn) -> None:
     """Any file that is none of ours is answered in words."""
-    answer = upload(signed_in(owner), content)
+    answer = upload(signed_in(owner), content, number="K-9")
 
     assert answer.status_code == 422
     assert dom(answer).has("[id='id_file_error']")
@@ -78,7 +78,7 @@ def test_no_file_is_asked_for(owner: Person, signed_in: SignIn) -> None:
     answer = signed_in(owner).post("/jobs/import/", {})
 
     assert answer.status_code == 422
-    assert "Choose a job file." in dom(answer).words
+    assert "Choose a job file or notebook." in dom(answer).words
 
 
 def test_a_number_that_is_taken_is_asked_for_again(
