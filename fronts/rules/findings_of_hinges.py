@@ -57,8 +57,11 @@ class HingeFindings(FindingWords):
 
     def bores_to_plug(self, front: str, door: str, count: int) -> Finding:
         """Old bores on the hinge side that no hinge uses."""
-        bores = f"{count} old bores" if count > 1 else "1 old bore"
-        words = f"{front}: {bores} of door {door} on its hinge side serve no hinge; plug them."
+        bores, serve, them = "old bores", "serve", "them"
+        if count == 1:
+            bores, serve, them = "old bore", "serves", "it"
+        where = f"of door {door} on its hinge side"
+        words = f"{front}: {count} {bores} {where} {serve} no hinge; plug {them}."
         return Finding("note", "bores-to-plug", (front,), words)
 
     def trim_cuts_bore(self, front: str, door: str) -> Finding:

@@ -9,6 +9,7 @@ from fronts.pages.measure.views import (
     boxes_made_of,
     cabinets,
     cells,
+    door_uses,
     fronts,
     lines,
     new_cabinet,
@@ -51,6 +52,7 @@ urlpatterns: list[URLPattern] = [
     path(_BOX + "make/", boxes.box_make_edit, name="box-make"),
     path(_BOX + "remove/", boxes.box_remove_now, name="box-remove"),
     # things beside the cabinets: doors on hand
+    path(_JOB + "doors/uses/", door_uses.job_door_uses, name="job-door-uses"),
     path(_THINGS + "new/", things.thing_new, name="thing-new"),
     path(_THINGS + "<int:key>/", things.thing_edit, name="thing-edit"),
     path(_THINGS + "<int:key>/delete/", things.thing_delete_now, name="thing-delete"),
