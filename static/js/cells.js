@@ -21,7 +21,8 @@ const cells = (() => {
       cell.setAttribute(WAITS, cell.value);
     }
     say(changed, "Saving …");
-    htmx.ajax("POST", table().dataset.cells, { source: document.body, values, swap: "none" });
+    const asked = { source: document.body, values, swap: "none" };
+    htmx.ajax("POST", table().dataset.cells, asked).catch(() => {}); // faults.js says it.
   }
 
   function say(cells, words) {

@@ -264,7 +264,7 @@
         : { [cell.name]: cell.value };
       const { ofRow, ofCells } = box.dataset;
       htmx.ajax("GET", isNew(cell) ? ofRow : ofCells,
-        { source: box, target: box, values });
+        { source: box, target: box, values }).catch(() => {});
     }, WAITS_MS);
   });
   // Where it stands in the wall's drawing, it is drawn.
