@@ -11,7 +11,8 @@ from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.labels import front_labels
 from fronts.rules.standard_keys import Standard
 
-_MOST_SAID = 2
+_SHORT = 24
+"""Letters that a row has room for; the front schedule says all of it."""
 _OF_FRONTS = ("thickness", "handle", "hinge", "made_by")
 """What a front says for itself that a standard, or the shop's list, says for the others; its
 build and material stand beside that, in what it is made from."""
@@ -23,12 +24,11 @@ def own_words(standard: Standard, unit: str) -> tuple[str, ...]:
 
 
 def own_note(standard: Standard, unit: str) -> str:
-    """The same in short, "" where it says nothing."""
-    words = own_words(standard, unit)
-    if not words:
+    """That there is anything, with what it is where that is short; "" where it says nothing."""
+    said = ", ".join(own_words(standard, unit))
+    if not said:
         return ""
-    more = f", {len(words) - _MOST_SAID} more" if len(words) > _MOST_SAID else ""
-    return f"own standard: {', '.join(words[:_MOST_SAID])}{more}"
+    return f"own standard: {said}" if len(said) <= _SHORT else "own standard"
 
 
 def differing_fronts(kitchen: Kitchen) -> dict[str, str]:
