@@ -1,7 +1,7 @@
 // A wall's table is gone about like a spreadsheet: arrows and Enter go from cell to cell, typing
 // replaces, F2 edits, Escape takes back; with Shift a block is chosen, which is copied, cut, filled
-// or cleared; a block that is pasted fills cells, and what has none becomes lines.
-(() => {
+// or cleared.
+const grid = (() => {
   const CELL = "[data-cell], [data-new-cell]";
   const isIn = (element) => element instanceof HTMLInputElement && element.matches(CELL);
   const isNew = (cell) => cell.matches("[data-new-cell]");
@@ -183,119 +183,5 @@
   document.addEventListener("copy", copy);
   document.addEventListener("cut", copy);
 
-  // Rows that have no cells yet, as a person would write them down.
-  function written(values) {
-    const row = document.getElementById("row-new");
-    const [kind, isAbove] = row.elements.kind.value.split(/-(?=above$)/);
-    const sizes = [["height", "high"], ["depth", "deep"], ["y", "up"]]
-      .filter(([name]) => values[name]).map(([name, word]) => `${values[name]} ${word}`);
-    if (values.x) sizes.push(`at ${values.x}`);
-    const { placeholder } = row.elements.face;
-    if (!["base", "wall", "tall"].includes(kind)) {
-      const what = `${isAbove ? "upper " : ""}${kind.replace("-", " ")}`;
-      return [what, values.width, ...sizes, values.face].filter(Boolean).join(" ");
-    }
-    return [values.label, values.width, ...sizes, values.face || placeholder].join(" ");
-  }
-
-  function asLines(block) {
-    const row = document.getElementById("row-new");
-    const { kind } = row.elements;
-    const cabinets = { base: "base", wall: "wall cabinets", tall: "tall" }[kind.value];
-    let label = row.elements.label.placeholder;
-    const lines = block.map((values) => {
-      const line = written({ label, ...values });
-      label = (values.label || label).replace(/\d+(?!.*\d)/, (count) => Number(count) + 1);
-      return line;
-    });
-    return [...(cabinets ? [cabinets] : []), ...lines].join("\n");
-  }
-
-  // A block from a spreadsheet goes into the cells from this one on, to the right and down.
-  document.addEventListener("paste", (event) => {
-    const { target: cell } = event;
-    const text = (event.clipboardData?.getData("text/plain") ?? "").replace(/[\r\n]+$/, "");
-    if (!isIn(cell) || !/[\t\n]/.test(text)) return;
-    event.preventDefault();
-    const pasted = text.split(/\r?\n/).map((line) => line.split("\t").map((one) => one.trim()));
-    const old = rows().filter((row) => !row.closest("#row-new"));
-    const top = isNew(cell) ? old.length : old.indexOf(rowOf(cell));
-    const fresh = document.querySelector("#row-new .row");
-    const left = column(cell);
-    const [filled, lacking, more] = [[], [], []];
-    pasted.forEach((line, under) => {
-      const row = old[top + under] ?? (pasted.length === 1 ? fresh : null);
-      const values = {};
-      line.forEach((value, place) => {
-        const into = at(row ?? fresh, left + place);
-        if (!into) return value && lacking.push(value);
-        if (!row) values[nameOf(into)] = value;
-        else {
-          into.value = value;
-          filled.push(into);
-        }
-      });
-      if (!row && line.some(Boolean)) more.push(values);
-    });
-    const words = lacking.length ? [`There is no cell for ${lacking.join(", ")}.`] : [];
-    const lines = document.querySelector("[data-lines]");
-    if (more.length && more.every((values) => values.width)) {
-      lines.value = asLines(more);
-      if (isNew(cell)) lines.form.requestSubmit();
-      else {
-        lines.focus();
-        words.push("What stands on no row yet is written below as lines: Enter enters them.");
-      }
-    } else if (more.length) {
-      words.push(`There is no row for ${more.flatMap(Object.values).filter(Boolean).join(", ")}.`);
-    }
-    cells.save(filled.filter(cells.isCell), words.join(" "));
-  });
-
-  // What closes a cabinet is drawn as it is typed, and so is the empty row.
-  const WAITS_MS = 150;
-  let typing;
-  document.addEventListener("input", ({ target: cell }) => {
-    const box = document.querySelector("[data-as-typed]");
-    if (!box || !isIn(cell) || !(isNew(cell) || nameOf(cell) === "face")) return;
-    clearTimeout(typing);
-    typing = setTimeout(() => {
-      const values = isNew(cell) ? Object.fromEntries(new FormData(cell.form))
-        : { [cell.name]: cell.value };
-      const { ofRow, ofCells } = box.dataset;
-      htmx.ajax("GET", isNew(cell) ? ofRow : ofCells,
-        { source: box, target: box, values }).catch(() => {});
-    }, WAITS_MS);
-  });
-  // Where it stands in the wall's drawing, it is drawn.
-  document.addEventListener("focusout", ({ target }) => {
-    if (!isIn(target)) return;
-    clearTimeout(typing);
-    for (const id of ["as-typed", "as-typed-not-yet"]) {
-      document.getElementById(id)?.replaceChildren();
-    }
-  });
-
-  // What the empty row shows is that of the kind that is chosen; what is typed in it stays.
-  document.addEventListener("htmx:afterRequest", ({ detail: { elt, xhr, successful } }) => {
-    if (!successful || !elt.matches("[data-row-kind]")) return;
-    const page = new DOMParser().parseFromString(xhr.response, "text/html");
-    for (const fresh of page.querySelectorAll("[data-new-cell]")) {
-      elt.form.elements[fresh.name].placeholder = fresh.placeholder;
-    }
-  });
-  document.addEventListener("keydown", (event) => {
-    if (event.key !== "Enter" || !event.target.matches("[data-row-kind]")) return;
-    event.preventDefault();
-    goTo(event.target.form.elements.width);
-  });
-
-  // Enter enters a line; with Shift, or among several, it begins the next one.
-  document.addEventListener("keydown", (event) => {
-    const { target: lines } = event;
-    if (event.key !== "Enter" || event.shiftKey || event.isComposing) return;
-    if (!lines.matches("[data-lines]") || lines.value.includes("\n")) return;
-    event.preventDefault();
-    lines.form.requestSubmit();
-  });
+  return { isIn, isNew, nameOf, rowOf, rows, column, at, goTo };
 })();
