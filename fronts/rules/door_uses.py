@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from fronts.rules.kitchen import CHOOSE, DoorOnHand, Kitchen, Opening
+from fronts.rules.labels import opening_label
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Finding, Front
 from fronts.rules.runs import stood
@@ -41,7 +42,8 @@ def proposed_uses(kitchen: Kitchen) -> list[ProposedUse]:
         front = fronts[use.front]
         cabinet = kitchen.cabinet(front.cabinet)
         opening = next(one for one in cabinet.openings if one.label == front.opening)
-        new = (one for one in then.findings if front.label in one.where)
+        around = {front.label, opening_label(front.cabinet, front.opening)}
+        new = (one for one in then.findings if around & {*one.where})
         found[use.door] = ProposedUse(
             door=doors[use.door],
             front=front,

@@ -6,12 +6,13 @@ where it has a plain face. Its label counts on, and it stands where the run on i
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from fronts.rules.kinds import CABINET_KINDS, CabinetBuild, CabinetKind, ClosedBy, Hinged
 from fronts.rules.kitchen import Cabinet, Opening
 from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.limits import LONGEST_LABEL
 from fronts.rules.plain_face import PLAIN_FACES
 
 FIRST_WALL = "A"
@@ -99,6 +100,23 @@ def next_label(cabinets: Sequence[Cabinet], kind: CabinetKind, after: str | None
     return label
 
 
+class NewLabels:
+    """Labels for what comes new: its own where that is free, else counted on from it.
+
+    Two that differ by case alone are one: nobody could tell them apart on site.
+    """
+
+    def __init__(self, taken: Iterable[str]) -> None:
+        self._taken = {label.casefold() for label in taken}
+
+    def new(self, label: str) -> str:
+        """The next free one; it is taken from now on."""
+        while label.casefold() in self._taken:
+            label = counted_on(label)
+        self._taken.add(label.casefold())
+        return label
+
+
 def members_of(cabinet: Cabinet) -> FaceMembers | None:
     """The members of a cabinet's face; None where it has no opening yet."""
     openings = cabinet.openings
@@ -148,7 +166,6 @@ def _top(opening: Opening) -> Mm:
 def counted_on(label: str) -> str:
     """`B2` after `B1`, `Sink2` after `Sink`; what follows the number stays."""
     numbered = _NUMBERED.fullmatch(label)
-    if numbered is None:
-        return f"{label}2"
-    head, number, tail = numbered.groups()
-    return f"{head}{int(number) + 1}{tail}"
+    head, number, tail = numbered.groups() if numbered else (label, "1", "")
+    count = f"{int(number) + 1}{tail}"
+    return f"{head[: LONGEST_LABEL - len(count)]}{count}"

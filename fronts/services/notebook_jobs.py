@@ -15,17 +15,26 @@ from shopjobs.services.refused import Refused
 
 @recorded
 def notebook_enter(
-    *, shop: Shop, number: str, text: str, at: datetime, by: Person | None = None
+    *,
+    shop: Shop,
+    number: str,
+    text: str,
+    most: int,
+    at: datetime,
+    by: Person | None = None,
 ) -> Job:
     """Make a job of this number with all that the lines add; `NotebookRefused` with every fault.
 
-    Bare numbers are in the shop's unit. `Refused` where the number is taken, or the text is
-    longer than a notebook may be.
+    Bare numbers are in the shop's unit. `Refused` where the number is taken, the text is longer
+    than a notebook may be, or there are more than `most` cabinets.
     """
     if len(text) > LONGEST_NOTEBOOK:
         words = f"A notebook has at most {LONGEST_NOTEBOOK:,} characters; make it several jobs."
         raise Refused(words, field="file")
     job = job_create(shop=shop, number=number, at=at, by=by)
     added = read_more(text, kitchen_of(job), "", faces_of(shop))
+    if len(added.cabinets) > most:
+        words = f"This notebook has {len(added.cabinets)} cabinets; {most} are taken in at once."
+        raise Refused(words, field="file")
     lines_enter(job=job, added=added, at=at, by=by)
     return job

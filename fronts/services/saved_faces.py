@@ -24,17 +24,18 @@ def face_save(
     at: datetime,
     by: Person | None = None,
 ) -> SavedFace:
-    """Save a face under a name, or change one; bare numbers in its words are in the shop's unit."""
+    """Save a face under a name, or change one; bare numbers in new words are in the shop's unit."""
     others = SavedFace.objects.filter(shop=shop)
     row = row or SavedFace(shop=shop)
     name, words = " ".join(name.split()), " ".join(words.split())
     others = others.exclude(pk=row.pk)
-    faults = _faults(name, words, cast(Unit, shop.unit))
-    if others.filter(name__iexact=name).exists():
+    unit = row.unit if words == row.words else str(shop.unit)
+    faults = _faults(name, words, cast(Unit, unit))
+    if any(one.casefold() == name.casefold() for one in others.values_list("name", flat=True)):
         faults["name"] = f"there is already a face called {name}"
     if row._state.adding and others.count() >= MOST_FACES:
         faults["name"] = f"a shop keeps at most {MOST_FACES} faces; delete one first"
-    enter(row, {"name": name, "words": words, "unit": str(shop.unit)})
+    enter(row, {"name": name, "words": words, "unit": unit})
     checked(row, faults)
     saved(row)
     shop_changed(shop=shop, text=f"Saved the face {name}", by=by, at=at)

@@ -3,18 +3,19 @@
 Each is one step back: all of it, or nothing.
 """
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
+from fronts.facts.rows import columns_of
 from fronts.models import Cabinet, Front, Opening, Thing
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import FrontFacts, Kitchen
 from fronts.rules.labels import front_labels
 from fronts.rules.lengths import Mm
 from fronts.rules.mirrored import mirrored
-from fronts.rules.next_cabinet import counted_on
+from fronts.rules.next_cabinet import NewLabels
 from fronts.rules.runs import runs_of, standing_in
 from fronts.rules.schedule import schedule
 from fronts.rules.thing_kinds import RUNS, Run
@@ -25,7 +26,7 @@ from fronts.services.boxes import box_save
 from fronts.services.cabinets import cabinet_create, cabinet_delete, without_named_doors
 from fronts.services.fronts import front_change, handles_save
 from fronts.services.openings import opening_change
-from fronts.services.saving import job_changed
+from fronts.services.saving import checked, enter, job_changed, saved
 from fronts.services.things import thing_create, thing_delete
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.things import at_hand, whole
@@ -118,6 +119,9 @@ def cabinets_mirror(
     widths = front_widths(kitchen_of(job))
     for cabinet in cabinets:
         facts = mirrored(whole(cabinet), _width_in(widths, cabinet.label))
+        enter(cabinet, columns_of(facts))
+        checked(cabinet)
+        saved(cabinet)
         rows = {row.label: row for row in Opening.objects.filter(cabinet=cabinet)}
         for opening in facts.openings:
             row = with_fronts(rows[opening.label])
@@ -158,20 +162,6 @@ def front_widths(kitchen: Kitchen) -> FrontWidths:
         for place, label in enumerate(front_labels(cabinet.label, opening))
         if label in by_label
     }
-
-
-class NewLabels:
-    """Labels for copies: their own where it is free, else counted on from that."""
-
-    def __init__(self, taken: Iterable[str]) -> None:
-        self._taken = {label.casefold() for label in taken}
-
-    def new(self, label: str) -> str:
-        """The next free one; it is taken from now on."""
-        while label.casefold() in self._taken:
-            label = counted_on(label)
-        self._taken.add(label.casefold())
-        return label
 
 
 def _width_in(widths: FrontWidths, cabinet: str) -> Callable[[str, int], Mm | None]:

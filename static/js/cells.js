@@ -51,7 +51,7 @@ const cells = (() => {
     if (!table() || detail.requestConfig.path !== table().dataset.cells) return;
     for (const cell of table().querySelectorAll(`[${WAITS}]`)) {
       if (!Object.hasOwn(detail.requestConfig.parameters, cell.name)) continue;
-      if (detail.successful) cell.defaultValue = cell.getAttribute(WAITS);
+      if (detail.xhr.status === 200) cell.defaultValue = cell.getAttribute(WAITS);
       cell.removeAttribute(WAITS);
       cell.title = "";
     }
@@ -59,9 +59,29 @@ const cells = (() => {
     tellUntold();
   });
 
+  // What was refused stays said until its cell says something else, whatever else is saved.
+  const faultAt = (cell) => document.getElementById(`${cell.name}-fault`);
+  let asked = {};
+  document.addEventListener("htmx:beforeOnLoad", ({ detail }) => {
+    asked = detail.requestConfig.parameters ?? {};
+  });
+  document.addEventListener("htmx:oobBeforeSwap", ({ detail: { target, fragment } }) => {
+    if (target.id !== "cell-faults") return;
+    for (const cell of table()?.querySelectorAll(`${CELL}[aria-invalid]`) ?? []) {
+      const said = faultAt(cell);
+      const isOld = said && differs(cell) && !Object.hasOwn(asked, cell.name);
+      if (isOld) fragment.firstElementChild.append(said.cloneNode(true));
+    }
+  });
+  document.addEventListener("focusout", ({ target }) => {
+    if (!isCell(target) || differs(target)) return;
+    faultAt(target)?.remove();
+    mark();
+  });
+
   function mark() {
     for (const cell of table()?.querySelectorAll(CELL) ?? []) {
-      const fault = document.getElementById(`${cell.name}-fault`);
+      const fault = faultAt(cell);
       if (fault) {
         cell.setAttribute("aria-invalid", "true");
         cell.setAttribute("aria-describedby", fault.id);

@@ -92,6 +92,7 @@
     const { elt } = detail;
     if (!isSave(elt)) return;
     regionIn(elt);
+    if (elt.matches("[data-typed-on]")) return; // It keeps that by itself.
     detail.requestConfig.focused = document.activeElement;
     elt.inert = true;
   });

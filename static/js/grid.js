@@ -107,7 +107,11 @@ const grid = (() => {
     const isUpright = key === "ArrowDown" || key === "ArrowUp";
     const isFarther = event.shiftKey && (isUpright || (whole && key.startsWith("Arrow")));
     if (isFarther) return extend(cell, key);
-    if (key === "Enter" && !isNew(cell)) {
+    if (key === "Enter" && isNew(cell)) {
+      cell.form.requestSubmit(); // Its button may wait for an answer; whoever types does not.
+      return true;
+    }
+    if (key === "Enter") {
       return goTo(below(cell, event.shiftKey ? -1 : 1)) || (cells.save([cell]), true);
     }
     if (key === "ArrowDown") return goTo(below(cell, 1));
@@ -150,6 +154,7 @@ const grid = (() => {
 
   // With Alt the whole row goes along its wall.
   function move(cell, key) {
+    if (key !== "ArrowUp" && key !== "ArrowDown") return false;
     const button = cell.closest("[role=rowgroup]")?.querySelector(`[data-goes="${key}"]`);
     if (!button) return false;
     cells.save([cell]);

@@ -11,8 +11,9 @@
     if (!box || !isIn(cell) || !(isNew(cell) || nameOf(cell) === "face")) return;
     clearTimeout(typing);
     typing = setTimeout(() => {
-      const values = isNew(cell) ? Object.fromEntries(new FormData(cell.form))
-        : { [cell.name]: cell.value };
+      const typed = isNew(cell) ? [...cell.form.elements].filter((one) => isIn(one)
+        || ["kind", "wall"].includes(one.name)) : [cell];
+      const values = Object.fromEntries(typed.map((one) => [one.name, one.value]));
       const { ofRow, ofCells } = box.dataset;
       htmx.ajax("GET", isNew(cell) ? ofRow : ofCells,
         { source: box, target: box, values }).catch(() => {});
@@ -26,6 +27,76 @@
       document.getElementById(id)?.replaceChildren();
     }
   });
+
+  // A row is sent as it is entered, and the next one is typed at once: keys go into an empty row,
+  // and rows that are entered before the answer came wait for their turn.
+  const rowForm = () => document.getElementById("row-new");
+  const cellsIn = (form) => [...form.querySelectorAll("[data-new-cell]")];
+  const read = (form) => Object.fromEntries(cellsIn(form).map((one) => [one.name, one.value]));
+  const saysAny = (values) => Object.values(values).some(Boolean);
+  const waiting = [];
+  let sent = null;
+  let meanwhile = null;
+
+  function write(form, values) {
+    for (const one of cellsIn(form)) one.value = values[one.name] ?? "";
+  }
+
+  function empty(form) {
+    write(form, {});
+    goTo(form.elements.width);
+  }
+
+  document.addEventListener("submit", (event) => {
+    if (event.target !== rowForm() || !sent) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    waiting.push(read(event.target));
+    empty(event.target);
+  }, true);
+
+  document.addEventListener("htmx:beforeRequest", ({ detail: { elt } }) => {
+    if (elt !== rowForm()) return;
+    sent = read(elt);
+    empty(elt);
+  });
+
+  document.addEventListener("htmx:beforeSwap", ({ detail: { target, requestConfig } }) => {
+    if (target !== rowForm() || requestConfig.elt !== target) return;
+    const cell = document.activeElement;
+    const isHere = isIn(cell) && isNew(cell);
+    meanwhile = { values: read(target), at: isHere && cell.name, from: cell.selectionStart };
+  });
+
+  document.addEventListener("htmx:afterRequest", ({ detail }) => {
+    const form = rowForm();
+    if (!sent || !form || detail.requestConfig.elt?.id !== "row-new") return;
+    const now = meanwhile ?? { values: read(form), at: "width" };
+    const row = sent;
+    [sent, meanwhile] = [null, null];
+    if (detail.xhr.status === 200) {
+      write(form, now.values);
+      if (now.at && saysAny(now.values)) {
+        form.elements[now.at].focus();
+        form.elements[now.at].setSelectionRange(now.from, now.from);
+      }
+      if (waiting.length) next(form);
+      return;
+    }
+    // It was refused, or did not get through: it is there again, and what was typed since waits.
+    if (detail.xhr.status !== 422) write(form, row);
+    const rest = [...waiting.splice(0), ...(saysAny(now.values) ? [now.values] : [])];
+    const lines = document.querySelector("[data-lines]");
+    if (!rest.length || !lines) return;
+    lines.value = [lines.value.trimEnd(), rowsAsLines(rest)].filter(Boolean).join("\n");
+  });
+
+  function next(form) {
+    const values = read(form);
+    write(form, waiting.shift());
+    form.requestSubmit();
+    write(form, values);
+  }
 
   // What the empty row shows is that of the kind that is chosen; what is typed in it stays.
   document.addEventListener("htmx:afterRequest", ({ detail: { elt, xhr, successful } }) => {

@@ -1,7 +1,10 @@
 // A block from a spreadsheet fills the cells of a wall's table from where one is; what has none yet
 // becomes lines of a notebook.
-(() => {
+const rowsAsLines = (() => {
   const { isIn, isNew, nameOf, rowOf, rows, column, at } = grid;
+
+  const CABINETS = { base: "base", wall: "wall cabinets", tall: "tall" };
+  const isCabinet = () => document.querySelector("[data-row-kind]").value in CABINETS;
 
   // Rows that have no cells yet, as a person would write them down.
   function written(values) {
@@ -11,7 +14,7 @@
       .filter(([name]) => values[name]).map(([name, word]) => `${values[name]} ${word}`);
     if (values.x) sizes.push(`at ${values.x}`);
     const { placeholder } = row.elements.face;
-    if (!["base", "wall", "tall"].includes(kind)) {
+    if (!isCabinet()) {
       const what = `${isAbove ? "upper " : ""}${kind.replace("-", " ")}`;
       return [what, values.width, ...sizes, values.face].filter(Boolean).join(" ");
     }
@@ -20,12 +23,12 @@
 
   function asLines(block) {
     const row = document.getElementById("row-new");
-    const { kind } = row.elements;
-    const cabinets = { base: "base", wall: "wall cabinets", tall: "tall" }[kind.value];
+    const cabinets = CABINETS[row.elements.kind.value];
     let label = row.elements.label.placeholder;
     const lines = block.map((values) => {
-      const line = written({ label, ...values });
-      label = (values.label || label).replace(/\d+(?!.*\d)/, (count) => Number(count) + 1);
+      const named = values.label || label;
+      const line = written({ ...values, label: named });
+      label = named.replace(/\d+(?!.*\d)/, (count) => Number(count) + 1);
       return line;
     });
     return [...(cabinets ? [cabinets] : []), ...lines].join("\n");
@@ -55,13 +58,17 @@
           filled.push(into);
         }
       });
-      if (!row && line.some(Boolean)) more.push(values);
+      if (row || !line.some(Boolean)) return;
+      more.push(values);
+      if (values.label && !isCabinet()) lacking.push(values.label);
     });
     const words = lacking.length ? [`There is no cell for ${lacking.join(", ")}.`] : [];
     const lines = document.querySelector("[data-lines]");
-    if (more.length && more.every((values) => values.width)) {
-      lines.value = asLines(more);
-      if (isNew(cell)) lines.form.requestSubmit();
+    const isWall = document.querySelector("[data-row-kind]")?.value === "new-wall";
+    if (more.length && !isWall && more.every((values) => values.width)) {
+      const isFree = !lines.value.trim() && !lines.form.elements.before;
+      lines.value = [lines.value.trimEnd(), asLines(more)].filter(Boolean).join("\n");
+      if (isNew(cell) && isFree) lines.form.requestSubmit();
       else {
         lines.focus();
         words.push("What stands on no row yet is written below as lines: Enter enters them.");
@@ -80,4 +87,6 @@
     event.preventDefault();
     lines.form.requestSubmit();
   });
+
+  return asLines;
 })();

@@ -66,8 +66,10 @@ def test_all_of_a_block_says_the_same(run: Page) -> None:
     expect(run.get_by_label("From the left of B2", exact=True)).to_have_value("")
     assert Cabinet.objects.get(label="B2").x is None
 
+    expect(run.locator(".htmx-request")).to_have_count(0)
     run.get_by_label("Width of B1", exact=True).focus()
     run.keyboard.press("Shift+ArrowDown")
+    expect(run.locator("[data-chosen]")).to_have_count(2)
     assert run.evaluate(COPIED, "cut") == "18\n18"
     expect(run.locator("#cell-faults")).to_contain_text("enter the width")
     assert set(Cabinet.objects.values_list("width", flat=True)) == {inches(18)}
@@ -192,3 +194,65 @@ def test_the_drawing_is_made_larger_and_stays_so(run: Page) -> None:
     run.keyboard.press("0")
     assert box.evaluate(wide) == fitted
     assert run.evaluate("document.documentElement.scrollWidth <= innerWidth")
+
+
+def test_what_is_pasted_leaves_what_waits_in_the_lines(run: Page) -> None:
+    """A block without labels counts on; lines that were begun stay, and nothing is sent yet."""
+    lines = run.locator("[data-lines]")
+    lines.fill("filler 3")
+    cell = run.get_by_label("Label of the new row").element_handle()
+    run.evaluate(PASTE, [cell, "\t36\tdoor left\n\t30\tpair"])
+    expect(lines).to_have_value("filler 3\nbase\nB4 36 door left\nB5 30 pair")
+    expect(run.locator("#cell-faults")).to_contain_text("written below as lines")
+    assert Cabinet.objects.count() == 3
+    run.keyboard.press("Alt+\\")
+
+
+def test_rows_are_typed_faster_than_they_are_answered(run: Page) -> None:
+    """No key is lost: what is typed meanwhile goes into the next row, each in its turn."""
+    run.get_by_label("Width of the new row").focus()
+    for width in ("21", "22 1/2", "23", "24"):
+        run.keyboard.type(width)
+        run.keyboard.press("Enter")
+    run.keyboard.type("25")
+    expect(run.get_by_label("Width of B7", exact=True)).to_have_value("24")
+    widths = Cabinet.objects.order_by("position").values_list("width", flat=True)
+    assert list(widths)[3:] == [inches(21), inches(45, 2), inches(23), inches(24)]
+    expect(run.get_by_label("Width of the new row")).to_have_value("25")
+    expect(run.get_by_label("Width of the new row")).to_be_focused()
+
+
+def test_a_row_that_is_refused_keeps_what_was_typed_since(run: Page) -> None:
+    """It is there again with what is wrong; the rows after it wait as lines."""
+    width = run.get_by_label("Width of the new row")
+    width.focus()
+    for said in ("2 x", "22", "23"):
+        run.keyboard.type(said)
+        run.keyboard.press("Enter")
+    expect(run.locator("#row-new .error")).to_contain_text("“2 x” is not a length")
+    expect(width).to_have_value("2 x")
+    expect(run.locator("[data-lines]")).to_have_value("base\nB4 22 door left\nB5 23 door left")
+    assert Cabinet.objects.count() == 3
+
+
+def test_a_refused_cell_stays_refused_while_another_is_saved(run: Page) -> None:
+    """With what is wrong, in view, until it is settled."""
+    first = run.get_by_label("What closes B1")
+    first.focus()
+    run.keyboard.type("three ducks")
+    run.keyboard.press("Enter")
+    fault = run.locator("#cell-faults")
+    expect(fault).to_contain_text("B1, what closes it: found “three")
+    expect(fault).to_be_in_viewport()
+    run.get_by_label("Depth of B3", exact=True).focus()
+    run.keyboard.type("20")
+    run.keyboard.press("Enter")
+    expect(run.locator("#said")).to_have_text("B3 is saved.")
+    expect(first).to_have_value("three ducks")
+    expect(first).to_have_attribute("aria-invalid", "true")
+    expect(fault).to_contain_text("three")
+    first.focus()
+    run.keyboard.press("Escape")
+    run.get_by_label("Depth of B2", exact=True).focus()
+    expect(fault).to_be_empty()
+    expect(first).to_have_value("door left")

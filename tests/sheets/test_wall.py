@@ -86,3 +86,15 @@ def test_its_link_on_the_wall(job: Job, owner: Person, signed_in: SignIn) -> Non
         assert f"Wall {name}" in page.extract_text()
     assert desk.get(f"/jobs/{job.pk}/sheets/wall/?wall=none").status_code == 404
     assert desk.get(f"/jobs/{job.pk}/sheets/wall/").status_code == 404
+
+
+def test_its_own_stops_stand_on_its_sheet() -> None:
+    """Those of the wall and of its openings; not another wall's."""
+    text = "wall North 20\nbase 30 high 24 deep 4 up\nB1 36 pair\nwall East 20\nB2 36 pair"
+    source = source_of(read_notebook(text, "in", inches(1, 16)), date(2026, 11, 27))
+    html = wall.content(source, "North", "letter")
+    assert "Wall North" in html
+    assert "past the wall" in html
+    assert "B1.a: nobody has said" in html
+    assert "B2.a" not in html
+    assert "Wall East" not in html

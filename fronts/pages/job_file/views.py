@@ -94,7 +94,9 @@ def _from_notebook(request: SignedInRequest, form: JobFileForm, faults: list[job
         text = jobfile.decoded(form.cleaned_data["file"], "a notebook, which is text in UTF-8")
         if not number:
             raise ValidationError({"number": "Give the new job's number: a notebook has none."})
-        return notebook_enter(shop=request.shop, number=number, text=text, **who(request))
+        return notebook_enter(
+            shop=request.shop, number=number, text=text, most=MOST_CABINETS, **who(request)
+        )
     except jobfile.Refused as refused:
         faults += refused.faults
     except NotebookRefused as refused:

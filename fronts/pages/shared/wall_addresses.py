@@ -6,6 +6,8 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.runs import standing_in
 
 WALL = "wall"
+EVERY = " *"
+"""Instead of a wall's name: all of them, drawn at one scale. No name begins with a space."""
 
 
 def walls_in(kitchen: Kitchen) -> tuple[str, ...]:

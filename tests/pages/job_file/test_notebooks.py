@@ -17,6 +17,7 @@ from tests.factories import NOW
 from tests.pages.job_file.test_page import upload
 
 SignIn = Callable[[Person], Client]
+LONG = "wall N\nbase 30 high 24 deep 4 up\n" + "\n".join(f"B{n} 18 pair" for n in range(1, 302))
 TEXT = (NOTEBOOKS / "twenty-five.txt").read_text()
 
 
@@ -62,6 +63,7 @@ def test_every_line_that_is_not_understood_is_shown(desk: Client) -> None:
         (TEXT, "K-1", "There is already a job"),
         (b"wall \xff\xfe", "K-9", "Nothing was taken in."),
         (f"wall North\n# {'x' * 200_001}", "K-9", "A notebook has at most 200,000 characters"),
+        (LONG, "K-9", "This notebook has 301 cabinets; 300 are taken in at once."),
     ],
 )
 def test_what_can_not_become_a_job(

@@ -85,7 +85,7 @@ def test_a_block_is_one_step_back(job: Job, desk: Client) -> None:
         ("width", "", "enter the width"),
         ("label", "", "enter a label"),
         ("face", "drawer 6 besde pair", "found “besde”"),
-        ("face", "drawer 60 over pair", "B1: "),
+        ("face", "drawer 60 over pair", "B1, "),
     ],
 )
 def test_a_mistake_is_marked_at_its_cell(

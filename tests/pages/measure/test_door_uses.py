@@ -6,6 +6,7 @@ import pytest
 from django.test import Client
 
 from fronts.models import Front, HingeBore
+from fronts.rules.lengths import read
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person, Revision
 from tests.dom import dom
@@ -88,3 +89,37 @@ def test_the_list_of_doors_leads_there(
     links = [a.attribute("href") for a in dom(desk.get(f"/jobs/{job.pk}/")).all("a")]
     assert f"/jobs/{job.pk}/doors/uses/" in links
     assert signed_in(installer).get(f"/jobs/{job.pk}/doors/uses/").status_code == 403
+
+
+def test_no_other_door_is_taken_than_was_accepted(
+    job: Job, owner: Person, signed_in: SignIn
+) -> None:
+    """Two alike over a pair: one by itself would be either; together they are as proposed."""
+    overlaid(job)
+    OpeningFactory.create(cabinet=CabinetFactory.create(job=job), closed_by="pair")
+    desk = signed_in(owner)
+    page = dom(desk.get(f"/jobs/{job.pk}/"))
+    wide = page.all(".fronts tbody tr")[0].all("td")[0].words
+    for label in ("D1", "D2"):
+        DoorOnHandFactory.create(
+            job=job, label=label, width=read(wide, "in"), height=inches(57, 2), build="slab"
+        )
+    address = f"/jobs/{job.pk}/doors/uses/"
+    heads = [head.words for head in dom(desk.get(address)).all(".uses h2")]
+    assert sorted(head.split()[-1] for head in heads) == ["B1.a.1", "B1.a.2"]
+
+    later = next(head.split()[0] for head in heads if head.endswith(".a.1"))
+    first = dom(desk.post(address, {"doors": [later]}))
+    taken = Front.objects.filter(choose=True).count()
+    assert taken == 1 or "choose them together" in first.words
+    desk.post(address, {"doors": ["D1", "D2"]})
+    assert Front.objects.filter(choose=True).count() == 2
+
+
+def test_accepting_twice_is_once(desk: Client, job: Job) -> None:
+    """A double click."""
+    address = f"/jobs/{job.pk}/doors/uses/"
+    key = dom(desk.get(address)).one("#door-uses").field("form_key").value
+    for _ in range(2):
+        assert desk.post(address, {"doors": ["D1"], "form_key": key}).status_code == 302
+    assert "It is done already." in dom(desk.get(address)).words

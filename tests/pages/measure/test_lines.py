@@ -112,4 +112,4 @@ def test_one_wall_is_shown_at_a_time(job: Job, desk: Client) -> None:
 
     assert rows("") == rows("?wall=North") == rows("?wall=none") == [f"cabinet-{north.pk}"]
     assert rows("?wall=East") == rows(f"?at=cabinet-{east.pk}") == [f"cabinet-{east.pk}"]
-    assert len(dom(desk.get(f"/jobs/{job.pk}/?wall=*")).all("#elevations svg")) == 2
+    assert len(dom(desk.get(f"/jobs/{job.pk}/?wall=+*")).all("#elevations svg")) == 2

@@ -165,3 +165,69 @@ def test_only_who_may_edit_has_the_row(job: Job, installer: Person, signed_in: S
     client = signed_in(installer)
     assert not dom(client.get(f"/jobs/{job.pk}/")).all("#row-new")
     assert enter(client, job, width="20", face="pair").status_code == 403
+
+
+@pytest.mark.parametrize("htmx", [True, False])
+@pytest.mark.parametrize(
+    ("typed", "message"),
+    [
+        ({"label": "North"}, "There is already a wall North."),
+        ({"label": "north", "width": "120"}, "There is already a wall north."),
+        ({"label": "two words"}, "Name the wall in one word, like North."),
+        ({"label": ""}, "Name the wall in one word, like North."),
+    ],
+)
+def test_a_wall_is_named_once(
+    typed: dict[str, Any], message: str, htmx: bool, job: Job, desk: Client
+) -> None:
+    """Its length is changed where walls are listed."""
+    overlaid(job)
+    CabinetFactory.create(job=job, wall="North")
+    answer = enter(desk, job, htmx=htmx, **{**typed, "kind": "new-wall"})
+    assert answer.status_code == 422
+    assert message in dom(answer).words
+
+
+def test_a_new_wall_is_gone_on_with(job: Job, desk: Client) -> None:
+    """It is shown with its length, and what is entered next stands on it."""
+    overlaid(job)
+    CabinetFactory.create(job=job, wall="North")
+    answer = enter(desk, job, kind="new-wall", label="East", width="120")
+    assert "Wall East is entered." in dom(answer).words
+    assert answer["HX-Push-Url"].endswith("?wall=East")
+    enter(desk, job, wall="East", width="20", face="pair")
+    assert Cabinet.objects.get(label="B2").wall == "East"
+
+
+def test_a_label_that_is_offered_is_free(job: Job, desk: Client) -> None:
+    """Also of what is no cabinet, however it is written."""
+    overlaid(job)
+    CabinetFactory.create(job=job, wall="North", label="F0")
+    Thing.objects.create(
+        job=job, label="f1", kind="filler", wall="North", width=inches(3), after="F0", position=0
+    )
+    assert enter(desk, job, width="20", face="pair").status_code == 200
+    assert Cabinet.objects.latest("pk").label == "F2"
+
+
+def test_what_would_hang_below_the_floor_is_asked_about(job: Job, desk: Client) -> None:
+    """A hung cabinet keeps its kind's top line, but for one that is too high for that."""
+    overlaid(job)
+    CabinetFactory.create(job=job, wall="North", kind="wall", height=inches(30), y=inches(54))
+    high: dict[str, Any] = {"kind": "wall", "width": "20", "face": "pair"}
+    answer = enter(desk, job, **high, height="90")
+    assert answer.status_code == 422
+    assert "So high it would stand below the floor" in dom(answer).words
+    assert enter(desk, job, **high, height="42").status_code == 200
+    assert Cabinet.objects.latest("pk").y == inches(42)
+
+
+def test_all_walls_are_no_wall_to_enter_on(job: Job, desk: Client) -> None:
+    """What is sent from there stands on the first; a wall may even be called by a star."""
+    overlaid(job)
+    CabinetFactory.create(job=job, wall="North")
+    enter(desk, job, wall=" *", width="20", face="pair")
+    assert Cabinet.objects.latest("pk").wall == "North"
+    desk.post(f"/jobs/{job.pk}/lines/", {"wall": "North", "lines": "wall *\nB9 20 pair"})
+    page = dom(desk.get(f"/jobs/{job.pk}/?wall=*"))
+    assert page.all(f"#cabinet-{Cabinet.objects.get(label='B9').pk}")

@@ -197,3 +197,32 @@ def test_no_copy_goes_to_another_shop(desk: Client, job: Job, stranger: Person) 
 def test_only_who_may_edit(job: Job, installer: Person, signed_in: SignIn) -> None:
     """The installer measures what there is."""
     assert signed_in(installer).get(f"/jobs/{job.pk}/several/").status_code == 403
+
+
+@pytest.mark.parametrize("do", ["fronts", "copy", "mirror", "delete"])
+def test_a_form_that_is_sent_twice_is_done_once(do: str, desk: Client, job: Job) -> None:
+    """A double click, or a browser that tries again."""
+    key = dom(desk.get(f"/jobs/{job.pk}/several/")).one("#several").field("form_key").value
+    body = {
+        "rows": keys(job, "W1"), "do": do, "form_key": key, "build": "slab",
+        "to": str(job.pk), "wall": "East",
+    }  # fmt: skip
+    before = Revision.objects.count()
+    answers = [desk.post(f"/jobs/{job.pk}/several/", body) for _ in range(2)]
+    assert [answer.status_code for answer in answers] == [302, 302]
+    assert Revision.objects.count() == before + 1
+    assert "It is done already." in dom(desk.get(f"/jobs/{job.pk}/")).words
+
+
+def test_a_mirrored_cabinets_own_standard_is_mirrored_too(desk: Client, job: Job) -> None:
+    """As in a copy that is turned."""
+    half = inches(1, 2)
+    Cabinet.objects.filter(label="W1").update(
+        overlay_left=inches(1, 4), overlay_right=inches(3, 4), overlay_top=half,
+        overlay_bottom=half,
+    )  # fmt: skip
+    act(desk, job, "copy", "W1", to=str(job.pk), wall="East", turned="on")
+    act(desk, job, "mirror", "W1")
+    for label in ("W1", "W3"):
+        sides = Cabinet.objects.filter(label=label).values_list("overlay_left", "overlay_right")
+        assert sides.get() == (inches(3, 4), inches(1, 4))

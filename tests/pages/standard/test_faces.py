@@ -8,7 +8,7 @@ import pytest
 from django.test import Client
 
 from fronts.models import Cabinet, Opening, SavedFace
-from shopjobs.models import Job, Person
+from shopjobs.models import Job, Person, Shop
 from tests.dom import dom
 from tests.factories import CabinetFactory, OpeningFactory, overlaid
 from tests.pages.kitchens import HTMX
@@ -119,3 +119,23 @@ def test_a_face_is_the_shops_own(
     assert desk.get(f"/shop/faces/{key}/").status_code == 404
     assert desk.post(f"/shop/faces/{key}/delete/").status_code == 404
     assert signed_in(installer).get("/shop/faces/").status_code == 403
+
+
+def test_a_face_keeps_its_unit(desk: Client, shop: Shop) -> None:
+    """Renamed after the shop changed its unit it is as high as it was; new words are in the new."""
+    save(desk, "sink", "drawer 6 over pair")
+    Shop.objects.filter(pk=shop.pk).update(unit="mm")
+    key = SavedFace.objects.get().pk
+    save(desk, "sink base", "drawer 6 over pair", key)
+    assert SavedFace.objects.get().unit == "in"
+    assert "sizes in in" in dom(desk.get("/shop/faces/")).one(".faces").words
+    save(desk, "sink base", "drawer 150 over pair", key)
+    assert SavedFace.objects.get().unit == "mm"
+
+
+def test_names_that_are_read_alike_are_one(desk: Client) -> None:
+    """Also beyond plain letters."""
+    save(desk, "Épi", "pair")
+    answer = save(desk, "épi", "door left")
+    assert answer.status_code == 422
+    assert "There is already a face called épi." in dom(answer).words

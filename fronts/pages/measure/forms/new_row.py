@@ -22,11 +22,12 @@ from fronts.notebook.lines import CabinetLine, KindLine, Line, WallLine
 from fronts.notebook.sizes import AT, DEEP, HIGH, UP
 from fronts.notebook.thing_lines import ThingLine
 from fronts.pages.shared.kitchen_form import KitchenForm
+from fronts.pages.shared.wall_addresses import walls_in
 from fronts.rules import limits
 from fronts.rules.kinds import CABINET_KINDS, CabinetKind
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, write
-from fronts.rules.next_cabinet import FIRST_WALL, next_label
+from fronts.rules.next_cabinet import FIRST_WALL, NewLabels, next_label
 from fronts.rules.runs import standing_in
 from fronts.rules.thing_kinds import THING_KINDS, ThingKind
 
@@ -94,6 +95,11 @@ class NewRowForm(KitchenForm):
             self.fields["width"].widget.attrs["autofocus"] = True
 
     @property
+    def is_first(self) -> bool:
+        """Whether nothing stands on the wall yet: then no heads of columns are above it."""
+        return all(what.wall != self.wall for what in standing_in(self.kitchen))
+
+    @property
     def cells(self) -> list[BoundField]:
         """Its fields in the order of the table's columns."""
         return [self[name] for name in _CELLS]
@@ -124,13 +130,19 @@ class NewRowForm(KitchenForm):
         if added.others:
             thing = replace(added.others[0], y=given["y"])
             added = replace(added, others=(replace(thing, label=given["label"] or thing.label),))
+        if any(cabinet.y < 0 and given["y"] is None for cabinet in added.cabinets):
+            self.add_error("y", "So high it would stand below the floor; enter how far up it is.")
+            return given
         self.added = added
         return given
 
     def _wall(self, given: Mapping[str, Any]) -> list[Line]:
-        if not given["label"]:
+        label = given["label"]
+        if not label or len(label.split()) > 1:
             self.add_error("label", "Name the wall in one word, like North.")
-        return [WallLine(given["label"], given["width"])]
+        if label.casefold() in {wall.casefold() for wall in walls_in(self.kitchen)}:
+            self.add_error("label", f"There is already a wall {label}.")
+        return [WallLine(label, given["width"])]
 
     def _cabinet(self, given: Mapping[str, Any]) -> list[Line]:
         kind = cast(CabinetKind, given["kind"])
@@ -189,7 +201,8 @@ class NewRowForm(KitchenForm):
         return words_of_face(last, self.kitchen.job) if last else ""
 
     def _next_label(self, kind: CabinetKind) -> str:
-        return next_label(self.kitchen.cabinets, kind)
+        taken = NewLabels(what.label for what in standing_in(self.kitchen))
+        return taken.new(next_label(self.kitchen.cabinets, kind))
 
 
 _ASKS = {"height": "the height", "depth": "the depth", "y": "how far above the floor it begins"}

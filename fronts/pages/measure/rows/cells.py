@@ -5,7 +5,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from fronts.rules.lengths import Mm, write
+from fronts.rules.lengths import Mm, show, write
 
 COLUMNS = ("label", "width", "height", "depth", "x", "y")
 """The facts that have a column of their own, in this order."""
@@ -79,7 +79,7 @@ def _cell(row: Any, key: str, name: str, unit: str, pale: Mm | None, typed: Type
         says=f"{SAYS[name]} of {row}" if name != "label" else f"Label of {row}",
         value=typed.values.get(key, shown),
         held=shown,
-        pale="" if pale is None else write(pale, unit),
+        pale="" if pale is None else show(pale, unit),
         fault=typed.faults.get(key, ""),
         is_name=name == "label",
     )

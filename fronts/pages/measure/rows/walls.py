@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from fronts.models import Cabinet, Opening, Thing
-from fronts.pages.shared.wall_addresses import WALL, wall_query, walls_in
+from fronts.pages.shared.wall_addresses import EVERY, WALL, wall_query, walls_in
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import show
 from fronts.rules.results import Schedule
@@ -14,8 +14,6 @@ from shopjobs.models import Job
 
 AT = "at"
 """What an address says of the wall that it is about instead of its name: what stands on it."""
-EVERY = "*"
-"""Instead of a wall's name: all of them, drawn at one scale."""
 _PLACED = re.compile(r"(cabinet|opening-new|opening|thing)-([0-9]{1,18})")
 
 
@@ -35,6 +33,12 @@ def wall_shown(job: Job, kitchen: Kitchen, said: Mapping[str, str]) -> str:
     if wall == EVERY and walls:
         return EVERY
     return wall if wall in walls else next(iter(walls), "")
+
+
+def wall_entered(job: Job, kitchen: Kitchen, said: Mapping[str, str]) -> str:
+    """The wall on which something is entered: the one that is shown; of all of them the first."""
+    wall = wall_shown(job, kitchen, said)
+    return next(iter(walls_in(kitchen)), "") if wall == EVERY else wall
 
 
 def _wall_at(job: Job, key: str) -> str:

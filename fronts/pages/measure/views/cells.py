@@ -8,7 +8,7 @@ from django.shortcuts import redirect
 from django.urls import reverse
 from django_htmx.http import reswap
 
-from fronts.pages.measure.rows.cells import COLUMNS, Typed
+from fronts.pages.measure.rows.cells import COLUMNS, SAYS, Typed
 from fronts.pages.measure.things.cells import RowForm, row_form, typed_cells
 from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
@@ -24,6 +24,7 @@ from shopjobs.pages import PartsResponse, wants_part
 SEEN = "seen"
 """What the cells showed before they were typed in, as JSON by their keys."""
 _CELLS = (*COLUMNS, "face")
+_CALLED = {**{name: says.lower() for name, says in SAYS.items()}, "face": "what closes it"}
 MOST_ROWS = 4 * MOST_CABINETS
 
 
@@ -35,7 +36,8 @@ def cells_save(request: SignedInRequest, job: Job) -> HttpResponse:
     rows = [
         found_or_404(row_form, job, key, cells, seen.get(key, {})) for key, cells in typed.items()
     ]
-    faults = {key: fault for row in rows for key, fault in _faults(row).items()}
+    names = {row.key: str(row.row) for row in rows}  # As they were before anything is entered.
+    faults = {key: fault for row in rows for key, fault in _faults(row, names).items()}
     if not faults:
         changes = [RowChange(row.key, row.row, row.entered(), row.face()) for row in rows]
         try:
@@ -43,7 +45,7 @@ def cells_save(request: SignedInRequest, job: Job) -> HttpResponse:
         except CellsRefused as refused:
             row = next(row for row in rows if row.key == refused.key)
             row.form.refuse_all(refused.error)
-            faults = _faults(row)
+            faults = _faults(row, names)
     return _refused(request, job, faults) if faults else _saved(request, job, rows)
 
 
@@ -57,13 +59,14 @@ def _seen(said: str) -> Mapping[str, Mapping[str, str]]:
     return typed_cells(cells) if whole else {}
 
 
-def _faults(row: RowForm) -> dict[str, str]:
+def _faults(row: RowForm, names: Mapping[str, str]) -> dict[str, str]:
     """What is wrong with a row, by the keys of its cells; what has none stands at the first."""
     told: dict[str, str] = {}
     for name, messages in row.form.errors.items():
         known = name if name in _CELLS else COLUMNS[0]
         words = " ".join(str(message) for message in messages)
-        told[f"{row.key}-{known}"] = sentence(f"{row.row}: {words[0].lower()}{words[1:]}")
+        where = f"{names[row.key]}, {_CALLED[known]}"
+        told[f"{row.key}-{known}"] = sentence(f"{where}: {words[0].lower()}{words[1:]}")
     return told
 
 

@@ -98,7 +98,7 @@ def _show(
     return render_page(request, PAGE, context, status=status, partial="content")
 
 
-def _accepted(request: SignedInRequest, job: Job, count: int) -> HttpResponse:
-    doors = "1 door becomes a front" if count == 1 else f"{count} doors become fronts"
-    messages.success(request, f"{doors}.")
+def _accepted(request: SignedInRequest, job: Job, count: int | None) -> HttpResponse:
+    doors = "1 door becomes a front." if count == 1 else f"{count} doors become fronts."
+    messages.success(request, doors if count else "It is done already.")
     return redirect("fronts:job-door-uses", job.pk)

@@ -8,7 +8,7 @@ from django.urls import reverse
 
 from fronts.notebook import NO_FACES
 from fronts.pages.measure.forms.lines import LinesForm
-from fronts.pages.measure.rows.walls import wall_shown
+from fronts.pages.measure.rows.walls import wall_entered
 from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
 from fronts.pages.shared.form_answer import form_answer
@@ -29,7 +29,7 @@ def lines_new(request: SignedInRequest, job: Job) -> HttpResponse:
     kitchen, said = kitchen_of(job), request.POST or request.GET
     before = said.get("before", "")
     of_before = next((one.wall for one in standing_in(kitchen) if one.label == before), "")
-    wall = of_before or wall_shown(job, kitchen, said)
+    wall = of_before or wall_entered(job, kitchen, said)
     faces = faces_of(job.shop) if request.method == "POST" else NO_FACES
     form = LinesForm(posted(request), kitchen=kitchen, wall=wall, before=before, faces=faces)
 
@@ -53,13 +53,15 @@ def _show(
     return measure_page(request, job, lines=form, status=status)
 
 
-def _entered(request: SignedInRequest, job: Job, form: LinesForm, count: int) -> HttpResponse:
+def _entered(
+    request: SignedInRequest, job: Job, form: LinesForm, count: int | None
+) -> HttpResponse:
     """An empty field for the next lines, on the wall of the last."""
     wall = _shown(form)
     if not wants_part(request):
         page = reverse("fronts:job-measure", args=[job.pk])
         return redirect(f"{page}{wall_query(wall)}#lines")
-    said = f"{count} line{'' if count == 1 else 's'} entered."
+    said = f"{count} line{'' if count == 1 else 's'} entered." if count else "Entered already."
     kitchen = kitchen_of(job)
     parts = (f"{PAGE}#lines", f"{PAGE}#said")
     context = {"lines": LinesForm(kitchen=kitchen, wall=wall), "said": said}
@@ -70,10 +72,11 @@ def _shown(form: LinesForm) -> str:
     """The wall of what was entered last; lines that are sent again are not read again."""
     if form.added is None:
         return form.wall
-    standing = form.added.others or form.added.cabinets
-    if standing:
-        return standing[-1].wall
-    return form.added.walls[-1].label if form.added.walls else form.wall
+    named = [wall.label for wall in form.added.walls]
+    standing = [cabinet.wall for cabinet in form.added.cabinets]
+    standing += [thing.wall for thing in form.added.others]
+    entered = [wall for wall in named if wall in standing] or named or standing
+    return entered[-1] if entered else form.wall
 
 
 def _part(request: SignedInRequest, job: Job, form: LinesForm, status: int) -> HttpResponse:

@@ -8,7 +8,7 @@ from django.urls import reverse
 
 from fronts.notebook import Added
 from fronts.pages.measure.forms.new_row import NewRowForm
-from fronts.pages.measure.rows.walls import wall_shown
+from fronts.pages.measure.rows.walls import wall_entered
 from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
 from fronts.pages.shared.form_answer import form_answer
@@ -27,7 +27,7 @@ def row_new(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the empty row for what is to stand there, or enter what it says."""
     kitchen = kitchen_of(job)
     said = request.POST or request.GET
-    wall = wall_shown(job, kitchen, said)
+    wall = wall_entered(job, kitchen, said)
     form = NewRowForm(
         posted(request),
         kitchen=kitchen,

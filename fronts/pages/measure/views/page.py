@@ -14,7 +14,7 @@ from fronts.pages.measure.forms.new_row import NewRowForm
 from fronts.pages.measure.rows.cells import NOTHING_TYPED, Typed
 from fronts.pages.measure.rows.fronts import FrontRow, front_rows
 from fronts.pages.measure.rows.marks import marks_of
-from fronts.pages.measure.rows.walls import EVERY, left_over, wall_shown
+from fronts.pages.measure.rows.walls import left_over, wall_shown
 from fronts.pages.measure.things.others import OTHERS
 from fronts.pages.measure.things.registry import THING_PAGES
 from fronts.pages.measure.views.new_cabinet import new_cabinet_editor
@@ -31,7 +31,7 @@ from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.drawn_walls import drawn_walls
 from fronts.pages.shared.finding_links import Ways
 from fronts.pages.shared.job_view import job_view
-from fronts.pages.shared.wall_addresses import WALL, wall_query
+from fronts.pages.shared.wall_addresses import EVERY, WALL, wall_query
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule

@@ -17,7 +17,7 @@ from django_htmx.http import reswap, retarget
 from fronts.models import Opening
 from fronts.pages.measure.rows.cells import NOTHING_TYPED, SAYS, Typed
 from fronts.pages.measure.rows.openings import opening_row
-from fronts.pages.measure.rows.walls import AT, EVERY, wall_links, wall_shown
+from fronts.pages.measure.rows.walls import AT, wall_links, wall_shown
 from fronts.pages.measure.things.others import OTHERS
 from fronts.pages.measure.things.registry import THING_PAGES
 from fronts.pages.measure.things.thing_page import ThingPage, ThingRow
@@ -26,7 +26,7 @@ from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.return_link import return_link
 from fronts.pages.shared.undo_offer import undo_offer
-from fronts.pages.shared.wall_addresses import WALL, wall_query
+from fronts.pages.shared.wall_addresses import EVERY, WALL, wall_query
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm
 from fronts.selectors.kitchens import cabinets_of, opening_of, thing_of, things_of, with_fronts

@@ -119,13 +119,15 @@ def _show(
 def _done(
     request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows, said: str
 ) -> HttpResponse:
-    """Back to the wall, where what was done is said."""
-    chosen = [rows[key].wall for key in form.cleaned_data["rows"] if key in rows]
-    to, wall = job.pk, chosen[0] if chosen else ""
-    if form.do == COPY:
+    """Back to the wall, where what was done is said; what is sent once more was done already."""
+    to, wall = job.pk, ""
+    if said and form.do == COPY:
         to, wall = int(form.cleaned_data["to"]), form.cleaned_data["wall"]
+    elif said:
+        wall = rows[form.cleaned_data["rows"][0]].wall
     messages.success(request, said or "It is done already.")
-    return redirect(f"{reverse('fronts:job-measure', args=[to])}{wall_query(wall)}")
+    page = reverse("fronts:job-measure", args=[to])
+    return redirect(f"{page}{wall_query(wall)}" if wall else page)
 
 
 def _fronts(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> str:
@@ -141,7 +143,7 @@ def _fronts(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -
 
 def _copy(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> str:
     given = form.cleaned_data
-    to = Job.objects.select_for_update().get(shop=job.shop_id, pk=int(given["to"]))
+    to = Job.objects.get(shop=job.shop_id, pk=int(given["to"]))
     to.shop = job.shop
     made = standing_copy(
         job=job,

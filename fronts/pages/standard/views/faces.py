@@ -77,7 +77,7 @@ def _show(
     shop = request.shop
     faces = faces_of(shop)
     rows = [
-        (each, drawn_face(faces[each.name], shop.unit))
+        (each, drawn_face(faces[each.name], each.unit))
         for each in SavedFace.objects.filter(shop=shop).order_by("name", "pk")
     ]
     action = reverse("fronts:shop-face", args=[row.pk]) if row else reverse("fronts:shop-faces")
