@@ -36,7 +36,8 @@ def clashes(revision: Revision) -> list[Clash]:
     """What others, or the same person, changed since of what taking this back would change."""
     changes = _as_left(changes_of(revision.changes))
     own = {(change.table, change.key) for change in changes}
-    found = [clash for change in changes for clash in _clashes(change, revision, own)]
+    gone = {(change.table, change.key) for change in changes if change.after is None}
+    found = [clash for change in changes for clash in _clashes(change, revision, own, gone)]
     return list({(clash.table, clash.key, clash.column): clash for clash in found}.values())
 
 
@@ -129,11 +130,18 @@ def _refuse_strays(table: type[Model], rows: Sequence[Model]) -> None:
                 raise Refused(f"The {gone} that it belongs to is gone. Bring that back first.")
 
 
-def _clashes(change: RowChange, revision: Revision, own: set[tuple[str, int]]) -> Iterator[Clash]:
+def _clashes(
+    change: RowChange,
+    revision: Revision,
+    own: set[tuple[str, int]],
+    gone: set[tuple[str, int]],
+) -> Iterator[Clash]:
+    """`own` are the rows that the revision touched, `gone` those that it deleted in the end."""
     table = _table(change.table)
     row = table._base_manager.filter(pk=change.key).first()
     if row is None:
-        if change.before is not None and change.after is not None:
+        is_changed = change.before is not None and change.after is not None
+        if is_changed and (change.table, change.key) not in gone:
             yield _clash(change, revision, "")
     elif change.after is None:
         yield _clash(change, revision, "")

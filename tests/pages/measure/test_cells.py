@@ -9,6 +9,7 @@ from django.test import Client
 
 from fronts.models import Cabinet, Opening, Thing
 from fronts.rules.practice import inches
+from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision
 from tests.dom import dom
 from tests.factories import CabinetFactory, OpeningFactory, overlaid
@@ -184,3 +185,19 @@ def test_a_row_is_saved_without_scripts(base: Cabinet, job: Job, desk: Client) -
     assert answer["Location"] == f"/jobs/{job.pk}/?wall=North"
     base.refresh_from_db()
     assert base.depth == inches(22)
+
+
+def test_a_width_and_a_face_together_are_taken_back_at_once(job: Job, desk: Client) -> None:
+    """An opening that followed its cabinet and then went comes back, and nothing is asked."""
+    overlaid(job)
+    lines = "wall N\nbase 30 high 24 deep 4 up\nB1 18 drawer 6 over pair"
+    desk.post(f"/jobs/{job.pk}/lines/", {"lines": lines})
+    before = kitchen_of(job)
+    cabinet = Cabinet.objects.get()
+    typed = {key(cabinet, "width"): "25", key(cabinet, "face"): "door left"}
+    assert send(desk, job, typed).status_code == 200
+    assert [one.closed_by for one in Opening.objects.all()] == ["door"]
+
+    last = Revision.objects.filter(job=job).latest("pk")
+    assert desk.post(f"/jobs/{job.pk}/undo/", {"revision": last.pk}).status_code == 302
+    assert kitchen_of(job) == before
