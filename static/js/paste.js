@@ -21,13 +21,16 @@ const rowsAsLines = (() => {
     return [values.label, values.width, ...sizes, values.face || placeholder].join(" ");
   }
 
-  function asLines(block) {
+  // With `isBegun` the last one is as far as it is typed.
+  function asLines(block, isBegun = false) {
     const row = document.getElementById("row-new");
     const cabinets = CABINETS[row.elements.kind.value];
     let label = row.elements.label.placeholder;
-    const lines = block.map((values) => {
+    const lines = block.map((values, place) => {
       const named = values.label || label;
-      const line = written({ ...values, label: named });
+      const line = isBegun && place === block.length - 1
+        ? [isCabinet() && named, values.width, values.face].filter(Boolean).join(" ")
+        : written({ ...values, label: named });
       label = named.replace(/\d+(?!.*\d)/, (count) => Number(count) + 1);
       return line;
     });

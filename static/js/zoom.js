@@ -9,7 +9,18 @@
   const WAYS = { in: () => zoom * STEP, out: () => zoom / STEP, fit: () => 1 };
   const KEYS = { "+": "in", "=": "in", "-": "out", 0: "fit" };
 
-  // What was in the middle stays there.
+  // Where one looks: at what is chosen; else in the middle, of what fits on the base cabinets.
+  function middleOf(box, before) {
+    const chosen = box.querySelector(".chosen");
+    if (chosen) {
+      const [here, around] = [chosen.getBoundingClientRect(), box.getBoundingClientRect()];
+      return [here.left - around.left + box.scrollLeft + here.width / 2,
+        here.top - around.top + box.scrollTop + here.height / 2];
+    }
+    return [box.scrollLeft + box.clientWidth / 2,
+      box.scrollTop + box.clientHeight * (before === 1 ? 0.7 : 0.5)];
+  }
+
   function show(way) {
     const before = zoom;
     zoom = Math.min(MOST, Math.max(LEAST, WAYS[way]()));
@@ -18,10 +29,7 @@
       const [drawing] = boxes[0]?.getElementsByTagName("svg") ?? [];
       fitted = drawing ? drawing.getBoundingClientRect().width / drawing.width.baseVal.value : 1;
     }
-    const middles = boxes.map((box) => [
-      (box.scrollLeft + box.clientWidth / 2) * (zoom / before),
-      (box.scrollTop + box.clientHeight / 2) * (zoom / before),
-    ]);
+    const middles = boxes.map((box) => middleOf(box, before).map((at) => at * (zoom / before)));
     document.documentElement.toggleAttribute("data-zoomed", zoom > 1);
     document.documentElement.style.setProperty("--zoom", zoom * fitted);
     boxes.forEach((box, place) => box.scrollTo(

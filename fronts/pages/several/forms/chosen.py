@@ -61,7 +61,7 @@ class SeveralForm(HouseForm):
         super().__init__(data, auto_id="several-%s", initial={"rows": list(chosen)})
         self.standing, self.walls = standing, walls
         self._offer("rows", [(row.key, row.says) for row in standing])
-        fronts = ((kind, capitalized(f"{name_of(kind)}s")) for kind in FRONT_KINDS)
+        fronts = ((kind, capitalized(f"{name_of(kind)} fronts")) for kind in FRONT_KINDS)
         self._offer("which", [(_ALL, "All of them"), *fronts])
         self._offer("build", _or_usual(words_of(FRONT_BUILDS)))
         self._offer("made_by", _or_usual(MADE_BY))
