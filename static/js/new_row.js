@@ -63,9 +63,11 @@
 
   document.addEventListener("htmx:beforeSwap", ({ detail: { target, requestConfig } }) => {
     if (target !== rowForm() || requestConfig.elt !== target) return;
-    const cell = document.activeElement;
-    const isHere = isIn(cell) && isNew(cell);
-    meanwhile = { values: read(target), at: isHere && cell.name, from: cell.selectionStart };
+    const at = document.activeElement;
+    const isHere = target.contains(at) && at.name;
+    const { value: kind } = target.elements.kind;
+    meanwhile = { values: read(target), kind, isOther: kind !== requestConfig.parameters.kind,
+      at: isHere && at.name, from: at.selectionStart };
   });
 
   document.addEventListener("htmx:afterRequest", ({ detail }) => {
@@ -75,11 +77,7 @@
     const row = sent;
     [sent, meanwhile] = [null, null];
     if (detail.xhr.status === 200) {
-      write(form, now.values);
-      if (now.at && saysAny(now.values)) {
-        form.elements[now.at].focus();
-        form.elements[now.at].setSelectionRange(now.from, now.from);
-      }
+      goOn(form, now);
       if (waiting.length) next(form);
       return;
     }
@@ -94,6 +92,20 @@
     lines.focus(); // Whoever types on does so behind what was begun, not over what was refused.
     lines.setSelectionRange(lines.value.length, lines.value.length);
   });
+
+  // Where one was by then, with what one had typed and chosen.
+  function goOn(form, now) {
+    write(form, now.values);
+    const { kind } = form.elements;
+    if (now.isOther && now.kind !== kind.value) {
+      kind.value = now.kind;
+      kind.dispatchEvent(new Event("change", { bubbles: true }));
+    }
+    const cell = form.elements[now.at];
+    if (!cell) return;
+    cell.focus();
+    if (isIn(cell) && cell.value) cell.setSelectionRange(now.from, now.from);
+  }
 
   function next(form) {
     const values = read(form);

@@ -115,7 +115,8 @@ def test_a_role_that_was_taken_away_is_said_at_the_form(
     Person.objects.filter(pk=owner.pk).update(role=Role.INSTALLER)
     save(line)
 
-    expect(line.locator(".fault")).to_contain_text("Your role in the shop doesn't do this.")
+    fault = line.locator(".fault[data-about=save]")
+    expect(fault).to_contain_text("Your role in the shop doesn't do this.")
     expect(width_in(line)).to_have_value("14 1/2")
 
 

@@ -106,7 +106,10 @@ class RowTyping:
             self.typist.press(*["Tab" if way > 0 else "Shift+Tab"] * abs(way))
             at = _CELLS.index(name)
             self.typist.type(said[name])
+        own_key = self._row_form.locator("[name=form_key]")
+        sent = own_key.input_value()
         self.typist.press("Enter")
+        expect(own_key).not_to_have_value(sent)
         self._ready()
 
     def _choose(self, kind: str) -> None:
