@@ -1,28 +1,19 @@
 """A door on hand as it is, with its bores and its knob hole; and laid over its opening."""
 
-from dataclasses import dataclass
-
 from fronts.drawings.drawing import SCREEN, Drawing
+from fronts.drawings.front_marks import front_area, hatching
 from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px
 from fronts.rules.kinds import FRONT_BUILDS
-from fronts.rules.kitchen import DoorOnHand, Opening
+from fronts.rules.kitchen import DoorOnHand
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import PRACTICE
+from fronts.rules.rect import Rect
 from fronts.rules.results import Front
 
 _ROOM: tuple[Px, Px] = (170_00, 190_00)
-_TIGHT: Px = 10_00
+_PITCH: Px = 10_00
 _NOTE: Px = 14_00
-
-
-@dataclass(frozen=True, slots=True)
-class Hole:
-    """An opening where it is on its wall."""
-
-    x: Mm
-    y: Mm
-    opening: Opening
 
 
 def door_alone(door: DoorOnHand) -> str:
@@ -34,11 +25,11 @@ def door_alone(door: DoorOnHand) -> str:
     return drawing.svg(f"Door {door.label}", "door")
 
 
-def door_over_opening(door: DoorOnHand, front: Front, hole: Hole) -> str:
+def door_over_opening(door: DoorOnHand, front: Front, hole: Rect) -> str:
     """The front that the door becomes, over its opening; what is sawn off the door is hatched."""
     left, bottom = front.x - front.trim.left, front.y - front.trim.bottom
     drawing = Drawing(SCREEN)
-    size = fitted(max(door.width, hole.opening.width), max(door.height, hole.opening.height),
+    size = fitted(max(door.width, hole.width), max(door.height, hole.height),
                   room=_ROOM)  # fmt: skip
     scale = Scale(size, left=min(left, hole.x), bottom=min(bottom, hole.y))
     for x, y, width, height in (
@@ -48,12 +39,12 @@ def door_over_opening(door: DoorOnHand, front: Front, hole: Hole) -> str:
         (front.x, bottom, front.width, front.trim.bottom),
     ):
         if width and height:
-            _hatched(drawing, scale, (x, y, width, height))
-    drawing.rect("opening", scale.area(hole.x, hole.y, hole.opening.width, hole.opening.height))
+            drawing.lines("hatch", hatching(scale.area(x, y, width, height), _PITCH))
+    drawing.rect("opening", scale.area(hole.x, hole.y, hole.width, hole.height))
     drawing.rect("hidden", scale.area(left, bottom, door.width, door.height))
-    drawing.rect("front", scale.area(front.x, front.y, front.width, front.height))
+    drawing.rect("front", front_area(scale, front))
     _inside(drawing, scale, door, left, bottom)
-    middle = scale.area(front.x, front.y, front.width, front.height).middle
+    middle = front_area(scale, front).middle
     drawing.text(*middle, front.label, _NOTE, bold=True, kind="name")
     return drawing.svg(f"Door {door.label} over {front.label}", "door")
 
@@ -70,16 +61,3 @@ def _inside(drawing: Drawing, scale: Scale, door: DoorOnHand, left: Mm, bottom: 
     for x, y, diameter in holes:
         radius = max(150, scale.length(diameter) // 2)
         drawing.circle("box", scale.x(left + x), scale.y(bottom + y), radius)
-
-
-def _hatched(drawing: Drawing, scale: Scale, strip: tuple[Mm, Mm, Mm, Mm]) -> None:
-    """A strip that is sawn off, with strokes across it."""
-    area = scale.area(*strip)
-    across = area.width < area.height
-    start, end = (area.top, area.bottom) if across else (area.left, area.right)
-    for at in range(start, end, _TIGHT):
-        to = min(at + _TIGHT, end)
-        if across:
-            drawing.line("hatch", area.left, at, area.right, to)
-        else:
-            drawing.line("hatch", at, area.top, to, area.bottom)

@@ -8,7 +8,7 @@ from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.utils.safestring import SafeString, mark_safe
 
-from fronts.drawings.door_use import Hole, door_alone, door_over_opening
+from fronts.drawings.door_use import door_alone, door_over_opening
 from fronts.figures.fronts import AS_IT_IS, trims_of
 from fronts.figures.sizes import size
 from fronts.pages.measure.forms.door_uses import DoorUsesForm
@@ -17,6 +17,7 @@ from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.door_uses import ProposedUse, proposed_uses
 from fronts.rules.kitchen import DoorOnHand
+from fronts.rules.rect import Rect
 from fronts.services.door_uses import door_uses_accept
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
@@ -62,7 +63,8 @@ def _row(door: DoorOnHand, use: ProposedUse | None, unit: str) -> DoorRow:
     sizes = size(unit, door.width, door.height, door.thickness)
     if use is None:
         return DoorRow(door.label, sizes, _safe(door_alone(door)))
-    over = door_over_opening(door, use.front, Hole(use.x, use.y, use.opening))
+    hole = Rect(use.x, use.y, use.opening.width, use.opening.height)
+    over = door_over_opening(door, use.front, hole)
     trims = trims_of(use.front.trim, unit)
     return DoorRow(
         label=door.label,
