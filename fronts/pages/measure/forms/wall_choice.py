@@ -24,5 +24,5 @@ def offer_walls(
             known = dict.fromkeys([*walls(), *([held] if held else [])])
             return [*([("", empty)] if empty else []), *((wall, wall) for wall in known)]
 
-        if empty or choices():
+        if empty or held or choices():
             field.widget = forms.Select(choices=CallableChoiceIterator(choices))
