@@ -81,8 +81,8 @@ def measure_page(
         context["row_form"] = row or NewRowForm(None, kitchen=kitchen, wall=wall, asked={})
         context["kinds_of_things"] = [things_part(job, page) for page in IN_LISTS]
         context |= _first_cabinet(job, kitchen, context) if may_edit else {}
-    partial = request.htmx.target or FOLLOWS[0]
-    return render_page(request, PAGE, context, partial=partial, status=status)
+    part = request.htmx.target or FOLLOWS[0]
+    return render_page(request, PAGE, context, partial=part, status=status)
 
 
 def drawn_at_once(
