@@ -10,6 +10,7 @@ from fronts.rules.kinds import Unit
 from fronts.services.saving import checked, enter, saved, shop_changed
 from shopjobs.models import Person, Shop
 from shopjobs.services.recording import deleted, recorded
+from shopjobs.services.refused import refuse_twice
 
 MOST_FACES = 200
 
@@ -31,13 +32,15 @@ def face_save(
     others = others.exclude(pk=row.pk)
     unit = row.unit if words == row.words else str(shop.unit)
     faults = _faults(name, words, cast(Unit, unit))
+    taken = f"there is already a face called {name}"
     if any(one.casefold() == name.casefold() for one in others.values_list("name", flat=True)):
-        faults["name"] = f"there is already a face called {name}"
+        faults["name"] = taken
     if row._state.adding and others.count() >= MOST_FACES:
         faults["name"] = f"a shop keeps at most {MOST_FACES} faces; delete one first"
     enter(row, {"name": name, "words": words, "unit": unit})
     checked(row, faults)
-    saved(row)
+    with refuse_twice(taken, field="name"):
+        saved(row)
     shop_changed(shop=shop, text=f"Saved the face {name}", by=by, at=at)
     return row
 
