@@ -11,7 +11,7 @@ import django
 from tests.benchmarks.figures import Figure, table
 
 FOLDER = Path(__file__).parent
-NO_BENCHMARKS = {"__init__", "__main__", "figures", "instances", "over_http"}
+NO_BENCHMARKS = {"__init__", "__main__", "figures", "instances", "larger", "over_http"}
 
 
 def main(names: Sequence[str]) -> int:

@@ -8,7 +8,6 @@ the whole site. Without history it leaves a line that says who did what, as a di
 
 import json
 from collections.abc import Iterator
-from dataclasses import replace
 from functools import partial
 from unittest.mock import patch
 
@@ -22,6 +21,7 @@ from shopjobs.services.notes import note
 from shopjobs.services.recording import Recording
 from tests.benchmarks.edit import Edit, edits
 from tests.benchmarks.figures import Figure, best_ms, database
+from tests.benchmarks.larger import times_over
 from tests.factories import NOW
 
 ROUNDS = 60
@@ -46,16 +46,7 @@ def _forty_cabinets() -> tuple[Job, Person]:
     demo = load_demo()
     if demo is None:
         raise RuntimeError("the demo kitchen is there already")
-    kitchen = kitchen_of(demo)
-    copies = [
-        replace(cabinet, label=f"{cabinet.label}x", wall=f"{cabinet.wall}x")
-        for cabinet in kitchen.cabinets
-    ]
-    twice = replace(
-        kitchen,
-        job=replace(kitchen.job, number="TWICE"),
-        cabinets=(*kitchen.cabinets, *copies),
-    )
+    twice = times_over(kitchen_of(demo), 2)
     owner = Person.objects.get(shop=demo.shop, role=Role.OWNER)
     return job_import(kitchen=twice, shop=demo.shop, at=NOW, by=owner), owner
 
