@@ -4,7 +4,7 @@ Laps at some sides and gaps at others (mixed) come first: such a front is told w
 trimmed to, and its gaps are not told as well (common practice, no source).
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from math import hypot, sqrt
 
 from fronts.rules.box_checks import stack_findings
@@ -54,7 +54,7 @@ def front_findings(laid: Laid, writer: FindingWriter, step: Mm) -> Iterator[Find
         )
 
 
-def cabinet_findings(openings: list[LaidOpening], writer: FindingWriter) -> Iterator[Finding]:
+def cabinet_findings(openings: Sequence[LaidOpening], writer: FindingWriter) -> Iterator[Finding]:
     """Findings between the openings of one cabinet: they overlap, or a front blocks the next."""
     for index, one in enumerate(openings):
         for other in openings[index + 1 :]:

@@ -52,6 +52,7 @@ def _facts(kind: Any) -> tuple[Fact, ...]:
     return tuple(_fact(kind, one.name, hints[one.name], _default(one)) for one in fields(kind))
 
 
+@cache
 def rows_of(kind: type) -> tuple[tuple[Fact, Rows], ...]:
     """The facts of a kind that have a table of their own, and how they are declared."""
     facts = facts_of(kind)

@@ -25,26 +25,44 @@ class SetOnWall:
     says_otherwise: tuple[str, ...]
 
 
-def grain_sets(
-    laid: Sequence[Laid], makes: Sequence[Make]
-) -> tuple[tuple[SetOnWall, ...], list[Make]]:
-    """Every set that fronts name, as first named; and the makes with their grain as it has it."""
-    named: dict[str, list[tuple[Laid, Make]]] = {}
-    for front, make in zip(laid, makes, strict=True):
-        if front.decided.grain_set:
-            named.setdefault(front.decided.grain_set, []).append((front, make))
-    shifts = _in_one_line(laid)
-    sets = tuple(_set(name, fronts, shifts) for name, fronts in named.items())
-    upright = {label: one.shown.upright for one in sets for label in one.shown.fronts}
-    return sets, [
+def grained(laid: Sequence[Laid], makes: Sequence[Make]) -> list[Make]:
+    """The makes of fronts, among them whole sets, with their grain as their set has it."""
+    upright = {
+        front.label: _is_upright(fronts)
+        for fronts in _named(laid, makes).values()
+        for front, _ in fronts
+    }
+    return [
         replace(make, grain_upright=upright.get(front.label, make.grain_upright))
         for front, make in zip(laid, makes, strict=True)
     ]
 
 
-def _set(name: str, fronts: Sequence[tuple[Laid, Make]], shifts: Mapping[str, Mm]) -> SetOnWall:
+def grain_sets(laid: Sequence[Laid], makes: Sequence[Make]) -> tuple[SetOnWall, ...]:
+    """Every set that fronts name, as first named; the makes are those of each front by itself."""
+    named = _named(laid, makes)
+    shifts = _in_one_line(laid) if named else {}
+    return tuple(_set(name, fronts, shifts) for name, fronts in named.items())
+
+
+_Fronts = list[tuple[Laid, Make]]
+
+
+def _named(laid: Sequence[Laid], makes: Sequence[Make]) -> dict[str, _Fronts]:
+    named: dict[str, _Fronts] = {}
+    for front, make in zip(laid, makes, strict=True):
+        if front.decided.grain_set:
+            named.setdefault(front.decided.grain_set, []).append((front, make))
+    return named
+
+
+def _is_upright(fronts: _Fronts) -> bool:
     said = [front.decided.grain for front, _ in fronts if front.decided.grain]
-    upright = said[0] == "upright" if said else any(make.grain_upright for _, make in fronts)
+    return said[0] == "upright" if said else any(make.grain_upright for _, make in fronts)
+
+
+def _set(name: str, fronts: _Fronts, shifts: Mapping[str, Mm]) -> SetOnWall:
+    upright = _is_upright(fronts)
     rects = {
         front.label: Rect(front.x + shifts[front.cabinet.wall], front.y, front.width, front.height)
         for front, _ in fronts
@@ -65,10 +83,13 @@ def _set(name: str, fronts: Sequence[tuple[Laid, Make]], shifts: Mapping[str, Mm
 
 def _in_one_line(laid: Sequence[Laid]) -> dict[str, Mm]:
     """How far each wall's fronts move to the right so that all walls follow one another."""
+    on_wall: dict[str, list[Laid]] = {}
+    for front in laid:
+        on_wall.setdefault(front.cabinet.wall, []).append(front)
     shifts: dict[str, Mm] = {}
     end = NOTHING
-    for wall in dict.fromkeys(front.cabinet.wall for front in laid):
-        there = [front for front in laid if front.cabinet.wall == wall]
-        shifts[wall] = end - min(front.x for front in there)
-        end += max(front.right for front in there) - min(front.x for front in there)
+    for wall, there in on_wall.items():
+        left = min(front.x for front in there)
+        shifts[wall] = end - left
+        end += max(front.right for front in there) - left
     return shifts
