@@ -26,6 +26,12 @@ from fronts.rules.kinds import SIDES
 from fronts.rules.standard_keys import Sides
 
 T = TypeVar("T")
+_Values = Callable[[str], Any]
+"""What a column of this name holds."""
+_Reader = Callable[[Fact, _Values, str], Any]
+
+NOTHING_SAID: tuple[Any, ...] = (None, "")
+"""What a column holds that says nothing."""
 
 
 def from_row(kind: type[T], row: Model, **beside: Any) -> T:
@@ -64,47 +70,90 @@ def _column_at(kind: type, path: str, otherwise: str) -> str:
     return columns.get(path) or next(inside, otherwise)
 
 
-def _read(
-    kind: type, value_of: Callable[[str], Any], prefix: str, beside: Mapping[str, Any]
-) -> dict[str, Any]:
-    stated: dict[str, Any] = {}
-    for fact in facts_of(kind):
-        if fact.name in beside:
-            stated[fact.name] = beside[fact.name]
-            continue
-        match fact.declared:
-            case Rows() | DoorName():
-                continue
-            case Group(prefix=own):
-                stated[fact.name] = _group(fact, value_of, f"{prefix}{own}")
-            case EachSide(prefix=own):
-                sides = [value_of(f"{prefix}{own}{side}") for side in SIDES]
-                missing = any(said in (None, "") for said in sides)
-                stated[fact.name] = None if missing else Sides(*sides)
-            case _:
-                stated[fact.name] = _plain(fact, value_of(f"{prefix}{fact.name}"))
-    return stated
+def _read(kind: type, value_of: _Values, prefix: str, beside: Mapping[str, Any]) -> dict[str, Any]:
+    return {**beside} | {
+        fact.name: read(fact, value_of, prefix)
+        for fact, read in _ways_to_read(kind)
+        if fact.name not in beside
+    }
 
 
-def _group(fact: Fact, value_of: Callable[[str], Any], prefix: str) -> Any:
+@cache
+def _ways_to_read(kind: type) -> tuple[tuple[Fact, _Reader], ...]:
+    """The facts of a kind that stand in its row, and how each is read; chosen once."""
+    return tuple(
+        (fact, _way_to_read(fact))
+        for fact in facts_of(kind)
+        if not isinstance(fact.declared, Rows | DoorName)
+    )
+
+
+def _way_to_read(fact: Fact) -> _Reader:
+    match fact.declared:
+        case Group(prefix=own):
+            return partial(_group, own)
+        case EachSide(prefix=own):
+            return partial(_sides, own)
+        case Word() | Text() | Thread() | ItemCode():
+            return _words
+        case Lengths():
+            return _lengths
+    return _maybe if fact.optional or not fact.has_default else _default
+
+
+def _words(fact: Fact, value_of: _Values, prefix: str) -> Any:
+    value = value_of(prefix + fact.name)
+    if value == "":
+        return None if fact.optional else ""
+    return _default(fact, value_of, prefix)
+
+
+def _lengths(fact: Fact, value_of: _Values, prefix: str) -> Any:
+    return tuple(value_of(prefix + fact.name))
+
+
+def _maybe(fact: Fact, value_of: _Values, prefix: str) -> Any:
+    return value_of(prefix + fact.name)
+
+
+def _default(fact: Fact, value_of: _Values, prefix: str) -> Any:
+    """What is said; where nothing is, what then holds."""
+    value = value_of(prefix + fact.name)
+    unsaid = value is None and not fact.optional and fact.has_default
+    return fact.default if unsaid else value
+
+
+def _sides(own: str, _: Fact, value_of: _Values, prefix: str) -> Any:
+    sides = [value_of(f"{prefix}{own}{side}") for side in SIDES]
+    return None if any(said in NOTHING_SAID for said in sides) else Sides(*sides)
+
+
+def _group(own: str, fact: Fact, value_of: _Values, prefix: str) -> Any:
     """A group is there once all of it is there that must be."""
+    prefix += own
+    if all(value_of(prefix + name) in NOTHING_SAID for name in _columns_in(fact.type)):
+        return _unsaid(fact)
+    return _stated(fact, value_of, prefix)
+
+
+@cache
+def _columns_in(kind: type) -> tuple[str, ...]:
+    return tuple(column_names(kind).values())
+
+
+@cache
+def _unsaid(fact: Fact) -> Any:
+    """What a group is of which no column says anything."""
+    return _stated(fact, lambda _: None, "")
+
+
+def _stated(fact: Fact, value_of: _Values, prefix: str) -> Any:
     stated = _read(fact.type, value_of, prefix, {})
     needed = (one.name for one in facts_of(fact.type) if not one.optional and not one.has_default)
-    if any(stated[name] in (None, "") for name in needed):
+    if any(stated[name] in NOTHING_SAID for name in needed):
         return None
     group = fact.type(**stated)
     return fact.default if group == fact.default else group
-
-
-def _plain(fact: Fact, value: Any) -> Any:
-    match fact.declared:
-        case Word() | Text() | Thread() | ItemCode() if value == "":
-            return None if fact.optional else ""
-        case Lengths():
-            return tuple(value)
-    if value is None and not fact.optional and fact.has_default:
-        return fact.default
-    return value
 
 
 def _written(kind: type, thing: Any, prefix: str) -> dict[str, Any]:

@@ -1,13 +1,13 @@
 """What a cabinet, an opening or a front says for itself, where others go by the standard."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Any
 
 from fronts.facts.column_words import column_words, in_words
 from fronts.facts.rows import columns_of
 from fronts.rules.fact_kinds import Word
 from fronts.rules.kinds import SIDES
-from fronts.rules.kitchen import FrontFacts, Kitchen
+from fronts.rules.kitchen import Cabinet, FrontFacts
 from fronts.rules.labels import front_labels
 from fronts.rules.standard_keys import Standard
 
@@ -31,13 +31,13 @@ def own_note(standard: Standard, unit: str) -> str:
     return f"own standard: {said}" if len(said) <= _SHORT else "own standard"
 
 
-def differing_fronts(kitchen: Kitchen) -> dict[str, str]:
-    """What differs from the job's standard at each front, by its label; only those where it does.
+def differing_fronts(cabinets: Iterable[Cabinet], unit: str) -> dict[str, str]:
+    """What differs from the job's standard at each of their fronts, by its label, where it does.
 
     The nearer level comes last: cabinet, opening, front.
     """
-    unit, found = kitchen.job.unit, {}
-    for cabinet in kitchen.cabinets:
+    found = {}
+    for cabinet in cabinets:
         of_cabinet = own_words(cabinet.standard, unit)
         for opening in cabinet.openings:
             of_opening = own_words(opening.standard, unit)

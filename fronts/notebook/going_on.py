@@ -8,6 +8,7 @@ from fronts.notebook.lines import CabinetLine, Line
 from fronts.notebook.read import take_lines
 from fronts.notebook.regular_face import regular_face
 from fronts.notebook.standing import Standing
+from fronts.rules.kinds import CabinetKind
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.member_width import member_width
 from fronts.rules.runs import in_order, standing_in
@@ -57,7 +58,11 @@ def standing_behind(kitchen: Kitchen, wall: str) -> Standing:
     for what in in_order(kitchen):
         standing.walls.go_to(what.wall, None)
         standing.walls.stands(what.label)
+    latest: dict[CabinetKind, Cabinet] = {}
     for cabinet in sorted(kitchen.cabinets, key=lambda one: one.wall == wall):
+        latest.pop(cabinet.kind, None)
+        latest[cabinet.kind] = cabinet
+    for cabinet in latest.values():
         face = regular_face(cabinet, unit, kitchen.job.step)
         member = face.member if face else member_width(cabinet.build, unit)
         standing.go_on_from(cabinet, member)

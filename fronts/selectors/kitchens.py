@@ -10,10 +10,8 @@ from fronts.models import Cabinet, DoorOnHand, FitRecord, Front, Opening, Thing,
 from fronts.models.kept import Kept, order_of, table_of
 from fronts.rules.facts import rows_of
 from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen
-from fronts.rules.labels import numbered, opening_label
-from fronts.rules.results import Schedule
+from fronts.rules.labels import numbered
 from fronts.rules.runs import stood
-from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job
@@ -52,15 +50,6 @@ def things_by_label(job: Job) -> dict[type, list[tuple[str, int]]]:
     }
 
 
-def labelled(job: Job) -> list[Cabinet]:
-    """The job's cabinets by their labels alone, openings with their fronts' keys."""
-    openings = Opening.objects.order_by(*IN_ORDER).only("cabinet", "label", "closed_by")
-    fronts = Front.objects.order_by("position").only("opening", "position")
-    cabinets = Cabinet.objects.filter(job=job).order_by(*IN_ORDER).only("label")
-    inside = (Prefetch("openings", openings), Prefetch("openings__fronts", fronts))
-    return list(cabinets.prefetch_related(*inside))
-
-
 def cabinet_of(job: Job, cabinet_id: int) -> Cabinet:
     """One cabinet of the job."""
     cabinet = Cabinet.objects.get(job=job, pk=cabinet_id)
@@ -85,13 +74,6 @@ def opening_of(job: Job, opening_id: int) -> Opening:
     )
     opening.cabinet.job = job
     return opening
-
-
-def opening_keys_of(job: Job) -> dict[str, int]:
-    """The keys of the job's openings by what they are called outside their cabinets."""
-    rows = Opening.objects.filter(cabinet__job=job)
-    named = rows.values_list("cabinet__label", "label", "pk")
-    return {opening_label(cabinet, label): key for cabinet, label, key in named}
 
 
 def with_fronts(opening: Opening) -> Opening:
@@ -129,11 +111,6 @@ def placed_kitchen_of(job: Job) -> Kitchen:
     What is written to a file is `snapshot.kitchen_of`, which leaves places to the runs.
     """
     return stood(kitchen_of(job))
-
-
-def schedule_of(job: Job) -> Schedule:
-    """The job's schedule as of now."""
-    return schedule(placed_kitchen_of(job))
 
 
 def fit_records_of(job: Job) -> dict[str, FitRecord]:

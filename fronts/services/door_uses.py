@@ -10,7 +10,8 @@ from fronts.rules.door_uses import ProposedUse
 from fronts.rules.kitchen import CHOOSE, FrontFacts
 from fronts.rules.labels import opening_label
 from fronts.rules.schedule import schedule
-from fronts.selectors.kitchens import front_of, opening_keys_of
+from fronts.selectors.kitchens import front_of
+from fronts.selectors.labels import keys_by_label
 from fronts.services.fronts import front_change
 from fronts.services.saving import job_changed
 from fronts.snapshot import kitchen_of
@@ -28,7 +29,7 @@ def door_uses_accept(
     Where several do, a front becomes whichever door fits; ValidationError where another one
     than was proposed would then be taken.
     """
-    keys = opening_keys_of(job)
+    keys = keys_by_label(job).openings
     for use in uses:
         opening = opening_label(use.front.cabinet, use.front.opening)
         place = 0 if use.opening.closing.single else int(use.front.label.rpartition(".")[2]) - 1

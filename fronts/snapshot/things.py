@@ -2,19 +2,20 @@
 
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
+from functools import cache
 from operator import attrgetter
 from typing import Any, TypeVar
 
 from django.db.models import Model, prefetch_related_objects
 
-from fronts.facts.rows import from_row
+from fronts.facts.rows import from_row, from_values
 from fronts.models.kept import Kept, order_of, table_of
 from fronts.rules.fact_kinds import DoorName
 from fronts.rules.facts import facts_of, rows_of
 from fronts.rules.kitchen import CHOOSE
 
 T = TypeVar("T")
-_DOOR = ("door",)
+_DOOR = "door"
 """The column of what names a door on hand."""
 
 
@@ -58,31 +59,38 @@ def _by_owner(kind: type, way: str, whose: Model) -> defaultdict[int, list[Any]]
         for fact, _ in rows_of(kind)
     }
     rows = table._default_manager.filter(**{way: whose}).order_by(*order_of(table))
-    if _door_names(kind):
-        rows = rows.select_related(*_DOOR)
+    names = _door_names(kind)
+    door_label = [f"{_DOOR}__label"] if names else []
     key, things = f"{table.owner}_id", defaultdict[int, list[Any]](list)
-    for row in rows:
-        own = {name: by_owner[row.pk] for name, by_owner in inside.items()}
-        things[getattr(row, key)].append(_thing(row, own))
+    for row in rows.values(*(column.attname for column in table._meta.fields), *door_label):
+        own = {name: by_owner[row["id"]] for name, by_owner in inside.items()}
+        door = {name: _door(row["choose"], row[f"{_DOOR}__label"]) for name in names}
+        things[row[key]].append(from_values(kind, row, **door, **_beside(kind, own)))
     return things
 
 
 def _thing(row: Any, inside: Mapping[str, Sequence[Any]]) -> Any:
-    beside: dict[str, Any] = {name: _door_named(row) for name in _door_names(row.facts)}
-    for fact, declared in rows_of(row.facts):
+    label = row.door and row.door.label if _door_names(row.facts) else None
+    door = {name: _door(row.choose, label) for name in _door_names(row.facts)}
+    return from_row(row.facts, row, **door, **_beside(row.facts, inside))
+
+
+def _beside(kind: type, inside: Mapping[str, Sequence[Any]]) -> dict[str, Any]:
+    """What a thing holds of other things: all of them, or the one that there may be."""
+    beside: dict[str, Any] = {}
+    for fact, declared in rows_of(kind):
         held = inside.get(fact.name, ())
         beside[fact.name] = tuple(held) if declared.most > 1 else next(iter(held), None)
-    return from_row(row.facts, row, **beside)
+    return beside
 
 
-def _door_names(kind: type) -> list[str]:
-    return [fact.name for fact in facts_of(kind) if isinstance(fact.declared, DoorName)]
+@cache
+def _door_names(kind: type) -> tuple[str, ...]:
+    return tuple(fact.name for fact in facts_of(kind) if isinstance(fact.declared, DoorName))
 
 
-def _door_named(row: Any) -> str | None:
-    if row.choose:
-        return CHOOSE
-    return None if row.door is None else str(row.door.label)
+def _door(choose: bool, label: str | None) -> str | None:  # noqa: FBT001 - a column of the row
+    return CHOOSE if choose else label
 
 
 def _at_hand(row: Kept) -> Any:

@@ -11,6 +11,8 @@ import gzip
 import json
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
+from itertools import cycle
+from math import inf
 
 from django.test import Client, override_settings
 from django.urls import reverse
@@ -29,8 +31,12 @@ from tests.factories import NOW
 ROUNDS = 25
 TIMES_OVER = 8
 MOST_TIMES = 2
+WIDTHS = 16
+
+PARTS = ("its answer", "findings and fronts", "the last step", "the next row")
 
 Answer = Callable[[], bytes]
+Edits = dict[str, Sequence[Answer]]
 
 
 def figures() -> Iterator[Figure]:
@@ -45,9 +51,7 @@ def figures() -> Iterator[Figure]:
         large = job_import(kitchen=kitchen, shop=demo.shop, at=NOW, by=owner)
         client = Client(SERVER_NAME="localhost")
         client.force_login(owner)
-        jobs = [dict(_edits(client, job)) for job in (demo, large)]
-        for what in jobs[0]:
-            yield from _beside_demo(what, *(job[what] for job in jobs))
+        yield from _compared(*(dict(_edits(client, job)) for job in (demo, large)))
 
 
 def _edits(client: Client, job: Job) -> Iterator[tuple[str, Sequence[Answer]]]:
@@ -66,29 +70,36 @@ def _get(client: Client, address: str, part: str) -> bytes:
 
 
 def _cell(client: Client, job: Job) -> Answer:
-    """One cabinet's width, a little more and as it was by turns."""
+    """One cabinet's width, each time another: nothing that was worked out once comes again."""
     cabinet = Cabinet.objects.filter(job=job).order_by("position")[0]
     cell = f"cabinet-{cabinet.pk}-width"
-    widths = [write(width, job.unit) for width in (cabinet.width, cabinet.width + CHANGE)]
     address = f"{reverse('fronts:cells-save', args=[job.pk])}?wall={cabinet.wall}"
+    widths = (cabinet.width + CHANGE * step / WIDTHS for step in range(WIDTHS))
+    said = cycle(write(width, job.unit) for width in widths)
+    seen = [next(said)]
 
     def post() -> bytes:
-        seen = json.dumps({cell: widths[0]})
-        widths.reverse()
-        typed = {cell: widths[0], "seen": seen}
+        typed = {cell: next(said), "seen": json.dumps({cell: seen[0]})}
+        seen[0] = typed[cell]
         return content(client.post(address, typed, headers={"HX-Request": "true"}))
 
     return post
 
 
-def _beside_demo(what: str, demo: Sequence[Answer], large: Sequence[Answer]) -> Iterator[Figure]:
-    """The demo's and the large job's, asked for by turns: each part of either a best time."""
-    times = [[[best_ms(part, 1) for part in job] for job in (demo, large)] for _ in range(ROUNDS)]
-    sizes = [[len(gzip.compress(part())) for part in job] for job in (demo, large)]
-    for part, named in enumerate(("its answer", "findings and fronts", "the last step", "the next row")):
-        few, many = (min(each[job][part] for each in times) for job in (0, 1))
-        yield Figure(f"{what}, {named}: on the demo", few, "ms")
-        yield Figure(f"  on {TIMES_OVER} times as many cabinets", many, "ms")
-    few, many = (sum(map(min, zip(*(each[job] for each in times)))) for job in (0, 1))
-    yield Figure(f"{what}, all of it: in times of the demo's time", many / few, "times", MOST_TIMES)
-    yield Figure("  in times of its bytes", sum(sizes[1]) / sum(sizes[0]), "times", MOST_TIMES)
+def _compared(demo: Edits, large: Edits) -> Iterator[Figure]:
+    """Every part of every edit in either job, asked for by turns: the best time of each."""
+    asked = [(job, what, part) for what in demo for part in range(len(PARTS)) for job in (0, 1)]
+    jobs = (demo, large)
+    times = dict.fromkeys(asked, inf)
+    for _ in range(ROUNDS):
+        for job, what, part in asked:
+            took = best_ms(jobs[job][what][part], 1)
+            times[job, what, part] = min(times[job, what, part], took)
+    for what in demo:
+        for part, named in enumerate(PARTS):
+            yield Figure(f"{what}, {named}: on the demo", times[0, what, part], "ms")
+            yield Figure(f"  on {TIMES_OVER} times as many cabinets", times[1, what, part], "ms")
+        ms = [sum(times[job, what, part] for part in range(len(PARTS))) for job in (0, 1)]
+        sizes = [sum(len(gzip.compress(part())) for part in job[what]) for job in jobs]
+        yield Figure(f"{what}, all of it, in the demo's time", ms[1] / ms[0], "times", MOST_TIMES)
+        yield Figure("  in its bytes", sizes[1] / sizes[0], "times", MOST_TIMES)

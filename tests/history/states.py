@@ -14,7 +14,7 @@ from fronts.rules.items import HandleItem
 from fronts.rules.kitchen import Point
 from fronts.rules.practice import inches
 from fronts.rules.wall_facts import Thing
-from fronts.selectors.kitchens import schedule_of
+from fronts.selectors.schedules import schedule_of
 from fronts.services.along_wall import standing_move
 from fronts.services.boxes import box_make, box_remove
 from fronts.services.cabinets import cabinet_copy, cabinet_delete

@@ -13,10 +13,10 @@ from fronts.selectors.kitchens import (
     front_of,
     opening_of,
     openings_of,
-    schedule_of,
     thing_of,
     things_of,
 )
+from fronts.selectors.schedules import schedule_of
 from shopjobs.models import Job, Person
 from tests.factories import (
     BoxFactory,

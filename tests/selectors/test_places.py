@@ -11,7 +11,8 @@ from fronts.jobfile import write
 from fronts.models import Cabinet
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.wall_facts import Thing, Wall
-from fronts.selectors.kitchens import placed_kitchen_of, schedule_of
+from fronts.selectors.kitchens import placed_kitchen_of
+from fronts.selectors.schedules import schedule_of
 from fronts.services.imports import job_import
 from fronts.sheets.fitting import content
 from fronts.sheets.job_source import source_of_job

@@ -14,10 +14,11 @@ from fronts.rules.fits import FitFacts, Gaps, RecordedFit
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
-from fronts.selectors.kitchens import fit_records_of, schedule_of
+from fronts.selectors.kitchens import fit_records_of
 from fronts.selectors.order_lists import items_known
 from fronts.selectors.orders import order_lines
 from fronts.selectors.records import records_of
+from fronts.selectors.schedules import schedule_of
 from fronts.services.fits import fit_record
 from fronts.services.history import revision_undo
 from fronts.services.imports import job_import

@@ -4,8 +4,8 @@ import pytest
 from django.core.exceptions import ValidationError
 
 from fronts.models import OrderCheck
-from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.order_lists import items_known
+from fronts.selectors.schedules import schedule_of
 from fronts.services.order_lists import order_line_check, order_line_uncheck
 from shopjobs.models import Job, Person
 from tests.factories import HINGES, NOW, BoxFactory, CabinetFactory, OpeningFactory, overlaid

@@ -9,8 +9,9 @@ from fronts.models import FitRecord, Front, Opening, OrderCheck
 from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
-from fronts.selectors.kitchens import fit_records_of, schedule_of
+from fronts.selectors.kitchens import fit_records_of
 from fronts.selectors.orders import OrderLine, order_lines
+from fronts.selectors.schedules import schedule_of
 from fronts.services.boxes import box_remove
 from fronts.services.fits import fit_record
 from fronts.services.openings import opening_delete

@@ -11,7 +11,7 @@ import pytest
 from django.core.management import call_command
 
 from fronts.rules.fingerprint import fingerprint, parts_fingerprint
-from fronts.selectors.kitchens import schedule_of
+from fronts.selectors.schedules import schedule_of
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.shop_files.exporting import shop_export
 from shopjobs.services.shop_files.importing import shop_import

@@ -9,7 +9,7 @@ from django.db.models import ForeignKey, Model, QuerySet
 from fronts.models import FitRecord, Front
 from fronts.rules.fits import FitFacts, Gaps
 from fronts.rules.practice import inches
-from fronts.selectors.kitchens import schedule_of
+from fronts.selectors.schedules import schedule_of
 from fronts.services.cabinets import cabinet_delete
 from fronts.services.fits import fit_record
 from fronts.services.imports import job_import

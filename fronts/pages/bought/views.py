@@ -14,8 +14,9 @@ from fronts.pages.shared.finding_links import Ways
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.results import Schedule
-from fronts.selectors.kitchens import cabinets_of, schedule_of
+from fronts.selectors.labels import keys_by_label
 from fronts.selectors.receipts import received
+from fronts.selectors.schedules import schedule_of
 from fronts.services.receipts import fronts_receive, receipt_drop, receipt_take_back
 from shopjobs.access import SignedInRequest, may
 from shopjobs.models import Job
@@ -96,8 +97,7 @@ def _page(
 
 
 def _list(request: SignedInRequest, job: Job, schedule: Schedule) -> BoughtList:
-    ways = Ways(job, list(cabinets_of(job)), may_edit=may(request.user, "edit_kitchen"))
-    ways.of_fronts(schedule)
+    ways = Ways(job, keys_by_label(job), may_edit=may(request.user, "edit_kitchen"))
     return bought_list(received(job, schedule), job.unit, ways.front)
 
 

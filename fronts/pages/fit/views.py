@@ -25,8 +25,8 @@ from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.fits import hung_as
 from fronts.rules.planned_gap import planned_gaps
 from fronts.rules.results import Front
-from fronts.rules.schedule import schedule as schedule_for
 from fronts.selectors.kitchens import fit_records_of, front_keys_of, placed_kitchen_of
+from fronts.selectors.schedules import schedule_for
 from fronts.services.fits import fit_record
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -39,7 +39,7 @@ CABINET = "fronts/fit/cabinet.html"
 def job_fit(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the job's cabinets by wall, and which of them are fitted."""
     kitchen = placed_kitchen_of(job)
-    walls = walls_of(kitchen, schedule_for(kitchen), cabinet_numbers(job), fit_records_of(job))
+    walls = walls_of(kitchen, schedule_for(job, kitchen), cabinet_numbers(job), fit_records_of(job))
     rows = [row for wall in walls for row in wall.cabinets if row.fronts]
     context = {
         "job": job,
@@ -135,7 +135,7 @@ def _page(
         "sizes": size(unit, cabinet.width, cabinet.height, cabinet.depth),
         "before": at.before,
         "after": at.after,
-        "findings": findings_with_links(request, at.job, at.schedule, about.every, back=back),
+        "findings": findings_with_links(request, at.job, about.every, back=back),
         "stopped": bool(about.stops),
         "elevation": elevation_of(at.schedule, at.kitchen, cabinet.label),
         "fronts": [_front(at, front, form) for front in at.fronts],

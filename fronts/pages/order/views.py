@@ -13,8 +13,8 @@ from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.results import Schedule
-from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.orders import order_check_of
+from fronts.selectors.schedules import schedule_of
 from fronts.services.order_lists import order_line_check, order_line_uncheck
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job

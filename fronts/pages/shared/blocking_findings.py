@@ -6,20 +6,19 @@ from dataclasses import replace
 from fronts.figures.findings import findings_of
 from fronts.pages.shared.finding_links import FindingRow, Link, Ways
 from fronts.rules.results import Finding, Schedule
-from fronts.selectors.kitchens import cabinets_of
+from fronts.selectors.labels import keys_by_label
 from shopjobs.access import SignedInRequest, may
 from shopjobs.models import Job
 
 
 def blocking_findings(request: SignedInRequest, job: Job, schedule: Schedule) -> list[FindingRow]:
     """The stops of a schedule."""
-    return findings_with_links(request, job, schedule, findings_of(schedule).stops)
+    return findings_with_links(request, job, findings_of(schedule).stops)
 
 
 def findings_with_links(
     request: SignedInRequest,
     job: Job,
-    schedule: Schedule,
     findings: Sequence[Finding],
     *,
     back: str = "",
@@ -32,8 +31,7 @@ def findings_with_links(
         return []
     may_edit = may(request.user, "edit_kitchen")
     may_set = may(request.user, "standard")
-    ways = Ways(job, list(cabinets_of(job)), may_edit=may_edit, may_set=may_set)
-    ways.of_fronts(schedule)
+    ways = Ways(job, keys_by_label(job), may_edit=may_edit, may_set=may_set)
     return [
         replace(row, links=tuple(_says(each, back, may_edit=may_edit) for each in row.links))
         for row in ways.findings(findings)

@@ -6,12 +6,11 @@ from functools import cached_property
 
 from django.urls import reverse
 
-from fronts.models import Cabinet
 from fronts.pages.shared.standard_links import standard_address
 from fronts.pages.shared.thing_addresses import path_of
-from fronts.rules.labels import numbered, opening_label
-from fronts.rules.results import Finding, Level, Schedule
+from fronts.rules.results import Finding, Level
 from fronts.selectors.kitchens import things_by_label
+from fronts.selectors.labels import KeysByLabel
 from shopjobs.models import Job
 
 _OF_BOXES = frozenset({"box-missing", "box-does-not-fit", "slide-not-measured", "no-slide-fits"})
@@ -55,28 +54,11 @@ class Ways:
     """Addresses of a job's forms by the labels that drawings and findings use."""
 
     def __init__(
-        self,
-        job: Job,
-        cabinets: Sequence[Cabinet],
-        *,
-        may_edit: bool,
-        may_set: bool = False,
+        self, job: Job, keys: KeysByLabel, *, may_edit: bool, may_set: bool = False
     ) -> None:
         """`may_edit` the job's kitchen, and `may_set` the shop's standard."""
-        self.job, self.may_edit, self.may_set = job, may_edit, may_set
-        self._ways: dict[str, str] = {}
-        self._boxes: dict[str, str] = {}
-        self._openings: dict[str, str] = {}
-        if may_edit:
-            self._ways |= {c.label: _to("cabinet-edit", job, c.pk) for c in cabinets}
-        name = "opening-edit" if may_edit else "opening-measured"
-        for cabinet in cabinets:
-            for opening in cabinet.openings.all():
-                label = opening_label(cabinet.label, opening.label)
-                self._openings[label] = _to(name, job, opening.pk)
-                if may_edit and opening.closing.on_box:
-                    for index, front in enumerate(numbered(label, len(opening.fronts.all()))):
-                        self._boxes[front] = _to("box-edit", job, opening.pk, index)
+        self.job, self.keys = job, keys
+        self.may_edit, self.may_set = may_edit, may_set
 
     @cached_property
     def _things(self) -> dict[str, str]:
@@ -89,16 +71,9 @@ class Ways:
             for label, key in things
         }
 
-    def of_fronts(self, schedule: Schedule) -> None:
-        """Learn the labels of the fronts: each leads to its opening."""
-        for front in schedule.fronts:
-            way = self._openings.get(opening_label(front.cabinet, front.opening))
-            if way is not None:
-                self._openings[front.label] = way
-
     def front(self, label: str) -> str:
         """The address of the form of the front's opening."""
-        return self._openings.get(label, f"#{label}")
+        return self._opening(label) or f"#{label}"
 
     def findings(self, found: Sequence[Finding]) -> list[FindingRow]:
         """The findings as the page shows them."""
@@ -128,15 +103,30 @@ class Ways:
     def _places(self, finding: Finding) -> list[Link]:
         links = []
         for label in finding.where:
-            way = self._boxes.get(label) if finding.code in _OF_BOXES else None
-            way = way or self._openings.get(label) or self._ways.get(label)
-            way = way or self._things.get(label)
+            box = self._box(label) if finding.code in _OF_BOXES else None
+            way = box or self._opening(label) or self._cabinet(label) or self._things.get(label)
             if way is not None:
-                words = f"Box of {label}" if way == self._boxes.get(label) else label
-                links.append(Link(words, way))
+                links.append(Link(f"Box of {label}" if box else label, way))
         if self.may_edit and finding.code in _OF_STOCK:
             links.append(Link("This job's stock", _to("job-stock", self.job)))
         return links
+
+    def _cabinet(self, label: str) -> str | None:
+        key = self.keys.cabinets.get(label) if self.may_edit else None
+        return None if key is None else _to("cabinet-edit", self.job, key)
+
+    def _opening(self, label: str) -> str | None:
+        """The form of an opening, or of the opening that a front is in."""
+        key = self.keys.openings.get(label)
+        if key is None:
+            key, _ = self.keys.fronts.get(label, (None, 0))
+        name = "opening-edit" if self.may_edit else "opening-measured"
+        return None if key is None else _to(name, self.job, key)
+
+    def _box(self, label: str) -> str | None:
+        if not self.may_edit or label not in self.keys.on_box:
+            return None
+        return _to("box-edit", self.job, *self.keys.fronts[label])
 
 
 def _to(name: str, job: Job, *args: int | str) -> str:

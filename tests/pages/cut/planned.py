@@ -7,7 +7,7 @@ from django.test import Client
 from fronts.models import CutPlan, PlanState
 from fronts.rules.cutting_groups import CuttingGroup, cutting_groups
 from fronts.rules.practice import inches
-from fronts.selectors.kitchens import schedule_of
+from fronts.selectors.schedules import schedule_of
 from shopjobs.models import Job
 from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
 from tests.queue_work import work_off

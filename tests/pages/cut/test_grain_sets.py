@@ -7,7 +7,7 @@ from django.test import Client
 
 from fronts.models import Front
 from fronts.rules.practice import inches
-from fronts.selectors.kitchens import schedule_of
+from fronts.selectors.schedules import schedule_of
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import CabinetFactory, OpeningFactory, overlaid

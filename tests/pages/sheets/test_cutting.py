@@ -9,7 +9,7 @@ from pypdf import PdfReader
 
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
-from fronts.selectors.kitchens import schedule_of
+from fronts.selectors.schedules import schedule_of
 from fronts.services.cutting import Asked, plan_begin
 from fronts.services.cutting_requests import usual_request
 from shopjobs.models import Job, Person

@@ -9,7 +9,7 @@ from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.kinds import GRAIN_WAYS
 from fronts.selectors.grain_sets import named_fronts
-from fronts.selectors.kitchens import schedule_of
+from fronts.selectors.schedules import schedule_of
 from fronts.services.grain_sets import grain_set_end, grain_set_save
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job

@@ -17,8 +17,8 @@ from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
-from fronts.selectors.kitchens import schedule_of
 from fronts.selectors.plans import finished_plan, latest_plan
+from fronts.selectors.schedules import schedule_of
 from fronts.services.cutting import plan_begin, plan_cancel
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job

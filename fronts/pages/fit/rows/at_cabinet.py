@@ -12,13 +12,13 @@ from fronts.rules.fingerprint import fingerprint
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Front, Schedule
-from fronts.rules.schedule import schedule as schedule_for
 from fronts.selectors.kitchens import (
     cabinets_of,
     fit_records_of,
     openings_of,
     placed_kitchen_of,
 )
+from fronts.selectors.schedules import schedule_for
 from shopjobs.models import Job
 
 
@@ -84,7 +84,7 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
     cabinet = next((each for each in kitchen.cabinets if each.label == label), None)
     if cabinet is None:
         raise ObjectDoesNotExist
-    schedule = schedule_for(kitchen)
+    schedule = schedule_for(job, kitchen)
     openings = openings_of(job, number)
     return AtCabinet(
         job=job,

@@ -9,8 +9,8 @@ from fronts.drawings.drawing import SCREEN
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
-from fronts.rules.schedule import schedule
 from fronts.selectors.kitchens import placed_kitchen_of
+from fronts.selectors.schedules import schedule_for
 from shopjobs.models import Job
 
 ROOM = (420_00, 400_00)
@@ -23,7 +23,7 @@ def drawn_cabinet(job: Job, label: str) -> SafeString:
     kitchen = placed_kitchen_of(job)
     if all(each.label != label for each in kitchen.cabinets):
         return SafeString("")
-    return drawing_of(schedule(kitchen), kitchen, label)
+    return drawing_of(schedule_for(job, kitchen), kitchen, label)
 
 
 def drawing_of(found: Schedule, kitchen: Kitchen, label: str) -> SafeString:

@@ -1,6 +1,6 @@
 """The front schedule as rows of a table."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from dataclasses import dataclass
 
 from fronts.drawings.svg import safe_id
@@ -23,7 +23,6 @@ class FrontRow:
     """
 
     line: FrontLine
-    wall: str
     href: str
     anchor: str
     kind: str
@@ -33,12 +32,17 @@ class FrontRow:
     differs: str
 
 
-def front_rows(schedule: Schedule, kitchen: Kitchen, way: Callable[[str], str]) -> list[FrontRow]:
-    """The schedule's fronts in their order; a gap wider than the shop fills is none."""
-    unit, farthest, differs = kitchen.job.unit, kitchen.practice.filler, differing_fronts(kitchen)
+def front_rows(
+    schedule: Schedule, kitchen: Kitchen, way: Callable[[str], str], walls: Collection[str]
+) -> list[FrontRow]:
+    """The fronts on these walls, as scheduled; a gap wider than the shop fills is none."""
+    unit, farthest = kitchen.job.unit, kitchen.practice.filler
+    there = tuple(cabinet for cabinet in kitchen.cabinets if cabinet.wall in walls)
+    differs = differing_fronts(there, unit)
     return [
         _row(front, unit, way(front.label), farthest, differs.get(front.label, ""))
         for front in schedule.fronts
+        if front.wall in walls
     ]
 
 
@@ -46,7 +50,6 @@ def _row(front: Front, unit: str, href: str, farthest: Mm, differs: str) -> Fron
     edges = [front.edges[side] for side in SIDES]
     return FrontRow(
         line=front_line(front, unit),
-        wall=front.wall,
         href=href,
         anchor=safe_id("front", front.label),
         kind=name_of(front.kind),

@@ -103,16 +103,14 @@ def run_rows(
     unit: str,
     typed: Typed = NOTHING_TYPED,
 ) -> list[RunRows]:
-    """What stands on a wall, run by run in its order along the wall."""
+    """What stands on a wall, all of it given, run by run in its order along the wall."""
     rows: dict[str, CabinetRow | StandingRow] = {}
     runs, places = runs_of(kitchen), places_in(kitchen)
     for cabinet in cabinets:
-        if cabinet.wall == wall:
-            facts = kitchen.cabinet(cabinet.label)
-            rows[cabinet.label] = cabinet_row(cabinet, facts, kitchen.job, places, typed)
+        facts = kitchen.cabinet(cabinet.label)
+        rows[cabinet.label] = cabinet_row(cabinet, facts, kitchen.job, places, typed)
     for thing in things:
-        if thing.wall == wall:
-            rows[thing.label] = standing_row(thing, unit, places, typed)
+        rows[thing.label] = standing_row(thing, unit, places, typed)
     found = (
         RunRows(RUNS[run], tuple(rows[placed.what.label] for placed in standing))
         for run, standing in runs.get(wall, {}).items()

@@ -12,7 +12,7 @@ from fronts.pages.measure.forms.lines import LinesForm
 from fronts.pages.measure.forms.new_cabinet import NewCabinetForm
 from fronts.pages.measure.forms.new_row import NewRowForm
 from fronts.pages.measure.rows.cells import NOTHING_TYPED, Typed
-from fronts.pages.measure.rows.fronts import FrontRow, front_rows
+from fronts.pages.measure.rows.fronts import front_rows
 from fronts.pages.measure.rows.marks import marks_of
 from fronts.pages.measure.rows.walls import left_over, wall_shown
 from fronts.pages.measure.things.others import OTHERS
@@ -34,8 +34,8 @@ from fronts.pages.shared.job_view import job_view
 from fronts.pages.shared.wall_addresses import EVERY, WALL, wall_query
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.runs import stood
-from fronts.rules.schedule import schedule
-from fronts.selectors.kitchens import labelled
+from fronts.selectors.labels import keys_by_label
+from fronts.selectors.schedules import schedule_for
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, may
 from shopjobs.models import Job
@@ -128,14 +128,9 @@ def worked_out(
     job: Job, kitchen: Kitchen, wall: str, *, may_edit: bool, may_set: bool
 ) -> dict[str, Any]:
     """Everything on the page that the schedule says; each part once a template shows it."""
-    found = schedule(kitchen)
-    ways = Ways(job, labelled(job), may_edit=may_edit, may_set=may_set)
-    ways.of_fronts(found)
+    found = schedule_for(job, kitchen)
+    ways = Ways(job, keys_by_label(job), may_edit=may_edit, may_set=may_set)
     walls = [one for one in kitchen.wall_names if wall in (EVERY, one)]
-
-    def fronts() -> list[FrontRow]:
-        rows = front_rows(found, kitchen, ways.front)
-        return [row for row in rows if row.wall in walls]
 
     findings = cache(lambda: ways.findings(found.findings))
     return {
@@ -146,7 +141,7 @@ def worked_out(
         "tally": tally(found.findings),
         "to_settle": bool(found.findings),
         "has_fronts": any(front.wall in walls for front in found.fronts),
-        "fronts": cache(fronts),
+        "fronts": cache(partial(front_rows, found, kitchen, ways.front, walls)),
     }
 
 

@@ -148,7 +148,8 @@ def wall_head(kitchen: Kitchen, wall: str) -> Context:
 
 def wall_rows(job: Job, kitchen: Kitchen, wall: str, typed: Typed) -> Context:
     """The rows of a wall's table."""
-    cabinets, things = list(cabinets_of(job)), list(things_of(job, OTHERS.table))
+    cabinets = list(cabinets_of(job).filter(wall=wall))
+    things = list(things_of(job, OTHERS.table).filter(wall=wall))
     runs = run_rows(wall, kitchen, cabinets, things, unit=job.unit, typed=typed)
     return {"runs": runs, "columns": tuple(SAYS.values()), "faults": typed.faults}
 

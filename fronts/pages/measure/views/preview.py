@@ -23,9 +23,9 @@ from fronts.pages.shared.job_view import found_or_404, job_view
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.past_cabinet import ends_past
 from fronts.rules.runs import stood
-from fronts.rules.schedule import schedule
 from fronts.rules.validity import tidied
 from fronts.selectors.kitchens import cabinet_of, opening_of
+from fronts.selectors.schedules import schedule_for
 from fronts.services.saved_faces import faces_of
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest
@@ -45,7 +45,7 @@ def cabinet_new_preview(request: SignedInRequest, job: Job) -> HttpResponse:
     if not form.is_valid() or _taken(kitchen, form.entered.label):
         return _not_yet(request, "cabinet-new")
     cabinet = form.entered
-    return _drawn(request, "cabinet-new", with_cabinet(kitchen, cabinet, None), cabinet)
+    return _drawn(request, job, "cabinet-new", with_cabinet(kitchen, cabinet, None), cabinet)
 
 
 @job_view("edit_kitchen", "GET")
@@ -62,7 +62,7 @@ def cabinet_preview(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     cabinet = replace(form.entered, openings=tuple(openings), standard=before.standard)
     if any(ends_past(opening, cabinet) for opening in cabinet.openings):
         return _not_yet(request, target)
-    return _drawn(request, target, with_cabinet(kitchen, cabinet, before.label), cabinet)
+    return _drawn(request, job, target, with_cabinet(kitchen, cabinet, before.label), cabinet)
 
 
 @job_view("edit_kitchen", "GET")
@@ -96,7 +96,7 @@ def face_preview(request: SignedInRequest, job: Job) -> HttpResponse:
         if openings is None:
             openings = before.openings
         cabinet = replace(before, openings=tuple(openings))
-        return _as_typed(request, with_cabinet(kitchen, cabinet, label), label)
+        return _as_typed(request, job, with_cabinet(kitchen, cabinet, label), label)
     raise Http404
 
 
@@ -110,12 +110,12 @@ def row_new_preview(request: SignedInRequest, job: Job) -> HttpResponse:
     if not form.is_valid() or not form.entered.cabinets:
         return _as_typed_not_yet(request)
     cabinet = form.entered.cabinets[0]
-    return _as_typed(request, with_cabinet(kitchen, cabinet, None), cabinet.label)
+    return _as_typed(request, job, with_cabinet(kitchen, cabinet, None), cabinet.label)
 
 
-def _as_typed(request: SignedInRequest, kitchen: Kitchen, label: str) -> HttpResponse:
+def _as_typed(request: SignedInRequest, job: Job, kitchen: Kitchen, label: str) -> HttpResponse:
     kitchen = stood(kitchen)
-    drawing = drawing_of(schedule(kitchen), kitchen, label)
+    drawing = drawing_of(schedule_for(job, kitchen), kitchen, label)
     return render(request, AS_TYPED, {"drawing": drawing, "label": label})
 
 
@@ -142,7 +142,7 @@ def _opening(
     if before is None:
         openings.append(opening)
     changed = replace(around, openings=tuple(openings))
-    return _drawn(request, target, with_cabinet(kitchen, changed, around.label), changed)
+    return _drawn(request, job, target, with_cabinet(kitchen, changed, around.label), changed)
 
 
 def _taken(kitchen: Kitchen, label: str, *, but: Cabinet | None = None) -> bool:
@@ -150,10 +150,10 @@ def _taken(kitchen: Kitchen, label: str, *, but: Cabinet | None = None) -> bool:
 
 
 def _drawn(
-    request: SignedInRequest, target: str, kitchen: Kitchen, cabinet: Cabinet
+    request: SignedInRequest, job: Job, target: str, kitchen: Kitchen, cabinet: Cabinet
 ) -> HttpResponse:
     kitchen = stood(kitchen)
-    cabinet, found = kitchen.cabinet(cabinet.label), schedule(kitchen)
+    cabinet, found = kitchen.cabinet(cabinet.label), schedule_for(job, kitchen)
     about = findings_of(found, places_at(cabinet, found.fronts_of(cabinet.label)))
     context = {
         "drawing": drawing_of(found, kitchen, cabinet.label),

@@ -10,7 +10,7 @@ from fronts.figures.sizes import size
 from fronts.rules.kitchen import Cabinet, Kitchen, Opening
 from fronts.rules.labels import opening_label
 from fronts.rules.site_sizes import NAMES, missing
-from fronts.selectors.kitchens import opening_keys_of
+from fronts.selectors.labels import keys_by_label
 from shopjobs.models import Job
 
 
@@ -71,7 +71,7 @@ class Stop:
 
 def stops_of(job: Job, kitchen: Kitchen) -> list[Stop]:
     """The openings in the order in which one walks along the walls."""
-    keys = opening_keys_of(job)
+    keys = keys_by_label(job).openings
     return [
         Stop(job, keys[label], cabinet, opening)
         for wall in kitchen.wall_names
