@@ -81,7 +81,7 @@ def own_standard(part: Fraction) -> dict[str, Any]:
     usual = columns_of(DEFAULTS)
     bands = dict.fromkeys(("band_left", "band_right", "band_top", "band_bottom"), f"E-{part}")
     told = {name: f"{name} {part}" for name, value in usual.items() if isinstance(value, str)}
-    words = {**told, "mount": "inset", "made_by": "here", **bands}
+    words = {**told, "mount": "inset", "made_by": "here", "front_build": "five-piece", **bands}
     sizes = {name: _of(value, part) for name, value in usual.items() if name not in words}
     said = {name: size for name, size in sizes.items() if not name.startswith("reveal_")}
     return {**said, **words}

@@ -6,8 +6,7 @@ from datetime import datetime
 from typing import Any
 
 from fronts.facts.rows import column_names, columns_of, from_row, from_values
-from fronts.models import Box, Cabinet, DoorOnHand, Front, Opening, ShopStandard, Stock
-from fronts.models.standard import JobStandard
+from fronts.models import Box, Cabinet, DoorOnHand, Front, Opening, Stock
 from fronts.rules.box_facts import Box as BoxFacts
 from fronts.rules.box_facts import ShelfPins
 from fronts.rules.kinds import CLOSINGS
@@ -19,6 +18,7 @@ from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Standard
 from fronts.selectors.kitchens import opening_of
 from fronts.services import boxes, cabinets, openings, standards, stock, things
+from fronts.services.standards import Level, Owner
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import stock_in_force
 from fronts.snapshot.things import at_hand, bare
@@ -39,9 +39,7 @@ def client_set(job: Job, client: str, at: datetime, by: Person) -> Job:
     return jobs.job_change(job=job, at=at, by=by, **said)
 
 
-def standard_set(
-    *, owner: Shop | Job | Cabinet | Opening, at: datetime, by: Person | None = None, **said: Any
-) -> ShopStandard | JobStandard | Cabinet | Opening:
+def standard_set(*, owner: Owner, at: datetime, by: Person | None = None, **said: Any) -> Level:
     """A level says this too; an overlay lets go of the reveal, and the other way round."""
     _only_known(said, Standard)
     held = columns_of(standard_of(standards.level_of(owner)))

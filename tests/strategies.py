@@ -9,8 +9,16 @@ from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn
 
 from fronts.rules.box_facts import Box, BoxToMake, ShelfPins
-from fronts.rules.kinds import CabinetBuild, ClosedBy, Hinged, SlideKind, Unit
-from fronts.rules.kitchen import CHOOSE, Cabinet, FrontFacts, Kitchen, Measured, Opening
+from fronts.rules.kinds import CabinetBuild, CabinetKind, ClosedBy, Hinged, SlideKind, Unit
+from fronts.rules.kitchen import (
+    CHOOSE,
+    Cabinet,
+    FrontFacts,
+    KindStandard,
+    Kitchen,
+    Measured,
+    Opening,
+)
 from fronts.rules.lengths import INCH, Mm, floor_to
 from fronts.rules.machine_facts import ANY_MACHINE, Machine
 from fronts.rules.validity import belongs, tidied
@@ -38,11 +46,20 @@ def kitchens(draw: DrawFn, *, most_cabinets: int = 4) -> Kitchen:
     return Kitchen(
         job=draw(jobs(unit)),
         standard=draw(standards(unit, laps=True)),
+        kind_standards=draw(kind_standards(unit)),
         cabinets=draw(runs(unit, most_cabinets, tuple(each.label for each in named))),
         doors_on_hand=named,
         stock=draw(stocks(unit)),
         practice=draw(practices(unit)),
     )
+
+
+@st.composite
+def kind_standards(draw: DrawFn, unit: Unit) -> tuple[KindStandard, ...]:
+    """Mostly none; else what some kinds of cabinet do otherwise."""
+    some: tuple[tuple[CabinetKind, ...], ...] = ((), (), ("wall",), ("base", "tall"))
+    kinds = draw(st.sampled_from(some))
+    return tuple(KindStandard(kind, draw(standards(unit))) for kind in kinds)
 
 
 @st.composite

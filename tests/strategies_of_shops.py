@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn, SearchStrategy
 
 from fronts.rules.job_facts import JobFacts, Stock
-from fronts.rules.kinds import Unit
+from fronts.rules.kinds import FRONT_BUILDS, Unit
 from fronts.rules.kitchen import DoorOnHand, KnobHole, Point
 from fronts.rules.lengths import INCH, Mm
 from fronts.rules.practice import PRACTICE, Practice
@@ -53,6 +53,10 @@ def standards(draw: DrawFn, unit: Unit, *, laps: bool = False) -> Standard:
         least_gap=draw(st.none() | lengths(unit, 1, 2)),
         inset_gap=draw(st.none() | sides(unit, 2, 5)),
         front_thickness=draw(st.none() | lengths(unit, 16, 25)),
+        front_build=draw(st.sampled_from((None, None, *FRONT_BUILDS))),
+        front_material=draw(st.sampled_from((None, None, "cherry", "oak plywood"))),
+        front_handle=draw(st.sampled_from((None, None, "K-1", "no such"))),
+        front_hinge=draw(st.sampled_from((None, None, "H-1", "no such"))),
         trim_limit=draw(st.none() | lengths(unit, 0, 40)),
         least_stile=draw(st.none() | lengths(unit, 30, 50)),
         skin=draw(st.none() | lengths(unit, 1, 5)),

@@ -6,11 +6,14 @@ from typing import Any
 from django import forms
 
 
-class ItemField(forms.ChoiceField):
-    """An item by its code; one that is `named` already may stay, also if it is on no list.
+class ChoiceOrNothing(forms.ChoiceField):
+    """A choice that is asked for once it is shown; `nothing` is what holds where none is made."""
 
-    `nothing` is what holds where none is chosen.
-    """
+    nothing = ""
+
+
+class ItemField(ChoiceOrNothing):
+    """An item by its code; one that is `named` already may stay, also if it is on no list."""
 
     def __init__(self, *, nothing: str = "", **kwargs: Any) -> None:
         self.nothing = nothing

@@ -7,7 +7,7 @@ from fronts.facts.column_words import column_words, in_words
 from fronts.facts.rows import columns_of
 from fronts.rules.fact_kinds import Word
 from fronts.rules.kinds import SIDES
-from fronts.rules.kitchen import Cabinet, FrontFacts
+from fronts.rules.kitchen import Cabinet, FrontFacts, Kitchen
 from fronts.rules.labels import front_labels
 from fronts.rules.standard_keys import Standard
 
@@ -31,14 +31,16 @@ def own_note(standard: Standard, unit: str) -> str:
     return f"own standard: {said}" if len(said) <= _SHORT else "own standard"
 
 
-def differing_fronts(cabinets: Iterable[Cabinet], unit: str) -> dict[str, str]:
+def differing_fronts(cabinets: Iterable[Cabinet], kitchen: Kitchen) -> dict[str, str]:
     """What differs from the job's standard at each of their fronts, by its label, where it does.
 
-    The nearer level comes last: cabinet, opening, front.
+    The nearer level comes last: cabinet kind, cabinet, opening, front.
     """
+    unit = kitchen.job.unit
+    of_kinds = {one.kind: own_words(one.standard, unit) for one in kitchen.kind_standards}
     found = {}
     for cabinet in cabinets:
-        of_cabinet = own_words(cabinet.standard, unit)
+        of_cabinet = (*of_kinds.get(cabinet.kind, ()), *own_words(cabinet.standard, unit))
         for opening in cabinet.openings:
             of_opening = own_words(opening.standard, unit)
             labels = front_labels(cabinet.label, opening)

@@ -11,7 +11,7 @@ from fronts.jobfile.reader import Page, Place, Record
 from fronts.jobfile.records import KEYS as RECORD_KEYS
 from fronts.jobfile.records import records
 from fronts.jobfile.shop_numbers import practice
-from fronts.jobfile.standard import standard
+from fronts.jobfile.standard import kind_standards, standard
 from fronts.jobfile.stated import keys_of, stated, thing
 from fronts.jobfile.stock import stock
 from fronts.jobfile.things import things
@@ -60,6 +60,7 @@ def read_job(text: str) -> JobFile:
     kitchen = Kitchen(
         job=job,
         standard=standard(root),
+        kind_standards=kind_standards(root),
         stock=stock(root),
         practice=practice(root),
         hardware=hardware(root),

@@ -36,7 +36,7 @@ T = TypeVar("T")
 
 
 _NEWER: Mapping[type, frozenset[str]] = {
-    Kitchen: frozenset({"others", "walls", "hardware", "boxes_made_of"}),
+    Kitchen: frozenset({"others", "walls", "kind_standards", "hardware", "boxes_made_of"}),
     FrontFacts: frozenset(
         {
             "handle",
@@ -53,6 +53,10 @@ _NEWER: Mapping[type, frozenset[str]] = {
     Box: frozenset({"shelves", "load_kg"}),
     Standard: frozenset(
         {
+            "front_build",
+            "front_material",
+            "front_handle",
+            "front_hinge",
             "back",
             "band",
             "premill",

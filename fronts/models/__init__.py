@@ -21,7 +21,7 @@ from fronts.models.orders import OrderCheck
 from fronts.models.receipts import FrontReceipt
 from fronts.models.saved_faces import SavedFace
 from fronts.models.sheet_sets import SheetFile, SheetSet
-from fronts.models.standard import JobStandard, ShopStandard
+from fronts.models.standard import JobStandard, KindStandard, ShopStandard
 from fronts.models.stock import ShopNumber, Stock
 from fronts.models.walls import Thing, Wall
 
@@ -30,7 +30,7 @@ __all__ = [
     "Box", "BoxToMake", "BoxesMadeOf", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "Front",
     "FrontReceipt",
     "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
-    "LiftItem",
+    "KindStandard", "LiftItem",
     "Opening", "OrderCheck", "OrderList", "PlanState", "SavedFace", "SheetFile", "SheetSet",
     "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Stock", "Thing", "Wall",
 ]  # fmt: skip

@@ -3,6 +3,8 @@
 from django.db import models
 
 from fronts.facts import WordsField, columns
+from fronts.models.kept import Kept
+from fronts.rules.kitchen import KindStandard as KindFacts
 from fronts.rules.limits import LONGEST_MATERIAL
 from fronts.rules.standard_keys import Standard
 
@@ -35,6 +37,23 @@ class SharedStandard(StandardFields):
 
     class Meta:
         abstract = True
+
+
+class KindStandard(StandardFields, Kept):
+    """What all cabinets of one kind in a job do otherwise than the job."""
+
+    facts, owner = KindFacts, "job"
+
+    job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
+    kind = columns.word(KindFacts, "kind")
+
+    class Meta:
+        constraints = [
+            models.UniqueConstraint(fields=["job", "kind"], name="kind_standard_in_job"),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.get_kind_display()} cabinets"
 
 
 class ShopStandard(SharedStandard):

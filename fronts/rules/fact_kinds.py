@@ -87,6 +87,7 @@ class Text:
     most: int
     empty: str = ""
     hint: str = ""
+    usual: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,11 +108,13 @@ class DoorName:
 
 @dataclass(frozen=True, slots=True)
 class ItemCode:
-    """The code of an item of the shop's list."""
+    """The code of an item of the shop's list; `words` may stand in its place, each as called."""
 
     says: str
     empty: str = ""
     most: int = 40
+    words: tuple[tuple[str, str], ...] = ()
+    usual: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,5 +1,7 @@
 """Findings about knobs and pulls: what their screws go through, and whether they line up."""
 
+from collections.abc import Sequence
+
 from fronts.rules.finding_words import FindingWords
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Finding
@@ -30,3 +32,11 @@ class HandleFindings(FindingWords):
         """A knob or pull that somebody chose and that is not in the shop's list."""
         words = f"{front}: knob or pull {code} was chosen, but it is not in the shop's list."
         return Finding("check", "handle-unknown", (front,), words)
+
+    def standard_handle_unknown(self, fronts: Sequence[str], code: str) -> Finding:
+        """A knob or pull that the standard names and that is not in the shop's list."""
+        words = (
+            f"{', '.join(fronts)}: their standard names knob or pull {code}, which is not in the "
+            "shop's list; they have the first of it."
+        )
+        return Finding("check", "handle-unknown", tuple(fronts), words)

@@ -79,3 +79,11 @@ class HingeFindings(FindingWords):
             "widths will differ."
         )
         return Finding("check", "stiles-differ", (front,), words)
+
+    def standard_hinge_unknown(self, fronts: Sequence[str], code: str) -> Finding:
+        """A hinge that the standard names and that is not in the shop's list."""
+        words = (
+            f"{', '.join(fronts)}: their standard names hinge {code}, which is not in the shop's "
+            "list; theirs are chosen by the rule."
+        )
+        return Finding("check", "hinge-does-not-suit", tuple(fronts), words)

@@ -12,7 +12,7 @@ from fronts.rules.face import Face, Through
 from fronts.rules.item_kinds import HandleWay
 from fronts.rules.items import HandleItem
 from fronts.rules.kinds import FRONT_KINDS, FrontKind
-from fronts.rules.kitchen import FrontFacts, Kitchen, Point
+from fronts.rules.kitchen import Kitchen, Point
 from fronts.rules.lengths import NOTHING, Mm
 
 HalfSpan: TypeAlias = tuple[Mm, Mm]
@@ -40,10 +40,10 @@ class Handle:
         return len(self.holes)
 
 
-def handle_of(decided: FrontFacts, kitchen: Kitchen) -> HandleItem | None:
-    """The handle that somebody chose, else the shop's first; None where it has entered none."""
+def handle_of(code: str | None, kitchen: Kitchen) -> HandleItem | None:
+    """The handle of this code, else the shop's first; None where it has entered none."""
     items = kitchen.hardware.handles
-    chosen = (item for item in items if item.code == decided.handle)
+    chosen = (item for item in items if item.code == code)
     return next(chosen, items[0] if items else None)
 
 

@@ -63,7 +63,7 @@ class HungDoor:
     @property
     def chosen(self) -> Hinge | None:
         """The hinge that somebody chose for it, if the shop has it."""
-        code = self.laid.decided.hinge
+        code = self.laid.hinge
         return next((hinge for hinge in self.hinges if hinge.item.code == code), None)
 
 

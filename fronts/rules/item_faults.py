@@ -1,15 +1,23 @@
 """What an item of hardware can't be by itself; by the names of its facts."""
 
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 
-from fronts.rules.items import EDGE_WORDS, BandItem, HandleItem, HingeItem, LiftItem, SlideItem
+from fronts.rules.items import (
+    BY_RULE,
+    EDGE_WORDS,
+    BandItem,
+    HandleItem,
+    HingeItem,
+    LiftItem,
+    SlideItem,
+)
 from fronts.rules.kinds import is_inset
 from fronts.rules.screws import A_THREAD, is_thread
 
 
 def hinge_faults(hinge: HingeItem) -> dict[str, str]:
     """A hinge says what it makes in one way: the overlays (gaps), or FD with plates and B."""
-    return dict(_hinge_faults(hinge))
+    return _word_faults(hinge.code, (BY_RULE,)) | dict(_hinge_faults(hinge))
 
 
 def _hinge_faults(hinge: HingeItem) -> Iterator[tuple[str, str]]:
@@ -40,9 +48,10 @@ def slide_faults(slide: SlideItem) -> dict[str, str]:
 
 def handle_faults(handle: HandleItem) -> dict[str, str]:
     """A thread must be one that screws have."""
-    if handle.thread is None or is_thread(handle.thread):
-        return {}
-    return {"thread": f"enter {A_THREAD}"}
+    faults = _word_faults(handle.code, (BY_RULE,))
+    if handle.thread is not None and not is_thread(handle.thread):
+        faults["thread"] = f"enter {A_THREAD}"
+    return faults
 
 
 def lift_faults(lift: LiftItem) -> dict[str, str]:
@@ -52,6 +61,10 @@ def lift_faults(lift: LiftItem) -> dict[str, str]:
 
 def band_faults(band: BandItem) -> dict[str, str]:
     """The words that stand in place of a code are none."""
-    if band.code.casefold() not in EDGE_WORDS:
+    return _word_faults(band.code, EDGE_WORDS)
+
+
+def _word_faults(code: str, words: Container[str]) -> dict[str, str]:
+    if code.casefold() not in words:
         return {}
-    return {"code": f"“{band.code}” has a meaning of its own; call this band otherwise"}
+    return {"code": f"“{code}” has a meaning of its own; call it otherwise"}

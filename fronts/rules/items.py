@@ -146,6 +146,8 @@ class LiftItem:
 
 
 NO_BAND, PLAIN_BAND = "none", "plain"
+BY_RULE = "by rule"
+"""In place of a hinge's or handle's code: as if nobody named one, whatever a farther level says."""
 EDGE_WORDS = {NO_BAND: "No band", PLAIN_BAND: "Plain, where the core shows"}
 """What may stand in place of a band's code, and what people call it."""
 

@@ -22,7 +22,7 @@ from fronts.rules.fact_kinds import (
     Word,
     YesNo,
 )
-from fronts.rules.facts import rows_of
+from fronts.rules.facts import facts_of, rows_of
 from fronts.rules.items import CUP, NO_ITEMS, Hardware
 from fronts.rules.job_facts import NO_STOCK, JobFacts, Stock
 from fronts.rules.kinds import (
@@ -222,6 +222,14 @@ class Cabinet:
 
 
 @dataclass(frozen=True, slots=True)
+class KindStandard:
+    """What all cabinets of one kind in a job do otherwise than the job."""
+
+    kind: Annotated[CabinetKind, Word("kind", words_of(CABINET_KINDS))]
+    standard: Annotated[Standard, Group("standard", "")] = Standard()
+
+
+@dataclass(frozen=True, slots=True)
 class Kitchen:
     """Everything a schedule depends on."""
 
@@ -235,6 +243,10 @@ class Kitchen:
         tuple[Thing, ...], Rows("appliances, fillers, panels and gaps", limits.MOST_THINGS, "thing")
     ] = ()
     walls: Annotated[tuple[Wall, ...], Rows("walls", limits.MOST_WALLS, "wall")] = ()
+    kind_standards: Annotated[
+        tuple[KindStandard, ...],
+        Rows("standards of cabinet kinds", len(CABINET_KINDS), "standard of a cabinet kind"),
+    ] = ()
     stock: Annotated[Stock, Group("stock", "")] = NO_STOCK
     hardware: Annotated[Hardware, Group("hardware", "")] = NO_ITEMS
     boxes_made_of: Annotated[BoxesMadeOf, Group("boxes made of", "")] = USUAL_BOXES
@@ -249,8 +261,15 @@ class Kitchen:
         """Its cabinet of this label."""
         return next(cabinet for cabinet in self.cabinets if cabinet.label == label)
 
+    def standard_of(self, kind: CabinetKind) -> Standard:
+        """What all cabinets of a kind do otherwise than the job."""
+        said = (one.standard for one in self.kind_standards if one.kind == kind)
+        return next(said, Standard())
+
 
 BESIDE_CABINETS: Mapping[type, Rows] = {
-    fact.kind: declared for fact, declared in rows_of(Kitchen) if fact.kind is not Cabinet
+    fact.kind: declared
+    for fact, declared in rows_of(Kitchen)
+    if fact.kind is not Cabinet and any(one.name == "label" for one in facts_of(fact.kind))
 }
-"""The kinds of thing that a job has beside its cabinets: all are entered and kept in one way."""
+"""The kinds of thing with labels beside the cabinets: all are entered and kept in one way."""

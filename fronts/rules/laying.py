@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from fronts.rules.axis import Axis, axis_of, one_by_one, shifted, with_gaps
 from fronts.rules.box_facts import Box
 from fronts.rules.cabinet_edges import to_edges
+from fronts.rules.items import BY_RULE
 from fronts.rules.kinds import SIDES, Hinged, Mount, Side, is_inset
 from fronts.rules.kitchen import CHOOSE, Cabinet, DoorOnHand, FrontFacts, Kitchen, Opening
 from fronts.rules.labels import front_labels, opening_label
@@ -50,6 +51,18 @@ class Laid:
         return self.opening.fronts[self.index]
 
     @property
+    def handle(self) -> str | None:
+        """The code of its knob or pull, its own or its standard's; None: the shop's first."""
+        usual = self.standard.front_handle
+        return self.decided.handle or (None if usual == BY_RULE else usual)
+
+    @property
+    def hinge(self) -> str | None:
+        """The code of its hinge, its own or its standard's; None: by the rule."""
+        usual = self.standard.front_hinge
+        return self.decided.hinge or (None if usual == BY_RULE else usual)
+
+    @property
     def box(self) -> Box | None:
         return self.decided.box
 
@@ -80,11 +93,10 @@ def lay_cabinet(
     cabinet: Cabinet, kitchen: Kitchen, doors: Mapping[str, DoorOnHand]
 ) -> list[LaidOpening]:
     """Every opening of a cabinet with its fronts laid out."""
-    own = settled(cabinet.standard, kitchen.standard)
+    farther = (cabinet.standard, kitchen.standard_of(cabinet.kind), kitchen.standard)
+    own = settled(*farther)
     standards = [
-        own
-        if opening.standard == EMPTY
-        else settled(opening.standard, cabinet.standard, kitchen.standard)
+        own if opening.standard == EMPTY else settled(opening.standard, *farther)
         for opening in cabinet.openings
     ]
     rects = [

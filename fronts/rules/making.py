@@ -21,7 +21,7 @@ from fronts.rules.narrow_rails import drawer_rails
 from fronts.rules.parts import Frame, frame_of, has_middle_rail, has_panel
 from fronts.rules.practice import Practice
 from fronts.rules.results import Finding
-from fronts.rules.standard_keys import Sides
+from fronts.rules.standard_keys import BY_BUILD, Sides
 from fronts.rules.usual_hinges import Hinge
 from fronts.rules.weight import panel_material, slab_weight, weight_kg
 
@@ -86,7 +86,7 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
     """The make of a front that is trimmed so from the whole of its door."""
     wish, practice = laid.decided, kitchen.practice
     door = trimmed(whole, trim.sides) if whole else None
-    wished = _wished_build(wish, door)
+    wished = _wished_build(laid, door)
     framed = FRONT_BUILDS[wished].framed
     default = practice.frame_material if framed else practice.material
     thickness = wish.thickness or (door.thickness if door else laid.standard.front_thickness)
@@ -98,12 +98,12 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
         frame = replace(frame, top=rails.rail, bottom=rails.rail)
         build = wished if rails.panel else "slab"
     face = Face(laid.width, laid.height, thickness, FRONT_BUILDS[build].framed, frame, panel)
-    places, handle = stated_places(laid, door), handle_of(wish, kitchen)
+    places, handle = stated_places(laid, door), handle_of(laid.handle, kitchen)
     return Make(
         kind=laid.opening.closing.front,
         build=build,
         face=face,
-        material=wish.material or (door.material if door else None) or default,
+        material=_wished_material(laid, door) or default,
         glass=wish.glass and face.framed,
         grain_upright=_grain_upright(wish, laid, face),
         trim=trim,
@@ -114,9 +114,17 @@ def _made(laid: Laid, whole: DoorOnHand | None, trim: DoorTrim, kitchen: Kitchen
     )
 
 
-def _wished_build(wish: FrontFacts, door: DoorOnHand | None) -> FrontBuild:
-    """As somebody says, as its door is, five-piece round glass, else a slab."""
-    return wish.build or (door.build if door else "five-piece" if wish.glass else "slab")
+def _wished_build(laid: Laid, door: DoorOnHand | None) -> FrontBuild:
+    """As somebody says, as its door is, five-piece round glass, else as its standard says."""
+    wish, usual = laid.decided, laid.standard.front_build or "slab"
+    return wish.build or (door.build if door else "five-piece" if wish.glass else usual)
+
+
+def _wished_material(laid: Laid, door: DoorOnHand | None) -> str | None:
+    """As somebody says, as its door is, else as its standard says."""
+    usual = laid.standard.front_material
+    usual = None if usual == BY_BUILD else usual
+    return laid.decided.material or (door.material if door else usual)
 
 
 def _grain_upright(wish: FrontFacts, laid: Laid, face: Face) -> bool:
@@ -174,7 +182,7 @@ def make_findings(
         taken = taken if material_of(taken) else LAST_RESORT
         findings.append(writer.material_unknown(laid.label, make.material, taken))
     if not face.framed:
-        if make.door is None and FRONT_BUILDS[_wished_build(laid.decided, None)].framed:
+        if make.door is None and FRONT_BUILDS[_wished_build(laid, None)].framed:
             findings.append(writer.too_little_panel(laid.label, practice.least_panel))
         return findings
     if has_middle_rail(laid.height, practice):

@@ -12,7 +12,7 @@ from typing import Literal
 
 from fronts.rules.handles import handle_of
 from fronts.rules.kinds import FRONT_KINDS, is_inset, is_upright
-from fronts.rules.kitchen import FrontFacts, Kitchen
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import Practice
@@ -58,7 +58,7 @@ class Blocked:
 
 def hung_front(front: Front, laid: Laid, kitchen: Kitchen) -> HungFront:
     """The front with how far its handle stands out; nothing where it has none."""
-    out = _projection(laid.decided, kitchen) if front.knobs else NOTHING
+    out = _projection(laid, kitchen) if front.knobs else NOTHING
     return HungFront(front, laid, out)
 
 
@@ -82,7 +82,7 @@ def blocked(
     return Blocked("stop" if left < 0 else "check", clear - left)
 
 
-def _projection(decided: FrontFacts, kitchen: Kitchen) -> Mm:
-    item = handle_of(decided, kitchen)
+def _projection(laid: Laid, kitchen: Kitchen) -> Mm:
+    item = handle_of(laid.handle, kitchen)
     stated = item.projection if item else None
     return kitchen.practice.handle_projection if stated is None else stated

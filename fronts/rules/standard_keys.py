@@ -4,13 +4,24 @@ from dataclasses import dataclass
 from typing import Annotated, Any, Generic, TypeVar
 
 from fronts.rules.fact_kinds import EachSide, Group, ItemCode, Length, Text, Word
-from fronts.rules.items import PLAIN_BAND
-from fronts.rules.kinds import MADE_BY, MOUNTS, MadeBy, Mount, Side, words_of
+from fronts.rules.items import BY_RULE, PLAIN_BAND
+from fronts.rules.kinds import (
+    FRONT_BUILDS,
+    MADE_BY,
+    MOUNTS,
+    FrontBuild,
+    MadeBy,
+    Mount,
+    Side,
+    words_of,
+)
 from fronts.rules.lengths import NOTHING, Mm
-from fronts.rules.limits import LONGEST_MAKERS_WORD
+from fronts.rules.limits import LONGEST_MAKERS_WORD, LONGEST_MATERIAL
 from fronts.rules.practice import inches
 
 T = TypeVar("T")
+BY_BUILD = "by build"
+"""In place of a material: the shop's for slabs, or frames, whatever a farther level says."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,9 +60,11 @@ class StandardKeys(Generic[How, Size, AllRound, Codes]):
     """The keys of the house standard, each with what holds where nobody says (`usual`).
 
     Overlay and reveal have nothing usual: a shop must say how far its fronts lap. A back is as
-    usual in the job's unit (`inside_depth`). `band` has the code of a band for each edge of a
-    front, or one of `EDGE_WORDS`. From `door_style` on it is what a door maker is told of fronts
-    that are bought, in the shop's own words (`bought_fronts`).
+    usual in the job's unit (`inside_depth`). What a front says itself goes before `front_build`,
+    `front_material`, `front_handle`, `front_hinge`, and so does the door that it is made from;
+    a code that is in no list counts as unsaid, and is told. `band` has the code of a band for
+    each edge of a front, or one of `EDGE_WORDS`. From `door_style` on it is what a door maker is
+    told of fronts that are bought, in the shop's own words (`bought_fronts`).
     """
 
     mount: Annotated[
@@ -86,6 +99,21 @@ class StandardKeys(Generic[How, Size, AllRound, Codes]):
             source="Architectural Woodwork Standards, 1st ed.: doors >= 3/4 in",
         ),
     ] = UNSAID
+    front_build: Annotated[
+        FrontBuild | None,
+        Word("fronts are built as", words_of(FRONT_BUILDS), usual="slab", source="practice"),
+    ] = None
+    front_material: Annotated[
+        str | None,
+        Text("material of fronts", LONGEST_MATERIAL, usual=BY_BUILD),
+    ] = None
+    front_handle: Annotated[
+        str | None,
+        ItemCode("knob or pull", words=((BY_RULE, "The first of the list"),), usual=BY_RULE),
+    ] = None
+    front_hinge: Annotated[
+        str | None, ItemCode("hinge", words=((BY_RULE, "Chosen by the rule"),), usual=BY_RULE)
+    ] = None
     trim_limit: Annotated[
         Size,
         Length(

@@ -1,14 +1,14 @@
 """The house standard: its defaults, and which level's word holds.
 
-A key is taken from the opening if it says something, else from its cabinet, else from
-the job (which already holds the shop's). A level that gives `overlay` or `reveal`
-replaces both of a farther level; other keys fall through one by one.
+A key is taken from the opening if it says something, else from its cabinet, else from what all
+cabinets of its kind say, else from the job (which already holds the shop's). A level that
+gives `overlay` or `reveal` replaces both of a farther level; other keys fall through one by one.
 """
 
 from dataclasses import fields, replace
 from typing import Any
 
-from fronts.rules.fact_kinds import Declared, EachSide, Length, Word
+from fronts.rules.fact_kinds import Declared, EachSide, ItemCode, Length, Text, Word
 from fronts.rules.facts import facts_of
 from fronts.rules.job_facts import Stock
 from fronts.rules.practice import inches
@@ -21,7 +21,7 @@ def _usual(declared: Declared) -> Any:
     match declared:
         case EachSide(usual=usual) if usual is not None:
             return Sides(usual, usual, usual, usual)
-        case Length(usual=usual) | Word(usual=usual):
+        case Length(usual=usual) | Word(usual=usual) | Text(usual=usual) | ItemCode(usual=usual):
             return usual
         case _:
             return None

@@ -5,13 +5,14 @@ from dataclasses import dataclass, fields
 from typing import TypeAlias
 
 from fronts.facts.rows import column_names, columns_of
-from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
+from fronts.models import Cabinet, JobStandard, KindStandard, Opening, ShopStandard
 from fronts.rules.lengths import Mm
 from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
 from fronts.snapshot.standards import standard_of
 from shopjobs.models import Job, Shop
 
+Owner: TypeAlias = Shop | Job | KindStandard | Cabinet | Opening
 Level: TypeAlias = tuple[str, Standard]
 Said: TypeAlias = Mm | str | None
 
@@ -25,8 +26,9 @@ KEY_OF = {column: path.partition(".")[0] for path, column in column_names(Standa
 class InForce:
     """One column of the standard: its value, and the level that it comes from.
 
-    `level` is "shop", "job", "cabinet B1", "opening B1.a" or "default"; "" where nobody says
-    it. `beneath` is what would hold if the level that was asked about said nothing.
+    `level` is "shop", "job", "wall cabinets", "cabinet B1", "opening B1.a" or "default"; ""
+    where nobody says it. `beneath` is what would hold if the level that was asked about said
+    nothing.
     """
 
     name: str
@@ -41,8 +43,8 @@ class InForce:
         return not self.own and self.level != ""
 
 
-def standard_levels(owner: Shop | Job | Cabinet | Opening) -> dict[str, InForce]:
-    """Every column of the standard as it is in force for this shop, job, cabinet or opening."""
+def standard_levels(owner: Owner) -> dict[str, InForce]:
+    """Every column of the standard as it is in force at this level."""
     levels = _levels(owner)
     own_name = levels[0][0]
     held, beneath = _in_force(levels), _in_force(levels[1:])
@@ -52,13 +54,17 @@ def standard_levels(owner: Shop | Job | Cabinet | Opening) -> dict[str, InForce]
     }
 
 
-def _levels(owner: Shop | Job | Cabinet | Opening) -> list[Level]:
+def _levels(owner: Owner) -> list[Level]:
     """The levels, nearest first."""
     match owner:
         case Opening():
             return [(f"opening {owner}", standard_of(owner)), *_levels(owner.cabinet)]
         case Cabinet():
-            return [(f"cabinet {owner.label}", standard_of(owner)), *_levels(owner.job)]
+            kinds = KindStandard.objects.filter(job=owner.job, kind=owner.kind)
+            kind = kinds.first() or KindStandard(job=owner.job, kind=owner.kind)
+            return [(f"cabinet {owner.label}", standard_of(owner)), *_levels(kind)]
+        case KindStandard():
+            return [(str(owner).lower(), standard_of(owner)), *_levels(owner.job)]
         case Job():
             row = JobStandard.objects.filter(job=owner).first()
             return [("job", standard_of(row)), *_levels(owner.shop)]

@@ -4,7 +4,15 @@ from collections.abc import Iterator, Mapping
 
 from django.db.models import Q, QuerySet
 
-from fronts.models import Cabinet, Front, HardwareList, JobStandard, Opening, ShopStandard
+from fronts.models import (
+    Cabinet,
+    Front,
+    HardwareList,
+    JobStandard,
+    KindStandard,
+    Opening,
+    ShopStandard,
+)
 from fronts.models.items import Item
 from fronts.models.standard import StandardFields
 from fronts.rules.items import BandItem, HandleItem, HingeItem
@@ -14,7 +22,12 @@ from shopjobs.models import Job, Shop
 
 NAMED_AS: Mapping[type, str] = {HingeItem: "hinge", HandleItem: "handle"}
 """The column of a front that names an item of a kind."""
-_BANDS = tuple(f"band_{side}" for side in SIDES)
+IN_STANDARD: Mapping[type, tuple[str, ...]] = {
+    BandItem: tuple(f"band_{side}" for side in SIDES),
+    HingeItem: ("front_hinge",),
+    HandleItem: ("front_handle",),
+}
+"""The columns of a level of the house standard that name an item of a kind."""
 
 
 def named_by(owner: Shop | Job, item: Item) -> list[str]:
@@ -25,6 +38,8 @@ def named_by(owner: Shop | Job, item: Item) -> list[str]:
     shared = []
     for level in _levels(owner, item.facts, item.code):
         match level:
+            case KindStandard():
+                names.setdefault(level.job.number, []).append(str(level).lower())
             case Cabinet():
                 names.setdefault(level.job.number, []).append(f"cabinet {level.label}")
             case Opening():
@@ -46,7 +61,8 @@ def name_anew(owner: Shop | Job, kind: type, was: str, now: str) -> None:
         enter(front, {NAMED_AS[kind]: now})
         saved(front)
     for level in _levels(owner, kind, was):
-        enter(level, {name: now for name in _BANDS if getattr(level, name) == was})
+        columns = IN_STANDARD[kind]
+        enter(level, {name: now for name in columns if getattr(level, name) == was})
         saved(level)
 
 
@@ -60,16 +76,19 @@ def _fronts(owner: Shop | Job, kind: type, code: str) -> "QuerySet[Front]":
 
 
 def _levels(owner: Shop | Job, kind: type, code: str) -> Iterator[StandardFields]:
-    """The levels of the house standard that name a band; a shop's own stands by its own list."""
-    if kind is not BandItem:
+    """The levels of the house standard that name an item; a shop's own stands by its own list."""
+    columns = IN_STANDARD.get(kind, ())
+    if not columns:
         return
     named = Q()
-    for name in _BANDS:
+    for name in columns:
         named |= Q(**{name: code})
     if isinstance(owner, Shop):
         yield from ShopStandard.objects.filter(named, shop=owner)
     jobs = JobStandard.objects.filter(named, _within(owner, "job"))
     yield from jobs.select_related("job").order_by("job__number")
+    kinds = KindStandard.objects.filter(named, _within(owner, "job"))
+    yield from kinds.select_related("job").order_by("job__number", "pk")
     cabinets = Cabinet.objects.filter(named, _within(owner, "job"))
     yield from cabinets.select_related("job").order_by("job__number", "pk")
     openings = Opening.objects.filter(named, _within(owner, "cabinet__job"))

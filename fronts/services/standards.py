@@ -8,7 +8,7 @@ from itertools import pairwise
 from django.core.exceptions import ValidationError
 
 from fronts.facts.rows import by_column, columns_of
-from fronts.models import Cabinet, JobStandard, Opening, ShopStandard
+from fronts.models import Cabinet, JobStandard, KindStandard, Opening, ShopStandard
 from fronts.rules.lengths import LONGEST, Mm, exact
 from fronts.rules.limits import LEAST_KG, MOST_HINGES, MOST_KG, MOST_TABLE_ROWS
 from fronts.rules.standard_keys import Standard
@@ -17,8 +17,8 @@ from fronts.services.saving import checked, enter, job_changed, saved, ways_chan
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.recording import recorded
 
-Owner = Shop | Job | Cabinet | Opening
-Level = ShopStandard | JobStandard | Cabinet | Opening
+Owner = Shop | Job | KindStandard | Cabinet | Opening
+Level = ShopStandard | JobStandard | KindStandard | Cabinet | Opening
 
 
 @recorded
@@ -63,7 +63,13 @@ def tables_set(
 
 def level_of(owner: Owner) -> Level:
     """The row that holds what this owner says; made, but not kept, where there is none."""
-    return owner if isinstance(owner, (Cabinet, Opening)) else shared_level_of(owner)
+    return owner if isinstance(owner, (KindStandard, Cabinet, Opening)) else shared_level_of(owner)
+
+
+def kind_level(job: Job, kind: str) -> KindStandard:
+    """The row of what cabinets of a kind say; made, but not kept, where there is none."""
+    held = KindStandard.objects.filter(job=job, kind=kind).first()
+    return held or KindStandard(job=job, kind=kind)
 
 
 def shared_level_of(owner: Shop | Job) -> ShopStandard | JobStandard:
@@ -75,6 +81,9 @@ def shared_level_of(owner: Shop | Job) -> ShopStandard | JobStandard:
 
 def _tell(owner: Owner, what: str, by: Person | None, at: datetime) -> None:
     match owner:
+        case KindStandard():
+            text = f"Changed what {owner} say of the {what}"
+            job_changed(job=owner.job, text=text, by=by, at=at)
         case Cabinet():
             text = f"Changed what cabinet {owner.label} says of the {what}"
             job_changed(job=owner.job, text=text, by=by, at=at, about=owner)

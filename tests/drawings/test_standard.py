@@ -29,7 +29,7 @@ def _figures(page: ShortPage, unit: Unit) -> Figures:
     usual = columns_of(Standard(**{key: getattr(DEFAULTS, key) for key in set(KEY_OF.values())}))
     levels = {name: InForce(name, usual[name], "default", False, usual[name], "default")
               for name in KEY_OF}  # fmt: skip
-    held = Held(unit, levels, PRACTICE, USUAL_BOXES, list)
+    held = Held(unit, levels, PRACTICE, USUAL_BOXES, {})
     return WaysForm(page=page, held=held).figures()
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import fields, is_dataclass, replace
+from itertools import chain
 from typing import Any
 
 import pytest
@@ -29,6 +30,7 @@ from fronts.rules.practice import Practice
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides, Standard
 from fronts.services.imports import job_import
+from fronts.services.named_items import IN_STANDARD
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
 from tests.factories import NOW
@@ -141,11 +143,11 @@ def typed(form: forms.BaseForm) -> dict[str, str]:
 def test_every_fact_of_a_standard_comes_back_from_its_form() -> None:
     """Shown and posted as it stands, the level says the same."""
     new = Distinct()
+    items = dict.fromkeys(chain.from_iterable(IN_STANDARD.values()), list)
     for level in (new.standard("overlay"), new.standard("reveal")):
-        shown = StandardForm(unit="mm", levels={}, bands=list, initial=columns_of(level))
-        form = StandardForm(
-            typed(shown), unit="mm", levels={}, bands=list, initial=columns_of(level)
-        )
+        said = columns_of(level)
+        asked: dict[str, Any] = {"unit": "mm", "levels": {}, "items": items, "initial": said}
+        form = StandardForm(typed(StandardForm(**asked)), **asked)
 
         assert form.is_valid(), form.errors
         assert form.entered == level

@@ -35,7 +35,7 @@ def test_sides_that_say_the_same_are_said_together() -> None:
 
 def test_each_front_says_what_it_its_opening_and_its_cabinet_say() -> None:
     """The farther level first; what a front is made of stands elsewhere."""
-    assert differing_fronts(kitchen().cabinets, "in") == {
+    assert differing_fronts(kitchen().cabinets, kitchen()) == {
         "B1.a": "fronts are inset, overlay left 1/4, overlay right 1/4, overlay top 1/4, "
         "overlay bottom 1/2",
         "B1.b.1": "fronts are inset, knob or pull K-2",

@@ -24,7 +24,11 @@ from tests.strategies_of_hardware import equipped_kitchens
 
 def _openings(of: Kitchen) -> list[tuple[Cabinet, Opening, Settled]]:
     return [
-        (cabinet, each, settled(each.standard, cabinet.standard, of.standard))
+        (
+            cabinet,
+            each,
+            settled(each.standard, cabinet.standard, of.standard_of(cabinet.kind), of.standard),
+        )
         for cabinet in of.cabinets
         for each in cabinet.openings
     ]

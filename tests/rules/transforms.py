@@ -71,6 +71,9 @@ def mirrored(kitchen: Kitchen) -> Kitchen:
     return replace(
         kitchen,
         standard=_standard(kitchen.standard),
+        kind_standards=tuple(
+            replace(one, standard=_standard(one.standard)) for one in kitchen.kind_standards
+        ),
         cabinets=tuple(_cabinet(each) for each in kitchen.cabinets),
         doors_on_hand=tuple(_door(each) for each in kitchen.doors_on_hand),
     )

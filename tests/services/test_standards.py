@@ -11,7 +11,7 @@ from fronts.rules.limits import LEAST_KG, MOST_HINGES, MOST_KG, MOST_TABLE_ROWS
 from fronts.rules.practice import inches
 from fronts.rules.standard_keys import Reveal, Sides, Standard
 from fronts.services import standards as service
-from fronts.services.standards import Owner, tables_set
+from fronts.services.standards import Owner, kind_level, tables_set
 from fronts.services.stock import practice_set, stock_clear
 from fronts.snapshot import kitchen_of
 from fronts.snapshot.standards import standard_of
@@ -23,10 +23,10 @@ HALF = inches(1, 2)
 
 
 def test_each_level_keeps_what_it_says(shop: Shop, job: Job) -> None:
-    """Shop, job, cabinet and opening."""
+    """Shop, job, cabinet kind, cabinet and opening."""
     cabinet = CabinetFactory.create(job=job)
     opening = OpeningFactory.create(cabinet=cabinet)
-    owners: tuple[Owner, ...] = (shop, job, cabinet, opening)
+    owners: tuple[Owner, ...] = (shop, job, kind_level(job, cabinet.kind), cabinet, opening)
     for thickness, owner in enumerate(owners, start=16):
         standard_set(owner=owner, front_thickness=Fraction(thickness), at=NOW)
     kitchen = kitchen_of(job)
@@ -37,7 +37,8 @@ def test_each_level_keeps_what_it_says(shop: Shop, job: Job) -> None:
         kitchen.standard.front_thickness,
         found.standard.front_thickness,
         found.openings[0].standard.front_thickness,
-    ) == (Fraction(17), Fraction(18), Fraction(19))
+    ) == (Fraction(17), Fraction(19), Fraction(20))
+    assert kitchen.standard_of(found.kind).front_thickness == Fraction(18)
 
 
 def test_a_level_is_entered_bit_by_bit(job: Job) -> None:

@@ -26,6 +26,7 @@ def hinges_drawing(figures: Figures) -> str:
     plate.upright("hinge_half", last, last + half, 192_00, "half a plate", base=_RIGHT)
     _moves(plate)
     _reaches(plate)
+    plate.points("front_hinge", 120_00, 155_00, "{}")
     plate.points("hinges_by_height", 200_00, 350_00, "hinges up to {}")
     plate.points("hinges_by_weight", 200_00, 372_00, "and up to {}")
     return plate.svg("Hinges of a door, seen from behind")

@@ -24,6 +24,7 @@ def _on_a_door(plate: Plate) -> None:
     x = right - plate.size("knob_from_side", 26_00, most=50_00)
     y = top + plate.size("knob_from_end", 50_00, most=110_00)
     plate.circle("front", x, y, _KNOB)
+    plate.points("front_handle", 70_00, 120_00, "{}")
     plate.across("knob_from_side", x, right, 14_00, "from edge", base=y)
     plate.upright("knob_from_end", top, y, 140_00, "from end", base=x)
 

@@ -19,6 +19,8 @@ def materials_drawing(figures: Figures) -> str:
     plate.cut(200_00 - thick // 2, 40_00, 200_00 + thick // 2, 160_00)
     plate.across("front_thickness", 200_00 - thick // 2, 200_00 + thick // 2, 22_00, "thick",
                  base=40_00)  # fmt: skip
+    plate.points("front_build", 95_00, 24_00, "built as: {}")
+    plate.points("front_material", 200_00, 204_00, "all fronts: {}")
     plate.points("material", 95_00, 178_00, "slab: {}")
     plate.points("frame_material", 300_00, 178_00, "frame: {}")
     _scale(plate, 235_00, "humidity_low", "driest air", Fraction(100))

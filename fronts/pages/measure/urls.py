@@ -58,6 +58,7 @@ urlpatterns: list[URLPattern] = [
     path(_THINGS + "<int:key>/delete/", things.thing_delete_now, name="thing-delete"),
     # the house standard and the stock
     path(_JOB + "standard/", standards.job_standard, name="job-standard"),
+    path(_JOB + "standard/<str:kind>/", standards.kind_standard, name="kind-standard"),
     path(_CABINET + "standard/", standards.cabinet_standard, name="cabinet-standard"),
     path(_OPENING + "standard/", standards.opening_standard, name="opening-standard"),
     path(_JOB + "stock/", standards.job_stock, name="job-stock"),

@@ -1,20 +1,22 @@
 """What every form of a kitchen shares: its unit, its groups of fields, its refusals."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Any, ClassVar, TypeVar
+from typing import Any, ClassVar, TypeVar, cast
 
 from django import forms
 from django.forms.boundfield import BoundField
 
 from fronts.facts.form_fields import FactsFormMeta
+from fronts.facts.item_form_field import ChoiceOrNothing
 from fronts.facts.number_form_field import WeightField
 from fronts.facts.rows import from_values
 from fronts.facts.size_form_fields import Size, Sizes
 from fronts.rules.facts import incomplete
 from shopjobs.forms.house import sentence
 from shopjobs.forms.seen import SeenForm
+from shopjobs.words import capitalized
 
 T = TypeVar("T")
 _WIDE_CHOICE = 14
@@ -129,8 +131,15 @@ class KitchenForm(SeenForm, metaclass=FactsFormMeta):
         return field.value() not in (None, "", False, 0, (), "0")
 
     def offer(self, name: str, hint: str) -> None:
-        """Show, greyed, what holds where the field is left empty."""
-        self.fields[name].widget.attrs["placeholder"] = hint
+        """Show what holds where the field is left empty: greyed, or as the first of a choice."""
+        field = self.fields[name]
+        if isinstance(field, ChoiceOrNothing):
+            field.nothing = capitalized(hint)
+        elif isinstance(field, forms.ChoiceField):
+            _, *chosen = cast(Iterable[tuple[str, str]], field.choices)
+            field.choices = [("", capitalized(hint)), *chosen]
+        else:
+            field.widget.attrs["placeholder"] = hint
 
 
 def _is_wide(field: forms.Field) -> bool:

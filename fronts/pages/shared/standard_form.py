@@ -1,14 +1,13 @@
 """The form of one level of the house standard: what is empty, the farther level says."""
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Mapping
 from typing import Any, cast
-
-from django import forms
 
 from fronts.facts.item_form_field import ItemField
 from fronts.facts.rows import by_column
+from fronts.pages.shared.item_choice import Items
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
-from fronts.rules.fact_kinds import Text, Word
+from fronts.rules.fact_kinds import ItemCode, Text, Word
 from fronts.rules.facts import single_facts
 from fronts.rules.items import EDGE_WORDS
 from fronts.rules.kinds import SIDES, Unit
@@ -20,11 +19,22 @@ from fronts.selectors.standards import DEFAULT, InForce
 from shopjobs.forms.house import sentence
 
 _BANDS = tuple(f"band_{side}" for side in SIDES)
-_WORDS: Mapping[str, Mapping[str, str]] = {
-    name: fact.declared.words
-    for name, _, fact in single_facts(Standard)
-    if isinstance(fact.declared, Word)
-} | dict.fromkeys(_BANDS, EDGE_WORDS)
+_IN_PLACE_OF_CODES: Mapping[str, Mapping[str, str]] = {
+    **dict.fromkeys(_BANDS, EDGE_WORDS),
+    **{
+        name: dict(fact.declared.words)
+        for name, _, fact in single_facts(Standard)
+        if isinstance(fact.declared, ItemCode) and fact.declared.words
+    },
+}
+STANDARD_WORDS: Mapping[str, Mapping[str, str]] = {
+    **_IN_PLACE_OF_CODES,
+    **{
+        name: fact.declared.words
+        for name, _, fact in single_facts(Standard)
+        if isinstance(fact.declared, Word)
+    },
+}
 """What people call the words that a level chooses from, by the column."""
 _EMPTY: Mapping[str, str] = {
     name: fact.declared.empty
@@ -34,6 +44,9 @@ _EMPTY: Mapping[str, str] = {
 """What holds where no level says a text."""
 NOT_SET = "not set"
 _SITTING = ("mount", "gap_between", "least_gap")
+_MADE_OF = (
+    "front_build", "front_material", "front_thickness", "front_handle", "front_hinge",
+)  # fmt: skip
 _BOUGHT = (
     "made_by", "door_style", "species", "edge_profile", "panel_profile", "finish",
 )  # fmt: skip
@@ -45,6 +58,12 @@ class StandardForm(KitchenForm):
     facts = Standard
     groups: tuple[Group, ...] = (
         Group("How fronts sit", _SITTING, kind="cells wide"),
+        Group(
+            "What fronts are made of, and what they hang on",
+            _MADE_OF,
+            hint="What a front says itself goes before it.",
+            kind="cells wide",
+        ),
         Group(
             "Overlay: how far a front laps past its opening",
             tuple(f"overlay_{side}" for side in SIDES),
@@ -77,7 +96,7 @@ class StandardForm(KitchenForm):
             tuple(
                 name
                 for name, path, _ in single_facts(Standard)
-                if "." not in path and name not in (*_SITTING, *_BOUGHT)
+                if "." not in path and name not in (*_SITTING, *_MADE_OF, *_BOUGHT)
             ),
             kind="cells wide",
         ),
@@ -93,18 +112,19 @@ class StandardForm(KitchenForm):
         self,
         *args: Any,
         levels: Mapping[str, InForce],
-        bands: Callable[[], Iterable[tuple[str, str]]],
+        items: Items,
         **kwargs: Any,
     ) -> None:
-        """`bands` are codes and names of edge bands, asked for once they are shown."""
+        """`items` are what may be named in each column that names one."""
         own = {name: held.value for name, held in levels.items() if held.own}
         kwargs.setdefault("initial", own)
         super().__init__(*args, **kwargs)
         for name, held in levels.items():
             self._show_beneath(name, held)
-        for name in _BANDS:
+        for name, listed in items.items():
             field = cast(ItemField, self.fields[name])
-            field.offer(bands, [self.initial.get(name)], tuple(EDGE_WORDS.items()))
+            beside = tuple(_IN_PLACE_OF_CODES[name].items())
+            field.offer(listed, [self.initial.get(name)], beside)
 
     def clean(self) -> dict[str, Any]:
         """A level says how far fronts lap in one way only."""
@@ -123,19 +143,12 @@ class StandardForm(KitchenForm):
         beneath, level = held.beneath, held.beneath_level
         if beneath is None and name == "back":
             beneath, level = UNIT_FIGURES[cast(Unit, self.unit)].back, DEFAULT
-        said = _WORDS.get(name, {}).get(str(beneath), beneath)
+        said = STANDARD_WORDS.get(name, {}).get(str(beneath), beneath)
         if said is None or said == "":
             words = _EMPTY.get(name) or NOT_SET
         else:
             words = inherited(said, level, self.unit)
-        field = self.fields[name]
-        if isinstance(field, ItemField):
-            field.nothing = words
-        elif isinstance(field, forms.ChoiceField):
-            _, *chosen = cast(Iterable[tuple[str, str]], field.choices)
-            field.choices = [("", words), *chosen]
-        else:
-            self.offer(name, words)
+        self.offer(name, words)
 
 
 def inherited(value: Mm | str, level: str, unit: str) -> str:

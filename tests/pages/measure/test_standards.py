@@ -1,14 +1,20 @@
 """The house standard at its levels, and a job's own stock."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
 from django.test import Client
 
 from fronts.models import Cabinet, JobStandard, Stock
+from fronts.models import HingeItem as HingeRow
+from fronts.rules.items import HingeItem
 from fronts.rules.practice import inches
+from fronts.services.hardware import item_change, items_set
+from fronts.services.named_items import named_by
+from fronts.snapshot import kitchen_of
 from fronts.snapshot.standards import standard_of
-from shopjobs.models import Job, Person
+from shopjobs.models import Job, Person, Shop
 from tests.dom import dom
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
 from tests.pages.kitchens import HTMX, STOCK, posted_by, seen_in
@@ -115,3 +121,48 @@ def test_a_length_that_is_none_is_refused_in_its_list(job: Job, desk: Client) ->
     assert answer.status_code == 422
     assert "“x” is not a length" in dom(answer).words
     assert "1, x" in dom(answer).values
+
+
+def test_a_kind_of_cabinet_has_a_standard_of_its_own(job: Job, desk: Client) -> None:
+    """Said once for all of them: shown in their forms, in the front schedule, beside the way."""
+    overlaid(job)
+    opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+    address = f"/jobs/{job.pk}/standard/base/"
+    assert dom(desk.get(address)).one("h1").words == "Standard of base cabinets"
+
+    typed = {"front_material": "white oak", "front_build": "five-piece"}
+    desk.post(address, typed | seen_in(dom(desk.get(address))))
+
+    page = dom(desk.get(f"/jobs/{job.pk}/"))
+    said = "fronts are built as five-piece, material of fronts white oak"
+    assert f"Base cabinets alone {said}" in page.one("#job-standard").words
+    assert f"white oak own: {said}" in page.one("table.fronts").words
+    front = dom(desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/fronts/0/"))
+    assert front.field("material").placeholder == "white oak, from base cabinets"
+    assert "Five-piece, from base cabinets" in front.field("build").words
+    whole = dom(desk.get(f"/jobs/{job.pk}/openings/{opening.pk}/"))
+    assert whole.field("front_material").placeholder == "white oak, from base cabinets"
+    own = dom(desk.get(f"/jobs/{job.pk}/cabinets/{opening.cabinet_id}/standard/"))
+    assert own.field("front_material").placeholder == "white oak, from base cabinets"
+
+
+def test_there_are_three_kinds_of_cabinet(job: Job, desk: Client) -> None:
+    """Any other is no page."""
+    assert desk.get(f"/jobs/{job.pk}/standard/corner/").status_code == 404
+
+
+def test_a_hinge_that_a_standard_names_follows_its_new_code(
+    shop: Shop, job: Job, desk: Client
+) -> None:
+    """And can be chosen from the list of the job."""
+    hinges = [HingeItem("H-1", "overlay", overlays=(inches(1, 2),))]
+    items_set(owner=shop, kind=HingeItem, items=hinges, at=NOW)
+    address = f"/jobs/{job.pk}/standard/tall/"
+    form = dom(desk.get(address))
+    assert "H-1" in form.field("front_hinge").words
+    desk.post(address, {"front_hinge": "H-1"} | seen_in(form))
+
+    item_change(row=HingeRow.objects.get(), item=replace(hinges[0], code="H-7"), at=NOW)
+
+    assert kitchen_of(job).standard_of("tall").front_hinge == "H-7"
+    assert named_by(shop, HingeRow.objects.get()) == ["in job K-1 it is named by tall cabinets"]

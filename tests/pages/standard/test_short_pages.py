@@ -113,8 +113,8 @@ def test_the_drawing_follows_what_is_typed(desk: Client) -> None:
     assert "from end 5 1/2" in after.words
     assert "two knobs from 27" in after.words
     assert "What can’t be read yet is drawn as it was." in after.words
-    assert _lines(before, "1") != _lines(after, "1")
-    assert _lines(before, "5") == _lines(after, "5")
+    assert _lines(before, "2") != _lines(after, "2")
+    assert _lines(before, "6") == _lines(after, "6")
     assert not _page(desk, "knobs").field("knob_from_end").value
 
 

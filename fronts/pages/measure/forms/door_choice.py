@@ -5,16 +5,14 @@ from typing import Any
 
 from django import forms
 
+from fronts.facts.item_form_field import ChoiceOrNothing
 from fronts.models import DoorOnHand
 from fronts.rules.kitchen import CHOOSE
 from shopjobs.models import Job
 
 
-class DoorField(forms.ChoiceField):
-    """A door on hand by its label; one that is `named` already needs no looking up.
-
-    `nothing` is what holds where none is chosen.
-    """
+class DoorField(ChoiceOrNothing):
+    """A door on hand by its label; one that is `named` already needs no looking up."""
 
     named: frozenset[str | None] = frozenset()
     nothing = "A new front"

@@ -1,17 +1,19 @@
 """The form of one front: what is decided about it alone."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from fronts.facts.rows import columns_of, from_values
 from fronts.pages.measure.forms.door_choice import DoorField, offer_doors
 from fronts.pages.measure.forms.row_forms import RowForm
+from fronts.pages.shared.inherited import NO_LEVELS, offer_inherited
 from fronts.pages.shared.item_choice import NO_LIST, Items, offer_items
 from fronts.pages.shared.kitchen_form import Group, KitchenForm
 from fronts.rules.facts import rows_of
 from fronts.rules.kinds import Closing
 from fronts.rules.kitchen import FrontFacts, HandlePlace
 from fronts.rules.validity import belongs
+from fronts.selectors.standards import InForce
 
 
 class FrontForm(KitchenForm):
@@ -50,8 +52,10 @@ class FrontForm(KitchenForm):
         closing: Closing,
         doors: Callable[[], Iterable[str]],
         items: Items = NO_LIST,
+        levels: Mapping[str, InForce] = NO_LEVELS,
         **kwargs: Any,
     ) -> None:
+        """`levels` are what holds for the front where it says nothing."""
         self.before = before
         kwargs["initial"] = {**columns_of(before), "door_on_hand": before.door_on_hand}
         super().__init__(*args, **kwargs)
@@ -60,6 +64,7 @@ class FrontForm(KitchenForm):
         offered = doors if closing.single else list  # A named door serves a single front.
         offer_doors(self.fields["door_on_hand"], offered, named=[before.door_on_hand])
         offer_items(self, items, [before])
+        offer_inherited(self, levels)
 
     @property
     def entered(self) -> FrontFacts:

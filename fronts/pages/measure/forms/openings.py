@@ -1,15 +1,15 @@
 """The forms of an opening: all of it, or only what was measured on site."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import asdict, replace
 from typing import Any, ClassVar, cast
 
 from django import forms
 
-from fronts.facts.item_form_field import ItemField
 from fronts.facts.rows import columns_of, from_values
 from fronts.facts.size_form_fields import Sizes
 from fronts.pages.measure.forms.door_choice import DoorField, offer_doors
+from fronts.pages.shared.inherited import NO_LEVELS, offer_inherited
 from fronts.pages.shared.item_choice import NO_LIST, Items, offer_items
 from fronts.pages.shared.kitchen_form import Group, KitchenForm, When
 from fronts.rules.facts import facts_of, rows_of, single_facts
@@ -20,6 +20,7 @@ from fronts.rules.limits import MOST_FRONTS
 from fronts.rules.next_opening import NextOpening
 from fronts.rules.standards import EMPTY
 from fronts.rules.validity import closings_with, front_faults
+from fronts.selectors.standards import InForce
 from shopjobs.forms.house import sentence
 
 EACH = "front_"
@@ -124,8 +125,14 @@ class OpeningForm(MeasuredForm):
     front_door_on_hand = DoorField(label="Door on hand", required=False)
 
     def __init__(
-        self, *args: Any, doors: Callable[[], Iterable[str]], items: Items = NO_LIST, **kwargs: Any
+        self,
+        *args: Any,
+        doors: Callable[[], Iterable[str]],
+        items: Items = NO_LIST,
+        levels: Mapping[str, InForce] = NO_LEVELS,
+        **kwargs: Any,
     ) -> None:
+        """`levels` are what holds for its fronts where they say nothing."""
         before: Opening | None = kwargs.get("before")
         if before is not None:
             kwargs["initial"] = {**_fronts_of(before), **kwargs.get("initial", {})}
@@ -135,17 +142,8 @@ class OpeningForm(MeasuredForm):
         offer_doors(self.fields["front_door_on_hand"], doors, named=named)
         offer_items(self, items, fronts, EACH)
         self.differing = frozenset(f"{EACH}{name}" for name in _SHARED if self._differ(name))
+        offer_inherited(self, levels, EACH)
         for name in self.differing:
-            self._say_differ(name)
-
-    def _say_differ(self, name: str) -> None:
-        field = self.fields[name]
-        if isinstance(field, DoorField | ItemField):
-            field.nothing = DIFFER.capitalize()
-        elif isinstance(field, forms.ChoiceField):
-            _, *words = cast(Iterable[tuple[str, str]], field.choices)
-            field.choices = [("", DIFFER.capitalize()), *words]
-        else:
             self.offer(name, DIFFER)
 
     def clean(self) -> dict[str, Any]:

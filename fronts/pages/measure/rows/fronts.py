@@ -38,7 +38,7 @@ def front_rows(
     """The fronts on these walls, as scheduled; a gap wider than the shop fills is none."""
     unit, farthest = kitchen.job.unit, kitchen.practice.filler
     there = tuple(cabinet for cabinet in kitchen.cabinets if cabinet.wall in walls)
-    differs = differing_fronts(there, unit)
+    differs = differing_fronts(there, kitchen)
     return [
         _row(front, unit, way(front.label), farthest, differs.get(front.label, ""))
         for front in schedule.fronts

@@ -17,6 +17,7 @@ from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.kitchen import FrontFacts
 from fronts.rules.labels import numbered
 from fronts.selectors.kitchens import front_of
+from fronts.selectors.standards import standard_levels
 from fronts.services.fronts import front_change
 from fronts.snapshot.things import at_hand
 from shopjobs.access import SignedInRequest
@@ -57,6 +58,7 @@ def _editor(request: SignedInRequest, job: Job, front: Front) -> Editor:
         closing=opening.closing,
         doors=door_labels(job),
         items=items_of(job),
+        levels=standard_levels(front.opening),
         auto_id=f"front-{front.opening_id}-{front.position}-%s",
     )
     table = rows_form(

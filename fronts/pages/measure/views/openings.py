@@ -17,6 +17,7 @@ from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.member_width import member_width
 from fronts.rules.next_opening import next_opening
 from fronts.selectors.kitchens import cabinet_of, opening_of, placed_kitchen_of
+from fronts.selectors.standards import standard_levels
 from fronts.services.openings import opening_change, opening_create, opening_delete
 from fronts.snapshot.things import at_hand
 from shopjobs.access import SignedInRequest
@@ -51,6 +52,7 @@ def _new_editor(request: SignedInRequest, job: Job, cabinet: Cabinet) -> Editor:
         unit=job.unit,
         doors=door_labels(job),
         items=items_of(job),
+        levels=standard_levels(cabinet),
         initial=offered(known),
         auto_id=f"{target}-%s",
     )
@@ -100,7 +102,13 @@ def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything:
     held = at_hand(opening)
     known: dict[str, Any] = {"unit": job.unit, "before": held, "auto_id": f"{target}-%s"}
     form: MeasuredForm = (
-        OpeningForm(posted(request), doors=door_labels(job), items=items_of(job), **known)
+        OpeningForm(
+            posted(request),
+            doors=door_labels(job),
+            items=items_of(job),
+            levels=standard_levels(opening),
+            **known,
+        )
         if everything
         else MeasuredForm(posted(request), **known)
     )

@@ -22,6 +22,7 @@ from fronts.pages.measure.views.parts import (
     KIND_LINKS,
     PAGE,
     part_answer,
+    standard_part,
     things_part,
     wall_head,
     wall_part,
@@ -80,6 +81,7 @@ def measure_page(
         context["lines"] = lines or LinesForm(kitchen=kitchen, wall=wall)
         context["row_form"] = row or NewRowForm(None, kitchen=kitchen, wall=wall, asked={})
         context["kinds_of_things"] = [things_part(job, page) for page in IN_LISTS]
+        context |= standard_part(job)
         context |= _first_cabinet(job, kitchen, context) if may_edit else {}
     part = request.htmx.target or FOLLOWS[0]
     return render_page(request, PAGE, context, partial=part, status=status)

@@ -16,6 +16,7 @@ from django_htmx.http import reswap, retarget
 
 from fronts.models import Opening
 from fronts.pages.measure.rows.cells import NOTHING_TYPED, SAYS, Typed
+from fronts.pages.measure.rows.kind_standards import kind_rows
 from fronts.pages.measure.rows.openings import opening_row
 from fronts.pages.measure.rows.walls import AT, wall_links, wall_shown
 from fronts.pages.measure.things.others import OTHERS
@@ -118,6 +119,8 @@ def part_of(job: Job, part: str, at: str | None = None) -> tuple[str, Context]:
         return _NUMBERED_PARTS[numbered[1]](job, int(numbered[2]))
     if part == "cabinets":
         return part, wall_part(job, kitchen_of(job), {AT: at or ""})
+    if part == "job-standard":
+        return part, standard_part(job)
     if part in THING_PAGES:
         return "things", things_part(job, THING_PAGES[part])
     if part in _NEW:
@@ -165,6 +168,11 @@ def things_part(job: Job, page: ThingPage) -> Context:
     return {"page": page, "things": rows}
 
 
+def standard_part(job: Job) -> Context:
+    """The ways to the job's standard, and to that of each kind of cabinet."""
+    return {"cabinet_kinds": kind_rows(job)}
+
+
 def _cabinet(job: Job, number: int) -> tuple[str, Context]:
     cabinet = found_or_404(cabinets_of(job).get, pk=number)
     row = cabinet_row(cabinet, rows_at_hand(cabinet), job_facts(job), NO_PLACES)
@@ -195,5 +203,5 @@ _NUMBERED_PARTS: Mapping[str, Callable[[Job, int], tuple[str, Context]]] = {
     "opening-new": _new_opening,
     **{one: partial(_thing, page) for one, page in _PAGES_BY_ONE.items()},
 }
-_PARTS = ("cabinet-new", "job-standard", "job-stock", "job-boxes")
+_PARTS = ("cabinet-new", "job-stock", "job-boxes")
 """Parts that say the same of every kitchen."""

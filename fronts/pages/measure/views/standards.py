@@ -2,21 +2,22 @@
 
 from functools import partial
 
-from django.http import HttpResponse
+from django.http import Http404, HttpResponse
 from django.urls import reverse
 
-from fronts.models import Cabinet, Opening, Stock
+from fronts.models import Cabinet, KindStandard, Opening, Stock
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done
 from fronts.pages.measure.views.removal import removed
+from fronts.pages.shared.item_choice import standard_items
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.shared.stock_form import StockForm
+from fronts.rules.kinds import CABINET_KINDS
 from fronts.selectors.kitchens import cabinet_of, opening_of
 from fronts.selectors.standards import standard_levels
-from fronts.services.standards import level_of, standard_set
+from fronts.services.standards import kind_level, level_of, standard_set
 from fronts.services.stock import stock_clear, stock_set
-from fronts.snapshot.hardware import bands_in_force
 from fronts.snapshot.stock import stock_in_force
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -29,6 +30,16 @@ def job_standard(request: SignedInRequest, job: Job) -> HttpResponse:
     """What this job does otherwise than the shop."""
     action = reverse("fronts:job-standard", args=[job.pk])
     return _standard(request, job, job, "job-standard", "This job's standard", action)
+
+
+@job_view("edit_kitchen")
+def kind_standard(request: SignedInRequest, job: Job, kind: str) -> HttpResponse:
+    """What all cabinets of one kind do otherwise than the job."""
+    if kind not in CABINET_KINDS:
+        raise Http404
+    row, action = kind_level(job, kind), reverse("fronts:kind-standard", args=[job.pk, kind])
+    heading = f"Standard of {str(row).lower()}"
+    return _standard(request, job, row, "job-standard", heading, action)
 
 
 @job_view("edit_kitchen")
@@ -53,14 +64,14 @@ def opening_standard(request: SignedInRequest, job: Job, opening_id: int) -> Htt
 def _standard(
     request: SignedInRequest,
     job: Job,
-    owner: Job | Cabinet | Opening,
+    owner: Job | KindStandard | Cabinet | Opening,
     target: str,
     heading: str,
     action: str,
 ) -> HttpResponse:
     levels, row = standard_levels(owner), level_of(owner)
     form = StandardForm(
-        posted(request), unit=job.unit, levels=levels, bands=partial(bands_in_force, job),
+        posted(request), unit=job.unit, levels=levels, items=standard_items(job),
         auto_id=f"{target}-standard-%s",
     )  # fmt: skip
     editor = Editor(

@@ -11,7 +11,6 @@ from fronts.facts.number_form_field import plain
 from fronts.pages.standard.forms.number_fields import Number
 from fronts.pages.standard.forms.number_words import number_unit
 from fronts.pages.standard.forms.table_fields import TableField
-from fronts.rules.items import EDGE_WORDS
 from fronts.rules.practice import NUMBERS
 
 _SAYS = {number.name: number.metadata["says"] for number in NUMBERS}
@@ -22,7 +21,7 @@ def said_as(field: forms.Field, value: Any, unit: str, name: str = "") -> str:
     if value in (None, "", (), []):
         return "not set"
     if isinstance(field, ItemField):
-        return str(EDGE_WORDS.get(value, value))
+        return str(dict(field.beside).get(value, value))
     if isinstance(field, forms.ChoiceField):
         key = plain(value) if isinstance(value, Fraction) else value
         return dict(cast(Iterable[tuple[str, str]], field.choices)).get(key, str(key))

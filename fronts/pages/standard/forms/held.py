@@ -1,19 +1,19 @@
 """What of a shop's ways is in force: what its short pages begin from."""
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import partial
 from typing import Any, cast
 
 from fronts.facts.rows import columns_of
 from fronts.models import ShopStandard
+from fronts.pages.shared.item_choice import Items, standard_items
 from fronts.rules.box_facts import USUAL_BOXES, BoxesMadeOf
 from fronts.rules.box_stock import MATERIAL
 from fronts.rules.kinds import Unit
 from fronts.rules.practice import NUMBER_NAMES, PRACTICE, TABLES, Practice
 from fronts.rules.unit_figures import UNIT_FIGURES
 from fronts.selectors.standards import InForce, standard_levels
-from fronts.snapshot.hardware import bands_in_force, boxes_made_of_in_force
+from fronts.snapshot.hardware import boxes_made_of_in_force
 from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Shop
 
@@ -30,7 +30,7 @@ class Held:
     levels: Mapping[str, InForce]
     practice: Practice
     boxes: BoxesMadeOf
-    bands: Callable[[], Iterable[tuple[str, str]]]
+    items: Items
 
     @property
     def own(self) -> dict[str, Any]:
@@ -67,5 +67,5 @@ def held_by(shop: Shop) -> Held:
         levels=standard_levels(shop),
         practice=practice_in_force(shop, level),
         boxes=boxes_made_of_in_force(shop),
-        bands=partial(bands_in_force, shop),
+        items=standard_items(shop),
     )

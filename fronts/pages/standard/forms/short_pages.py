@@ -105,6 +105,7 @@ _PAGES = (
         "How many hinges a door gets, where they sit, and what yours can do.",
         (
             _group("How many", "hinges_by_height", "hinges_by_weight"),
+            _group("Which hinge", "front_hinge"),
             _group("Where they sit", "hinge_end", "hinge_half", "cup_diameter", "cup_from_edge"),
             _group("What a hinge makes, where its item does not say", "hinge_overlay_most",
                    "hinge_inset_most", "hinge_adjust_side", "hinge_adjust_height"),
@@ -172,6 +173,7 @@ _PAGES = (
         "knobs", "Knobs and pulls",
         "Where knobs and pulls go when nobody says otherwise.",
         (
+            _group("Which knob or pull", "front_handle"),
             _group("On a door", "knob_from_end", "knob_from_side", "knob_height", "easy_reach"),
             _group("On a drawer front", "wide_drawer", "knobs_line"),
             _group("Screwed on", "knob_hole", "knob_panel", "handle_projection"),
@@ -191,7 +193,8 @@ _PAGES = (
         "materials", "Materials and the air",
         "What fronts are made of where nobody says, and the air that their wood lives in.",
         (
-            _group("What fronts are made of", "material", "frame_material", "front_thickness"),
+            _group("What fronts are made of", "front_build", "front_material", "material",
+                   "frame_material", "front_thickness"),
             _group("The wood, and the air on site", "made_at", "humidity_low", "humidity_high",
                    "site_celsius"),
         ),

@@ -36,7 +36,7 @@ class WaysForm(StandardForm):
     def __init__(self, *args: Any, page: ShortPage, held: Held, **kwargs: Any) -> None:
         self.page, self.held, self.groups = page, held, page.groups
         kwargs.setdefault("initial", held.own)
-        super().__init__(*args, unit=held.unit, levels=held.levels, bands=held.bands, **kwargs)
+        super().__init__(*args, unit=held.unit, levels=held.levels, items=held.items, **kwargs)
         every = {
             **self.fields,
             **{name: self._number(name, _NUMBERS[name]) for name in page.names if name in _NUMBERS},

@@ -7,13 +7,13 @@ from django.contrib import messages
 from django.http import HttpResponse
 
 from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.item_choice import standard_items
 from fronts.pages.shared.job_view import job_view, who
 from fronts.pages.shared.standard_form import StandardForm
 from fronts.pages.whatif.rows.compared import Compared, compared
 from fronts.selectors.standards import standard_levels
 from fronts.services.standards import level_of, standard_set
 from fronts.snapshot import kitchen_of
-from fronts.snapshot.hardware import bands_in_force
 from fronts.snapshot.standards import standard_if
 from shopjobs.access import SignedInRequest
 from shopjobs.edit_conflict import last_writer
@@ -53,7 +53,7 @@ def _form(request: SignedInRequest, job: Job) -> StandardForm:
     row = level_of(job)
     make = partial(
         StandardForm, unit=job.unit, levels=standard_levels(job),
-        bands=partial(bands_in_force, job), auto_id="what-if-%s",
+        items=standard_items(job), auto_id="what-if-%s",
     )  # fmt: skip
     form = make(_sent(request, make()))
     form.is_merged = True
