@@ -29,7 +29,7 @@ def every_page(client: Client, job: Job, owner: Person) -> Iterator[tuple[str, s
     known: dict[str, Any] = {
         "job_id": job.pk, "cabinet_id": drawer.cabinet_id, "opening_id": drawer.pk, "index": 0,
         "page": "doors", "kind": "hinges", "size": "width_top", "topic": next(iter(SHORT_PAGES)),
-        "key": door.pk, "person_id": owner.pk,
+        "key": door.pk, "cabinet_kind": "base", "person_id": owner.pk,
     }  # fmt: skip
     for address in addresses(get_resolver().url_patterns):
         if not address.pattern.converters.keys() <= known.keys():

@@ -7,7 +7,7 @@ from typing import Any
 
 from django.core.exceptions import ValidationError
 
-from fronts.models import Cabinet, Opening
+from fronts.models import Cabinet, DoorOnHand, Opening
 from fronts.models.kept import Kept
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.services.cabinets import cabinet_change
@@ -51,7 +51,9 @@ def rows_change(
         except ValidationError as error:
             raise CellsRefused(change.key, error) from error
     if len(changes) > 1:
-        job_changed(job=job, text=f"Changed {len(changes)} rows of a wall", by=by, at=at)
+        are_doors = all(isinstance(change.row, DoorOnHand) for change in changes)
+        what = "doors on hand" if are_doors else "rows of a wall"
+        job_changed(job=job, text=f"Changed {len(changes)} {what}", by=by, at=at)
 
 
 def _change(change: RowChange, at: datetime, by: Person | None) -> None:

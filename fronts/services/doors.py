@@ -1,13 +1,26 @@
-"""Doors on hand: what else their deletion touches."""
+"""Doors on hand: several entered at once; what else their deletion touches."""
 
+from collections.abc import Sequence
 from datetime import datetime
 from functools import partial
 
 from fronts.models import DoorOnHand, Front
-from fronts.services.saving import enter, saved
-from fronts.services.things import thing_delete
-from shopjobs.models import Person
+from fronts.rules.kitchen import DoorOnHand as Facts
+from fronts.services.saving import enter, job_changed, saved
+from fronts.services.things import thing_create, thing_delete
+from shopjobs.models import Job, Person
 from shopjobs.services.recording import recorded
+
+
+@recorded
+def doors_enter(
+    *, job: Job, doors: Sequence[Facts], at: datetime, by: Person | None = None
+) -> None:
+    """Enter several doors, in their order: one step back."""
+    for door in doors:
+        thing_create(job=job, facts=door, at=at, by=by)
+    if len(doors) > 1:
+        job_changed(job=job, text=f"Entered {len(doors)} doors on hand", by=by, at=at)
 
 
 @recorded

@@ -84,9 +84,10 @@
     // It was refused, or did not get through: it is there again, and what was typed since waits.
     if (detail.xhr.status !== 422) write(form, row);
     const isBegun = saysAny(now.values);
-    const rest = [...waiting.splice(0), ...(isBegun ? [now.values] : [])];
     const lines = document.querySelector("[data-lines]");
-    if (!rest.length || !lines) return;
+    if (!lines) return isBegun && waiting.push(now.values);
+    const rest = [...waiting.splice(0), ...(isBegun ? [now.values] : [])];
+    if (!rest.length) return;
     const all = [lines.value.trimEnd(), rowsAsLines(rest, isBegun)].filter(Boolean).join("\n");
     lines.value = isBegun ? all : `${all}\n`;
     lines.focus(); // Whoever types on does so behind what was begun, not over what was refused.

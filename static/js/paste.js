@@ -48,6 +48,7 @@ const rowsAsLines = (() => {
     const top = isNew(cell) ? old.length : old.indexOf(rowOf(cell));
     const fresh = document.querySelector("#row-new .row");
     const left = column(cell);
+    const lines = document.querySelector("[data-lines]");
     const [filled, lacking, more] = [[], [], []];
     pasted.forEach((line, under) => {
       const row = old[top + under] ?? (pasted.length === 1 ? fresh : null);
@@ -63,12 +64,17 @@ const rowsAsLines = (() => {
       });
       if (row || !line.some(Boolean)) return;
       more.push(values);
-      if (values.label && !isCabinet()) lacking.push(values.label);
+      if (values.label && lines && !isCabinet()) lacking.push(values.label);
     });
     const words = lacking.length ? [`There is no cell for ${lacking.join(", ")}.`] : [];
-    const lines = document.querySelector("[data-lines]");
     const isWall = document.querySelector("[data-row-kind]")?.value === "new-wall";
-    if (more.length && !isWall && more.every((values) => values.width)) {
+    if (more.length && !lines) {
+      const { form } = fresh.querySelector("input"); // Rows of their own are entered with the row.
+      const names = [...fresh.querySelectorAll("input")].map(nameOf);
+      form.elements.more.value = more.map((values) => names
+        .map((name) => values[name] ?? "").join("\t")).join("\n");
+      form.requestSubmit();
+    } else if (more.length && !isWall && more.every((values) => values.width)) {
       const isFree = !lines.value.trim() && !lines.form.elements.before;
       lines.value = [lines.value.trimEnd(), asLines(more)].filter(Boolean).join("\n");
       if (isNew(cell) && isFree) lines.form.requestSubmit();

@@ -5,7 +5,7 @@ import re
 import pytest
 from playwright.sync_api import Page, expect
 
-from fronts.models import Cabinet, JobStandard, Opening
+from fronts.models import Cabinet, DoorOnHand, JobStandard, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Revision
 from tests.browser.conftest import AT_A_DESK
@@ -259,3 +259,30 @@ def test_a_refused_cell_stays_refused_while_another_is_saved(run: Page) -> None:
     run.get_by_label("Depth of B2", exact=True).focus()
     expect(fault).to_be_empty()
     expect(first).to_have_value("door left")
+
+
+def test_doors_on_hand_are_a_table_too(page: Page, job: Job) -> None:
+    """Typed in the empty row, filled down, pasted with rows of their own, by keyboard alone."""
+    page.goto(f"/jobs/{job.pk}/doors/")
+    page.get_by_label("Width of the new door").focus()
+    for key in ("16", "Tab", "28 1/2", "Tab", "3/4", "Tab", "s", "Enter"):
+        page.keyboard.press(key) if key in ("Tab", "Enter") else page.keyboard.type(key)
+    expect(page.locator("#said")).to_have_text("1 door is entered.")
+    expect(page.get_by_label("Width of the new door")).to_be_focused()
+    cell = page.get_by_label("Width of the new door").element_handle()
+    page.evaluate(PASTE, [cell, "14\t20\t3/4\tf\toak\n15\t21"])
+    expect(page.locator("#said")).to_have_text("2 doors are entered.")
+    expect(page.get_by_label("Material of D3", exact=True)).to_have_value("oak")
+
+    page.get_by_label("Width of D3", exact=True).focus()
+    page.keyboard.press("Control+d")
+    page.keyboard.press("ArrowUp")
+    expect(page.locator("#said")).to_have_text("D3 is saved.")
+    page.keyboard.type("17")
+    page.keyboard.press("ArrowDown")
+    expect(page.locator("#said")).to_have_text("D2 is saved.")
+    page.keyboard.type("1/2/3")
+    page.keyboard.press("ArrowUp")
+    expect(page.locator("#cell-faults")).to_contain_text("D3, width:")
+    widths = DoorOnHand.objects.order_by("position").values_list("width", flat=True)
+    assert list(widths) == [inches(16), inches(17), inches(14)]

@@ -17,7 +17,7 @@ def test_the_drawing_follows_and_marks_what_is_typed(page: Page) -> None:
     """The field keeps its focus and text; its dimension is strong, also once it is drawn anew."""
     page.goto("/shop/standard/knobs/")
     field = page.get_by_label("Knob from a door's end")
-    lines = page.locator('svg .measure[data-of="1"] path')
+    lines = page.locator('svg .measure[data-of="2"] path')
     thin = _marked(lines)
 
     field.focus()
@@ -29,4 +29,4 @@ def test_the_drawing_follows_and_marks_what_is_typed(page: Page) -> None:
     expect(field).to_have_value("5 1/2")
     assert strong != thin
     assert _marked(lines) == strong
-    assert _marked(page.locator('svg .measure[data-of="2"] path')) == thin
+    assert _marked(page.locator('svg .measure[data-of="3"] path')) == thin

@@ -11,6 +11,8 @@ from fronts.models.kept import Kept
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.faced_cabinet import FacedCabinetForm
 from fronts.pages.measure.forms.openings import OpeningForm
+from fronts.pages.measure.things.door_cells import DoorCellsForm
+from fronts.pages.measure.things.doors import DOORS
 from fronts.pages.measure.things.others import OTHERS
 from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.kitchen_form import KitchenForm
@@ -25,7 +27,7 @@ from shopjobs.models import Job
 
 Form = TypeVar("Form", bound=KitchenForm)
 Seen: TypeAlias = Mapping[str, str] | None
-_KEY = re.compile(r"((?:cabinet|opening|thing)-([0-9]{1,18}))-([a-z_]+)")
+_KEY = re.compile(r"((?:cabinet|opening|thing|door)-([0-9]{1,18}))-([a-z_]+)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,4 +119,15 @@ def _thing(job: Job, key: str, number: int, typed: Mapping[str, str], seen: Seen
     return RowForm(key, row, form, lambda: form.entered)
 
 
-_FORMS = {"cabinet": _cabinet, "opening": _opening, OTHERS.one: _thing}
+def _door(job: Job, key: str, number: int, typed: Mapping[str, str], seen: Seen) -> RowForm:
+    row = thing_of(job, DOORS.table, number)
+    held = at_hand(row)
+
+    def make(data: Any, **more: Any) -> DoorCellsForm:
+        return DoorCellsForm(data, unit=job.unit, held=held, **more)
+
+    form = _bound(make, job, row, key, typed, seen)
+    return RowForm(key, row, form, lambda: replace(form.entered, hinge_bores=held.hinge_bores))
+
+
+_FORMS = {"cabinet": _cabinet, "opening": _opening, OTHERS.one: _thing, DOORS.one: _door}

@@ -8,10 +8,14 @@ from django.shortcuts import redirect
 from django.urls import reverse
 from django_htmx.http import reswap
 
+from fronts.models import DoorOnHand
 from fronts.pages.measure.rows.cells import COLUMNS, SAYS, Typed
 from fronts.pages.measure.things.cells import RowForm, row_form, typed_cells
+from fronts.pages.measure.things.door_cells import DOOR_CELLS
+from fronts.pages.measure.views.doors import doors_page
 from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
+from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.job_view import found_or_404, job_view, who
 from fronts.pages.shared.wall_addresses import WALL
 from fronts.rules.limits import MOST_CABINETS
@@ -23,8 +27,10 @@ from shopjobs.pages import PartsResponse, wants_part
 
 SEEN = "seen"
 """What the cells showed before they were typed in, as JSON by their keys."""
-_CELLS = (*COLUMNS, "face")
-_CALLED = {**{name: says.lower() for name, says in SAYS.items()}, "face": "what closes it"}
+_CALLED = {
+    **{name: says.lower() for name, says in {**DOOR_CELLS, **SAYS}.items()},
+    "face": "what closes it",
+}
 MOST_ROWS = 4 * MOST_CABINETS
 
 
@@ -46,7 +52,7 @@ def cells_save(request: SignedInRequest, job: Job) -> HttpResponse:
             row = next(row for row in rows if row.key == refused.key)
             row.form.refuse_all(refused.error)
             faults = _faults(row, names)
-    return _refused(request, job, faults) if faults else _saved(request, job, rows)
+    return _refused(request, job, faults, rows) if faults else _saved(request, job, rows)
 
 
 def _seen(said: str) -> Mapping[str, Mapping[str, str]]:
@@ -63,7 +69,7 @@ def _faults(row: RowForm, names: Mapping[str, str]) -> dict[str, str]:
     """What is wrong with a row, by the keys of its cells; what has none stands at the first."""
     told: dict[str, str] = {}
     for name, messages in row.form.errors.items():
-        known = name if name in _CELLS else COLUMNS[0]
+        known = name if name in _CALLED else COLUMNS[0]
         words = " ".join(str(message) for message in messages)
         where = f"{names[row.key]}, {_CALLED[known]}"
         told[f"{row.key}-{known}"] = sentence(f"{where}: {words[0].lower()}{words[1:]}")
@@ -72,6 +78,8 @@ def _faults(row: RowForm, names: Mapping[str, str]) -> dict[str, str]:
 
 def _saved(request: SignedInRequest, job: Job, rows: list[RowForm]) -> HttpResponse:
     said = f"{rows[0].row} is saved." if len(rows) == 1 else f"{len(rows)} rows are saved."
+    if _are_doors(rows):
+        return _doors_saved(request, job, said)
     if not wants_part(request):
         wall = request.POST.get(WALL, "")
         return redirect(f"{reverse('fronts:job-measure', args=[job.pk])}?{WALL}={wall}")
@@ -80,9 +88,25 @@ def _saved(request: SignedInRequest, job: Job, rows: list[RowForm]) -> HttpRespo
     return reswap(response, "none")
 
 
-def _refused(request: SignedInRequest, job: Job, faults: Mapping[str, str]) -> HttpResponse:
+def _are_doors(rows: list[RowForm]) -> bool:
+    return bool(rows) and all(isinstance(row.row, DoorOnHand) for row in rows)
+
+
+def _doors_saved(request: SignedInRequest, job: Job, said: str) -> HttpResponse:
+    """What follows a door asks for itself: it stands in a table of its own."""
     if not wants_part(request):
-        return measure_page(request, job, Typed(request.POST, faults), status=422)
+        return redirect("fronts:job-doors", job.pk)
+    context = {"job": job, "said": said, "faults": {}}
+    response = PartsResponse(request, (f"{PAGE}#said", f"{PAGE}#cell-faults"), context)
+    return announce_change(reswap(response, "none"))
+
+
+def _refused(
+    request: SignedInRequest, job: Job, faults: Mapping[str, str], rows: list[RowForm]
+) -> HttpResponse:
+    if not wants_part(request):
+        page = doors_page if _are_doors(rows) else measure_page
+        return page(request, job, Typed(request.POST, faults), status=422)
     response = PartsResponse(request, (f"{PAGE}#cell-faults",), {"job": job, "faults": faults})
     response.status_code = 422
     return reswap(response, "none")

@@ -33,11 +33,12 @@ def job_standard(request: SignedInRequest, job: Job) -> HttpResponse:
 
 
 @job_view("edit_kitchen")
-def kind_standard(request: SignedInRequest, job: Job, kind: str) -> HttpResponse:
+def kind_standard(request: SignedInRequest, job: Job, cabinet_kind: str) -> HttpResponse:
     """What all cabinets of one kind do otherwise than the job."""
-    if kind not in CABINET_KINDS:
+    if cabinet_kind not in CABINET_KINDS:
         raise Http404
-    row, action = kind_level(job, kind), reverse("fronts:kind-standard", args=[job.pk, kind])
+    row = kind_level(job, cabinet_kind)
+    action = reverse("fronts:kind-standard", args=[job.pk, cabinet_kind])
     heading = f"Standard of {str(row).lower()}"
     return _standard(request, job, row, "job-standard", heading, action)
 

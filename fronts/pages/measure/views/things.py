@@ -29,7 +29,7 @@ def thing_new(request: SignedInRequest, job: Job, page: ThingPage) -> HttpRespon
     """Enter a thing; it starts as the last of its kind was."""
     target = page.new_key
     form = page.form(posted(request), unit=job.unit, auto_id=f"{target}-%s")
-    form.initial.update(page.offers(job) if page.offers else _like_the_last(job, page))
+    form.initial.update(page.offers(job) if page.offers else like_the_last(job, page))
     if page.settle is not None:
         page.settle(form, job, None)
     heading = f"New {page.table._meta.verbose_name}"
@@ -114,7 +114,8 @@ def _table(
     return {"table": table, "table_legend": page.inside.legend, "heads": tuple(heads(table))}
 
 
-def _like_the_last(job: Job, page: ThingPage) -> dict[str, object]:
+def like_the_last(job: Job, page: ThingPage) -> dict[str, object]:
+    """What a new thing starts as: the next label, and what is alike in the last of its kind."""
     rows = list(things_of(job, page.table))
     taken = {row.label for row in rows}
     labels = (f"{page.letter}{number}" for number in count(len(rows) + 1))
