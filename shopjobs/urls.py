@@ -2,7 +2,7 @@
 
 from django.urls import include, path
 
-from shopjobs.views import account, errors, jobs, people, sessions, shops
+from shopjobs.views import account, errors, jobs, offline, people, sessions, shops
 
 site_urls = (
     [
@@ -10,6 +10,8 @@ site_urls = (
         path("sign-in/", account.sign_in, name="sign-in"),
         path("sign-out/", account.sign_out, name="sign-out"),
         path("password/", account.own_password, name="own-password"),
+        path("sw.js", offline.worker, name="worker"),
+        path("waiting/", offline.may_send, name="may-send"),
         path("sessions/", sessions.session_list, name="session-list"),
         path("sessions/others/end/", sessions.other_sessions_end, name="other-sessions-end"),
         path("sessions/<slug:handle>/end/", sessions.own_session_end, name="session-end"),

@@ -84,6 +84,7 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "size": "width_top",
         "page": "doors",
         "kind": "hinges",
+        "cabinet_kind": "base",
         "key": DoorOnHand.objects.get(job=job).pk,
     }
     pages = {}

@@ -25,6 +25,7 @@ register_converter(SizeConverter, "sizes")
 _ALL = "jobs/<int:job_id>/measuring/"
 
 urlpatterns: list[URLPattern] = [
+    path("jobs/<int:job_id>/along/", views.job_along, name="job-along"),
     path(_ALL, views.job_on_site, name="job-on-site"),
     path(_ALL + "<int:opening_id>/<sizes:size>/", views.on_site_size, name="on-site-size"),
 ]

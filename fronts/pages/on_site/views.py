@@ -3,7 +3,7 @@
 from functools import partial
 
 from django.contrib import messages
-from django.http import HttpResponse
+from django.http import HttpResponse, JsonResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 from django_htmx.http import HttpResponseClientRedirect, replace_url
@@ -16,7 +16,8 @@ from fronts.pages.on_site.rows.openings import by_wall, stops_of, to_continue
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
-from fronts.selectors.kitchens import opening_of, placed_kitchen_of
+from fronts.rules.site_sizes import NAMES
+from fronts.selectors.kitchens import cabinets_of, opening_of, placed_kitchen_of
 from fronts.services.site_sizes import size_measure
 from shopjobs.access import SignedInRequest
 from shopjobs.edit_conflict import last_writer
@@ -39,6 +40,21 @@ def job_on_site(request: SignedInRequest, job: Job) -> HttpResponse:
         "go_on": to_continue(stops),
     }
     return render_page(request, "fronts/on_site/page.html", context)
+
+
+@job_view("measure", "GET", "HEAD")
+def job_along(_: SignedInRequest, job: Job) -> HttpResponse:
+    """The addresses of all that is taken along to the site: pages to measure and fit, sheets."""
+    here = [job.pk]
+    openings = [stop.key for stop in stops_of(job, placed_kitchen_of(job))]
+    cabinets = list(cabinets_of(job).prefetch_related(None).values_list("pk", flat=True))
+    pages = [reverse(f"fronts:{name}", args=here) for name in ("job-fit", "job-on-site")]
+    for cabinet in cabinets:
+        pages.append(reverse("fronts:job-fit-cabinet", args=[*here, cabinet]))
+    for opening in openings:
+        pages += [reverse("fronts:on-site-size", args=[*here, opening, name]) for name in NAMES]
+    pages += [reverse("fronts:cabinet-sheet", args=[*here, cabinet]) for cabinet in cabinets]
+    return JsonResponse({"pages": pages})
 
 
 @job_view("measure")

@@ -32,6 +32,7 @@ CHANGES = (
     "-edit",
     "-measured",
     "job-standard",
+    "kind-standard",
     "cabinet-standard",
     "opening-standard",
     "-stock",

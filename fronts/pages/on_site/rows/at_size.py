@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from urllib.parse import urlencode
 
 from django.core.exceptions import ObjectDoesNotExist
+from django.urls import reverse
 from django.utils.safestring import SafeString, mark_safe
 
 from fronts.drawings.drawing import SCREEN
@@ -90,6 +91,12 @@ class AtSize:
         """Where the size is sent."""
         address = self.stop.address(self.size.name)
         return f"{address}?{urlencode({PAIR: self.carried})}" if self.pair else address
+
+    @property
+    def then(self) -> str:
+        """Where one goes on: to the next size, after the last to all openings."""
+        after = self.after
+        return after.action if after else reverse("fronts:job-on-site", args=[self.job.pk])
 
     @property
     def planned(self) -> str:

@@ -1,0 +1,58 @@
+// Without a signal the pages that were taken along come from this phone. With one everything comes
+// from the server, and a page that is here is brought up to date by that.
+const PATIENCE_MS = 4000;
+
+self.addEventListener("install", () => self.skipWaiting());
+self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
+
+const NOTHING = `<!doctype html><html lang="en"><meta charset="utf-8">
+<meta name="viewport" content="width=device-width"><title>No connection</title>
+<main><h1>No connection</h1><p>This page is not on this phone. Jobs that you took along are: go
+back, or open one of them.</p><ul>LIST</ul></main></html>`;
+
+async function takenAlong() {
+  const found = [];
+  for (const name of await caches.keys()) {
+    const [, , job] = name.split(" ");
+    if (!name.startsWith("along ")) continue;
+    found.push(`<li>A job: <a href="/jobs/${job}/fit/">fitting</a> ·
+      <a href="/jobs/${job}/measuring/">measuring</a></li>`);
+  }
+  return NOTHING.replace("LIST", found.join(""));
+}
+
+async function cached(request) {
+  const { pathname } = new URL(request.url);
+  for (const name of await caches.keys()) {
+    if (!name.startsWith("along ")) continue;
+    const cache = await caches.open(name);
+    const held = await cache.match(pathname, { ignoreVary: true });
+    if (held) return { cache, held, pathname };
+  }
+  return null;
+}
+
+async function answer(request) {
+  const isPage = !request.headers.has("HX-Request");
+  const known = isPage ? await cached(request) : null;
+  const network = fetch(request).then(async (response) => {
+    if (known && response.ok && !response.redirected) {
+      await known.cache.put(known.pathname, response.clone());
+    }
+    return response;
+  });
+  if (!known) {
+    if (request.mode !== "navigate") return network;
+    return network.catch(async () => new Response(await takenAlong(), {
+      status: 503, headers: { "Content-Type": "text/html" } }));
+  }
+  const late = new Promise((resolve) => setTimeout(() => resolve(known.held), PATIENCE_MS));
+  network.catch(() => {});
+  return Promise.race([network.catch(() => known.held), late]);
+}
+
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  const isOurs = new URL(request.url).origin === self.location.origin;
+  if (request.method === "GET" && isOurs) event.respondWith(answer(request));
+});

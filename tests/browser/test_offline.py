@@ -1,0 +1,165 @@
+"""On site without a signal: what is entered waits on the phone, and comes once, in its order."""
+
+from collections.abc import Iterator
+
+import pytest
+from playwright.sync_api import Page, Route, expect
+
+from fronts.models import Cabinet, FitRecord, Opening
+from fronts.rules.practice import inches
+from shopjobs.models import Job
+from tests.browser.conftest import PHONE
+from tests.factories import CabinetFactory, OpeningFactory, overlaid
+
+pytestmark = [
+    pytest.mark.thorough, pytest.mark.parametrize("width", [PHONE], ids=["phone"])
+]  # fmt: skip
+
+
+@pytest.fixture
+def opening(job: Job) -> Opening:
+    """An opening 15 in wide that a door closes."""
+    overlaid(job)
+    return OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
+
+
+@pytest.fixture
+def way(opening: Opening) -> str:
+    """Where its sizes are taken."""
+    return f"/jobs/{opening.cabinet.job_id}/measuring/{opening.pk}/"
+
+
+@pytest.fixture
+def along(page: Page, job: Job, opening: Opening) -> Iterator[Page]:
+    """A phone that has the job along, and no signal."""
+    page.goto(f"/jobs/{job.pk}/measuring/")
+    page.get_by_role("button", name="Take this job along").click()
+    expect(page.locator("[data-along-said]")).to_have_text("On this phone, also without a signal.")
+    page.context.set_offline(True)
+    yield page
+    page.context.set_offline(False)
+
+
+def take(page: Page, size: str) -> None:
+    """Type a size and go on."""
+    page.locator("[data-reading]").fill(size)
+    page.get_by_role("button", name="Next", exact=True).click()
+
+
+def test_sizes_wait_and_are_sent_in_their_order(along: Page, way: str, opening: Opening) -> None:
+    """Entered page after page; there after the tab is closed; sent by themselves, once each."""
+    along.goto(f"{way}width-top/")
+    for size, following in (("15 1/8", "width-bottom"), ("15", "height-left")):
+        take(along, size)
+        along.wait_for_url(f"**{way}{following}/")
+    waiting = along.locator("#waiting")
+    expect(waiting).to_contain_text("2 entries wait to be sent.")
+    assert Opening.objects.get().measured_width_top is None
+
+    again = along.context.new_page()
+    along.close()
+    again.goto(f"{way}width-top/")
+    expect(again.locator("#waiting")).to_contain_text("2 entries wait to be sent.")
+    expect(again.locator("[data-reading]")).to_have_value("15 1/8")
+    again.context.set_offline(False)
+    again.get_by_role("button", name="Send now").click()
+    expect(again.locator("#waiting")).to_be_empty()
+    opening.refresh_from_db()
+    assert (opening.measured_width_top, opening.measured_width_bottom) == (
+        inches(121, 8),
+        inches(15),
+    )
+
+
+def test_diagonals_are_kept_together(along: Page, way: str, opening: Opening) -> None:
+    """Each alone says nothing: the first goes along with the second."""
+    along.goto(f"{way}diagonal-1/")
+    take(along, "31 1/4")
+    along.wait_for_url("**/diagonal-2/?pair=*")
+    take(along, "31 3/8")
+    expect(along.locator("#waiting")).to_contain_text("2 entries wait to be sent.")
+    along.context.set_offline(False)
+    along.get_by_role("button", name="Send now").click()
+    expect(along.locator("#waiting")).to_be_empty()
+    opening.refresh_from_db()
+    assert (opening.measured_diagonal_1, opening.measured_diagonal_2) == (
+        inches(125, 4), inches(251, 8)
+    )  # fmt: skip
+
+
+def test_a_lost_answer_makes_one_record(page: Page, job: Job, opening: Opening) -> None:
+    """It was saved, nobody heard of it; sent again it is answered as the first time."""
+    page.goto(f"/jobs/{job.pk}/fit/{opening.cabinet_id}/")
+
+    def lose(route: Route) -> None:
+        route.fetch()
+        route.abort()
+
+    page.route("**/fit/**", lambda route: lose(route) if route.request.method == "POST"
+               else route.continue_())  # fmt: skip
+    page.get_by_label("Note").fill("hung")
+    page.get_by_role("button", name="Record B1.a").click()
+    expect(page.locator("#waiting")).to_contain_text("1 entry waits to be sent.")
+    assert FitRecord.objects.count() == 1
+    page.unroute("**/fit/**")
+    page.get_by_role("button", name="Send now").click()
+    expect(page.locator("#waiting")).to_be_empty()
+    assert FitRecord.objects.count() == 1
+
+
+def test_what_somebody_else_changed_is_shown_and_nothing_is_dropped(
+    along: Page, way: str, opening: Opening
+) -> None:
+    """Both stay until somebody settles it; dropped only at the second press."""
+    along.goto(f"{way}width-top/")
+    take(along, "15 1/8")
+    along.wait_for_url(f"**{way}width-bottom/")
+    Opening.objects.filter(pk=opening.pk).update(measured_width_top=inches(31, 2))
+    along.context.set_offline(False)
+    along.get_by_role("button", name="Send now").click()
+    waiting = along.locator("#waiting")
+    expect(waiting).to_contain_text("1 to settle.")
+    expect(waiting).to_contain_text("15 1/2")
+    opening.refresh_from_db()
+    assert opening.measured_width_top == inches(31, 2)
+
+    waiting.get_by_role("button", name="Drop it").click()
+    waiting.get_by_role("button", name="Drop it for good").click()
+    expect(waiting).to_be_empty()
+
+
+def test_pages_that_came_along_are_there(along: Page, job: Job, opening: Opening) -> None:
+    """Measuring, fitting and its drawing; what did not come says so and leads to what did."""
+    along.goto(f"/jobs/{job.pk}/fit/{opening.cabinet_id}/")
+    expect(along.get_by_role("heading", name="Cabinet B1")).to_be_visible()
+    assert along.locator("h1").evaluate("one => getComputedStyle(one).fontWeight") == "600"
+    along.goto(f"/jobs/{job.pk}/order/")
+    expect(along.get_by_role("heading", name="No connection")).to_be_visible()
+    along.get_by_role("link", name="measuring").click()
+    expect(along.get_by_role("heading", name="Measuring on site")).to_be_visible()
+
+
+def test_signing_out_asks_while_something_waits(along: Page, way: str, job: Job) -> None:
+    """What waits stays for the same person."""
+    along.goto(f"{way}width-top/")
+    take(along, "15 1/8")
+    along.wait_for_url(f"**{way}width-bottom/")
+    along.goto(f"/jobs/{job.pk}/measuring/")
+    expect(along.locator("#waiting")).to_contain_text("1 entry waits to be sent.")
+    along.get_by_role("button", name="Sign out").click()
+    expect(along.locator("#waiting")).to_contain_text("Sign out all the same?")
+
+
+def test_who_has_signed_out_sends_nothing(along: Page, way: str, opening: Opening) -> None:
+    """The entries wait until the same person is back."""
+    along.goto(f"{way}width-top/")
+    take(along, "15 1/8")
+    along.wait_for_url(f"**{way}width-bottom/")
+    along.context.clear_cookies()
+    along.context.set_offline(False)
+    along.get_by_role("button", name="Send now").click()
+    expect(along.locator("#waiting")).to_contain_text("Sign in to send them.")
+    expect(along.locator("#waiting")).to_contain_text("1 entry waits to be sent.")
+    assert Cabinet.objects.count() == 1
+    opening.refresh_from_db()
+    assert opening.measured_width_top is None
