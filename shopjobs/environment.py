@@ -27,6 +27,7 @@ class Environment:
     hsts_preload: bool
     database_url: str
     sqlite_synchronous: str
+    uploads: str
     time_zone: str
     log: str
     mail_server: str
@@ -51,6 +52,7 @@ def read_environment(environ: Mapping[str, str], *, root: Path) -> Environment:
         sqlite_synchronous=_one_of(
             environ, "SHOPJOBS_SQLITE_SYNCHRONOUS", ("NORMAL", "FULL"), usual="NORMAL"
         ),
+        uploads=environ.get("SHOPJOBS_UPLOADS") or str(root / "var" / "uploads"),
         time_zone=_time_zone(environ),
         log=_one_of(environ, "SHOPJOBS_LOG", ("json", "text"), usual="json" if https else "text"),
         mail_server=environ.get("SHOPJOBS_MAIL_SERVER") or "smtp://localhost",

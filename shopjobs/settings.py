@@ -104,6 +104,9 @@ FILE_UPLOAD_MAX_MEMORY_SIZE = 4 * 1024 * 1024
 DATA_UPLOAD_MAX_NUMBER_FIELDS = 4000
 DATA_UPLOAD_MAX_NUMBER_FILES = 10
 
+# Photos lie beside the database, never below the site's own files: pages hand them out.
+MEDIA_ROOT = ENVIRONMENT.uploads
+
 STATIC_URL = "static/"
 STATICFILES_DIRS = [BASE_DIR / "static"]
 COLLECTED = BASE_DIR / "var" / "static"

@@ -16,5 +16,7 @@ if DATABASES["default"]["ENGINE"] == "django.db.backends.sqlite3":
     _name = Path(tempfile.gettempdir()) / f"shopjobs-test-{os.getpid()}.sqlite3"
     DATABASES["default"]["TEST"] = {"NAME": str(_name)}
 
+MEDIA_ROOT = str(Path(tempfile.gettempdir()) / f"shopjobs-test-{os.getpid()}-uploads")
+
 # Where a test isn't about the queue, long work is done at once.
 TASKS = {"default": {"BACKEND": "django_tasks.backends.immediate.ImmediateBackend"}}

@@ -18,6 +18,7 @@ from fronts.models.items import (
 from fronts.models.openings import Opening
 from fronts.models.order_lists import OrderList
 from fronts.models.orders import OrderCheck
+from fronts.models.photos import WallPhoto
 from fronts.models.receipts import FrontReceipt
 from fronts.models.saved_faces import SavedFace
 from fronts.models.sheet_sets import SheetFile, SheetSet
@@ -32,5 +33,5 @@ __all__ = [
     "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
     "KindStandard", "LiftItem",
     "Opening", "OrderCheck", "OrderList", "PlanState", "SavedFace", "SheetFile", "SheetSet",
-    "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Stock", "Thing", "Wall",
+    "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Stock", "Thing", "Wall", "WallPhoto",
 ]  # fmt: skip

@@ -2,18 +2,20 @@
 // what it says waits on this phone, and one goes on to the next page.
 (() => {
   const { all, put, element } = outboxStore;
-  const HOUSEHOLD = ["csrfmiddlewaretoken", "form_key", "seen"];
+  const HOUSEHOLD = ["csrfmiddlewaretoken", "form_key", "seen", "front", "wall"];
 
-  const keptOf = (form) => new URLSearchParams([...new FormData(form)]).toString();
-
-  const typedIn = (body) => [...new URLSearchParams(body)]
-    .filter(([name, value]) => value && !HOUSEHOLD.includes(name)).map(([, value]) => value);
+  const isFile = (value) => value instanceof Blob;
+  const typedIn = (body) => body
+    .filter(([name, value]) => value && !HOUSEHOLD.includes(name))
+    .map(([, value]) => (isFile(value) ? "a photo" : value));
 
   async function wait(form) {
-    const body = keptOf(form);
+    const body = [...new FormData(form)];
     // The other diagonal, taken without a signal too, goes along in the address.
     const url = form.getAttribute("action").split("?")[0] + location.search;
-    const same = (await all()).find((one) => one.url === url && one.form === form.id);
+    // Of a size the later one holds; photos are each their own.
+    const same = !body.some(([, value]) => isFile(value))
+      && (await all()).find((one) => one.url === url && one.form === form.id);
     await put({
       ...(same && { id: same.id }), url, body, form: form.id, at: Date.now(),
       says: `${form.dataset.later}: ${typedIn(body).join(", ")}`, page: location.pathname,
@@ -54,8 +56,8 @@
       if (form?.getAttribute("action").split("?")[0] !== entry.url.split("?")[0]) continue;
       form.prepend(element("p", `Waits to be sent: ${entry.says}`, { className: "waits-here" }));
       if (draftStore.isTyped()) continue;
-      for (const [name, value] of new URLSearchParams(entry.body)) {
-        const field = HOUSEHOLD.includes(name) ? null : form.elements[name];
+      for (const [name, value] of entry.body) {
+        const field = HOUSEHOLD.includes(name) || isFile(value) ? null : form.elements[name];
         if (field && "value" in field) field.value = value;
       }
     }

@@ -1,12 +1,12 @@
-// What is entered without a signal waits on this phone and is sent by itself once there is one, in
-// its order, each entry once: its form's key is kept by the server. How many wait is always said;
-// what can't be saved as it is stays here until somebody settles it.
+// What waits on this phone is sent once there is a signal, in its order, each entry once: its
+// form's key is kept by the server. What can't be saved as it is stays until somebody settles it.
 const outbox = (() => {
   const { person, all, put, drop, element } = outboxStore;
   if (!person || !window.indexedDB) return { show: async () => {} };
   const place = document.getElementById("waiting");
   const EVERY_MS = 30000;
   let trouble = "";
+  let waits = 0;
 
   async function token() {
     const answer = await fetch("/waiting/", { headers: { Accept: "application/json" } });
@@ -17,6 +17,14 @@ const outbox = (() => {
   const wordsIn = (html) => [...new DOMParser().parseFromString(html, "text/html")
     .querySelectorAll(".error, .question p, .summary li, .fault")]
     .map((one) => one.textContent.trim().replace(/\s+/g, " ")).filter(Boolean);
+
+  // As the form would send it.
+  function bodyOf(entries) {
+    if (!entries.some(([, value]) => value instanceof Blob)) return new URLSearchParams(entries);
+    const data = new FormData();
+    for (const [name, value] of entries) data.append(name, value);
+    return data;
+  }
 
   // One tab sends at a time.
   const send = () => navigator.locks.request("outbox", { ifAvailable: true }, async (lock) => {
@@ -29,9 +37,8 @@ const outbox = (() => {
       trouble = key ? "" : "Sign in to send them.";
       for (const entry of key ? waiting : []) {
         const answer = await fetch(entry.url, {
-          method: "POST", body: entry.body,
-          headers: { "Content-Type": "application/x-www-form-urlencoded", "HX-Request": "true",
-            "X-CSRFToken": key, "X-Stay": "yes" },
+          method: "POST", body: bodyOf(entry.body),
+          headers: { "HX-Request": "true", "X-CSRFToken": key, "X-Stay": "yes" },
         });
         if (answer.ok) {
           await drop(entry.id);
@@ -71,6 +78,7 @@ const outbox = (() => {
 
   async function show() {
     const entries = await all();
+    waits = entries.length;
     document.dispatchEvent(new CustomEvent("outbox", { detail: entries }));
     place.replaceChildren();
     place.classList.toggle("waits", entries.length > 0 || Boolean(trouble));
@@ -93,15 +101,11 @@ const outbox = (() => {
   // Signing out asks while something waits: it stays here, for the same person alone.
   document.addEventListener("submit", (event) => {
     const form = event.target;
-    if (!form.matches(".site-person") || form.dataset.sure) return;
+    if (!waits || !form.matches(".site-person") || form.dataset.sure) return;
     event.preventDefault();
-    all().catch(() => []).then(async (entries) => {
-      form.dataset.sure = "yes";
-      if (entries.length) {
-        trouble = "Sign out all the same? They stay on this phone until you are back; press again.";
-        await show();
-      } else form.requestSubmit();
-    });
+    form.dataset.sure = "yes";
+    trouble = "Sign out all the same? They stay on this phone until you are back; press again.";
+    show();
   }, true);
 
   const begin = () => {

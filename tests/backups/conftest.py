@@ -24,7 +24,7 @@ def site(vendor: str, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Inst
     with installation(vendor, tmp_path_factory.mktemp("site")) as made:
         made.manage("migrate", "--verbosity", "0")
         made.python(FURNISH)
-        (made.uploads / "photos").mkdir(parents=True)
+        (made.uploads / "photos").mkdir(parents=True, exist_ok=True)
         (made.uploads / "photos" / "before planing.jpg").write_bytes(b"\x00\xff photo")
         (made.uploads / "note.txt").write_text("an empty line follows\n\n", encoding="utf-8")
         yield made

@@ -1,11 +1,13 @@
 """On site without a signal: what is entered waits on the phone, and comes once, in its order."""
 
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
+from PIL import Image
 from playwright.sync_api import Page, Route, expect
 
-from fronts.models import Cabinet, FitRecord, Opening
+from fronts.models import Cabinet, FitRecord, Opening, WallPhoto
 from fronts.rules.practice import inches
 from shopjobs.models import Job
 from tests.browser.conftest import PHONE
@@ -163,3 +165,22 @@ def test_who_has_signed_out_sends_nothing(along: Page, way: str, opening: Openin
     assert Cabinet.objects.count() == 1
     opening.refresh_from_db()
     assert opening.measured_width_top is None
+
+
+def test_a_photo_waits_as_well(along: Page, job: Job, tmp_path: Path) -> None:
+    """Made small on the phone; each is an entry of its own; seen once it is sent."""
+    along.goto(f"/jobs/{job.pk}/measuring/")
+    for colour, few in (("red", "1 entry waits"), ("green", "2 entries wait")):
+        file = tmp_path / f"{colour}.png"
+        Image.new("RGB", (2400, 1200), colour).save(file)
+        along.locator("[data-photo]").set_input_files(file)
+        expect(along.locator("#waiting")).to_contain_text(f"{few} to be sent.")
+    assert not WallPhoto.objects.exists()
+
+    along.context.set_offline(False)
+    along.get_by_role("button", name="Send now").click()
+    expect(along.locator("figure img")).to_have_count(2)
+    expect(along.locator("#waiting")).to_be_empty()
+    image = along.locator("figure img").first
+    expect(image).to_have_js_property("naturalWidth", 1600)
+    assert WallPhoto.objects.count() == 2

@@ -95,17 +95,19 @@ def test_a_fit_is_recorded_without_javascript(plain_page: Page, cabinet: Cabinet
 
 
 def test_without_a_connection_it_is_said_where_one_looks(page: Page, cabinet: Cabinet) -> None:
-    """However far down the form stands, and what was typed is still there."""
+    """However far down the form stands; what was typed waits there, and is sent by itself."""
     page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
     drawer = page.locator("[id='record-B1.b']")
     drawer.get_by_label("Left").fill("1/8")
     page.context.set_offline(True)
     drawer.get_by_role("button", name="Record B1.b").click()
 
-    expect(drawer.locator(".faults")).to_be_in_viewport()
-    expect(drawer.locator(".faults")).to_contain_text("can't be reached")
+    expect(drawer.locator(".waits-here")).to_be_in_viewport()
+    expect(drawer.locator(".waits-here")).to_have_text("Waits to be sent: How B1.b fitted: 1/8")
     expect(drawer.get_by_label("Left")).to_have_value("1/8")
     page.context.set_offline(False)
+    expect(page.locator("#waiting")).to_be_empty()
+    expect(drawer.locator("caption")).to_contain_text("Recorded")
 
 
 def test_a_form_from_before_a_sign_in_says_so_where_one_looks(page: Page, cabinet: Cabinet) -> None:

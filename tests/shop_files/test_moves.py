@@ -44,7 +44,10 @@ def manage(url: str, *arguments: str) -> str:
 
 def python(url: str, *arguments: str) -> bytes:
     """Run Python beside another installation's database."""
-    environ = {**os.environ, "DATABASE_URL": url, "DJANGO_SETTINGS_MODULE": "shopjobs.settings"}
+    environ = {
+        **os.environ, "DATABASE_URL": url, "DJANGO_SETTINGS_MODULE": "shopjobs.settings",
+        "SHOPJOBS_UPLOADS": f"{url.removeprefix('sqlite:///')}-uploads",
+    }  # fmt: skip
     command = [sys.executable, *arguments]
     done = subprocess.run(command, cwd=ROOT, env=environ, capture_output=True)
     assert done.returncode == 0, done.stderr.decode()

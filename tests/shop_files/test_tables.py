@@ -1,6 +1,6 @@
 """Every table is a shop's, or is said to be the installation's; nothing is left to be forgotten."""
 
-from django.db.models import FileField, JSONField
+from django.db.models import JSONField
 
 from shopjobs.services.installation import own_apps, own_tables
 from shopjobs.services.shop_files.tables import (
@@ -61,14 +61,8 @@ def test_somebody_looked_into_every_column_of_json() -> None:
 
 
 def test_no_column_says_what_a_file_of_lines_does_not_carry() -> None:
-    """Uploaded files, rows in two tables, and references by anything but a key."""
-    found = [
-        f"{label}.{field.name}"
-        for label, table in shop_tables().items()
-        for field in plain_fields(table)
-        if isinstance(field, FileField)
-    ]
-    found += [label for label, table in shop_tables().items() if table._meta.parents]
+    """Rows in two tables, and references by anything but a key."""
+    found = [label for label, table in shop_tables().items() if table._meta.parents]
     found += [label for label, table in shop_tables().items() if table._meta.private_fields]
     found += [
         f"{label}.{reference.name}"

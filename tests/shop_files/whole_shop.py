@@ -14,6 +14,7 @@ from fronts.services.cabinets import cabinet_delete
 from fronts.services.fits import fit_record
 from fronts.services.imports import job_import
 from fronts.services.order_lists import order_line_check
+from fronts.services.photos import photo_add
 from fronts.services.receipts import fronts_receive
 from fronts.services.saved_faces import face_save
 from fronts.services.stock import practice_set
@@ -65,6 +66,7 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     begin(job, fitter)
     line = schedule.bought[0].front.short_name
     fronts_receive(job=job, schedule=schedule, line=line, count=1, note="late", by=owner, at=NOW)
+    photo_add(job=job, wall="Porch", picture=b"as a camera makes it", by=fitter, at=NOW)
     extra = cabinet_create(job=job, at=NOW, by=owner, **BODY)
     opening_create(cabinet=extra, at=NOW, by=owner, **HOLE)
     cabinet_delete(cabinet=extra, at=NOW, by=owner)

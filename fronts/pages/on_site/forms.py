@@ -2,17 +2,47 @@
 
 from typing import Any, ClassVar
 
+from django import forms
+from django.core.exceptions import ValidationError
 from django.forms import BoundField
 
 from fronts.facts.rows import columns_of
 from fronts.pages.shared.kitchen_form import KitchenForm
+from fronts.pages.shared.pictures import MOST_BYTES, small_picture
 from fronts.rules.kitchen import Measured
 from fronts.rules.lengths import Mm
+from fronts.rules.limits import LONGEST_LABEL
+from shopjobs.forms.house import HouseForm
 from shopjobs.forms.seen import SEEN
 
+PHOTO = "photo"
+"""Begins the ids of a wall's form for a photo."""
 SURE = "sure"
 """Named by the button that keeps a size that was asked about; its value is what it keeps."""
 _BEGINS = "measured_"
+
+
+class PhotoForm(HouseForm):
+    """A photo of a wall, from the camera or from what there is."""
+
+    wall = forms.CharField(max_length=LONGEST_LABEL, widget=forms.HiddenInput)
+    image = forms.FileField(
+        label="Photo",
+        max_length=200,
+        widget=forms.FileInput(attrs={"accept": "image/*", "data-photo": ""}),
+        error_messages={"required": "Choose a photo, or take one."},
+    )
+
+    picture: bytes = b""
+    """The photo, made small and plain."""
+
+    def clean_image(self) -> Any:
+        """What is no picture is refused here, where its file was chosen."""
+        image = self.cleaned_data["image"]
+        if image.size > MOST_BYTES:
+            raise ValidationError(f"Keep a photo to {MOST_BYTES // 2**20} MB.")
+        self.picture = small_picture(image)
+        return image
 
 
 class SizeForm(KitchenForm):

@@ -26,6 +26,9 @@ _ALL = "jobs/<int:job_id>/measuring/"
 
 urlpatterns: list[URLPattern] = [
     path("jobs/<int:job_id>/along/", views.job_along, name="job-along"),
+    path("jobs/<int:job_id>/photos/", views.photo_new, name="photo-new"),
+    path("jobs/<int:job_id>/photos/<int:key>/", views.photo_image, name="photo-image"),
+    path("jobs/<int:job_id>/photos/<int:key>/delete/", views.photo_delete_now, name="photo-delete"),
     path(_ALL, views.job_on_site, name="job-on-site"),
     path(_ALL + "<int:opening_id>/<sizes:size>/", views.on_site_size, name="on-site-size"),
 ]

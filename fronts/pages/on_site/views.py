@@ -3,28 +3,31 @@
 from functools import partial
 
 from django.contrib import messages
-from django.http import HttpResponse, JsonResponse
+from django.http import Http404, HttpResponse, JsonResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 from django_htmx.http import HttpResponseClientRedirect, replace_url
 
 from fronts.models import Opening
-from fronts.pages.on_site.forms import SizeForm
+from fronts.pages.on_site.forms import PHOTO, PhotoForm, SizeForm
 from fronts.pages.on_site.rows.at_size import PAIR, AtSize, at_size
 from fronts.pages.on_site.rows.keys import digit_keys, fraction_keys
-from fronts.pages.on_site.rows.openings import by_wall, stops_of, to_continue
+from fronts.pages.on_site.rows.openings import Stop, by_wall, stops_of, to_continue
+from fronts.pages.on_site.rows.photos import PhotoShown, photos_by_wall
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.rules.site_sizes import NAMES
 from fronts.selectors.kitchens import cabinets_of, opening_of, placed_kitchen_of
+from fronts.selectors.photos import photo_of, photos_of
+from fronts.services.photos import photo_add, photo_delete
 from fronts.services.site_sizes import size_measure
 from shopjobs.access import SignedInRequest
 from shopjobs.edit_conflict import last_writer
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
 
-SIZE = "fronts/on_site/size.html"
+PAGE, SIZE = "fronts/on_site/page.html", "fronts/on_site/size.html"
 
 
 @job_view("measure", "GET", "HEAD")
@@ -34,17 +37,78 @@ def job_on_site(request: SignedInRequest, job: Job) -> HttpResponse:
     context = {
         "job": job,
         "step": "measure",
-        "walls": by_wall(stops),
+        "walls": _with_photos(job, by_wall(stops)),
         "openings": len(stops),
         "measured": sum(stop.is_measured for stop in stops),
         "go_on": to_continue(stops),
     }
-    return render_page(request, "fronts/on_site/page.html", context)
+    return render_page(request, PAGE, context)
+
+
+def _with_photos(
+    job: Job, walls: list[tuple[str, list[Stop]]]
+) -> list[tuple[str, list[Stop], list[PhotoShown]]]:
+    """The walls with their photos; last those of which there are photos alone."""
+    photos = photos_by_wall(job)
+    known = [(wall, stops, photos.pop(wall, [])) for wall, stops in walls]
+    return [*known, *((wall, [], shown) for wall, shown in photos.items())]
+
+
+@job_view("measure", "POST")
+def photo_new(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Keep a photo of a wall."""
+    wall = request.POST.get("wall", "")
+    form = PhotoForm(request.POST, request.FILES, auto_id=f"{PHOTO}-{wall}-%s")
+    return form_answer(
+        request, form, show=partial(_photos, request, job, wall, form),
+        save=lambda: photo_add(job=job, wall=wall, picture=form.picture, **who(request)),
+        done=lambda _: _photos(request, job, wall),
+    )  # fmt: skip
+
+
+@job_view("measure", "GET", "HEAD")
+def photo_image(_: SignedInRequest, job: Job, key: int) -> HttpResponse:
+    """The photo itself, to its shop alone."""
+    photo = found_or_404(photo_of, job, key)
+    try:
+        with photo.image.open() as file:
+            content = file.read()
+    except OSError as error:
+        raise Http404 from error
+    return HttpResponse(content, content_type="image/jpeg")
+
+
+@job_view("measure", "POST")
+def photo_delete_now(request: SignedInRequest, job: Job, key: int) -> HttpResponse:
+    """Take a photo away; Undo brings it back."""
+    photo = found_or_404(photo_of, job, key)
+    photo_delete(photo=photo, **who(request))
+    return _photos(request, job, photo.wall)
+
+
+def _photos(
+    request: SignedInRequest,
+    job: Job,
+    wall: str,
+    form: PhotoForm | None = None,
+    *,
+    status: int = 200,
+) -> HttpResponse:
+    """The wall's photos, with what was refused; the whole page without htmx."""
+    if not wants_part(request):
+        if form is None:
+            return redirect("fronts:job-on-site", job.pk)
+        messages.error(request, " ".join(str(one) for one in form["image"].errors))
+        return redirect("fronts:job-on-site", job.pk)
+    shown = photos_by_wall(job).get(wall, [])
+    context = {"job": job, "wall": wall, "shown": shown, "form": form}
+    return announce_change(render_page(request, PAGE, context, partial="photos", status=status))
 
 
 @job_view("measure", "GET", "HEAD")
 def job_along(_: SignedInRequest, job: Job) -> HttpResponse:
-    """The addresses of all that is taken along to the site: pages to measure and fit, sheets."""
+    """The addresses of all that is taken along to the site: pages to measure and fit,
+    sheets, photos."""
     here = [job.pk]
     openings = [stop.key for stop in stops_of(job, placed_kitchen_of(job))]
     cabinets = list(cabinets_of(job).prefetch_related(None).values_list("pk", flat=True))
@@ -54,6 +118,8 @@ def job_along(_: SignedInRequest, job: Job) -> HttpResponse:
     for opening in openings:
         pages += [reverse("fronts:on-site-size", args=[*here, opening, name]) for name in NAMES]
     pages += [reverse("fronts:cabinet-sheet", args=[*here, cabinet]) for cabinet in cabinets]
+    photos = photos_of(job).values_list("pk", flat=True)
+    pages += [reverse("fronts:photo-image", args=[*here, photo]) for photo in photos]
     return JsonResponse({"pages": pages})
 
 
