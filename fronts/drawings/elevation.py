@@ -1,6 +1,6 @@
 """A wall's elevation to scale: cabinets, openings, fronts, gaps, findings, and its dimensions."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -22,11 +22,10 @@ from fronts.drawings.wall_things import draw_thing, things_on_wall
 from fronts.rules.kinds import CABINET_KINDS, name_of
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
-from fronts.rules.rect import Rect
 from fronts.rules.results import Front, Schedule
-from fronts.rules.runs import runs_of, stood
+from fronts.rules.runs import Placed, is_solid, runs_of, stood
 from fronts.rules.stopped_fronts import stopped_fronts
-from fronts.rules.wall_facts import Thing
+from fronts.rules.thing_kinds import Run
 
 _MARGIN: Px = 12_00
 _ROW: Px = 14_00
@@ -80,26 +79,47 @@ def wall_elevation(
         drawing.text(0, 0, "No cabinets on this wall yet", 13_00, "start")
         return drawing.svg(title, "elevation")
     fronts = [each for each in schedule.fronts if each.wall == wall]
-    scale = _scale(cabinets, fronts, sheet)
+    runs = runs_of(kitchen)[wall]
+    spans = {run: _spans(standing) for run, standing in runs.items()}
+    scale = _scale(cabinets, fronts, spans, sheet)
     _cabinets(drawing, scale, cabinets)
-    for thing, place in _things(kitchen, wall):
-        draw_thing(drawing, scale, thing, place, sheet.letters)
-    _floor(drawing, scale, cabinets)
+    for standing in runs.values():
+        for thing, place in things_on_wall(standing):
+            draw_thing(drawing, scale, thing, place, sheet.letters)
+    _floor(drawing, scale, spans)
     stopped = stopped_fronts(schedule)
     unsized = _fronts(drawing, scale, fronts, stopped, unit, links, sheet.letters, ids)
     gaps = gaps_between(fronts, kitchen.practice.filler)
     draw_gaps(drawing, scale, gaps, unit=unit, size=sheet.letters.figure)
     for front in fronts:
         draw_hand(drawing, scale, front)
-    _dimensions(drawing, scale, cabinets, unit, sheet.letters.figure)
+    _dimensions(drawing, scale, cabinets, spans, unit, sheet.letters.figure)
     say_sizes = _sizes_below if sheet.is_narrow else _sizes_beside
     say_sizes(drawing, unsized, unit, sheet.letters.figure)
     return drawing.svg(title, "elevation", linked=links is not None)
 
 
-def _scale(cabinets: Sequence[Cabinet], fronts: Sequence[Front], sheet: Sheet) -> Scale:
-    left = min([*(each.left for each in cabinets), *(each.x for each in fronts)])
-    right = max([*(each.left + each.width for each in cabinets), *(each.right for each in fronts)])
+_Spans = Mapping[Run, Sequence[tuple[Mm, Mm]]]
+"""By run, from where to where something stands along the wall."""
+
+
+def _spans(standing: Sequence[Placed]) -> list[tuple[Mm, Mm]]:
+    """What stands there, from the left; a gap is where nothing is."""
+    return sorted((one.x, one.right) for one in standing if is_solid(one.what))
+
+
+def _ends(spans: _Spans) -> tuple[Mm, Mm]:
+    """How far to the left and to the right anything stands."""
+    every = [span for run in spans.values() for span in run]
+    return min(left for left, _ in every), max(right for _, right in every)
+
+
+def _scale(
+    cabinets: Sequence[Cabinet], fronts: Sequence[Front], spans: _Spans, sheet: Sheet
+) -> Scale:
+    first, last = _ends(spans)
+    left = min([first, *(each.x for each in fronts)])
+    right = max([last, *(each.right for each in fronts)])
     top = max([*(each.y + each.height for each in cabinets), *(each.top for each in fronts)])
     size = fitted(right - left, top, room=sheet.room, most=sheet.most, least=sheet.least)
     return Scale(size, left=left)
@@ -113,9 +133,9 @@ def _cabinets(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet]) -> No
             drawing.rect("opening", scale.area(x, y, hole.width, hole.height))
 
 
-def _floor(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet]) -> None:
-    left = scale.x(min(each.left for each in cabinets)) - _MARGIN
-    right = scale.x(max(each.left + each.width for each in cabinets)) + _MARGIN
+def _floor(drawing: Drawing, scale: Scale, spans: _Spans) -> None:
+    first, last = _ends(spans)
+    left, right = scale.x(first) - _MARGIN, scale.x(last) + _MARGIN
     drawing.line("floor", left, scale.y(Mm(0)), right, scale.y(Mm(0)))
 
 
@@ -175,11 +195,6 @@ def _size_of(front: Front, unit: str) -> str:
     return f"{front.label}: {show(front.width, unit)} × {show(front.height, unit)}"
 
 
-def _things(kitchen: Kitchen, wall: str) -> Iterator[tuple[Thing, Rect]]:
-    for standing in runs_of(kitchen).get(wall, {}).values():
-        yield from things_on_wall(standing)
-
-
 def _said(front: Front, unit: str, *, stop: bool) -> str:
     """What a front's link is called: what stands on it, in that order, and what is drawn."""
     at = "at the " if front.hinged in ("top", "bottom") else ""
@@ -191,24 +206,21 @@ def _said(front: Front, unit: str, *, stop: bool) -> str:
 
 
 def _dimensions(
-    drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], unit: str, size: Px
+    drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], spans: _Spans, unit: str, size: Px
 ) -> None:
-    standing = [each for each in cabinets if not CABINET_KINDS[each.kind].hangs]
-    hung = [each for each in cabinets if CABINET_KINDS[each.kind].hangs]
     _names(drawing, scale, cabinets, size)
     bounds = drawing.bounds()
     below = bounds.bottom + _ROW
-    if standing:
+    if spans["floor"]:
         chain = Chain("x", below, 1, scale.y(Mm(0)), size)
-        below = dimension_chain(drawing, chain, _widths(scale, standing, unit)) + _ROW // 2
-    left = min(each.left for each in cabinets)
-    right = max(each.left + each.width for each in cabinets)
+        below = dimension_chain(drawing, chain, _widths(scale, spans["floor"], unit)) + _ROW // 2
+    left, right = _ends(spans)
     overall = Piece(scale.x(left), scale.x(right), show(right - left, unit), bold=True)
-    if len(cabinets) > 1:
+    if sum(map(len, spans.values())) > 1:
         dimension_chain(drawing, Chain("x", below, 1, scale.y(Mm(0)), size), [overall])
-    if hung:
+    if spans["upper"]:
         chain = Chain("x", bounds.top - _ROW, -1, bounds.top, size)
-        dimension_chain(drawing, chain, _widths(scale, hung, unit))
+        dimension_chain(drawing, chain, _widths(scale, spans["upper"], unit))
     chain = Chain("y", bounds.left - _ROW // 2, -1, bounds.left + _MARGIN, size)
     dimension_chain(drawing, chain, _heights(scale, cabinets, unit))
 
@@ -222,17 +234,14 @@ def _names(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], size: Px
         drawing.text(area.middle[0], y, name, size, bold=True, kind="cabinet")
 
 
-def _widths(scale: Scale, cabinets: Sequence[Cabinet], unit: str) -> list[Piece]:
-    """Each cabinet's width, and the spaces between cabinets."""
+def _widths(scale: Scale, spans: Sequence[tuple[Mm, Mm]], unit: str) -> list[Piece]:
+    """The width of each thing that stands there, and the spaces between them."""
     pieces: list[Piece] = []
     reached: Mm | None = None
-    for each in sorted(cabinets, key=lambda one: one.left):
-        if reached is not None and each.left > reached:
-            pieces.append(
-                Piece(scale.x(reached), scale.x(each.left), show(each.left - reached, unit))
-            )
-        right = each.left + each.width
-        pieces.append(Piece(scale.x(each.left), scale.x(right), show(each.width, unit)))
+    for left, right in spans:
+        if reached is not None and left > reached:
+            pieces.append(Piece(scale.x(reached), scale.x(left), show(left - reached, unit)))
+        pieces.append(Piece(scale.x(left), scale.x(right), show(right - left, unit)))
         reached = right if reached is None else max(reached, right)
     return pieces
 

@@ -33,9 +33,11 @@
     const { pages } = await (await fetch(along)).json();
     await caches.delete(cacheOf(job));
     const cache = await caches.open(cacheOf(job));
+    const name = document.querySelector(".above").textContent.trim().replace(/\s+/g, " ");
+    await cache.put("/along-name", new Response(name));
     const files = new Set();
-    const left = [...pages];
-    let [done, lost] = [0, 0];
+    const [left, again] = [[...pages], []];
+    let done = 0;
     const one = async (address) => {
       const answer = await fetch(address);
       if (!answer.ok || answer.redirected) throw new Error(address);
@@ -44,14 +46,20 @@
         for (const file of filesIn(await answer.text())) files.add(file);
       }
     };
+    const came = () => {
+      done += 1;
+      said.textContent = `${done} of ${pages.length} …`;
+    };
     const some = async () => {
       while (left.length) {
-        await one(left.shift()).catch(() => { lost += 1; });
-        done += 1;
-        said.textContent = `${done} of ${pages.length} …`;
+        const address = left.shift();
+        await one(address).then(came, () => again.push(address));
       }
     };
     await Promise.all(Array.from({ length: AT_ONCE }, some));
+    // What the server was too busy for, one after the other.
+    for (const address of again) await one(address).then(came, () => {});
+    const lost = pages.length - done;
     await Promise.all([...files].map((file) => cache.add(file).catch(() => {})));
     take.disabled = false;
     await show(lost ? `${lost} of ${pages.length} could not be brought. Try again.` : undefined);

@@ -47,9 +47,9 @@
   document.addEventListener("outbox", ({ detail: entries }) => {
     for (const old of document.querySelectorAll(".waits-here")) old.remove();
     for (const entry of entries) {
-      for (const link of document.querySelectorAll("main a[href]")) {
+      for (const link of document.querySelectorAll("main a[href]:not(.button)")) {
         if (link.pathname === entry.page && !link.closest("#waiting")) {
-          link.append(element("span", " waits to be sent", { className: "waits-here" }));
+          link.append(element("span", " waits", { className: "waits-here" }));
         }
       }
       const form = document.getElementById(entry.form);

@@ -88,7 +88,7 @@ const outbox = (() => {
     const said = element("p", entries.length ? `${few} to be sent. ` : "");
     if (stuck) said.append(element("strong", `${stuck} to settle. `));
     said.append(trouble);
-    const now = element("button", "Send now", { type: "button", className: "quiet" });
+    const now = element("button", "Send now", { type: "button", className: "link" });
     now.addEventListener("click", send);
     const list = element("ul", "");
     list.append(...entries.map(line));

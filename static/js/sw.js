@@ -6,19 +6,24 @@ self.addEventListener("install", () => self.skipWaiting());
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
 
 const NOTHING = `<!doctype html><html lang="en"><meta charset="utf-8">
-<meta name="viewport" content="width=device-width"><title>No connection</title>
-<main><h1>No connection</h1><p>This page is not on this phone. Jobs that you took along are: go
-back, or open one of them.</p><ul>LIST</ul></main></html>`;
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>No connection</title><link rel="stylesheet" href="/static/css/tokens.css">
+<link rel="stylesheet" href="/static/css/page.css">
+<main id="main"><h1>No connection</h1><p>This page is not on this phone. What you took along is:</p>
+<ul>LIST</ul></main></html>`;
+const safe = (text) => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
 async function takenAlong() {
   const found = [];
   for (const name of await caches.keys()) {
-    const [, , job] = name.split(" ");
-    if (!name.startsWith("along ")) continue;
-    found.push(`<li>A job: <a href="/jobs/${job}/fit/">fitting</a> ·
-      <a href="/jobs/${job}/measuring/">measuring</a></li>`);
+    const [kind, , job] = name.split(" ");
+    if (kind !== "along") continue;
+    const called = await (await caches.open(name)).match("/along-name");
+    found.push(`<li>${safe(called ? await called.text() : "A job")}<br>
+      <a href="/jobs/${job}/fit/">Fitting</a> ·
+      <a href="/jobs/${job}/measuring/">Measuring</a></li>`);
   }
-  return NOTHING.replace("LIST", found.join(""));
+  return NOTHING.replace("LIST", () => found.join("") || "<li>nothing yet</li>");
 }
 
 async function cached(request) {

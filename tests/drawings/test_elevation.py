@@ -12,6 +12,7 @@ from fronts.drawings.svg import safe_id
 from fronts.rules.kinds import name_of
 from fronts.rules.lengths import show
 from fronts.rules.schedule import schedule
+from fronts.rules.wall_facts import Thing
 from tests.drawings.kitchens import HOSTILE, demo, demo_walls, hostile, too_close
 from tests.drawings.reading import SVG, meetings, parsed, rects, texts
 from tests.rules.small_kitchens import cabinet, inch, kitchen, opening
@@ -170,3 +171,15 @@ def test_an_empty_wall_says_so() -> None:
     nothing = kitchen()
     svg = wall_elevation(schedule(nothing), nothing, "North", unit="in")
     assert [each.text for each in texts(svg)] == ["No cabinets on this wall yet"]
+
+
+def test_the_whole_run_is_dimensioned() -> None:
+    """An appliance at its end and a filler before it count, as they do along the wall."""
+    alone = cabinet(opening())
+    things = [
+        Thing("F", "filler", "North", inch("3"), after="B1"),
+        Thing("R", "appliance", "North", inch("30"), after="F", height=inch("36")),
+    ]
+    whole = kitchen(alone, others=things)
+    said = {each.text for each in texts(wall_elevation(schedule(whole), whole, "North", unit="in"))}
+    assert {"18", "3", "30", "51"} <= said
