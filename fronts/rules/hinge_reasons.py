@@ -81,10 +81,12 @@ def _reason(
 ) -> str:
     overlay = hung.laid.overlays[hung.hinged]
     made = "" if overlay is None else writer.say_overlay(overlay)
-    if hung.chosen is not None:
+    if hung.chosen is not None and hung.is_chosen:
         why = "chosen for this door"
     elif again:
         why = f"the shop's first whose cup fits the door's old bores and that makes {made}"
+    elif hung.chosen is not None:
+        why = "named by its standard"
     else:
         why = f"the shop's first that makes {made}"
     return f"{why}: {setting_words(setting.plate, setting.bore)}"

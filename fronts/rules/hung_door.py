@@ -62,9 +62,14 @@ class HungDoor:
 
     @property
     def chosen(self) -> Hinge | None:
-        """The hinge that somebody chose for it, if the shop has it."""
+        """The hinge that somebody, or its standard, names for it, if the shop has it."""
         code = self.laid.hinge
         return next((hinge for hinge in self.hinges if hinge.item.code == code), None)
+
+    @property
+    def is_chosen(self) -> bool:
+        """Whether somebody named a hinge for this very door."""
+        return self.laid.decided.hinge is not None
 
 
 def swings(laid: Laid) -> Hinged | None:
@@ -74,7 +79,9 @@ def swings(laid: Laid) -> Hinged | None:
 
 def reused_bores(hung: HungDoor) -> Reused | None:
     """The old bores that the door hangs in, with the hinge for them; None: in none."""
-    door, to_hang, chosen = hung.door, hung.to_hang, hung.chosen
+    door, to_hang = hung.door, hung.to_hang
+    # What a standard names gives way to bores that are there.
+    chosen = hung.chosen if hung.is_chosen else None
     if door is None or not door.hinge_bores or to_hang is None:
         return None
 

@@ -26,7 +26,9 @@ from fronts.rules.run_lengths import cabinet_places, past_wall_findings, wall_ru
 from fronts.rules.runs import runs_of, stood
 from fronts.rules.screws import thread_diameter
 from fronts.rules.shims import shared_shims
+from fronts.rules.standard_items import standard_item_findings
 from fronts.rules.tapering import tapering_or_leaning
+from fronts.rules.usual_hinges import hinges_of
 from fronts.rules.wall_groups import WallGroup, wall_groups
 from fronts.rules.worked_walls import WorkedCabinet, WorkedFront, WorkedWalls, work_out
 
@@ -57,6 +59,7 @@ def schedule(kitchen: Kitchen, work_out: Callable[[WallGroup], WorkedWalls] = wo
         _of_walls(walls),
         _thread_findings(worked, kitchen, writer),
         _used_twice(worked, writer),
+        _list_findings(worked, kitchen, writer),
         past_wall_findings(runs, writer),
         lacking,
         cutting,
@@ -102,6 +105,15 @@ def _thread_findings(
 ) -> Iterator[Finding]:
     if worked and thread_diameter(kitchen.stock.knob_thread) is None:
         yield writer.thread_unknown(kitchen.stock.knob_thread)
+
+
+def _list_findings(
+    worked: Sequence[WorkedFront], kitchen: Kitchen, writer: FindingWriter
+) -> Iterator[Finding]:
+    """What the standard names and no list has."""
+    laid, makes = [one.laid for one in worked], [one.make for one in worked]
+    hinges = hinges_of(kitchen.hardware.hinges, kitchen.practice)
+    return standard_item_findings(laid, makes, kitchen.hardware.handles, hinges, writer)
 
 
 def _used_twice(worked: Sequence[WorkedFront], writer: FindingWriter) -> Iterator[Finding]:

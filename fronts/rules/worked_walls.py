@@ -34,7 +34,6 @@ from fronts.rules.results import Finding, Front
 from fronts.rules.runs import on_walls, runs_of
 from fronts.rules.seasons import movements
 from fronts.rules.special_fronts import special_findings
-from fronts.rules.standard_items import standard_item_findings
 from fronts.rules.tapering import taper_findings
 from fronts.rules.usual_hinges import hinges_of
 from fronts.rules.wall_groups import WallGroup
@@ -94,7 +93,6 @@ def work_out(group: WallGroup) -> WorkedWalls:
         overlap_findings(standing, writer),
         making,
         handle_findings(fronts, laid, makes, faced, kitchen, writer),
-        standard_item_findings(laid, makes, kitchen.hardware.handles, hinges, writer),
         blocked_findings(fronts, laid, standing, kitchen, writer),
         special_findings(fronts, laid, standing, kitchen, writer),
         boxing,

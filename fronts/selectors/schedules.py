@@ -9,6 +9,7 @@ from collections import OrderedDict, defaultdict, deque
 from threading import Lock
 
 from fronts.rules.kitchen import Kitchen
+from fronts.rules.limits import MOST_WALLS
 from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule
 from fronts.rules.wall_groups import WallGroup
@@ -41,6 +42,8 @@ class _Remembered:
 
     def _work_out(self, group: WallGroup) -> WorkedWalls:
         latest = self._walls[next(iter(group.kitchen.wall_names), "")]
+        while len(self._walls) > MOST_WALLS:
+            self._walls.pop(next(iter(self._walls)))
         for known, worked in tuple(latest):
             if known == group:
                 return worked

@@ -1,10 +1,14 @@
 """Making, changing and deleting jobs."""
 
+from collections.abc import Sequence
 from contextlib import AbstractContextManager
 from datetime import date, datetime, timedelta
 from decimal import Decimal
+from functools import partial
 
 from django.conf import settings
+from django.core.files.storage import default_storage
+from django.db import transaction
 from django.utils.module_loading import import_string
 
 from shopjobs.models import Job, Person, Revision, Shop
@@ -97,7 +101,20 @@ def _purge(shop: Shop, at: datetime) -> None:
     long_ago = at - timedelta(days=Job.DAYS_KEPT)
     jobs = Job.with_deleted.filter(shop=shop, deleted_at__lt=long_ago)
     Revision.objects.filter(job__in=jobs).update(changes=[], can_undo=False)
+    folders = [f"photos/{shop.pk}/{job.pk}" for job in jobs]
     jobs.delete()
+    transaction.on_commit(partial(_let_files_go, folders))
+
+
+def _let_files_go(folders: Sequence[str]) -> None:
+    """Remove what was uploaded for jobs that are gone for good."""
+    for folder in folders:
+        try:
+            _, names = default_storage.listdir(folder)
+        except OSError:
+            continue
+        for name in names:
+            default_storage.delete(f"{folder}/{name}")
 
 
 def _taken(number: str) -> AbstractContextManager[None]:

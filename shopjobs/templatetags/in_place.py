@@ -58,5 +58,6 @@ def _answered(how: str, address: str, into: str) -> SafeString:
     asked = format_html(' hx-{}="{}"', how, address)
     if not into:
         return asked
-    target = f"#{into}" if _PLAIN_ID.fullmatch(into) else f"[id='{into}']"
+    quoted = into.replace("\\", r"\\").replace("'", r"\'")
+    target = f"#{into}" if _PLAIN_ID.fullmatch(into) else f"[id='{quoted}']"
     return asked + format_html(' hx-target="{}" hx-swap="outerHTML"', target)

@@ -31,7 +31,6 @@
   async function bring() {
     take.disabled = true;
     const { pages } = await (await fetch(along)).json();
-    await caches.delete(cacheOf(job));
     const cache = await caches.open(cacheOf(job));
     const name = document.querySelector(".above").textContent.trim().replace(/\s+/g, " ");
     await cache.put("/along-name", new Response(name));
@@ -60,6 +59,10 @@
     // What the server was too busy for, one after the other.
     for (const address of again) await one(address).then(came, () => {});
     const lost = pages.length - done;
+    const wanted = new Set([...pages, ...files, "/along-name"]);
+    for (const { url } of lost ? [] : await cache.keys()) {
+      if (!wanted.has(new URL(url).pathname)) await cache.delete(url);
+    }
     await Promise.all([...files].map((file) => cache.add(file).catch(() => {})));
     take.disabled = false;
     await show(lost ? `${lost} of ${pages.length} could not be brought. Try again.` : undefined);

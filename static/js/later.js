@@ -1,41 +1,57 @@
 // A form that says in data-later what it is about need not be answered at once: without a signal
 // what it says waits on this phone, and one goes on to the next page.
 (() => {
-  const { all, put, element } = outboxStore;
-  const HOUSEHOLD = ["csrfmiddlewaretoken", "form_key", "seen", "front", "wall"];
-
+  const { isOpen, all, put, drop, element } = outboxStore;
+  if (!isOpen) return;
+  const TOKEN = "csrfmiddlewaretoken";
+  const HOUSEHOLD = ["form_key", "seen", "front", "wall", "hung"];
   const isFile = (value) => value instanceof Blob;
   const typedIn = (body) => body
     .filter(([name, value]) => value && !HOUSEHOLD.includes(name))
     .map(([, value]) => (isFile(value) ? "a photo" : value));
+  const pathOf = (url) => url.split("?")[0];
 
-  async function wait(form) {
-    const body = [...new FormData(form)];
-    // The other diagonal, taken without a signal too, goes along in the address.
-    const url = form.getAttribute("action").split("?")[0] + location.search;
+  // Of two diagonals neither is kept alone: what waits of the other goes along in the address.
+  function withPair(url, form, entries) {
+    const { pair } = form.dataset;
+    if (!pair) return { url };
+    const other = entries.find((one) => pathOf(one.url) === pair);
+    const mine = entries.find((one) => pathOf(one.url) === url);
+    const typed = other ? typedIn(other.body)[0]
+      : new URLSearchParams(mine?.url.split("?")[1]).get("pair");
+    return typed ? { url: `${url}?${new URLSearchParams({ pair: typed })}`, other }
+      : { url, wants: true };
+  }
+
+  // `sent` is what the form sent, the button that was pressed with it.
+  async function wait(form, sent) {
+    const body = [...sent].filter(([name]) => name !== TOKEN);
+    const entries = await all();
+    const address = pathOf(form.getAttribute("action"));
+    const { other, ...where } = withPair(address, form, entries);
     // Of a size the later one holds; photos are each their own.
     const same = !body.some(([, value]) => isFile(value))
-      && (await all()).find((one) => one.url === url && one.form === form.id);
+      && entries.find((one) => pathOf(one.url) === address && one.form === form.id);
     await put({
-      ...(same && { id: same.id }), url, body, form: form.id, at: Date.now(),
+      ...(same && { id: same.id }), ...where, body, form: form.id, at: Date.now(),
       says: `${form.dataset.later}: ${typedIn(body).join(", ")}`, page: location.pathname,
     });
-    draftStore.drop(`${draftFields.pathOf(url)} ${form.id}`);
-    const { next, pair } = form.dataset;
-    const typed = pair === undefined ? "" : new URLSearchParams({ pair: typedIn(body)[0] });
-    if (next) location.assign(typed ? `${next.split("?")[0]}?${typed}` : next);
-    else await outbox.show();
+    if (other) await drop(other.id);
+    draftStore.drop(`${draftFields.pathOf(form.getAttribute("action"))} ${form.id}`);
+    if (form.dataset.next) location.assign(form.dataset.next);
+    else await window.outbox.show();
   }
 
   // Nothing came back: it is on its way, lost, or never left. It waits here, and comes once.
   for (const cut of ["htmx:sendError", "htmx:timeout"]) {
     document.addEventListener(cut, (event) => {
-      const elt = event.detail.requestConfig?.elt ?? event.detail.elt;
-      const form = elt.closest("form[data-later]");
-      if (form && elt === form) {
+      const { requestConfig } = event.detail;
+      const elt = requestConfig?.elt ?? event.detail.elt;
+      if (elt.matches("form[data-later]")) {
         event.stopImmediatePropagation();
         // Where there is no room for it, what is typed stays in its form.
-        wait(form).catch(({ message }) => outbox.show(`It can't be kept here (${message}).`));
+        wait(elt, requestConfig.formData).catch(
+          ({ message }) => window.outbox.show(`What you typed can't be kept here (${message}).`));
       } else if (elt.matches("a[href]")) {
         event.stopImmediatePropagation();
         location.assign(elt.href); // The page as it was taken along.
@@ -43,9 +59,25 @@
     }, true); // Before it is said that the server can't be reached.
   }
 
-  // Where something waits, its link and its form say so; the form has it in it.
+  // What is saved at its form needs to wait no longer.
+  document.addEventListener("htmx:afterRequest", async ({ detail: { elt, successful } }) => {
+    if (!successful || !elt.matches("form[data-later]")) return;
+    const address = pathOf(elt.getAttribute("action"));
+    for (const entry of await all()) {
+      const isOther = pathOf(entry.url) !== address || entry.form !== elt.id;
+      if (!isOther && !entry.body.some(([, value]) => isFile(value))) await drop(entry.id);
+    }
+    await window.outbox.show();
+  });
+
+  // Where something waits, its link and its form say so; the form has it in it as long.
+  const filled = new Map();
   document.addEventListener("outbox", ({ detail: entries }) => {
     for (const old of document.querySelectorAll(".waits-here")) old.remove();
+    for (const [field, value] of filled) {
+      if (field.value === value) field.value = field.defaultValue;
+    }
+    filled.clear();
     for (const entry of entries) {
       for (const link of document.querySelectorAll("main a[href]:not(.button)")) {
         if (link.pathname === entry.page && !link.closest("#waiting")) {
@@ -53,12 +85,14 @@
         }
       }
       const form = document.getElementById(entry.form);
-      if (form?.getAttribute("action").split("?")[0] !== entry.url.split("?")[0]) continue;
+      if (pathOf(form?.getAttribute("action") ?? "") !== pathOf(entry.url)) continue;
       form.prepend(element("p", `Waits to be sent: ${entry.says}`, { className: "waits-here" }));
-      if (draftStore.isTyped()) continue;
+      if (entry.refused) continue;
       for (const [name, value] of entry.body) {
         const field = HOUSEHOLD.includes(name) || isFile(value) ? null : form.elements[name];
-        if (field && "value" in field) field.value = value;
+        if (!field || !("value" in field)) continue;
+        if (!draftStore.isTyped()) field.value = value;
+        if (field.value === value) filled.set(field, value);
       }
     }
   });

@@ -30,7 +30,7 @@
 
   // A row is sent as it is entered, and the next one is typed at once: keys go into an empty row,
   // and rows that are entered before the answer came wait for their turn.
-  const rowForm = () => document.getElementById("row-new");
+  const rowForm = () => document.querySelector("#row-new[data-typed-on]");
   const cellsIn = (form) => [...form.querySelectorAll("[data-new-cell]")];
   const read = (form) => Object.fromEntries(cellsIn(form).map((one) => [one.name, one.value]));
   const saysAny = (values) => Object.values(values).some(Boolean);
@@ -84,10 +84,9 @@
     // It was refused, or did not get through: it is there again, and what was typed since waits.
     if (detail.xhr.status !== 422) write(form, row);
     const isBegun = saysAny(now.values);
-    const lines = document.querySelector("[data-lines]");
-    if (!lines) return isBegun && waiting.push(now.values);
     const rest = [...waiting.splice(0), ...(isBegun ? [now.values] : [])];
-    if (!rest.length) return;
+    const lines = document.querySelector("[data-lines]");
+    if (!rest.length || !lines) return;
     const all = [lines.value.trimEnd(), rowsAsLines(rest, isBegun)].filter(Boolean).join("\n");
     lines.value = isBegun ? all : `${all}\n`;
     lines.focus(); // Whoever types on does so behind what was begun, not over what was refused.

@@ -1,12 +1,12 @@
 // What waits on this phone is sent once there is a signal, in its order, each entry once: its
 // form's key is kept by the server. What can't be saved as it is stays until somebody settles it.
-const outbox = (() => {
-  const { person, all, put, drop, element } = outboxStore;
-  if (!person || !window.indexedDB) return { show: async () => {} };
+window.outbox = (() => {
+  const { person, isOpen, all, settle, drop, element } = outboxStore;
+  if (!isOpen) return { show: async () => {} };
   const place = document.getElementById("waiting");
-  const EVERY_MS = 30000;
-  let trouble = "";
-  let waits = 0;
+  const [SOON_MS, EVERY_MS, LONGEST_MS] = [2000, 30000, 75000];
+  const NOT_NOW = [401, 429, 502, 503, 504];
+  let [trouble, waits, shown] = ["", 0, null];
 
   async function token() {
     const answer = await fetch("/waiting/", { headers: { Accept: "application/json" } });
@@ -16,7 +16,7 @@ const outbox = (() => {
 
   const wordsIn = (html) => [...new DOMParser().parseFromString(html, "text/html")
     .querySelectorAll(".error, .question p, .summary li, .fault")]
-    .map((one) => one.textContent.trim().replace(/\s+/g, " ")).filter(Boolean);
+    .map((one) => one.textContent.trim().replace(/\s+/g, " ")).filter(Boolean).join(" ");
 
   // As the form would send it.
   function bodyOf(entries) {
@@ -26,39 +26,51 @@ const outbox = (() => {
     return data;
   }
 
+  async function sendOne(entry, key) {
+    const answer = await fetch(entry.url, {
+      method: "POST", body: bodyOf(entry.body), signal: AbortSignal.timeout(LONGEST_MS),
+      headers: { "HX-Request": "true", "X-CSRFToken": key, "X-Stay": "yes" },
+    });
+    if (answer.ok) return settle(entry);
+    if (NOT_NOW.includes(answer.status)) throw new Error(`the server says ${answer.status}`);
+    const said = wordsIn(await answer.text()) || `The server says ${answer.status}.`;
+    return settle(entry, answer.status === 404 ? "It is no longer there." : said);
+  }
+
   // One tab sends at a time.
   const send = () => navigator.locks.request("outbox", { ifAvailable: true }, async (lock) => {
-    if (!lock) return;
-    const waiting = (await all()).filter((entry) => !entry.refused);
+    const waiting = lock ? (await all()).filter((entry) => !entry.refused && !entry.wants) : [];
     if (!waiting.length) return;
-    let sent = 0;
     try {
       const key = await token();
       trouble = key ? "" : "Sign in to send them.";
-      for (const entry of key ? waiting : []) {
-        const answer = await fetch(entry.url, {
-          method: "POST", body: bodyOf(entry.body),
-          headers: { "HX-Request": "true", "X-CSRFToken": key, "X-Stay": "yes" },
-        });
-        if (answer.ok) {
-          await drop(entry.id);
-          sent += 1;
-        } else if ([404, 409, 422].includes(answer.status)) {
-          const said = wordsIn(await answer.text()).join(" ");
-          await put({ ...entry, refused: said || "It is no longer there." });
-        } else throw new Error(`the server says ${answer.status}`);
-      }
+      for (const entry of key ? waiting : []) await sendOne(entry, key);
     } catch (error) {
-      if (navigator.onLine && !(error instanceof TypeError)) trouble = `Not now: ${error.message}.`;
+      const isCut = error instanceof TypeError || error.name === "TimeoutError";
+      trouble = isCut ? "" : `Not now: ${error.message}.`;
+      if (isCut && navigator.onLine) setTimeout(send, SOON_MS); // The signal is just back, or weak.
     }
     await show();
-    if (sent && !draftStore.isTyped()) location.reload();
-    else if (sent) htmx.trigger(document.body, "job-changed");
+    if ((await all()).length < waiting.length) refresh();
   });
+
+  // Back on the line: what this page shows may be old.
+  const again = () => send().then(() => document.body.dataset.heldAt && refresh());
+
+  // The page as it is now, unless somebody is at something on it.
+  function refresh() {
+    const isTyped = (field) => !["hidden", "file", "checkbox", "radio"].includes(field.type)
+      && field.value !== field.defaultValue;
+    const isBusy = document.activeElement.matches("input, textarea, select")
+      || [...document.querySelectorAll("main :is(input, textarea)")].some(isTyped);
+    if (!isBusy) location.reload();
+    else htmx.trigger(document.body, "job-changed");
+  }
 
   function line(entry) {
     const item = element("li", "");
     item.append(element("a", entry.says, { href: entry.page }));
+    if (entry.wants) item.append(" wants the other diagonal.");
     if (entry.refused) {
       item.append(" ", element("strong", "can't be saved as it is."), ` ${entry.refused} `);
     }
@@ -79,23 +91,30 @@ const outbox = (() => {
   async function show() {
     const entries = await all();
     waits = entries.length;
+    const now = JSON.stringify([trouble, entries.map((one) => [one.id, one.at, one.refused])]);
+    if (now === shown) return;
+    shown = now;
     document.dispatchEvent(new CustomEvent("outbox", { detail: entries }));
+    const { heldAt } = document.body.dataset;
+    const old = heldAt ? `Without a connection: this page is as of ${heldAt}. ` : "";
     place.replaceChildren();
-    place.classList.toggle("waits", entries.length > 0 || Boolean(trouble));
-    if (!entries.length && !trouble) return;
+    place.classList.toggle("waits", waits > 0 || Boolean(trouble || old));
     const stuck = entries.filter((entry) => entry.refused).length;
-    const few = entries.length === 1 ? "1 entry waits" : `${entries.length} entries wait`;
-    const said = element("p", entries.length ? `${few} to be sent. ` : "");
+    const few = waits === 1 ? "1 entry waits" : `${waits} entries wait`;
+    const said = element("p", `${old}${waits ? `${few} to be sent. ` : ""}`);
+    said.setAttribute("role", "status");
     if (stuck) said.append(element("strong", `${stuck} to settle. `));
     said.append(trouble);
-    const now = element("button", "Send now", { type: "button", className: "link" });
-    now.addEventListener("click", send);
+    place.append(said);
+    if (!waits) return;
+    const button = element("button", "Send now", { type: "button", className: "link" });
+    button.addEventListener("click", send);
     const list = element("ul", "");
     list.append(...entries.map(line));
     const more = element("details", "");
     more.open = stuck > 0;
     more.append(element("summary", "Which"), list);
-    place.append(said, ...(entries.length ? [now, more] : []));
+    place.append(button, more);
   }
 
   // Signing out asks while something waits: it stays here, for the same person alone.
@@ -108,11 +127,8 @@ const outbox = (() => {
     show();
   }, true);
 
-  const begin = () => {
-    show().then(send).catch(() => {});
-  };
-  document.addEventListener("DOMContentLoaded", begin);
-  addEventListener("online", () => send());
+  show().then(send).catch(() => {});
+  addEventListener("online", again);
   document.addEventListener("visibilitychange", () => document.hidden || send());
   setInterval(() => document.hidden || send(), EVERY_MS);
 

@@ -1,7 +1,5 @@
-// Without a signal the pages that were taken along come from this phone. With one everything comes
-// from the server, and a page that is here is brought up to date by that.
-const PATIENCE_MS = 4000;
-
+// Without a signal the pages that were taken along come from this phone, each to the person who
+// took it. With one everything comes from the server, and brings what is here up to date.
 self.addEventListener("install", () => self.skipWaiting());
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
 
@@ -13,47 +11,61 @@ const NOTHING = `<!doctype html><html lang="en"><meta charset="utf-8">
 <ul>LIST</ul></main></html>`;
 const safe = (text) => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
+// Whoever opened a page of the site here last; nobody on the page where one signs in.
+async function ours() {
+  const said = await (await caches.open("whose")).match("/whose");
+  const person = said ? await said.text() : "";
+  const names = person ? await caches.keys() : [];
+  return names.filter((name) => name.startsWith(`along ${person} `));
+}
+
 async function takenAlong() {
   const found = [];
-  for (const name of await caches.keys()) {
-    const [kind, , job] = name.split(" ");
-    if (kind !== "along") continue;
+  for (const name of await ours()) {
+    const job = name.split(" ")[2];
     const called = await (await caches.open(name)).match("/along-name");
     found.push(`<li>${safe(called ? await called.text() : "A job")}<br>
       <a href="/jobs/${job}/fit/">Fitting</a> ·
       <a href="/jobs/${job}/measuring/">Measuring</a></li>`);
   }
-  return NOTHING.replace("LIST", () => found.join("") || "<li>nothing yet</li>");
+  return new Response(NOTHING.replace("LIST", () => found.join("") || "<li>nothing yet</li>"), {
+    status: 503, headers: { "Content-Type": "text/html" } });
 }
 
-async function cached(request) {
-  const { pathname } = new URL(request.url);
-  for (const name of await caches.keys()) {
-    if (!name.startsWith("along ")) continue;
+async function held(pathname) {
+  for (const name of await ours()) {
     const cache = await caches.open(name);
-    const held = await cache.match(pathname, { ignoreVary: true });
-    if (held) return { cache, held, pathname };
+    const answer = await cache.match(pathname, { ignoreVary: true });
+    if (answer) return { cache, answer };
   }
   return null;
 }
 
+// A page says that it is none of now.
+async function asOf(answer) {
+  const isPage = answer.headers.get("Content-Type")?.startsWith("text/html");
+  if (!isPage) return answer;
+  const at = new Date(answer.headers.get("Date") ?? Date.now());
+  const said = at.toLocaleString([], { dateStyle: "medium", timeStyle: "short" });
+  const html = (await answer.text()).replace("<body", () => `<body data-held-at="${safe(said)}"`);
+  return new Response(html, { headers: { "Content-Type": "text/html; charset=utf-8" } });
+}
+
 async function answer(request) {
-  const isPage = !request.headers.has("HX-Request");
-  const known = isPage ? await cached(request) : null;
-  const network = fetch(request).then(async (response) => {
-    if (known && response.ok && !response.redirected) {
-      await known.cache.put(known.pathname, response.clone());
-    }
+  const { pathname } = new URL(request.url);
+  const isWhole = !request.headers.has("HX-Request");
+  try {
+    const response = await fetch(request);
+    const isSound = response.status === 200 && !response.redirected;
+    const known = isWhole && isSound && await held(pathname);
+    if (known) await known.cache.put(pathname, response.clone()).catch(() => {});
     return response;
-  });
-  if (!known) {
-    if (request.mode !== "navigate") return network;
-    return network.catch(async () => new Response(await takenAlong(), {
-      status: 503, headers: { "Content-Type": "text/html" } }));
+  } catch (error) {
+    const known = isWhole && await held(pathname);
+    if (known) return asOf(known.answer);
+    if (request.mode === "navigate") return takenAlong();
+    throw error;
   }
-  const late = new Promise((resolve) => setTimeout(() => resolve(known.held), PATIENCE_MS));
-  network.catch(() => {});
-  return Promise.race([network.catch(() => known.held), late]);
 }
 
 self.addEventListener("fetch", (event) => {

@@ -17,7 +17,7 @@ NEVER = re.compile(r"innerHTML|outerHTML\s*=|insertAdjacentHTML|document\.write|
 WORKER = "sw.js"
 """It is no page's: the browser fetches it once, beside them."""
 TEMPLATES = ROOT / "templates"
-NAMED = re.compile(r"js/(\w+\.js)")
+NAMED = re.compile(r"<script src=\"{% static 'js/(\w+\.js)'")
 
 
 def asked_for(template: Path) -> list[str]:

@@ -19,6 +19,7 @@ NO_FACTS = {
     "sheet_sets": "files that were printed are no fact of the job; that they were is noted",
     "jobs: Revision.objects.filter(job__in=jobs).update": "history itself, of a job long gone",
     "jobs: jobs.delete": "what was deleted a month ago",
+    "jobs: default_storage.delete": "the files of such a job",
     "people: Person.objects.create_user": "a password is never kept in history; it is noted",
     "people: person.save": "a password is never kept in history; it is noted",
     "shops: Shop.objects.create": "a shop begins with nothing before it",

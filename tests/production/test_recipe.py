@@ -11,6 +11,7 @@ import pytest
 from django.core.management import get_commands
 
 from fronts.pages.job_file.forms import MOST_BYTES
+from fronts.pages.shared.pictures import MOST_BYTES as PHOTO_BYTES
 from shopjobs.bootstrap import ROOT
 from shopjobs.environment import read_environment
 from tests.production.running import README, printed_lines, run
@@ -90,7 +91,7 @@ def test_the_proxy_sets_what_the_site_trusts() -> None:
         "X-Forwarded-For": "$remote_addr",
         "X-Request-ID": "$request_id",
     }
-    assert MOST_BYTES < int(limit[0]) * 1024 * 1024 < 2 * MOST_BYTES
+    assert max(MOST_BYTES, PHOTO_BYTES) < int(limit[0]) * 1024 * 1024 < 2 * PHOTO_BYTES
     assert NGINX.count("{") == NGINX.count("}")
 
 

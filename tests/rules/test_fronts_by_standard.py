@@ -1,19 +1,20 @@
 """What fronts are made of and hang on, said once for many: which level's word holds."""
 
 from dataclasses import replace
+from fractions import Fraction
 from typing import Any
 
 import pytest
 
 from fronts.rules.items import BY_RULE, HandleItem, Hardware, HingeItem
-from fronts.rules.kitchen import FrontFacts, KindStandard, Kitchen
+from fronts.rules.kitchen import FrontFacts, KindStandard, Kitchen, Point
 from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Front
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import BY_BUILD, Standard
 from fronts.rules.validity import faults_of
 from tests.rules.finding_cases import lapping
-from tests.rules.hinge_items import listed
+from tests.rules.hinge_items import listed, on_plate
 from tests.rules.small_kitchens import (
     HALF_LAP,
     beside,
@@ -27,6 +28,7 @@ from tests.rules.small_kitchens import (
     opening,
 )
 
+BORES = tuple(Point(Fraction(45, 2), Fraction(up)) for up in (90, 600))
 HANDLES = (HandleItem("K-1"), HandleItem("P-1"), HandleItem("P-2"))
 LEVELS = ("job", "kind", "cabinet", "opening", "front")
 """From the farthest."""
@@ -157,3 +159,21 @@ def test_a_nearer_level_goes_back_to_the_rule() -> None:
 def test_no_item_is_called_by_the_word_for_the_rule(item: HandleItem | HingeItem) -> None:
     """It would never be found."""
     assert "meaning of its own" in faults_of(item)["code"]
+
+
+def test_old_bores_go_before_a_standards_hinge() -> None:
+    """What somebody names for the door itself goes before both."""
+    old = door("D1", "16", "28 1/2", hinge_bores=BORES)
+    said = replace(HALF_LAP, front_hinge="H-2")
+    hinges = (on_plate("H-1"), on_plate("H-2", cup_diameter=inch("1 1/4")))
+
+    def hung(**own: str) -> Front:
+        of = opening(front=FrontFacts(door_on_hand="D1", **own))  # type: ignore[arg-type]
+        return only_front(
+            kitchen(cabinet(of), doors=[old], standard=said, hardware=Hardware(hinges=hinges))
+        )
+
+    assert (hung().hinge and hung().hinge.code) == "H-1"  # type: ignore[union-attr]
+    new = hung(hinge="H-2").hinge
+    assert new is not None
+    assert (new.code, new.in_old_bores) == ("H-2", False)

@@ -4,6 +4,7 @@ from dataclasses import replace
 from functools import partial
 
 from django.contrib import messages
+from django.core.exceptions import ValidationError
 from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
@@ -82,6 +83,11 @@ def _gone(request: SignedInRequest, at: AtCabinet, form: FitForm) -> HttpRespons
 
 
 def _record(request: SignedInRequest, at: AtCabinet, front: Front, form: FitForm) -> FitRecord:
+    if request.POST.get("hung", hung_as(front)) != hung_as(front):
+        raise ValidationError(
+            f"{front.label} was changed since it was fitted as this says. Look at it as it is now, "
+            "then record it."
+        )
     return fit_record(
         front=FrontRow.objects.get(pk=front_keys_of(at.job)[front.label]),
         facts=replace(form.entered(front.label), planned=planned_gaps(front, at.kitchen)),

@@ -58,7 +58,7 @@ def _with_photos(
 def photo_new(request: SignedInRequest, job: Job) -> HttpResponse:
     """Keep a photo of a wall."""
     wall = request.POST.get("wall", "")
-    form = PhotoForm(request.POST, request.FILES, auto_id=f"{PHOTO}-{wall}-%s")
+    form = PhotoForm(request.POST, request.FILES, auto_id=f"{PHOTO}-%s")
     return form_answer(
         request, form, show=partial(_photos, request, job, wall, form),
         save=lambda: photo_add(job=job, wall=wall, picture=form.picture, **who(request)),
@@ -73,7 +73,7 @@ def photo_image(_: SignedInRequest, job: Job, key: int) -> HttpResponse:
     try:
         with photo.image.open() as file:
             content = file.read()
-    except OSError as error:
+    except (OSError, ValueError) as error:
         raise Http404 from error
     return HttpResponse(content, content_type="image/jpeg")
 

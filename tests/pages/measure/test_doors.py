@@ -137,7 +137,10 @@ def test_a_pasted_row_that_is_wrong_is_named_and_nothing_is_lost(
     assert len(doors(job)) == 1
 
 
-@pytest.mark.parametrize("rows", ["\x00", "a", "\t" * 300, "[]", "\t1\t1\n" * (MOST_DOORS + 2)])
+ODD = ["\x00", "a", "\t" * 300, "[]", "\t1\t1\n" * (MOST_DOORS + 2), "\t1\t1\t\t\t\tlost"]
+
+
+@pytest.mark.parametrize("rows", ODD)
 def test_anything_may_be_pasted(rows: str, door: DoorOnHand, job: Job, desk: Client) -> None:
     """It is told what is wrong with it."""
     assert enter(desk, job, more=rows).status_code == 422

@@ -1,6 +1,8 @@
 """Photos of the walls: small and plain, of one job, and back with Undo."""
 
 from collections.abc import Callable
+from contextlib import suppress
+from datetime import timedelta
 from io import BytesIO
 from pathlib import Path
 from typing import Any
@@ -15,8 +17,9 @@ from PIL.ExifTags import GPS, IFD, Base
 from fronts.models import WallPhoto
 from fronts.pages.shared.pictures import LONGEST_SIDE, small_picture
 from shopjobs.models import Job, Person, Revision
+from shopjobs.services.jobs import job_delete
 from tests.dom import dom
-from tests.factories import CabinetFactory, OpeningFactory
+from tests.factories import NOW, CabinetFactory, JobFactory, OpeningFactory
 from tests.pages.kitchens import HTMX
 
 SignIn = Callable[[Person], Client]
@@ -83,7 +86,7 @@ def test_what_is_no_photo_is_refused(content: bytes) -> None:
 def test_a_picture_that_would_fill_the_memory_is_refused() -> None:
     """A few bytes can claim any size."""
     file = BytesIO()
-    Image.new("1", (20_000, 5_000)).save(file, "PNG")
+    Image.new("1", (6_000, 5_000)).save(file, "PNG")
     with pytest.raises(ValidationError, match="too large"):
         small_picture(BytesIO(file.getvalue()))
 
@@ -159,3 +162,48 @@ def test_a_photo_whose_file_is_gone(job: Job, phone: Client, tmp_path: Path) -> 
     Path(photo.image.path).unlink()
     assert phone.get(f"/jobs/{job.pk}/photos/{photo.pk}/").status_code == 404
     assert phone.get(f"/jobs/{job.pk}/measuring/").status_code == 200
+
+
+@pytest.mark.parametrize("wall", ["100%", "50% x", "a%d", "8' wall", 'a "b"', "\\"])
+def test_a_wall_may_be_called_anything(wall: str, job: Job, phone: Client) -> None:
+    """Good and bad photos of it alike."""
+    image = SimpleUploadedFile("a.jpg", taken(), "image/jpeg")
+    address = f"/jobs/{job.pk}/photos/"
+    assert phone.post(address, {"wall": wall, "image": image}, headers=HTMX).status_code == 200
+    assert phone.post(address, {"wall": wall}, headers=HTMX).status_code == 422
+    assert phone.get(f"/jobs/{job.pk}/measuring/").status_code == 200
+
+
+def test_a_row_without_a_file_is_no_page(job: Job, phone: Client) -> None:
+    """Its file was gone when its shop moved."""
+    send(phone, job, taken())
+    WallPhoto.objects.update(image="")
+    (photo,) = WallPhoto.objects.all()
+    assert phone.get(f"/jobs/{job.pk}/photos/{photo.pk}/").status_code == 404
+    assert phone.get(f"/jobs/{job.pk}/measuring/").status_code == 200
+
+
+def test_made_up_words_in_a_photo_are_no_failure() -> None:
+    """Whatever bytes stand where the camera says what it is."""
+    content = bytearray(taken((60, 40)))
+    for place in range(20, 200):
+        torn = content.copy()
+        torn[place] = 0xFF
+        with suppress(ValidationError):
+            small_picture(BytesIO(bytes(torn)))
+
+
+@pytest.mark.django_db(transaction=True)
+def test_photos_go_with_a_job_that_is_gone_for_good(
+    owner: Person, signed_in: SignIn, job: Job
+) -> None:
+    """Also those that were deleted before."""
+    desk = signed_in(owner)
+    send(desk, job, taken())
+    (photo,) = WallPhoto.objects.all()
+    file = Path(photo.image.path)
+    job_delete(job=job, by=owner, at=NOW)
+    assert file.exists()
+    later = NOW + timedelta(days=Job.DAYS_KEPT + 1)
+    job_delete(job=JobFactory.create(shop=job.shop, number="K-9"), by=owner, at=later)
+    assert not file.exists()

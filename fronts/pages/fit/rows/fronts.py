@@ -22,7 +22,7 @@ from fronts.figures.sizes import signed
 from fronts.figures.special_fronts import special_figures
 from fronts.figures.weights import needs_two_people, weight
 from fronts.models import FitRecord
-from fronts.rules.fits import DONE, ENDS, FitFacts, Gaps, hangs_still
+from fronts.rules.fits import DONE, ENDS, FitFacts, Gaps, hangs_still, hung_as
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import FRONT_KINDS, SIDES, Side
 from fronts.rules.kitchen import Kitchen
@@ -71,7 +71,7 @@ class FrontToFit:
     """A front with its figures, its drawings, its planned gaps, and its form.
 
     `measure` leads to its opening's form, "" where there is none; `ends` says how it lies in
-    an opening that tapers or leans.
+    an opening that tapers or leans. `hung` is the short name of the front as it is shown.
     """
 
     key: str
@@ -89,6 +89,7 @@ class FrontToFit:
     gaps: tuple[tuple[BoundField, str], ...]
     recorded: Recorded | None
     form: Form
+    hung: str
 
 
 def elevation_of(schedule: Schedule, kitchen: Kitchen, label: str) -> SafeString:
@@ -111,6 +112,7 @@ def front_to_fit(
     fitting, unit = schedule.fitting(front.label), schedule.job.unit
     return FrontToFit(
         key=record_key(front.label),
+        hung=hung_as(front),
         line=front_line(front, unit),
         weight=weight(front, unit),
         two_people=needs_two_people(front),

@@ -79,10 +79,13 @@ class NewDoorsForm(HouseForm):
         given = super().clean() or {}
         own = {name: str(given.get(name, "")) for name in DOOR_CELLS}
         more = _rows(given.get("more", ""))
-        if len(self.taken) + len(more) >= limits.MOST_DOORS:
+        rows = more if more and not any(own.values()) else [own, *more]
+        if len(self.taken) + len(rows) > limits.MOST_DOORS:
             self.add_error(None, f"A job has {limits.MOST_DOORS} doors on hand at most.")
             return given
-        rows = more if more and not any(own.values()) else [own, *more]
+        for place, line in enumerate(given.get("more", "").splitlines(), start=1):
+            if any(cell.strip() for cell in line.split("\t")[len(DOOR_CELLS) :]):
+                self.add_error(None, f"Row {place} has more cells than a door has columns.")
         usual, taken = self.usual, set(self.taken)
         for place, row in enumerate(rows):
             said = {**usual, **{name: value for name, value in row.items() if value.strip()}}

@@ -86,9 +86,11 @@ def _refused(
 def _entered(request: SignedInRequest, job: Job, count: int | None) -> HttpResponse:
     if not wants_part(request):
         return redirect("fronts:job-doors", job.pk)
+    empty = _form(job, None)
+    empty.fields["width"].widget.attrs["autofocus"] = True
     said = "1 door is entered." if count == 1 else f"{count} doors are entered."
     context = {
-        "job": job, "row_form": _form(job, None), "part": True,
+        "job": job, "row_form": empty, "part": True,
         "said": said if count else "It is entered already.", **_rows(job, NOTHING_TYPED),
     }  # fmt: skip
     parts = (f"{PAGE}#row-new", f"{PAGE}#doors", f"{PAGE}#said")

@@ -93,10 +93,16 @@ class AtSize:
         return f"{address}?{urlencode({PAIR: self.carried})}" if self.pair else address
 
     @property
+    def pair_address(self) -> str:
+        """Where the other diagonal is taken, with which this one is kept."""
+        return self.stop.address(self.size.pair)
+
+    @property
     def then(self) -> str:
         """Where one goes on: to the next size, after the last to all openings."""
-        after = self.after
-        return after.action if after else reverse("fronts:job-on-site", args=[self.job.pk])
+        if self.after is None:
+            return reverse("fronts:job-on-site", args=[self.job.pk])
+        return self.after.action.partition("?")[0]
 
     @property
     def planned(self) -> str:
