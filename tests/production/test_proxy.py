@@ -222,11 +222,11 @@ def test_styles_are_compressed_beforehand_and_kept_for_good(proxy: Proxy) -> Non
 
 
 def test_what_is_too_much_is_refused_before_the_site_reads_it(proxy: Proxy) -> None:
-    """A job file as large as the site takes goes through; more than the limit is refused."""
+    """A photo as large as the site takes goes through; more than the limit is refused."""
     megabyte = b"x" * 1024 * 1024
 
-    through, _, _ = proxy.answer("POST", "/sign-in/", body=4 * megabyte)
-    refused, _, _ = proxy.answer("POST", "/sign-in/", body=6 * megabyte)
+    through, _, _ = proxy.answer("POST", "/sign-in/", body=20 * megabyte)
+    refused, _, _ = proxy.answer("POST", "/sign-in/", body=22 * megabyte)
 
     assert (through, refused) == (403, 413)  # the first lacks a form's token
 
