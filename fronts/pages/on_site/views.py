@@ -96,9 +96,8 @@ def _photos(
 ) -> HttpResponse:
     """The wall's photos, with what was refused; the whole page without htmx."""
     if not wants_part(request):
-        if form is None:
-            return redirect("fronts:job-on-site", job.pk)
-        messages.error(request, " ".join(str(one) for one in form["image"].errors))
+        if form is not None:
+            messages.error(request, " ".join(str(one) for one in form["image"].errors))
         return redirect("fronts:job-on-site", job.pk)
     shown = photos_by_wall(job).get(wall, [])
     context = {"job": job, "wall": wall, "shown": shown, "form": form}
