@@ -5,6 +5,8 @@ under CI they fail instead.
 """
 
 import os
+import threading
+import time
 from collections.abc import Iterator
 
 import pytest
@@ -34,6 +36,7 @@ ARGUMENTS = [
     "--disable-component-update",
     "--disable-sync",
 ]
+LAST_ANSWER_S = 30
 NO_CHROMIUM = "Browser tests can't run: Chromium is not installed (Debian's package: chromium)"
 
 
@@ -54,6 +57,25 @@ def browser() -> Iterator[Browser]:
         chosen.close()
     if before is None:
         del os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"]
+
+
+@pytest.fixture(autouse=True)
+def answered(live_server: LiveServer) -> Iterator[None]:
+    """Hold the end of a test until the server has answered what its closed windows asked.
+
+    A request still under way would meet the emptying of the tables: PostgreSQL calls that
+    a deadlock and gives the emptying up, and the next test finds this one's rows.
+    """
+    yield
+    end = time.monotonic() + LAST_ANSWER_S
+    while under_way := [thread for thread in threading.enumerate() if _answers(thread)]:
+        assert time.monotonic() < end, f"after the test the server still answers: {under_way}"
+        under_way[0].join(0.5)
+
+
+def _answers(thread: threading.Thread) -> bool:
+    """Tell the live server's threads, one a connection, by the name the library gives them."""
+    return "process_request_thread" in thread.name
 
 
 @pytest.fixture(params=[DESK, PHONE], ids=["desk", "phone"])
