@@ -8,14 +8,15 @@ const cells = (() => {
   let untold = "";  // What is said once the answer to what goes along with it is there.
   let isComing = false; // The table, anew: no cell is left by that.
   const differs = (cell) => cell.value !== cell.defaultValue;
+  const told = (cell) => cell.getAttribute(WAITS) ?? cell.defaultValue; // As the server has it.
 
   // Sent together they are one step back.
   function save(some, saying = "") {
     untold = saying;
-    const changed = some.filter(differs);
+    const changed = some.filter((cell) => cell.value !== told(cell));
     if (!changed.length) return tellUntold();
     const values = { seen: JSON.stringify(Object.fromEntries(
-      changed.map((cell) => [cell.name, cell.defaultValue]))) };
+      changed.map((cell) => [cell.name, told(cell)]))) };
     for (const cell of changed) {
       values[cell.name] = cell.value;
       cell.setAttribute(WAITS, cell.value);
@@ -50,8 +51,10 @@ const cells = (() => {
   document.addEventListener("htmx:afterRequest", ({ detail }) => {
     if (!table() || detail.requestConfig.path !== table().dataset.cells) return;
     for (const cell of table().querySelectorAll(`[${WAITS}]`)) {
-      if (!Object.hasOwn(detail.requestConfig.parameters, cell.name)) continue;
-      if (detail.xhr.status === 200) cell.defaultValue = cell.getAttribute(WAITS);
+      const sent = detail.requestConfig.parameters[cell.name];
+      if (sent === undefined) continue;
+      if (detail.xhr.status === 200) cell.defaultValue = sent;
+      if (cell.getAttribute(WAITS) !== sent) continue; // Changed again since: that waits still.
       cell.removeAttribute(WAITS);
       cell.title = "";
     }

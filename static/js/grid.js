@@ -35,12 +35,13 @@ const grid = (() => {
 
   // A block: from the cell where one is to the corner that Shift and arrows move.
   let corner = null;
+  let start = null;
   const MARK = "data-chosen";
   const marked = () => [...document.querySelectorAll(`[${MARK}]`)];
 
   function choose(cell, to) {
     for (const one of marked()) one.removeAttribute(MARK);
-    corner = to;
+    [start, corner] = [cell, to];
     for (const one of to ? block(cell).flat() : []) one?.setAttribute(MARK, "");
   }
 
@@ -171,6 +172,7 @@ const grid = (() => {
   });
 
   document.addEventListener("focusin", ({ target }) => {
+    if (corner && target === start) return; // The table came anew around it.
     if (corner) choose(target, null);
     if (isIn(target)) target.select();
   });
