@@ -7,11 +7,13 @@ from django.apps import apps
 from django.db.models import ForeignKey, Model, QuerySet
 
 from fronts.models import FitRecord, Front
-from fronts.rules.fits import FitFacts, Gaps
+from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.practice import inches
+from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.schedules import schedule_of
 from fronts.services.cabinets import cabinet_delete
 from fronts.services.fits import fit_record
+from fronts.services.front_cuts import fronts_mark_cut
 from fronts.services.imports import job_import
 from fronts.services.order_lists import order_line_check
 from fronts.services.photos import photo_add
@@ -63,6 +65,12 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
         facts = FitFacts(label=str(front), gaps=gaps, note="planed «twice»")
         fit_record(front=front, facts=facts, hung="9c2", fingerprint="77-ab", by=fitter, at=NOW)
         step_tick(front=front, step="Box in, running true.", by=fitter, at=NOW)
+    kitchen = placed_kitchen_of(job)
+    first = schedule.fronts[0]
+    fronts_mark_cut(
+        job=job, kitchen=kitchen, schedule=schedule, seen={first.label: hung_as(first)},
+        by=owner, at=NOW,
+    )  # fmt: skip
     gone = FitRecord.objects.filter(job=job)[0]
     FitRecord.objects.filter(pk=gone.pk).update(front=None)
     begin(job, fitter)

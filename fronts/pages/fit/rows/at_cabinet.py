@@ -8,7 +8,7 @@ from django.core.exceptions import ObjectDoesNotExist
 from django.urls import reverse
 
 from fronts.models import Cabinet as CabinetRow
-from fronts.models import FitRecord, WorkTick
+from fronts.models import FitRecord, FrontCut, WorkTick
 from fronts.pages.fit.rows.at_front import AtFront, standing
 from fronts.pages.fit.rows.fronts import record_key
 from fronts.rules.fingerprint import fingerprint
@@ -17,6 +17,7 @@ from fronts.rules.front_states import FrontState
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import show
 from fronts.rules.results import Front, Schedule
+from fronts.selectors.cuts import cuts_of
 from fronts.selectors.fits import changed_on, fits_of, ticks_of
 from fronts.selectors.kitchens import (
     cabinets_of,
@@ -64,6 +65,7 @@ class AtCabinet:
     records: Mapping[str, Sequence[FitRecord]]
     keys: Mapping[str, int]
     ticks: Mapping[int, Mapping[str, WorkTick]]
+    cuts: Mapping[str, FrontCut]
     openings: dict[str, int]
     now: str
 
@@ -126,7 +128,8 @@ class AtCabinet:
         since = changed_on(self.job, about, records[0].fitted_at) if is_old else None
         return AtFront(
             self.schedule, self.kitchen, front, records,
-            self.ticks.get(self.keys.get(front.label, 0), {}), measure, since, meanwhile,
+            self.ticks.get(self.keys.get(front.label, 0), {}), measure,
+            self.cuts.get(front.label), since, meanwhile,
         )  # fmt: skip
 
     def _open(self) -> Iterator[NextFront]:
@@ -179,6 +182,7 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
         records=fits_of(job),
         keys=keys,
         ticks=ticks_of(keys[front.label] for front in fronts if front.label in keys),
+        cuts=cuts_of(job),
         openings=dict(openings_of(job, number).values_list("label", "pk")),
         now=fingerprint(schedule),
     )

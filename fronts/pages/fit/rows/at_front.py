@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from fronts.models import FitRecord, WorkTick
+from fronts.models import FitRecord, FrontCut, WorkTick
 from fronts.rules.fits import state_of
 from fronts.rules.front_states import NOT_HUNG, FrontState
 from fronts.rules.kitchen import Kitchen
@@ -15,7 +15,8 @@ from fronts.rules.results import Front, Schedule
 class AtFront:
     """A front with what was recorded of it, the latest first, and the steps ticked off.
 
-    `measure` leads to its opening's form, "" where there is none; `changed_on` is when the
+    `measure` leads to its opening's form, "" where there is none; `cut` is what it was cut to;
+    `changed_on` is when the
     kitchen was changed first after the latest record, `meanwhile` a record of somebody else
     that came while the last one was being written.
     """
@@ -26,6 +27,7 @@ class AtFront:
     records: Sequence[FitRecord]
     ticks: Mapping[str, WorkTick]
     measure: str = ""
+    cut: FrontCut | None = None
     changed_on: datetime | None = None
     meanwhile: FitRecord | None = None
 

@@ -11,11 +11,13 @@ from fronts.drawings.front_back import front_from_back
 from fronts.drawings.front_view import Bores
 from fronts.drawings.jig import jig_drawing
 from fronts.drawings.svg import Px, safe_id
+from fronts.figures.after_cut import cut_todo
 from fronts.figures.boxes import HolePlace, box_figures, hole_places
 from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
 from fronts.figures.opening_ends import opening_ends
+from fronts.figures.sizes import size
 from fronts.figures.special_fronts import special_figures
 from fronts.figures.weights import needs_two_people, weight
 from fronts.pages.fit.rows.at_front import AtFront
@@ -51,7 +53,8 @@ class FrontToFit:
 
     `measure` leads to its opening's form, "" where there is none; `ends` says how it lies in
     an opening that tapers or leans. `hung` is the short name of the front as it is shown.
-    `others` are the fields for the ends of a side that was measured at both.
+    `cut_to` is the size that it was cut to, `cut_todo` what that needs now. `others` are the
+    fields for the ends of a side that was measured at both.
     """
 
     key: str
@@ -71,6 +74,8 @@ class FrontToFit:
     state: FrontState
     recorded: Recorded | None
     work: WorkOnFront | None
+    cut_to: str
+    cut_todo: str
     form: Form
     hung: str
 
@@ -115,6 +120,8 @@ def front_to_fit(at: AtFront, form: Form) -> FrontToFit:
         state=at.state,
         recorded=recorded_of(at),
         work=work_on(front, fitting, kitchen, at.ticks),
+        cut_to="" if at.cut is None else size(unit, at.cut.width, at.cut.height),
+        cut_todo=cut_todo(at.cut, front, kitchen),
         form=form,
     )
 
