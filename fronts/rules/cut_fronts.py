@@ -9,7 +9,7 @@ trims, or whose stile or rail would get too narrow.
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from fronts.rules.kinds import Side
+from fronts.rules.kinds import FRONT_BUILDS, Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.results import Front
@@ -72,7 +72,7 @@ def after_cut(cut: CutTo, front: Front, kitchen: Kitchen) -> AfterCut:
         **_trims("left", "right", now.left - cut.left, -wanted["width"]),
         **_trims("bottom", "top", now.bottom - cut.bottom, -wanted["height"]),
     }
-    frame = front.frame if front.build == "five-piece" else None
+    frame = front.frame if FRONT_BUILDS[front.build].framed else None
     too_far = {
         side: trim
         for side, trim in trims.items()
