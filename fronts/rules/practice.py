@@ -75,8 +75,8 @@ class Practice:
     slot_deeper: Mm = _number(inches(1, 16), "jig slot deeper than the slide by", "practice")
     jig_play: Fraction = _number(
         Fraction(50),
-        "of the mounting holes' play a merged jig may take, %",
-        "practice: the other half is for setting",
+        "share of its holes' play by which a merged jig may set a front off, %",
+        "practice",
         plain=(0, 100),
     )
     bottom_shim_length: Mm = _number(inches(12), "bottom shim, length", "practice")

@@ -18,6 +18,7 @@ from fronts.rules.results import Schedule
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides, Standard
 from tests.rules.laws import KITCHEN_LAW
+from tests.rules.pull_outs import apart, pull_out
 from tests.rules.small_kitchens import (
     BOX,
     all_round,
@@ -34,18 +35,6 @@ PLAY = (inch("1/4") - Fraction(164, 1000) * inch("1")) / 2
 WIDE_PLAY = replace(PRACTICE, hole_diameter=inch("3/8"))
 """Play of (3/8 − 0.164)/2 = 0.1055 in, of which a merged jig may take 0.0527 in."""
 INSET = Standard(mount="inset", inset_gap=all_round("1/8"))
-
-
-def pull_out(label: str, wall: str, rise: str, width: str = "14", **changes: object) -> Cabinet:
-    """A cabinet with one pull-out that makes no line with another: on a wall of its own."""
-    hole = opening("pull-out", boxes=(replace(BOX, rise=inch(rise), width=inch(width)),))
-    return replace(cabinet(hole, label=label, wall=wall), **changes)  # type: ignore[arg-type]
-
-
-def apart(*rises: str, **changes: object) -> Kitchen:
-    """Pull-outs whose boxes stand so high, each on its own wall."""
-    cabinets = [pull_out(f"B{n}", f"W{n}", rise) for n, rise in enumerate(rises, 1)]
-    return kitchen(*cabinets, **changes)  # type: ignore[arg-type]
 
 
 def plan_of(of: Kitchen) -> JigPlan:

@@ -21,7 +21,7 @@ from tests.queue_work import in_queue, work_off
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
 NAMES = [
-    "front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf", "labels.pdf",
+    "front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf", "labels.pdf", "set-up.pdf",
     "fitting-B1.pdf", "fitting-B2.pdf", "fitting-B3.pdf", "fitting-all.pdf",
 ]  # fmt: skip
 
