@@ -13,7 +13,6 @@ from dataclasses import dataclass
 from fronts.rules.cabinet_edges import to_cabinet_edges
 from fronts.rules.kinds import FRONT_KINDS, Side
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.labels import opening_label
 from fronts.rules.lengths import LONGEST, NOTHING, Mm
 from fronts.rules.neighbours import Placed, facing
 from fronts.rules.rect import Rect
@@ -44,7 +43,7 @@ def setting_rooms(
     for front in schedule.fronts:
         if front.label in reach:
             keeps = least[front.label]
-            room = reach[front.label].within(_in_its_opening(front, schedule, keeps))
+            room = reach[front.label].within(_in_its_opening(front, keeps))
             room = room.within(_in_its_cabinet(front, kitchen, keeps))
             rooms[front.label] = room.within(_by_the_seasons(front))
     for low, high in _over_another(schedule.fronts, least):
@@ -90,10 +89,11 @@ def _least_gaps(fronts: Sequence[Front], kitchen: Kitchen) -> dict[str, Mm]:
     return {front.label: found[front.cabinet, front.opening] for front in fronts}
 
 
-def _in_its_opening(front: Front, schedule: Schedule, least: Mm) -> Room:
-    """An inset edge keeps its least gap, at both its ends; one that laps goes on to lap."""
-    name = opening_label(front.cabinet, front.opening)
-    ends = next((each.ends for each in schedule.openings if each.opening == name), None)
+def _in_its_opening(front: Front, least: Mm) -> Room:
+    """An inset edge keeps its least gap; one that laps goes on to lap.
+
+    An opening that tapers is as low as it was measured: at its other end there is more room.
+    """
 
     def room(side: Side) -> Room:
         overlay = front.edges[side].overlay
@@ -101,8 +101,7 @@ def _in_its_opening(front: Front, schedule: Schedule, least: Mm) -> Room:
             return _ANY
         if overlay >= 0:
             return _away(side, overlay)
-        gaps = [-overlay] if ends is None else [-overlay, *ends[side]]
-        return _towards(side, max(min(gaps) - least, NOTHING))
+        return _towards(side, max(-overlay - least, NOTHING))
 
     return room("top").within(room("bottom"))
 

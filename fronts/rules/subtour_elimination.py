@@ -55,8 +55,8 @@ def _cheapest_pairs(
     rows.append((count - 1, count - 1))
     rows += [(0, len(ring) - 1) for ring in rings]
     columns: list[list[Entry]] = [
-        [(one, 1), (two, 1), (count, 1)]
-        + [(count + 1 + at, 1) for at, ring in enumerate(rings) if one in ring and two in ring]
+        [(one, 1.0), (two, 1.0), (count, 1.0)]
+        + [(count + 1 + at, 1.0) for at, ring in enumerate(rings) if one in ring and two in ring]
         for one, two in pairs
     ]
     answer = solve_integer([costs[one][two] for one, two in pairs], columns, rows, LIMITS)

@@ -43,14 +43,17 @@ def as_path(tour: Costs, far: int) -> Costs:
         both = {one, two}
         if both == ends:
             return 3 * far
-        return tour[source[one]][source[two]] + far * len(both & ends)
+        apart: int = tour[source[one]][source[two]]
+        return apart + far * len(both & ends)
 
     return [[0 if a == b else cost(a, b) for b in range(count + 1)] for a in range(count + 1)]
 
 
 def random_costs(count: int, dice: random.Random, dearest: int) -> Costs:
     """The same both ways."""
-    cost = {pair: dice.randint(0, dearest) for pair in combinations(range(count), 2)}
+    cost: dict[tuple[int, int], int] = {
+        pair: dice.randint(0, dearest) for pair in combinations(range(count), 2)
+    }
     return [
         [0 if a == b else cost[min(a, b), max(a, b)] for b in range(count)] for a in range(count)
     ]

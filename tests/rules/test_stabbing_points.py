@@ -79,4 +79,4 @@ def test_a_point_between_where_neither_reaches_the_other() -> None:
 
 def test_nothing_wants_no_point() -> None:
     """Not even where some could be taken."""
-    assert stabbing_points([], {Mm(3)}) == ((0, 0, 0), ())
+    assert stabbing_points([], {Mm(3)}) == ((0, Mm(0), 0), ())

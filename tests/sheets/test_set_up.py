@@ -8,7 +8,7 @@ import pytest
 
 from fronts.figures.set_ups import off_by, spared_jigs, supports
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.order_of_cabinets import changes_along
+from fronts.rules.order_of_cabinets import changes_along, least_changes
 from fronts.rules.practice import PRACTICE
 from fronts.rules.set_ups import set_ups, things_used
 from fronts.rules.standard_keys import Standard
@@ -158,10 +158,12 @@ def test_where_no_order_is_proven_best_the_sheet_says_how_far_it_may_be(
 ) -> None:
     """A kitchen too large for what its search may take."""
     source = merging()
-    found = set_up.least_changes(set_ups(source.schedule, things_used(
+    found = least_changes(set_ups(source.schedule, things_used(
         source.schedule, source.kitchen, source.jig_plan
     )))  # fmt: skip
-    monkeypatch.setattr(set_up, "least_changes", lambda _: replace(found, least=found.changes - 2))
+    monkeypatch.setattr(
+        "fronts.sheets.set_up.least_changes", lambda _: replace(found, least=found.changes - 2)
+    )
     assert "At most 2 fewer could be reached by another order" in text_of(source)
 
 
