@@ -67,6 +67,14 @@ def test_ties_keep_the_wall_s_order() -> None:
     assert order_of(least_changes(named("ax", "bx", "cx", "dx"))) == "B1, B2, B3, B4"
 
 
+def test_of_orders_with_as_few_changes_the_one_that_strays_least() -> None:
+    """B1, B3, B4, B2 changes as little, and comes first by its labels, but goes back twice."""
+    of = named("bc", "c", "abc", "ac")
+    order = least_changes(of)
+    assert order_of(order) == "B2, B1, B3, B4"
+    assert order.changes == changes_along([of[label] for label in ("B1", "B3", "B4", "B2")])
+
+
 def test_cabinets_without_a_set_up_are_left_out() -> None:
     """There is nothing to change for them, whenever one comes by."""
     assert order_of(least_changes(named("", "a", ""))) == "B2"

@@ -1,6 +1,7 @@
 """What is set up for a cabinet, by how each of its fronts is hung."""
 
 from dataclasses import replace
+from fractions import Fraction
 
 from fronts.rules.items import Hardware
 from fronts.rules.kitchen import FrontFacts, Kitchen, KnobHole
@@ -78,6 +79,14 @@ def test_an_inset_front_has_shims_at_its_sides_and_below_only_without_a_jig() ->
     assert {"jig", "packers"}.isdisjoint(thing.kind for thing in on_shims)
 
 
+def test_a_side_that_touches_wants_no_shim() -> None:
+    """Nothing is as thick as no gap."""
+    gaps = Sides(*inches("0", "1/8", "3/32", "3/32"))
+    of = kitchen(cabinet(PULL_OUT), standard=Standard(mount="inset", inset_gap=gaps))
+    shims = [thing.sizes for thing in things(of) if thing.kind == "side shims"]
+    assert shims == [inches("1/8")]
+
+
 def test_a_recess_is_bored_flat_and_its_screw_goes_through_the_front_alone() -> None:
     """No stocked screw is right through both, one of 1 in through the front."""
     of = kitchen(cabinet(PULL_OUT))
@@ -99,6 +108,18 @@ def test_a_hinged_door_wants_its_cups_bored() -> None:
         Thing("bit", inches("3/16")),
         Thing("knob screw", inches("1"), "8-32"),
     }
+
+
+def test_cups_in_old_bores_are_there_already() -> None:
+    """Nothing is bored for a door that keeps its old ones."""
+    of = kitchen(cabinet(opening()), hardware=Hardware(hinges=(listed(),)))
+    worked = schedule(of)
+    (front,) = worked.fronts
+    assert front.hinge is not None
+    kept = replace(front, hinge=replace(front.hinge, in_old_bores=True))
+    worked = replace(worked, fronts=(kept,))
+    used = things_used(worked, of, merged_jigs(worked, of))
+    assert {each.use for each in used} == {"knob", ""}
 
 
 def test_a_door_maker_bores_what_is_bought() -> None:
@@ -126,6 +147,8 @@ def test_a_fixed_front_wants_its_screws() -> None:
     assert front.fixed_by is not None
     assert front.fixed_by.length is not None
     assert things(of) == {Thing("mounting screw", (front.fixed_by.length,))}
+    without = replace(of, practice=replace(of.practice, fixed_screws=Fraction(0)))
+    assert things(without) == frozenset()
 
 
 def test_a_cabinet_without_fronts_is_not_asked_about() -> None:
