@@ -9,9 +9,9 @@ from fronts.rules.lengths import Mm, show
 from fronts.rules.merged_jigs import JigPlan
 from fronts.rules.order_of_cabinets import Order, Step
 from fronts.rules.results import Schedule
-from fronts.rules.set_ups import Thing, ThingKind, Use, Used
+from fronts.rules.set_ups import Tool, ToolKind, Use, Used
 
-_WORDS: Mapping[ThingKind, str] = {
+_WORDS: Mapping[ToolKind, str] = {
     "jig": "jig", "packers": "packers", "side shims": "side shims",
     "bottom shims": "bottom shims", "bit": "bit", "flat bit": "flat bit", "stop": "stop",
     "flat stop": "stop", "mounting screw": "screws", "knob screw": "knob screws",
@@ -24,8 +24,8 @@ BORES: Mapping[Use, str] = {
     "cup": "hinge cups",
 }
 """What a bit is for, in working order."""
-_BIT_OF: Mapping[ThingKind, ThingKind] = {"stop": "bit", "flat stop": "flat bit"}
-_SUPPORTS: tuple[ThingKind, ...] = ("jig", "packers", "side shims", "bottom shims")
+_BIT_OF: Mapping[ToolKind, ToolKind] = {"stop": "bit", "flat stop": "flat bit"}
+_SUPPORTS: tuple[ToolKind, ...] = ("jig", "packers", "side shims", "bottom shims")
 PAIR = 2
 """Packers under a box, or shims under a front: one at each end."""
 
@@ -79,19 +79,19 @@ def supports(used: Sequence[Used], schedule: Schedule, plan: JigPlan) -> list[Su
     """All jigs, packers and shims; of shims as many as the front that takes most of them."""
     unit = schedule.job.unit
     beside = {shim.thickness: shim.side for shim in schedule.shims}
-    fronts: dict[Thing, list[str]] = {}
+    fronts: dict[Tool, list[str]] = {}
     for each in used:
-        if each.thing.kind in _SUPPORTS:
-            fronts.setdefault(each.thing, []).append(each.front)
+        if each.tool.kind in _SUPPORTS:
+            fronts.setdefault(each.tool, []).append(each.front)
     found = []
-    for thing in sorted(fronts, key=lambda thing: thing.rank):
-        pair = beside[thing.sizes[0]] if thing.kind == "side shims" else PAIR
+    for tool in sorted(fronts, key=lambda tool: tool.rank):
+        pair = beside[tool.sizes[0]] if tool.kind == "side shims" else PAIR
         found.append(
             Support(
-                what=_WORDS[thing.kind],
-                count=1 if thing.kind == "jig" else pair,
-                size=size(unit, *thing.sizes),
-                fronts=tuple(Sits(front, off_by(plan, front, unit)) for front in fronts[thing]),
+                what=_WORDS[tool.kind],
+                count=1 if tool.kind == "jig" else pair,
+                size=size(unit, *tool.sizes),
+                fronts=tuple(Sits(front, off_by(plan, front, unit)) for front in fronts[tool]),
             )
         )
     return found
@@ -116,23 +116,23 @@ def spared_jigs(plan: JigPlan, unit: str) -> list[str]:
 def bits(used: Sequence[Used], schedule: Schedule) -> list[Bit]:
     """Every bit with what it bores, in the order in which they are used at a front."""
     cabinet_of = {front.label: front.cabinet for front in schedule.fronts}
-    stopped = {(each.front, each.use) for each in used if each.thing.kind in _BIT_OF}
-    found: dict[tuple[ThingKind, Mm], dict[tuple[Use, Thing], dict[str, None]]] = {}
+    stopped = {(each.front, each.use) for each in used if each.tool.kind in _BIT_OF}
+    found: dict[tuple[ToolKind, Mm], dict[tuple[Use, Tool], dict[str, None]]] = {}
     for each in used:
-        kind, through = each.thing.kind, (each.front, each.use) not in stopped
+        kind, through = each.tool.kind, (each.front, each.use) not in stopped
         if each.use and (kind in _BIT_OF or through):
-            of_bit = found.setdefault((_BIT_OF.get(kind, kind), each.thing.sizes[0]), {})
-            of_bit.setdefault((each.use, each.thing), {})[cabinet_of[each.front]] = None
+            of_bit = found.setdefault((_BIT_OF.get(kind, kind), each.tool.sizes[0]), {})
+            of_bit.setdefault((each.use, each.tool), {})[cabinet_of[each.front]] = None
     made = [_bit(bores, schedule.job.unit) for bores in found.values()]
     return [bit for _, bit in sorted(made, key=lambda one: one[0])]
 
 
 def _bit(
-    bores: Mapping[tuple[Use, Thing], Mapping[str, None]], unit: str
+    bores: Mapping[tuple[Use, Tool], Mapping[str, None]], unit: str
 ) -> tuple[tuple[int, Mm], Bit]:
     """The bit, and what it is sorted by."""
     order = sorted(bores, key=lambda key: (list(BORES).index(key[0]), key[1].rank))
-    (first, thing), *_ = order
+    (first, tool), *_ = order
     said = [
         (use, [_bored(length, unit, metric=use == "cup") for length in each.sizes])
         for use, each in order
@@ -141,7 +141,7 @@ def _bit(
         Bore(BORES[use], "".join(deep), tuple(bores[key]))
         for key, (use, (_, *deep)) in zip(order, said, strict=True)
     )
-    return (list(BORES).index(first), thing.sizes[0]), Bit(f"⌀ {said[0][1][0]}", rows)
+    return (list(BORES).index(first), tool.sizes[0]), Bit(f"⌀ {said[0][1][0]}", rows)
 
 
 def _bored(length: Mm, unit: str, *, metric: bool) -> str:
@@ -150,46 +150,46 @@ def _bored(length: Mm, unit: str, *, metric: bool) -> str:
 
 
 def step_rows(
-    order: Order[Thing], used: Sequence[Used], schedule: Schedule, kitchen: Kitchen
+    order: Order[Tool], used: Sequence[Used], schedule: Schedule, kitchen: Kitchen
 ) -> list[StepRow]:
     """The order's steps; in each what is set up anew, then what stays from the step before."""
-    cups = frozenset(each.thing for each in used if each.use == "cup")
+    cups = frozenset(each.tool for each in used if each.use == "cup")
     return [
         StepRow(
             number,
             tuple(_by_wall(step, kitchen)),
             tuple(_said(step.new, cups, schedule.job.unit)),
-            tuple(_said(step.things - step.new, cups, schedule.job.unit)),
+            tuple(_said(step.tools - step.new, cups, schedule.job.unit)),
         )
         for number, step in enumerate(order.steps, 1)
     ]
 
 
-def _by_wall(step: Step[Thing], kitchen: Kitchen) -> Iterator[tuple[str, tuple[str, ...]]]:
+def _by_wall(step: Step[Tool], kitchen: Kitchen) -> Iterator[tuple[str, tuple[str, ...]]]:
     walls: dict[str, list[str]] = {}
     for label in step.cabinets:
         walls.setdefault(kitchen.cabinet(label).wall, []).append(label)
     yield from ((wall, tuple(labels)) for wall, labels in walls.items())
 
 
-def _said(things: Collection[Thing], cups: Collection[Thing], unit: str) -> Iterator[str]:
-    """Each thing in words; a bit that is named with its stop is not named by itself."""
-    with_stop = {(_BIT_OF[thing.kind], thing.sizes[0]) for thing in things if thing.kind in _BIT_OF}
-    for thing in sorted(things, key=lambda thing: thing.rank):
-        if (thing.kind, thing.sizes[0]) not in with_stop:
-            yield _thing(thing, unit, metric=thing in cups)
+def _said(tools: Collection[Tool], cups: Collection[Tool], unit: str) -> Iterator[str]:
+    """Each tool in words; a bit that is named with its stop is not named by itself."""
+    with_stop = {(_BIT_OF[tool.kind], tool.sizes[0]) for tool in tools if tool.kind in _BIT_OF}
+    for tool in sorted(tools, key=lambda tool: tool.rank):
+        if (tool.kind, tool.sizes[0]) not in with_stop:
+            yield _tool(tool, unit, metric=tool in cups)
 
 
-def _thing(thing: Thing, unit: str, *, metric: bool) -> str:
-    said = [_bored(length, unit, metric=metric) for length in thing.sizes]
-    match thing.kind:
+def _tool(tool: Tool, unit: str, *, metric: bool) -> str:
+    said = [_bored(length, unit, metric=metric) for length in tool.sizes]
+    match tool.kind:
         case "stop" | "flat stop":
             return f"⌀ {said[0]} stop {said[1]}"
         case "bit" | "flat bit":
             return f"⌀ {said[0]}"
         case "knob screw":
-            return f"{_WORDS[thing.kind]} {thing.thread} × {said[0]}"
+            return f"{_WORDS[tool.kind]} {tool.thread} × {said[0]}"
         case "jig":
-            return f"jig {size(unit, *thing.sizes)}"
+            return f"jig {size(unit, *tool.sizes)}"
         case _:
-            return f"{_WORDS[thing.kind]} {said[0]}"
+            return f"{_WORDS[tool.kind]} {said[0]}"

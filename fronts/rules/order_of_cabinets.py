@@ -1,9 +1,9 @@
 """The order of the cabinets in which the least is set up anew.
 
 From one cabinet to the next everything that the next one uses and the last one did not is set
-up; in all that is, for each thing, how often cabinets that use it begin to follow one another:
+up; in all that is, for each tool, how often cabinets that use it begin to follow one another:
 consecutive block minimization (Kou, 1977, "Polynomial complete consecutive information retrieval
-problems"; SR17 in Garey and Johnson). It is a shortest path whose steps cost what two cabinets do
+problems"; SR17 in Garey and Johnson; memory). It is a shortest path whose steps cost what two cabinets do
 not share, and is found exactly.
 
 Before that cabinets are taken together that can stand next to each other in a cheapest order.
@@ -31,7 +31,7 @@ class Step(Generic[T]):
     """Cabinets that follow one another with one set-up; `new` is what is set up for them."""
 
     cabinets: tuple[str, ...]
-    things: frozenset[T]
+    tools: frozenset[T]
     new: frozenset[T]
 
 
@@ -45,12 +45,12 @@ class Order(Generic[T]):
 
 
 def changes_along(order: Sequence[AbstractSet[T]]) -> int:
-    """How many things are set up when these set-ups follow one another."""
+    """How many tools are set up when these set-ups follow one another."""
     before: AbstractSet[T] = frozenset()
     changes = 0
-    for things in order:
-        changes += len(things - before)
-        before = things
+    for tools in order:
+        changes += len(tools - before)
+        before = tools
     return changes
 
 
@@ -59,7 +59,7 @@ def least_changes(set_ups: Mapping[str, frozenset[T]]) -> Order[T]:
 
     Those that need nothing set up are left out.
     """
-    cabinets = {label: things for label, things in set_ups.items() if things}
+    cabinets = {label: tools for label, tools in set_ups.items() if tools}
     order: list[str] = []
     over = 0
     for island in _islands(cabinets):
@@ -73,12 +73,12 @@ def least_changes(set_ups: Mapping[str, frozenset[T]]) -> Order[T]:
 def _steps(order: Sequence[str], cabinets: Mapping[str, frozenset[T]]) -> tuple[Step[T], ...]:
     steps: list[Step[T]] = []
     for label in order:
-        things = cabinets[label]
-        before = steps[-1].things if steps else frozenset()
-        if steps and things == before:
-            steps[-1] = Step((*steps[-1].cabinets, label), things, steps[-1].new)
+        tools = cabinets[label]
+        before = steps[-1].tools if steps else frozenset()
+        if steps and tools == before:
+            steps[-1] = Step((*steps[-1].cabinets, label), tools, steps[-1].new)
         else:
-            steps.append(Step((label,), things, things - before))
+            steps.append(Step((label,), tools, tools - before))
     return tuple(steps)
 
 
@@ -86,9 +86,9 @@ def _islands(cabinets: Mapping[str, frozenset[T]]) -> list[list[str]]:
     """Cabinets that share something with one another, directly or by others between them."""
     island_of: dict[str, list[str]] = {label: [label] for label in cabinets}
     first_with: dict[T, str] = {}
-    for label, things in cabinets.items():
-        for thing in things:
-            one, other = island_of[first_with.setdefault(thing, label)], island_of[label]
+    for label, tools in cabinets.items():
+        for tool in tools:
+            one, other = island_of[first_with.setdefault(tool, label)], island_of[label]
             if one is not other:
                 one += other
                 for each in other:
@@ -100,10 +100,10 @@ def _islands(cabinets: Mapping[str, frozenset[T]]) -> list[list[str]]:
 
 def _ordered(cabinets: Mapping[str, frozenset[T]]) -> tuple[list[str], int]:
     """One island's order, and by how many changes it may be over the fewest."""
-    groups = [([label], things) for label, things in cabinets.items()]
+    groups = [([label], tools) for label, tools in cabinets.items()]
     while (fewer := _together(groups)) != groups:
         groups = fewer
-    sets = [things for _, things in groups]
+    sets = [tools for _, tools in groups]
     path, most = _path(sets)
     labels = list(chain.from_iterable(groups[at][0] for at in path.order))
     return labels, -(-(path.cost - path.bound) // most)
@@ -115,14 +115,14 @@ _Group = tuple[list[str], frozenset[T]]
 def _together(groups: Sequence[_Group[T]]) -> list[_Group[T]]:
     """The groups without what one alone or all use, those that are then alike as one."""
     used: dict[T, int] = {}
-    for _, things in groups:
-        for thing in things:
-            used[thing] = used.get(thing, 0) + 1
-    tells = {thing for thing, count in used.items() if 1 < count < len(groups)}
+    for _, tools in groups:
+        for tool in tools:
+            used[tool] = used.get(tool, 0) + 1
+    tells = {tool for tool, count in used.items() if 1 < count < len(groups)}
     alike: dict[frozenset[T], list[str]] = {}
-    for labels, things in groups:
-        alike.setdefault(things & tells, []).extend(labels)
-    return [(labels, things) for things, labels in alike.items()]
+    for labels, tools in groups:
+        alike.setdefault(tools & tells, []).extend(labels)
+    return [(labels, tools) for tools, labels in alike.items()]
 
 
 def _path(sets: Sequence[frozenset[T]]) -> tuple[Path, int]:

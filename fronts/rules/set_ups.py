@@ -1,8 +1,8 @@
 """What an installer sets up for a cabinet: jigs, shims, bits, their stops, screws.
 
-A thing is one that is fetched, or set, before a front can be worked on: a jig, packers or shims
+A tool is one that is fetched, or set, before a front can be worked on: a jig, packers or shims
 of a thickness, a bit of a diameter, its stop at a depth, screws of a length. Two cabinets that
-use the same thing need it set up once where one follows the other.
+use the same tool need it set up once where one follows the other.
 """
 
 from collections.abc import Iterator, Mapping
@@ -17,11 +17,11 @@ from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.merged_jigs import JigPlan
 from fronts.rules.results import Front, Schedule
 
-ThingKind: TypeAlias = Literal[
+ToolKind: TypeAlias = Literal[
     "jig", "packers", "side shims", "bottom shims", "bit", "stop", "flat bit", "flat stop",
     "mounting screw", "knob screw",
 ]  # fmt: skip
-THING_KINDS: tuple[ThingKind, ...] = get_args(ThingKind)
+TOOL_KINDS: tuple[ToolKind, ...] = get_args(ToolKind)
 """In the order in which they are used."""
 Use: TypeAlias = Literal["box", "pilot", "knob", "recess", "cup", ""]
 """What a bit bores: the box's front, the front for its screws or its knob, the box for a knob
@@ -29,32 +29,32 @@ screw's head, a hinge's cup."""
 
 
 @dataclass(frozen=True, slots=True)
-class Thing:
-    """One thing to set up; `sizes` are thickness and length, diameter and depth, or a length.
+class Tool:
+    """One tool to set up; `sizes` are thickness and length, diameter and depth, or a length.
 
     A flat bit leaves a flat bottom; `thread` is a knob screw's.
     """
 
-    kind: ThingKind
+    kind: ToolKind
     sizes: tuple[Mm, ...]
     thread: str = ""
 
     @property
     def rank(self) -> tuple[int, tuple[Mm, ...], str]:
         """By what kind it is, then by its sizes."""
-        return THING_KINDS.index(self.kind), self.sizes, self.thread
+        return TOOL_KINDS.index(self.kind), self.sizes, self.thread
 
 
 @dataclass(frozen=True, slots=True)
 class Used:
-    """A thing that a front uses, and what for."""
+    """A tool that a front uses, and what for."""
 
-    thing: Thing
+    tool: Tool
     front: str
     use: Use = ""
 
 
-def things_used(schedule: Schedule, kitchen: Kitchen, plan: JigPlan) -> tuple[Used, ...]:
+def tools_used(schedule: Schedule, kitchen: Kitchen, plan: JigPlan) -> tuple[Used, ...]:
     """Everything that the kitchen's fronts use, front by front; jigs as the plan makes them."""
     found: list[Used] = []
     for front in schedule.fronts:
@@ -68,13 +68,13 @@ def things_used(schedule: Schedule, kitchen: Kitchen, plan: JigPlan) -> tuple[Us
     return tuple(found)
 
 
-def set_ups(schedule: Schedule, used: tuple[Used, ...]) -> Mapping[str, frozenset[Thing]]:
+def set_ups(schedule: Schedule, used: tuple[Used, ...]) -> Mapping[str, frozenset[Tool]]:
     """What each cabinet that has fronts needs set up, by its label."""
     cabinet_of = {front.label: front.cabinet for front in schedule.fronts}
-    found: dict[str, set[Thing]] = {front.cabinet: set() for front in schedule.fronts}
+    found: dict[str, set[Tool]] = {front.cabinet: set() for front in schedule.fronts}
     for each in used:
-        found[cabinet_of[each.front]].add(each.thing)
-    return {label: frozenset(things) for label, things in found.items()}
+        found[cabinet_of[each.front]].add(each.tool)
+    return {label: frozenset(tools) for label, tools in found.items()}
 
 
 def _set_with(front: Front, fitting: Fitting, plan: JigPlan) -> Iterator[Used]:
@@ -82,29 +82,29 @@ def _set_with(front: Front, fitting: Fitting, plan: JigPlan) -> Iterator[Used]:
     method, shims = hanging_method(front, fitting), fitting.shims
     jig, packers = plan.jig_of(front.label), plan.packers_of(front.label)
     if jig is not None:
-        yield Used(Thing("jig", (jig.thickness, jig.length)), front.label)
+        yield Used(Tool("jig", (jig.thickness, jig.length)), front.label)
     if packers is not None:
-        yield Used(Thing("packers", (packers.thickness,)), front.label)
+        yield Used(Tool("packers", (packers.thickness,)), front.label)
     if shims is None:
         return
     for thickness in sorted({shims.side, shims.right} - {NOTHING}):
-        yield Used(Thing("side shims", (thickness,)), front.label)
+        yield Used(Tool("side shims", (thickness,)), front.label)
     if method == "shims" and shims.bottom > 0:
-        yield Used(Thing("bottom shims", (shims.bottom,)), front.label)
+        yield Used(Tool("bottom shims", (shims.bottom,)), front.label)
 
 
 def _into_the_box(front: Front, fitting: Fitting) -> Iterator[Used]:
     """The holes in the box and in the front, and the screws through both."""
     for diameter in sorted({hole.diameter for hole in fitting.holes}):
-        yield Used(Thing("bit", (diameter,)), front.label, "box")
-        yield Used(Thing("stop", (diameter, fitting.drill_stop)), front.label, "box")
+        yield Used(Tool("bit", (diameter,)), front.label, "box")
+        yield Used(Tool("stop", (diameter, fitting.drill_stop)), front.label, "box")
     if fitting.screw is None:
         return
     if fitting.pilot is not None:
         diameter, depth = fitting.pilot.diameter, fitting.pilot.depth
-        yield Used(Thing("bit", (diameter,)), front.label, "pilot")
-        yield Used(Thing("stop", (diameter, depth)), front.label, "pilot")
-    yield Used(Thing("mounting screw", (fitting.screw.length,)), front.label)
+        yield Used(Tool("bit", (diameter,)), front.label, "pilot")
+        yield Used(Tool("stop", (diameter, depth)), front.label, "pilot")
+    yield Used(Tool("mounting screw", (fitting.screw.length,)), front.label)
 
 
 def _cups(front: Front) -> Iterator[Used]:
@@ -112,14 +112,14 @@ def _cups(front: Front) -> Iterator[Used]:
     hinge = front.hinge
     if hinge is None or not front.hinges or hinge.in_old_bores or front.bought:
         return
-    yield Used(Thing("flat bit", (hinge.cup_diameter,)), front.label, "cup")
-    yield Used(Thing("flat stop", (hinge.cup_diameter, hinge.cup_depth)), front.label, "cup")
+    yield Used(Tool("flat bit", (hinge.cup_diameter,)), front.label, "cup")
+    yield Used(Tool("flat stop", (hinge.cup_diameter, hinge.cup_depth)), front.label, "cup")
 
 
 def _fixed(front: Front) -> Iterator[Used]:
     screws = front.fixed_by
     if screws is not None and screws.count and screws.length is not None:
-        yield Used(Thing("mounting screw", (screws.length,)), front.label)
+        yield Used(Tool("mounting screw", (screws.length,)), front.label)
 
 
 def _knob(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Iterator[Used]:
@@ -129,10 +129,10 @@ def _knob(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Iterator[U
     screw = fitting.knob_screw if fitting is not None else None
     length = front.knob_screw if screw is None else screw.length
     if not has_own_hole(front, kitchen):
-        yield Used(Thing("bit", (kitchen.practice.knob_hole,)), front.label, "knob")
+        yield Used(Tool("bit", (kitchen.practice.knob_hole,)), front.label, "knob")
     if screw is not None and screw.recess is not None:
         width, depth = screw.recess.width, screw.recess.depth
-        yield Used(Thing("flat bit", (width,)), front.label, "recess")
-        yield Used(Thing("flat stop", (width, depth)), front.label, "recess")
+        yield Used(Tool("flat bit", (width,)), front.label, "recess")
+        yield Used(Tool("flat stop", (width, depth)), front.label, "recess")
     if length is not None:
-        yield Used(Thing("knob screw", (length,), front.handles[0].thread), front.label)
+        yield Used(Tool("knob screw", (length,), front.handles[0].thread), front.label)

@@ -11,7 +11,7 @@ from fronts.rules.lengths import show
 from fronts.rules.materials import PERCENT
 from fronts.rules.order_of_cabinets import changes_along, least_changes
 from fronts.rules.results import Schedule
-from fronts.rules.set_ups import set_ups, things_used
+from fronts.rules.set_ups import set_ups, tools_used
 from fronts.sheets.sheet_page import SheetSource, page
 
 
@@ -27,7 +27,7 @@ class Screws:
 def content(source: SheetSource) -> str:
     """The sheet as HTML."""
     schedule, kitchen, plan = source.schedule, source.kitchen, source.jig_plan
-    used = things_used(schedule, kitchen, plan)
+    used = tools_used(schedule, kitchen, plan)
     of = set_ups(schedule, used)
     walked = {label: of[label] for label in walking_order(schedule, kitchen)}
     order = least_changes(walked)
@@ -44,8 +44,8 @@ def content(source: SheetSource) -> str:
         "several_walls": len({kitchen.cabinet(label).wall for label in walked}) > 1,
         "changes": order.changes,
         "over": order.changes - order.least,
-        "as_they_stand": changes_along([things for things in walked.values() if things]),
-        "without": [label for label, things in walked.items() if not things],
+        "as_they_stand": changes_along([tools for tools in walked.values() if tools]),
+        "without": [label for label, tools in walked.items() if not tools],
         "cautions": cautions.on_site(schedule.fronts),
     }
     return page("set_up.html", source, context)

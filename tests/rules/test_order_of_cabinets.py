@@ -14,8 +14,8 @@ _SETS = st.lists(st.frozensets(st.sampled_from("abcdef"), max_size=5), max_size=
 
 
 def named(*sets: str | frozenset[str]) -> dict[str, frozenset[str]]:
-    """Cabinets B1, B2 … with these things, a letter each."""
-    return {f"B{at}": frozenset(things) for at, things in enumerate(sets, 1)}
+    """Cabinets B1, B2 … with these tools, a letter each."""
+    return {f"B{at}": frozenset(tools) for at, tools in enumerate(sets, 1)}
 
 
 def order_of(order: Order[str]) -> str:
@@ -28,7 +28,7 @@ def order_of(order: Order[str]) -> str:
 def test_no_order_changes_less(sets: list[frozenset[str]]) -> None:
     """Every order of up to six cabinets is tried."""
     order = least_changes(named(*sets))
-    full = [things for things in sets if things]
+    full = [tools for tools in sets if tools]
     assert order.changes == order.least
     assert order.changes == min(changes_along(each) for each in permutations(full))
 
@@ -40,13 +40,13 @@ def test_every_cabinet_once_and_every_change_said(sets: list[frozenset[str]]) ->
     of = named(*sets)
     order = least_changes(of)
     assert sorted(label for step in order.steps for label in step.cabinets) == sorted(
-        label for label, things in of.items() if things
+        label for label, tools in of.items() if tools
     )
-    assert all(of[label] == step.things for step in order.steps for label in step.cabinets)
+    assert all(of[label] == step.tools for step in order.steps for label in step.cabinets)
     assert sum(len(step.new) for step in order.steps) == order.changes
     for before, step in pairwise(order.steps):
-        assert step.things != before.things
-        assert step.new == step.things - before.things
+        assert step.tools != before.tools
+        assert step.new == step.tools - before.tools
 
 
 def test_cabinets_with_one_set_up_follow_each_other() -> None:
@@ -55,14 +55,14 @@ def test_cabinets_with_one_set_up_follow_each_other() -> None:
 
 
 def test_what_is_shared_is_carried_over() -> None:
-    """ab, bc, cd, da: from each to the next one thing changes."""
+    """ab, bc, cd, da: from each to the next one tool changes."""
     order = least_changes(named("ab", "cd", "bc", "ad"))
     assert order.changes == 5
     assert order_of(order) == "B1, B3, B2, B4"
 
 
 def test_ties_keep_the_wall_s_order() -> None:
-    """Cabinets of which none shares a thing with another stay as they stand."""
+    """Cabinets of which none shares a tool with another stay as they stand."""
     assert order_of(least_changes(named("a", "b", "c", "d"))) == "B1, B2, B3, B4"
     assert order_of(least_changes(named("ax", "bx", "cx", "dx"))) == "B1, B2, B3, B4"
 

@@ -10,7 +10,7 @@ from fronts.figures.set_ups import off_by, spared_jigs, supports
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.order_of_cabinets import changes_along, least_changes
 from fronts.rules.practice import PRACTICE
-from fronts.rules.set_ups import set_ups, things_used
+from fronts.rules.set_ups import set_ups, tools_used
 from fronts.rules.standard_keys import Standard
 from fronts.sheets import jigs, set_up
 from fronts.sheets.pdf import PAPERS, Paper, render
@@ -55,7 +55,7 @@ def test_screws_are_those_of_the_hardware_sheet() -> None:
 def test_every_jig_and_shim_that_is_used_is_taken_along() -> None:
     """The demo merges none: its jigs are the schedule's; shims stand only beside jigs there."""
     source = demo_source()
-    used = things_used(source.schedule, source.kitchen, source.jig_plan)
+    used = tools_used(source.schedule, source.kitchen, source.jig_plan)
     taken = supports(used, source.schedule, source.jig_plan)
     assert [each.fronts[0].front for each in taken if each.what == "jig"] == [
         jig.fronts[0] for jig in source.schedule.jigs
@@ -87,7 +87,7 @@ def test_lower_is_said_too() -> None:
     assert spared_jigs(source.jig_plan, "in") == ["1 × 14"]
 
 
-def test_without_a_merged_jig_nothing_is_said_of_it() -> None:
+def test_without_a_merged_jig_notool_is_said_of_it() -> None:
     """Neither here nor on the sheet of jigs."""
     source = source_of(apart("1/2", "1"), PRINTED)
     assert "not made" not in text_of(source)
@@ -113,15 +113,15 @@ def test_packers_are_cut_and_taken_in_pairs() -> None:
 
 
 def test_the_order_has_every_cabinet_once_and_counts_its_changes() -> None:
-    """As many things in bold as are said to change in all; fewer than as the cabinets stand."""
+    """As many tools in bold as are said to change in all; fewer than as the cabinets stand."""
     source = demo_source()
     worked = source.schedule
     page = Answer(set_up.content(source))
     cabinets = [each.words for each in page.all(".order .at .key")]
     having = {front.cabinet for front in worked.fronts}
     assert sorted(cabinets) == sorted(having)
-    of = set_ups(worked, things_used(worked, source.kitchen, source.jig_plan))
-    words = r"(\d+) things to set up in all; (\d+) as the cabinets stand\. No order needs fewer"
+    of = set_ups(worked, tools_used(worked, source.kitchen, source.jig_plan))
+    words = r"(\d+) changes of set-up in all; (\d+) as the cabinets stand\. No order needs fewer"
     said = re.search(words, page.words)
     assert said is not None
     assert int(said[1]) == changes_along([of[label] for label in cabinets])
@@ -158,7 +158,7 @@ def test_where_no_order_is_proven_best_the_sheet_says_how_far_it_may_be(
 ) -> None:
     """A kitchen too large for what its search may take."""
     source = merging()
-    found = least_changes(set_ups(source.schedule, things_used(
+    found = least_changes(set_ups(source.schedule, tools_used(
         source.schedule, source.kitchen, source.jig_plan
     )))  # fmt: skip
     monkeypatch.setattr(
