@@ -3,8 +3,8 @@
 From one cabinet to the next everything that the next one uses and the last one did not is set
 up; in all that is, for each tool, how often cabinets that use it begin to follow one another:
 consecutive block minimization (Kou, 1977, "Polynomial complete consecutive information retrieval
-problems"; SR17 in Garey and Johnson; memory). It is a shortest path whose steps cost what two cabinets do
-not share, and is found exactly.
+problems"; SR17 in Garey and Johnson; memory). It is a shortest path whose steps cost what two
+cabinets do not share, and is found exactly.
 
 Before that cabinets are taken together that can stand next to each other in a cheapest order.
 What a cabinet uses alone, or all use, costs the same in every order, and is left out. Cabinets
