@@ -11,6 +11,7 @@ from fronts.drawings.front_marks import (
     Letters,
     draw_front,
     draw_hand,
+    draw_state,
     front_area,
     name_front,
 )
@@ -19,6 +20,7 @@ from fronts.drawings.lettering import shortened, text_width
 from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.svg import Px, safe_id
 from fronts.drawings.wall_things import draw_thing, things_on_wall
+from fronts.rules.front_states import FrontState
 from fronts.rules.kinds import CABINET_KINDS, name_of
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
@@ -52,6 +54,7 @@ class Sheet:
 
 PAGE = Sheet()
 """For the job's page: grows sideways rather than becoming too small to read."""
+NO_STATES: Mapping[str, FrontState] = {}
 SIDE_BY_SIDE = Sheet(room=(510_00, 420_00), least=130)
 """For two drawings of a wall beside each other on a page."""
 
@@ -66,10 +69,12 @@ def wall_elevation(
     ink: Ink = SCREEN,
     sheet: Sheet = PAGE,
     ids: str = "front",
+    states: Mapping[str, FrontState] = NO_STATES,
 ) -> str:
     """The wall as an `<svg>`; `links` gives the address that a front's label leads to.
 
     `ids` is what the ids of fronts begin with: a page that draws a wall twice has two of it.
+    `states` says how fronts stand, by their labels, where that is to be drawn.
     """
     kitchen = stood(kitchen)
     cabinets = [each for each in kitchen.cabinets if each.wall == wall]
@@ -88,7 +93,7 @@ def wall_elevation(
             draw_thing(drawing, scale, thing, place, sheet.letters)
     _floor(drawing, scale, spans)
     stopped = stopped_fronts(schedule)
-    unsized = _fronts(drawing, scale, fronts, stopped, unit, links, sheet.letters, ids)
+    unsized = _fronts(drawing, scale, fronts, stopped, unit, links, sheet.letters, ids, states)
     gaps = gaps_between(fronts, kitchen.practice.filler)
     draw_gaps(drawing, scale, gaps, unit=unit, size=sheet.letters.figure)
     for front in fronts:
@@ -148,18 +153,22 @@ def _fronts(
     links: Callable[[str], str] | None,
     letters: Letters,
     ids: str,
+    states: Mapping[str, FrontState],
 ) -> list[Front]:
     """Every front with its name; those that have no room for their size."""
     unsized: list[Front] = []
     for front in fronts:
         stop = front.label in stopped
-        said = _said(front, unit, stop=stop)
+        state = states.get(front.label)
+        said = _said(front, unit, stop=stop) + (f", {state.says}" if state else "")
         kind = f"front front-{front.kind}" + (" front-stop" if stop else "")
         drawing.opened("g", {"id": safe_id(ids, front.label), "class": kind})
         if links is not None:
             drawing.opened("a", {"href": links(front.label), "aria-label": said})
         draw_front(drawing, scale, front, stopped=stop, target=links is not None)
         area = front_area(scale, front)
+        if state is not None:
+            draw_state(drawing, area, state)
         if not name_front(drawing, area, front, unit=unit, letters=letters, stopped=stop):
             unsized.append(front)
         if links is not None:

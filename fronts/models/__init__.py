@@ -4,7 +4,7 @@ from fronts.models.boxes import Box, BoxToMake, ShelfPins
 from fronts.models.cabinets import Cabinet
 from fronts.models.cutting import CutPlan, PlanState
 from fronts.models.doors import DoorOnHand, HingeBore
-from fronts.models.fitting import FitRecord
+from fronts.models.fitting import FitRecord, WorkTick
 from fronts.models.fronts import Front, HandlePlace
 from fronts.models.items import (
     BandItem,
@@ -34,4 +34,5 @@ __all__ = [
     "KindStandard", "LiftItem",
     "Opening", "OrderCheck", "OrderList", "PlanState", "SavedFace", "SheetFile", "SheetSet",
     "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Stock", "Thing", "Wall", "WallPhoto",
+    "WorkTick",
 ]  # fmt: skip

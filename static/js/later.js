@@ -4,7 +4,7 @@
   const { isOpen, all, put, drop, element } = outboxStore;
   if (!isOpen) return;
   const TOKEN = "csrfmiddlewaretoken";
-  const HOUSEHOLD = ["form_key", "seen", "front", "wall", "hung"];
+  const HOUSEHOLD = ["form_key", "seen", "front", "wall", "hung", "sure"];
   const isFile = (value) => value instanceof Blob;
   const typedIn = (body) => body
     .filter(([name, value]) => value && !HOUSEHOLD.includes(name))
@@ -29,11 +29,12 @@
     const entries = await all();
     const address = pathOf(form.getAttribute("action"));
     const { other, ...where } = withPair(address, form, entries);
-    // Of a size the later one holds; photos are each their own.
-    const same = !body.some(([, value]) => isFile(value))
-      && entries.find((one) => pathOf(one.url) === address && one.form === form.id);
+    // Of a size the later one holds; photos are each their own, and so are a list's steps.
+    const each = "each" in form.dataset ? typedIn(body).join() : undefined;
+    const same = !body.some(([, value]) => isFile(value)) && entries.find((one) =>
+      pathOf(one.url) === address && one.form === form.id && one.each === each);
     await put({
-      ...(same && { id: same.id }), ...where, body, form: form.id, at: Date.now(),
+      ...(same && { id: same.id }), ...where, body, form: form.id, each, at: Date.now(),
       says: `${form.dataset.later}: ${typedIn(body).join(", ")}`, page: location.pathname,
     });
     if (other) await drop(other.id);

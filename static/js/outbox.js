@@ -29,7 +29,10 @@ window.outbox = (() => {
   async function sendOne(entry, key) {
     const answer = await fetch(entry.url, {
       method: "POST", body: bodyOf(entry.body), signal: AbortSignal.timeout(LONGEST_MS),
-      headers: { "HX-Request": "true", "X-CSRFToken": key, "X-Stay": "yes" },
+      headers: {
+        "HX-Request": "true", "X-CSRFToken": key, "X-Stay": "yes",
+        "X-Entered": new Date(entry.at).toISOString(),
+      },
     });
     if (answer.ok) return settle(entry);
     if (NOT_NOW.includes(answer.status)) throw new Error(`the server says ${answer.status}`);

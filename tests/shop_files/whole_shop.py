@@ -18,6 +18,7 @@ from fronts.services.photos import photo_add
 from fronts.services.receipts import fronts_receive
 from fronts.services.saved_faces import face_save
 from fronts.services.stock import practice_set
+from fronts.services.work_ticks import step_tick
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.shop_files.tables import rows_of, shop_tables
 from tests.factories import NOW, PersonFactory, ShopFactory
@@ -61,6 +62,7 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     for front in Front.objects.filter(opening__cabinet__job=job):
         facts = FitFacts(label=str(front), gaps=gaps, note="planed «twice»")
         fit_record(front=front, facts=facts, hung="9c2", fingerprint="77-ab", by=fitter, at=NOW)
+        step_tick(front=front, step="Box in, running true.", by=fitter, at=NOW)
     gone = FitRecord.objects.filter(job=job)[0]
     FitRecord.objects.filter(pk=gone.pk).update(front=None)
     begin(job, fitter)
