@@ -111,3 +111,32 @@ def test_a_step_waits_for_a_signal_as_a_record_does(phone: Page, kitchen: Cabine
 
     assert WorkTick.objects.count() == 2
     assert FitRecord.objects.get().state == "done"
+
+
+def test_two_phones_on_one_front_both_keep_what_they_wrote(
+    phone: Page, kitchen: Cabinet, browser: Browser, live_server: LiveServer
+) -> None:
+    """One without a signal: once that is back, it is told that somebody was there meanwhile."""
+    address = f"/jobs/{kitchen.job_id}/fit/{kitchen.pk}/"
+    phone.goto(address)
+    phone.context.set_offline(True)
+    phone.locator("[id='record-B1.a']").get_by_role("button", name="As planned").tap()
+    expect(phone.locator("#waiting")).to_contain_text("1 entry waits")
+    context = open_context(browser, live_server, PHONE)
+    owner = Person.objects.filter(shop=kitchen.job.shop, role=Role.OWNER)[0]
+    come_in(context, live_server, owner)
+    other = context.new_page()
+    other.goto(address)
+    record = other.locator("[id='record-B1.a']")
+    record.get_by_text("Not as planned").tap()
+    record.get_by_role("button", name="Damaged").tap()
+    expect(record.locator(".state")).to_contain_text("damaged")
+    context.close()
+
+    phone.context.set_offline(False)
+
+    expect(phone.locator("#waiting")).to_contain_text(
+        f"{owner.shown_name} recorded B1.a too", timeout=10_000
+    )
+    states = FitRecord.objects.filter(label="B1.a").order_by("fitted_at")
+    assert [record.state for record in states] == ["done", "damaged"]

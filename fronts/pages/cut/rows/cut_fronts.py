@@ -7,6 +7,7 @@ from fronts.figures.after_cut import cut_todo
 from fronts.figures.sizes import size
 from fronts.models import FrontCut
 from fronts.rules.fits import hung_as
+from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Front, Schedule
 from fronts.rules.stopped_fronts import stopped_fronts
@@ -14,7 +15,10 @@ from fronts.rules.stopped_fronts import stopped_fronts
 
 @dataclass(frozen=True, slots=True)
 class FrontToCut:
-    """A front: its size now; the size that it was cut to, "" where it was not; what to do."""
+    """A front: its size now; the size that it was cut to, "" where it was not; what to do.
+
+    `is_as_found`: it exists already, and nothing is sawn off it.
+    """
 
     label: str
     value: str
@@ -24,6 +28,7 @@ class FrontToCut:
     cut_to: str
     todo: str
     stopped: bool
+    is_as_found: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,4 +67,5 @@ def _row(
         cut_to="" if cut is None else size(unit, cut.width, cut.height),
         todo=cut_todo(cut, front, kitchen),
         stopped=front.label in stopped,
+        is_as_found=not front.is_new and not any(front.trim[side] for side in SIDES),
     )
