@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from fronts.figures.sizes import size
+from fronts.rules.doors_on_hand import brings_knob_hole
 from fronts.rules.fitting_results import Fitting, KnobScrew
 from fronts.rules.handles import Handle
 from fronts.rules.kitchen import Kitchen, Point
@@ -38,8 +39,7 @@ def handle_word(handles: Sequence[Handle]) -> str:
 
 def has_own_hole(front: Front, kitchen: Kitchen) -> bool:
     """Whether the door that the front is made from brings its knob's hole."""
-    door = next((each for each in kitchen.doors_on_hand if each.label == front.door_on_hand), None)
-    return bool(front.knobs) and door is not None and door.knob_hole is not None
+    return bool(front.knobs) and brings_knob_hole(front.door_on_hand, kitchen.doors_on_hand)
 
 
 def knob_lines(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Iterator[Line]:

@@ -74,3 +74,8 @@ def knob_off_centre(door: DoorOnHand) -> Mm:
 
 def _place(hole: KnobHole) -> Point:
     return Point(hole.x, hole.y)
+
+
+def brings_knob_hole(label: str | None, doors: Sequence[DoorOnHand]) -> bool:
+    """Whether the door of this label has its knob's hole already."""
+    return any(door.label == label and door.knob_hole is not None for door in doors)
