@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from fronts.rules.hinge_drilling import cup_centre, hinges_upright, plate_centres
 from fronts.rules.hole_templates import hole_templates
 from fronts.rules.jig_profiles import jig_profiles
-from fronts.rules.kinds import CABINET_BUILDS
+from fronts.rules.kinds import CABINET_BUILDS, Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Front, Schedule
@@ -104,7 +104,8 @@ def _lies_at_a_plate(template: HoleTemplate, front: Front) -> None:
     behind = Mm(37) if front.plane == "overlay" else Mm(37) + front.thickness
     assert along[1] - along[0] == 32
     assert inwards == {behind}
-    low, high = ("bottom", "top") if upright else ("left", "right")
+    low: Side = "bottom" if upright else "left"
+    high: Side = "top" if upright else "right"
     whole = front.height if upright else front.width
     ends = set()
     for use in template.uses:

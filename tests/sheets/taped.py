@@ -54,7 +54,7 @@ def _laid_together(cards: Sequence[Card]) -> Card:
 
 
 def registers(card: Card) -> dict[str, Place]:
-    """The crosses' middles by their names, which stand at the right of them, a little higher."""
+    """The crosses' middles by their names, which stand over them."""
     found = {}
     for text in card.texts:
         named = _REGISTER_NAME.fullmatch(text.text.strip())

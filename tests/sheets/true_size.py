@@ -121,7 +121,8 @@ def _page(page: PageObject) -> Drawn:
     reader.read(page)
     texts = list(_texts(page))
     frames = [Card(*rect) for rect, width, dashes in reader.rects if dashes and width < 0.5]
-    rest_lines, rest_circles = [], []
+    rest_lines: list[Line] = []
+    rest_circles: list[Circle] = []
     for line in reader.lines:
         inside = next((each for each in frames if each.holds(line.start)), None)
         (inside.lines if inside else rest_lines).append(line)
@@ -163,7 +164,7 @@ class _Reader:
     def read(self, page: PageObject) -> None:
         contents = page.get_contents()
         assert contents is not None
-        for operands, operator in contents.operations:  # type: ignore[attr-defined]
+        for operands, operator in contents.operations:
             self._follow(operator.decode(), list(operands))
 
     def _follow(self, operator: str, operands: list[Any]) -> None:

@@ -22,9 +22,8 @@ BAR: dict[Unit, Mm] = {"in": INCH * 4, "mm": Mm(100)}
 """How long each bar is."""
 _MARKS: dict[Unit, Mm] = {"in": INCH, "mm": Mm(10)}
 _HALF_TICK, _HALF_END = Mm(1), Mm(3)
-_CROSS, _RING = Mm(5), Mm(4)
+_CROSS, _RING = Mm(4), Mm(4)
 _BAR_AWAY = Mm(6)
-_BESIDE = Mm(1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,8 +108,7 @@ def _register(drawing: Drawing, place: _Place, register: Register, name: str) ->
     x, y, reach = place.x(register.x), place.y(register.y), px(_CROSS)
     drawing.lines("box", [(x - reach, y, x + reach, y), (x, y - reach, x, y + reach)])
     drawing.circle("box", x, y, px(_RING / 2))
-    away = px(_RING / 2 + _BESIDE / 2)
-    drawing.text(x + away, y - away - FIGURE // 2, name, FIGURE, "start", bold=True, kind="note")
+    drawing.text(x, y - reach - line_height(FIGURE) // 2, name, FIGURE, bold=True, kind="note")
 
 
 def _bars(drawing: Drawing, unit: Unit) -> None:

@@ -11,14 +11,14 @@ from itertools import pairwise, product
 from fronts.drawings.true_size.outline import Outline, Span
 from fronts.rules.lengths import NOTHING, Mm
 
-OVERLAP = Mm(7)
+OVERLAP = Mm(8)
 """How far a part runs on past its seam, so that the crosses on it are whole."""
 _INSET = Mm(12)
 _QUARTERS = 4
 """How far from a seam's ends its crosses are: at least, and at most which part of it."""
 _LEAST_SEAM = Mm(64)
-_REACH, _NAMED = Mm(6), Mm(18)
-"""What a cross takes around its centre, and towards its name."""
+_REACH = Mm(7)
+"""What a cross takes around its centre, with its name."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,7 +118,7 @@ def _free_place(near: tuple[Mm, Mm], far: tuple[Mm, Mm], whole: Sequence[Span]) 
     away = min(_INSET, long / _QUARTERS)
     while away <= long / _QUARTERS:
         x, y = (start + (end - start) * away / long for start, end in zip(near, far, strict=True))
-        taken = Span(x - _REACH, y - _REACH, x + _NAMED, y + _REACH)
+        taken = Span(x, y, x, y).grown(_REACH)
         if not any(taken.meets(each) for each in whole):
             return x, y
         away += 1
