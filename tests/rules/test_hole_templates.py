@@ -19,6 +19,7 @@ from fronts.rules.standard_keys import Standard
 from fronts.rules.template_holes import bored_before
 from fronts.rules.template_results import HoleTemplate, TemplateRoom
 from tests.drawings.kitchens import demo
+from tests.rules.laws import KITCHEN_LAW
 from tests.rules.small_kitchens import BOX, all_round, cabinet, inch, kitchen, opening
 from tests.strategies import kitchens
 from tests.strategies_of_hardware import equipped_kitchens
@@ -65,6 +66,7 @@ def marked(template: HoleTemplate, worked_out: Schedule) -> Iterator[Bored]:
             yield use.front, template.face, x, y if use.level == "bottom" else high - y
 
 
+@KITCHEN_LAW
 @given(kitchens() | equipped_kitchens())
 def test_every_hole_is_marked_once_where_it_is(of: Kitchen) -> None:
     """Mounting holes, knobs, recesses and cups: none left out, none beside its place, none more."""
@@ -76,6 +78,7 @@ def test_every_hole_is_marked_once_where_it_is(of: Kitchen) -> None:
     assert found == Counter(bored(of, worked_out))
 
 
+@KITCHEN_LAW
 @given(kitchens() | equipped_kitchens())
 def test_plates_lie_where_the_schedule_has_them(of: Kitchen) -> None:
     """Two screws 32 mm apart about each plate's middle, 37 mm behind (common practice)."""
@@ -119,6 +122,7 @@ def _lies_at_a_plate(template: HoleTemplate, front: Front) -> None:
     assert ends <= set(plate_centres(front))
 
 
+@KITCHEN_LAW
 @given(kitchens() | equipped_kitchens(), st.sampled_from([0, 77, 500]))
 def test_what_is_the_same_is_drawn_once(of: Kitchen, both: int) -> None:
     """No two drawings are alike, nor does one name a front and place twice."""
@@ -134,6 +138,7 @@ def test_what_is_the_same_is_drawn_once(of: Kitchen, both: int) -> None:
         assert each.uses
 
 
+@KITCHEN_LAW
 @given(kitchens() | equipped_kitchens())
 def test_every_jig_ends_as_its_profile_says(of: Kitchen) -> None:
     """Each front that a jig serves is named once, and no profile comes twice."""

@@ -20,6 +20,7 @@ from fronts.sheets.pdf import PAPERS, Paper, render
 from fronts.sheets.sheet_page import SheetSource, source_of
 from fronts.sheets.templates import REACH
 from tests.drawings.kitchens import DEMO, hostile
+from tests.rules.laws import KITCHEN_LAW
 from tests.rules.small_kitchens import BOX, all_round, cabinet, inch, kitchen, opening
 from tests.sheets.printed import PRINTED, demo_pages, demo_pdf, demo_source, pages_of
 from tests.sheets.taped import (
@@ -110,7 +111,7 @@ def test_every_place_is_where_the_schedule_has_it(unit: str, paper: Paper) -> No
 
 @pytest.mark.slow
 @given(kitchens() | equipped_kitchens())
-@settings(max_examples=12, deadline=None)
+@settings(KITCHEN_LAW, max_examples=12)
 def test_the_same_in_any_kitchen(of: Kitchen) -> None:
     """All that the schedule has bored is on paper, true to size, and names its fronts."""
     source = source_of(of, PRINTED)

@@ -54,7 +54,11 @@ class Circle:
 
 @dataclass(frozen=True, slots=True)
 class Text:
-    """A run of text, where it begins."""
+    """A run of text, where it begins.
+
+    WeasyPrint draws what is not anchored at its start as a form of its own, which pypdf gives
+    without its place.
+    """
 
     place: Place
     text: str

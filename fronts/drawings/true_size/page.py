@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from fronts.drawings.drawing import PAPER, Drawing
 from fronts.drawings.geometry import Area
-from fronts.drawings.lettering import line_height
+from fronts.drawings.lettering import line_height, text_width
 from fronts.drawings.svg import Px
 from fronts.drawings.true_size.card import NAME, PAD, Card
 from fronts.drawings.true_size.outline import FIGURE, Outline, Span, Stroke, px
@@ -108,7 +108,8 @@ def _register(drawing: Drawing, place: _Place, register: Register, name: str) ->
     x, y, reach = place.x(register.x), place.y(register.y), px(_CROSS)
     drawing.lines("box", [(x - reach, y, x + reach, y), (x, y - reach, x, y + reach)])
     drawing.circle("box", x, y, px(_RING / 2))
-    drawing.text(x, y - reach - line_height(FIGURE) // 2, name, FIGURE, bold=True, kind="note")
+    left, over = x - text_width(name, FIGURE, bold=True) // 2, y - reach - line_height(FIGURE) // 2
+    drawing.text(left, over, name, FIGURE, "start", bold=True, kind="note")
 
 
 def _bars(drawing: Drawing, unit: Unit) -> None:
