@@ -23,6 +23,9 @@ Kind: TypeAlias = Literal[
     "hidden",
     "block",
     "measured",
+    "edge",
+    "centre",
+    "cut",
 ]
 
 _LINES: dict[Kind, tuple[Px, str | None]] = {
@@ -38,6 +41,9 @@ _LINES: dict[Kind, tuple[Px, str | None]] = {
     "hidden": (80, "4 3"),
     "block": (320, None),
     "measured": (400, None),
+    "edge": (90, None),
+    "centre": (60, "10 2 2 2"),
+    "cut": (40, "2 3"),
 }
 """Line kinds and weights after ISO 128-2: thick outlines, thin dimensions, dashes for hidden."""
 

@@ -10,7 +10,7 @@ A plate stands level with its cup, so measured from the opening's edge it is nea
 the door laps past that edge, or farther by the gap of an inset door.
 """
 
-from fronts.rules.kinds import Side, is_upright
+from fronts.rules.kinds import Side, is_inset, is_upright
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Front
@@ -33,6 +33,11 @@ def cup_centre(front: Front, along: Mm, from_edge: Mm) -> Point:
     else:
         inward = (front.width if hinges_upright(front) else front.height) - from_edge
     return Point(inward, along) if hinges_upright(front) else Point(along, inward)
+
+
+def plate_row(front: Front) -> Mm:
+    """From the cabinet side's front edge to the plates' screws: behind an inset door's back."""
+    return PLATE_ROW + front.thickness if is_inset(front.plane) else PLATE_ROW
 
 
 def plate_centres(front: Front) -> tuple[Mm, ...]:

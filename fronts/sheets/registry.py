@@ -19,6 +19,7 @@ from fronts.sheets import (
     jigs,
     labels,
     set_up,
+    templates,
 )
 from fronts.sheets.merged import merged
 from fronts.sheets.sheet_page import SheetSource
@@ -64,6 +65,8 @@ SHEETS: Mapping[str, Sheet] = MappingProxyType(
             Sheet("bought", "bought fronts", "Bought fronts", bought.content,
                   is_there=lambda source: bool(source.schedule.bought)),
             Sheet("jigs", "jigs and shims", "Jigs and shims", jigs.content),
+            Sheet("templates", "templates", "Templates at true size", templates.content,
+                  is_there=templates.has_templates),
             Sheet("cutting", "cutting plan", "Cutting plan", cutting_plan.content,
                   needs_plan=True, is_there=lambda source: source.plan is not None),
             Sheet("boxes", "boxes", "Boxes to make", boxes.content, is_there=boxes.has_boxes),

@@ -21,15 +21,15 @@ def test_a_job_has_its_sheets_and_one_for_each_cabinet_with_fronts() -> None:
     """Every sheet of the registry, one file each; fitting sheets by cabinet."""
     of, worked_out = demo()
     files = [each.file for each in every_printout(demo_source())]
-    assert files[:8] == [
+    assert files[:9] == [
         "front-schedule.pdf", "hardware.pdf", "bought-fronts.pdf", "jigs-and-shims.pdf",
-        "cutting-plan.pdf", "boxes.pdf", "labels.pdf", "set-up.pdf",
+        "templates.pdf", "cutting-plan.pdf", "boxes.pdf", "labels.pdf", "set-up.pdf",
     ]  # fmt: skip
     having = {each.cabinet for each in worked_out.fronts}
-    assert files[8:] == [
+    assert files[9:] == [
         f"fitting-{each.label}.pdf" for each in of.cabinets if each.label in having
     ]
-    assert len(SHEETS) == len(files[:8]) + 1
+    assert len(SHEETS) == len(files[:9]) + 1
 
 
 def test_what_is_bought_has_its_sheet() -> None:

@@ -23,6 +23,7 @@ SHEETS = {
     "schedule": "K-1 front schedule.pdf",
     "hardware": "K-1 hardware.pdf",
     "jigs": "K-1 jigs and shims.pdf",
+    "templates": "K-1 templates.pdf",
     "fitting": "K-1 fitting sheets.pdf",
     "labels": "K-1 labels.pdf",
     "set-up": "K-1 set-up.pdf",

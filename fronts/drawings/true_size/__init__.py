@@ -1,0 +1,1 @@
+"""Drawings that are printed as large as what they show."""
