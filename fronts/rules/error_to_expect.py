@@ -123,8 +123,8 @@ def _out_of_true(front: Front, opening: Opening, unit: Unit) -> tuple[Mm, Mm]:
     top, bottom = widths_at_ends(opening)
     left, right = heights_at_ends(opening)
     lean = lean_of(opening, (top + bottom) / 2) or NOTHING
-    sides = (abs(top - bottom) / 2 + abs(lean)) * min(Mm(1), front.height / min(left, right))
-    ends = abs(left - right) / 2 * min(Mm(1), front.width / min(top, bottom))
+    sides = (abs(top - bottom) / 2 + abs(lean)) * front.height / min(left, right)
+    ends = abs(left - right) / 2 * front.width / min(top, bottom)
     aside, up = (differs / 2 if differs > SEEN[unit] else NOTHING for differs in (sides, ends))
     return aside, up
 

@@ -78,6 +78,8 @@ def test_a_known_shift_is_added_as_it_is() -> None:
     assert (way.worst, way.expected(MICRON)) == (Mm(9, 10), Mm(7, 10))
     assert way.goes_as_expected
     assert not replace(way, play=Mm(7, 10) - Mm(1, 10**12)).goes_as_expected
+    assert replace(way, play=Mm(9, 10)).goes_at_worst
+    assert not replace(way, play=Mm(9, 10) - Mm(1, 10**12)).goes_at_worst
 
 
 @LAW
@@ -171,6 +173,12 @@ OUT_OF_TRUE: list[tuple[str, Measured, Fraction, Fraction]] = [
     # 1/8 in from end to end of a side, 1/16 of it either way.
     ("a taper in width", Measured(width_top=inch("15 1/4"), width_bottom=inch("15")),
      Fraction(1, 16) * Fraction(109, 110), Fraction(0)),
+    # Over 109 of 110 parts of the height just what is not seen yet.
+    ("a taper at the limit", Measured(width_top=inch("15") + Fraction(110, 8 * 109) * INCH,
+     width_bottom=inch("15")), Fraction(0), Fraction(0)),
+    ("a taper both ways", Measured(width_top=inch("15"), width_bottom=inch("15 1/4"),
+     height_left=inch("27 3/4"), height_right=inch("27 1/2")),
+     Fraction(1, 16) * Fraction(109, 110), Fraction(1, 16) * Fraction(59, 60)),
     ("a taper in height", Measured(height_left=inch("27 1/2"), height_right=inch("27 3/4")),
      Fraction(0), Fraction(1, 16) * Fraction(59, 60)),
 ]  # fmt: skip

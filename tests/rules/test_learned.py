@@ -128,6 +128,10 @@ SAID: list[tuple[str, list[Fitted], dict[str, str], list[object]]] = [
     # The mean of 2 and 4 is 3, 3·√20/1.026 = 13 standard errors; 3 s fits 1/16.
     ("to the right each time", askew(*[2, 4] * 10), {"setting_error": "1/16"},
      [OffEachTime("sideways", 20, inch("3/64"))]),
+    # The mean of 6 and −1 is 5/2, s = 3.5·1.026 = 3.59: 3.1 standard errors; of 5 and −1, 2.9.
+    ("hardly by chance", askew(*[6, -1] * 10), {"setting_error": "11/64"},
+     [OffEachTime("sideways", 20, inch("5/128"))]),
+    ("perhaps by chance", askew(*[5, -1] * 10), {"setting_error": "10/64"}, []),
     # Widths of −2·(±1) about −2: errors of −1 ± 1 both sides; 2/64 too wide is +2.
     ("too wide each time", [fitted(*each) for each in [(0, -1), (-1, -2)] * 10],
      {"cutting_error": "3/64", "setting_error": "1/128", "measuring_error": "1/64"},
@@ -135,6 +139,10 @@ SAID: list[tuple[str, list[Fitted], dict[str, str], list[object]]] = [
     # Sizes of ±2: s = 2.052/64, 3 s = 6.156/64, up to 7/64; √(6.156² − 1) = 6.07, up to 7/64.
     ("sizes vary", [fitted(*each) for each in [(1, 1), (-1, -1)] * 10], {},
      [AnotherNumber("size", 20, inch("1/32"), inch("7/64"), "cutting_error", inch("7/64"))]),
+    # Of 6.156 are 4 measured: √(37.9 − 16) = 4.68, up to 5/64; √(16 + 1) = 4.12.
+    ("sizes vary as they are cut", [fitted(*each) for each in [(1, 1), (-1, -1)] * 10],
+     {"measuring_error": "4/64"},
+     [AnotherNumber("size", 20, inch("5/64"), inch("7/64"), "cutting_error", inch("5/64"))]),
     # √(12² + 12²) = 16.97; 7/64 is no more than half.
     ("sizes vary less than is said", [fitted(*each) for each in [(1, 1), (-1, -1)] * 10],
      {"measuring_error": "12/64", "cutting_error": "12/64"},
