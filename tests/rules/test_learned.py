@@ -128,6 +128,9 @@ SAID: list[tuple[str, list[Fitted], dict[str, str], list[object]]] = [
     # The mean of 2 and 4 is 3, 3·√20/1.026 = 13 standard errors; 3 s fits 1/16.
     ("to the right each time", askew(*[2, 4] * 10), {"setting_error": "1/16"},
      [OffEachTime("sideways", 20, inch("3/64"))]),
+    # As little as a rule shows.
+    ("a mark to the right each time", askew(*[1] * 20), {},
+     [OffEachTime("sideways", 20, inch("1/64"))]),
     # The mean of 6 and −1 is 5/2, s = 3.5·1.026 = 3.59: 3.1 standard errors; of 5 and −1, 2.9.
     ("hardly by chance", askew(*[6, -1] * 10), {"setting_error": "11/64"},
      [OffEachTime("sideways", 20, inch("5/128"))]),
