@@ -6,6 +6,7 @@ from fractions import Fraction
 from math import floor
 
 from fronts.jobfile.bought_json import bought_line
+from fronts.jobfile.errors_json import error_json
 from fronts.jobfile.front_kinds_json import Json, of_kind
 from fronts.jobfile.needs_json import need_json
 from fronts.jobfile.parts_json import grain_sets_json, part_json
@@ -43,6 +44,7 @@ def schedule_json(schedule: Schedule, truings: Iterable[Truing] = ()) -> Json:
         "openings": [_opening_ends(each) for each in schedule.openings],
         "grain_sets": grain_sets_json(schedule),
         "bought": [bought_line(each) for each in schedule.bought],
+        "errors_to_expect": [error_json(each) for each in schedule.errors],
         "truing": [_truing(each) for each in truings],
     }
 

@@ -1,8 +1,13 @@
 """Findings about how a front is fixed to its box."""
 
+from collections.abc import Sequence
+
 from fronts.rules.finding_words import FindingWords
 from fronts.rules.lengths import Mm
 from fronts.rules.results import Finding
+
+MOST_NAMED = 4
+"""So many fronts are named in words; `where` has them all."""
 
 
 class FixingFindings(FindingWords):
@@ -67,3 +72,24 @@ class FixingFindings(FindingWords):
         """A box too low for a mounting hole in each corner."""
         words = f"{front}: its box, {self.say(height)} high, takes two mounting holes, not four."
         return Finding("note", "two-mounting-holes", (front,), words)
+
+    def may_not_come_true(
+        self, fronts: Sequence[str], expected: Mm, worst: Mm, play: Mm, known: Mm, *, hung: bool
+    ) -> Finding:
+        """Fronts that are likely to hang off by more than they can be moved.
+
+        `known` is how much of both figures comes of an opening that is out of true.
+        """
+        named, others = ", ".join(fronts[:MOST_NAMED]), len(fronts) - MOST_NAMED
+        more = f" and {others} more" if others > 0 else ""
+        of_it = f" ({self.say(known)} of it as the opening leans or tapers)" if known else ""
+        moves = "hinges move" if hung else "screws in their holes move"
+        helps = (
+            "a hinge whose screws move it further" if hung else "larger mounting holes in the box"
+        )
+        words = (
+            f"{named}{more} may not come true: expect {self.say(expected)} off{of_it}, at worst "
+            f"{self.say(worst)}, and the {moves} a front by {self.say(play)}. What helps: "
+            f"{helps}, cutting closer, or measuring again at both ends."
+        )
+        return Finding("check", "may-not-come-true", tuple(fronts), words)

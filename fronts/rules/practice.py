@@ -116,6 +116,13 @@ class Practice:
     asked_off_pair: Mm = _number(
         inches(1, 4), "measured size asked about where it is off its pair by more than", "practice"
     )
+    measuring_error: Mm = _number(
+        inches(1, 64), "a size that is measured is off by, at most", "practice"
+    )
+    cutting_error: Mm = _number(inches(1, 64), "what is cut is off by, at most", "practice")
+    setting_error: Mm = _number(
+        inches(1, 64), "a front is set off its place by, at most", "practice"
+    )
     box_clear: Mm = _number(
         inches(1, 8), "between a box and its opening, below and above", "practice"
     )

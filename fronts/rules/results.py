@@ -12,6 +12,7 @@ from typing import Literal, TypeAlias
 from fronts.rules.banded_edges import Banding
 from fronts.rules.bought_results import BoughtLine
 from fronts.rules.box_results import BoxOnSlide
+from fronts.rules.error_results import ErrorToExpect
 from fronts.rules.face import Face
 from fronts.rules.fitting_results import Fitting, FixedScrews, Jig, Shim, Tray
 from fronts.rules.grain_results import GrainPlace, GrainSet
@@ -253,6 +254,7 @@ class Schedule:
     openings: tuple[OpeningEnds, ...]
     grain_sets: tuple[GrainSet, ...]
     bought: tuple[BoughtLine, ...]
+    errors: tuple[ErrorToExpect, ...]
 
     def front(self, label: str) -> Front:
         return next(each for each in self.fronts if each.label == label)

@@ -13,6 +13,7 @@ from fronts.rules.bought_fronts import bought_findings, bought_lines
 from fronts.rules.box_parts import parts_of_box
 from fronts.rules.boxes_on_slides import box_row
 from fronts.rules.edge_banding import band_needs, bandings_of
+from fronts.rules.error_to_expect import doubtful_findings, errors_to_expect
 from fronts.rules.findings import FindingWriter
 from fronts.rules.grain_findings import grain_findings
 from fronts.rules.grain_sets import SetOnWall, grain_sets
@@ -55,8 +56,9 @@ def schedule(kitchen: Kitchen, work_out: Callable[[WallGroup], WorkedWalls] = wo
     sets = grain_sets(laid, [one.make for one in worked])
     parts, cutting = _parts(worked, sets, kitchen, writer)
     bought = bought_lines(fronts, laid, kitchen.practice)
+    on_walls, errors = tuple(_of_walls(walls)), errors_to_expect(fronts, fitted, kitchen)
     found = chain(
-        _of_walls(walls),
+        on_walls,
         _thread_findings(worked, kitchen, writer),
         _used_twice(worked, writer),
         _list_findings(worked, kitchen, writer),
@@ -64,6 +66,7 @@ def schedule(kitchen: Kitchen, work_out: Callable[[WallGroup], WorkedWalls] = wo
         lacking,
         cutting,
         bought_findings(bought, writer),
+        doubtful_findings(errors, fronts, on_walls, writer),
     )
     return Schedule(
         job=kitchen.job,
@@ -81,6 +84,7 @@ def schedule(kitchen: Kitchen, work_out: Callable[[WallGroup], WorkedWalls] = wo
         openings=tuple(tapering_or_leaning(chain.from_iterable(one.openings for one in cabinets))),
         grain_sets=tuple(one.shown for one in sets),
         bought=bought,
+        errors=errors,
     )
 
 

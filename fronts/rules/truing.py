@@ -42,6 +42,17 @@ class Truing:
     within_play: bool | None
 
 
+@dataclass(frozen=True, slots=True)
+class HangsOff:
+    """How far a front hangs off, + to the right and up, and is too large; None: not known."""
+
+    shift_right: Mm | None
+    shift_up: Mm | None
+    wide_by: Mm | None
+    high_by: Mm | None
+    tilt: Mm | None
+
+
 def truings(fits: Iterable[RecordedFit], schedule: Schedule, kitchen: Kitchen) -> list[Truing]:
     """What the latest record of each front says, as long as that front still hangs."""
     latest = {
@@ -58,19 +69,31 @@ def truings(fits: Iterable[RecordedFit], schedule: Schedule, kitchen: Kitchen) -
 def truing_of(fit: RecordedFit, front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Truing:
     """What one record says of its front; what was not planned then is as planned now."""
     planned = fit.facts.planned.filled_from(planned_gaps(front, kitchen))
-    left, right, top, bottom = (
-        errors_at(fit.facts.gaps, planned, side) for side in ("left", "right", "top", "bottom")
-    )
-    shift_right, shift_up = _shift(left, right), _shift(bottom, top)
+    off = hangs_off(fit.facts.gaps, planned)
+    play = play_of(front, fitting, kitchen.practice)
     return Truing(
         front=front.label,
         planned=planned,
-        shift_right=shift_right,
-        shift_up=shift_up,
+        shift_right=off.shift_right,
+        shift_up=off.shift_up,
+        wide_by=off.wide_by,
+        high_by=off.high_by,
+        tilt=off.tilt,
+        within_play=_within((off.shift_right, off.shift_up), play),
+    )
+
+
+def hangs_off(measured: Gaps, planned: Gaps) -> HangsOff:
+    """What gaps say that were measured against planned ones."""
+    left, right, top, bottom = (
+        errors_at(measured, planned, side) for side in ("left", "right", "top", "bottom")
+    )
+    return HangsOff(
+        shift_right=_shift(left, right),
+        shift_up=_shift(bottom, top),
         wide_by=_over(left, right),
         high_by=_over(bottom, top),
         tilt=_tilt(left, right),
-        within_play=_within((shift_right, shift_up), play_of(front, fitting, kitchen.practice)),
     )
 
 

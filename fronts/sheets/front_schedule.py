@@ -14,6 +14,7 @@ from fronts.figures.findings import findings_of
 from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.glass import glass_lines
 from fronts.figures.parts import PartLine, part_lines
+from fronts.figures.will_it_go import will_it_go
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.materials import has_grain
@@ -65,6 +66,7 @@ def content(source: SheetSource) -> str:
         "grained": any(has_grain(part.material) for part in schedule.parts),
         "glass": glass_lines(schedule),
         "groups": _groups(schedule.parts, schedule.job.unit),
+        "outlook": will_it_go(schedule),
         "stops": findings.stops,
         "others": findings.others,
         "front_count": len(schedule.fronts),

@@ -139,3 +139,18 @@ def test_weights_are_told_to_the_gram() -> None:
     assert kilograms(Mm(19, 5)) == "3.800"
     assert kilograms(Mm(2, 3)) == "0.667"
     assert Decimal(kilograms(Mm(0))) == 0
+
+
+def test_how_far_off_a_front_is_to_be_expected() -> None:
+    """A pull-out from a door that keeps its size: two errors of 1/64 in, and none of cutting.
+
+    0.396875 mm · √2 = 0.5612660075…, up to 10⁻⁹ mm; (6.35 − 4.1656)/2 = 1.0922 mm of play.
+    """
+    found = scheduled("boathouse-galley.job.json")["errors_to_expect"]
+    (pull_out,) = (each for each in found if each["front"] == "G1.low")
+    way = {
+        "measuring": "0.396875", "cutting": "0", "setting": "0.396875", "out_of_true": "0",
+        "expected": "0.561266008", "worst": "0.79375", "play": "1.0922",
+    }  # fmt: skip
+
+    assert pull_out == {"front": "G1.low", "sideways": way, "upright": way, "outlook": "goes"}

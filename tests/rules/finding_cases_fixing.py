@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from fronts.rules.box_facts import ShelfPins
 from fronts.rules.kitchen import FrontFacts, Kitchen, KnobHole
+from fronts.rules.practice import PRACTICE
 from tests.rules.finding_cases import Case, boxed, one
 from tests.rules.small_kitchens import BOX, STOCK, door, inch, inches, opening
 
@@ -33,6 +34,12 @@ def _knobbed(across: str) -> Kitchen:
     return one(of, doors=[old])
 
 
+def _careless(setting: str) -> Kitchen:
+    """A #8 screw in its hole has 0.043 in; √(2 + n²)/64 in is to be expected, n 64ths set off."""
+    rough = replace(PRACTICE, setting_error=inch(setting))
+    return one(opening("pull-out", boxes=(BOX,)), practice=rough)
+
+
 CASES = [
     Case("an old knob hole to one side", "knob-off-centre", "note", A,
          _knobbed("8 5/16"), _knobbed("8 1/4")),
@@ -50,4 +57,6 @@ CASES = [
          _sliding(None), _sliding("1/2")),
     Case("a slot as deep as the jig", "slot-cuts-jig", "check", A,
          _sliding("15/16"), _sliding("7/8")),
+    Case("set off by up to 3/64", "may-not-come-true", "check", A,
+         _careless("3/64"), _careless("1/32")),
 ]  # fmt: skip

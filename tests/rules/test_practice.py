@@ -46,6 +46,9 @@ VALUES = [
     ("hinge_half", "1"),
     ("hinge_overlay_most", "1 1/2"),
     ("hinge_inset_most", "1/4"),
+    ("measuring_error", "1/64"),
+    ("cutting_error", "1/64"),
+    ("setting_error", "1/64"),
     ("hinge_adjust_side", "2 mm"),
     ("hinge_adjust_height", "2 mm"),
 ]

@@ -8,6 +8,7 @@ _PAGES: Mapping[str, tuple[str, ...]] = {
     "lap": ("no-overlay-rule", "mixed-overlay-and-inset", "lap-runs-out", "laps-next-opening"),
     "gaps": ("gap-too-small", "gap-closes", "fronts-too-close"),
     "wall": ("lines-miss", "corner-blocks", "appliance-blocks"),
+    "errors": ("may-not-come-true",),
     "hinges": (
         "too-heavy", "too-tall", "no-hinge-makes-overlay", "no-place-for-hinge",
         "hinges-close-for-width", "hinge-adjusted",

@@ -6,6 +6,7 @@ from django.http import HttpResponse, QueryDict
 
 from fronts.cutting.plan_json import stored_request
 from fronts.figures.parts import material_name
+from fronts.figures.will_it_go import will_it_go
 from fronts.models import CutPlan, PlanState
 from fronts.pages.cut.forms.plan import CutPlanForm
 from fronts.pages.cut.rows.banding import banding_rows
@@ -98,6 +99,7 @@ def _page(
         "progress": None if form.is_bound else progress_of(latest),
         "stops": blocking_findings(request, job, schedule),
         "list": cut_list(schedule),
+        "outlook": will_it_go(schedule),
         "form": form,
         **_plan(job, schedule, latest),
     }

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from fronts.drawings.standard.bought import bought_drawing
 from fronts.drawings.standard.boxes import boxes_drawing
+from fronts.drawings.standard.errors import errors_drawing
 from fronts.drawings.standard.figure import Figures
 from fronts.drawings.standard.five_piece import five_piece_drawing
 from fronts.drawings.standard.fixed import fixed_drawing
@@ -99,6 +100,15 @@ _PAGES = (
         (_group("", "asked_off_plan", "asked_off_pair"),),
         (("Off its plan", "asked_off_plan"), ("Off its pair", "asked_off_pair")),
         measuring_drawing,
+    ),
+    ShortPage(
+        "errors", "How close you work",
+        "How far off what you measure, cut and set may be. Before anything is cut, each front is "
+        "held against it: can it be moved far enough to hang true?",
+        (_group("At most, either way", "measuring_error", "cutting_error", "setting_error",
+                hint="A figure that nearly every front keeps within."),),
+        (("Measured", "measuring_error"), ("Cut", "cutting_error"), ("Set", "setting_error")),
+        errors_drawing,
     ),
     ShortPage(
         "hinges", "Hinges",

@@ -1,0 +1,1 @@
+"""What is learned: the shop's real errors, from how its fronts fitted."""
