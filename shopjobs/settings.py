@@ -141,6 +141,9 @@ TASK_KINDS = {
 # What a job consists of beside its own facts, in words, for whoever deletes it.
 JOB_CONTENTS = "fronts.selectors.job_contents.job_contents"
 
+# What is still to be settled of jobs, in words, for whoever looks at their list.
+JOBS_TO_SETTLE = "fronts.selectors.snags.open_snags_by_job"
+
 # What a new shop, or one without jobs whose unit changes, is given of numbers of its own.
 SHOP_STARTER = "fronts.services.shop_start.shop_start"
 

@@ -2,6 +2,7 @@
 
 from functools import partial
 
+from django.conf import settings
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.db.models import QuerySet
@@ -9,6 +10,7 @@ from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.template.loader import render_to_string
 from django.utils import timezone
+from django.utils.module_loading import import_string
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from shopjobs.access import SignedInRequest, in_turn, may, needs, signed_in
@@ -46,10 +48,17 @@ def job_list(request: SignedInRequest) -> HttpResponse:
     return render_page(
         request,
         "shopjobs/job_list.html",
-        {"form": form, "jobs": jobs_of(request.user), "deleted": _deleted(request)},
+        {"form": form, "jobs": _with_what_is_to_settle(request), "deleted": _deleted(request)},
         partial="new-job",
         status=422 if form.is_bound else 200,
     )
+
+
+def _with_what_is_to_settle(request: SignedInRequest) -> list[tuple[Job, str]]:
+    """The shop's jobs, each with what is still to be settled of it, in words."""
+    jobs = jobs_of(request.user)
+    words = import_string(settings.JOBS_TO_SETTLE)(jobs)
+    return [(job, words.get(job.pk, "")) for job in jobs]
 
 
 def _deleted(request: SignedInRequest) -> QuerySet[Job] | None:
