@@ -33,13 +33,13 @@ def photo_shown(photo: WallPhoto | SnagPhoto, name: str, *args: int) -> PhotoSho
 
 
 def photo_answer(image: FieldFile) -> HttpResponse:
-    """The photo itself, wherever its file lies; 404 where that is gone.
+    """The photo itself, wherever its file lies; 404 where that is gone or can't be read.
 
     It goes through the site, never by a link to where it lies: who may see it is asked each time.
     """
     try:
         with image.open() as file:
             content = file.read()
-    except (OSError, ValueError) as error:
+    except (FileNotFoundError, PermissionError, ValueError) as error:
         raise Http404 from error
     return HttpResponse(content, content_type="image/jpeg")
