@@ -114,7 +114,7 @@ def test_no_page_shows_another_shops_values(
     assert pages_of(our_job, signed_in(owner)) == before
     assert {"shop-standard", "job-measure", "job-stock", "job-standard", "job-order"} <= set(before)
     assert {"shop-hardware", "job-hardware", "shop-items-csv", "job-boxes"} <= set(before)
-    assert {"job-what-if", "job-suited", "job-snags", "snag"} <= set(before)
+    assert {"job-what-if", "job-suited", "job-snags", "snag", "job-sign-off"} <= set(before)
 
 
 def test_no_schedule_follows_another_shops_values(our_job: Job, their_shop: Shop) -> None:

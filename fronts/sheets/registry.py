@@ -18,6 +18,7 @@ from fronts.sheets import (
     hardware,
     jigs,
     labels,
+    sign_off,
 )
 from fronts.sheets.merged import merged
 from fronts.sheets.sheet_page import SheetSource
@@ -33,7 +34,8 @@ FITTINGS_TOGETHER = "fitting-all.pdf"
 class Sheet:
     """A kind of sheet: its key in addresses, its name in files, the words of its link.
 
-    `is_there` says whether a job has it: every job, where nothing else is said.
+    `is_there` says whether a job has it: every job, where nothing else is said. What shows
+    records is of the moment, and none of the printed set.
     """
 
     key: str
@@ -41,6 +43,7 @@ class Sheet:
     words: str
     content: Callable[[SheetSource], str]
     needs_plan: bool = False
+    needs_records: bool = False
     is_there: Callable[[SheetSource], bool] = lambda _: True
 
 
@@ -68,6 +71,7 @@ SHEETS: Mapping[str, Sheet] = MappingProxyType(
             Sheet("boxes", "boxes", "Boxes to make", boxes.content, is_there=boxes.has_boxes),
             Sheet("labels", "labels", "Labels for the parts", labels.content),
             Sheet(FITTING, "fitting sheets", "All fitting sheets", fitting.content),
+            Sheet("sign-off", "sign-off", "Sign-off", sign_off.content, needs_records=True),
         )
     }
 )  # fmt: skip
@@ -82,7 +86,7 @@ def every_printout(source: SheetSource) -> Iterator[Printout]:
     for sheet in SHEETS.values():
         if sheet.key == FITTING:
             yield from _fittings(source)
-        elif sheet.is_there(source):
+        elif sheet.is_there(source) and not sheet.needs_records:
             yield Printout(f"{_plain(sheet.name)}.pdf", partial(sheet.content, source))
 
 

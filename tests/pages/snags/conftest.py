@@ -1,11 +1,13 @@
 """A kitchen with a door and a drawer, an installer's phone, and the office's desk."""
 
+import json
 from collections.abc import Callable
 from io import BytesIO
 from pathlib import Path
 from typing import Any
 
 import pytest
+from django.core.files.uploadedfile import SimpleUploadedFile
 from django.test import Client
 from PIL import Image
 
@@ -14,6 +16,7 @@ from fronts.rules.snags import SnagFacts
 from fronts.services.snags import snag_raise
 from shopjobs.models import Job, Person
 from tests.factories import NOW, door_and_drawer, overlaid
+from tests.pages.kitchens import HTMX
 
 SignIn = Callable[[Person], Client]
 
@@ -62,3 +65,17 @@ def a_photo() -> bytes:
     file = BytesIO()
     Image.new("RGB", (40, 20), "white").save(file, "JPEG")
     return file.getvalue()
+
+
+def write(client: Client, job: Job, on: str, words: str = "scratched", **more: Any) -> Any:
+    """Write a snag down, as the phone sends it."""
+    said = {"on": on, "words": words, **more}
+    return client.post(f"/jobs/{job.pk}/snags/", said, headers=HTMX)
+
+
+def jpeg(name: str = "a.jpg") -> SimpleUploadedFile:
+    return SimpleUploadedFile(name, a_photo(), "image/jpeg")
+
+
+UNSETTLED = json.dumps({"done_note": ""})
+"""What the form of an open snag was shown with."""
