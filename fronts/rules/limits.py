@@ -26,8 +26,8 @@ MOST_KG = Fraction(1000)
 COARSEST_STEP = INCH
 MOST_FITS = 100_000
 MOST_CHECKS = 5000
-MOST_SNAGS = 2000
-"""On one job."""
+MOST_SNAGS = 400
+"""On one job; all of them stand on one page."""
 MOST_PHOTOS = 200
 """Of a job's walls."""
 MOST_SNAG_PHOTOS = 12

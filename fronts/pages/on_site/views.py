@@ -28,6 +28,7 @@ from shopjobs.edit_conflict import last_writer
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
 
+_OF_SNAGS = ("job-snags", "job-sign-off")
 PAGE, SIZE = "fronts/on_site/page.html", "fronts/on_site/size.html"
 
 
@@ -107,7 +108,7 @@ def job_along(_: SignedInRequest, job: Job) -> HttpResponse:
     openings = [stop.key for stop in stops_of(job, placed_kitchen_of(job))]
     cabinets = list(cabinets_of(job).prefetch_related(None).values_list("pk", flat=True))
     pages = [
-        reverse(f"fronts:{name}", args=here) for name in ("job-fit", "job-on-site", "job-snags")
+        reverse(f"fronts:{name}", args=here) for name in ("job-fit", "job-on-site", *_OF_SNAGS)
     ]
     for cabinet in cabinets:
         pages.append(reverse("fronts:job-fit-cabinet", args=[*here, cabinet]))

@@ -54,6 +54,8 @@ def snags_shown(
     """The job's snags that are open, and those that are done; of one cabinet where it is given."""
     rows = snags_of(job) if cabinet_id is None else snags_of(job).filter(cabinet=cabinet_id)
     snags = list(rows)
+    for snag in snags:
+        snag.job = job
     called = fronts_called(job, snags)
     shown = [snag_shown(snag, called, form_of(snag)) for snag in snags]
     return _pressing(each for each in shown if each.is_open), _latest(shown)

@@ -1,5 +1,6 @@
 """Snags are written down on the phone, seen by the owner, settled, and none is lost."""
 
+import gzip
 from datetime import date, timedelta
 from io import BytesIO
 from typing import Any
@@ -12,9 +13,11 @@ from PIL import Image
 
 from fronts.models import Cabinet, Front, Snag, SnagPhoto
 from fronts.rules.limits import MOST_SNAG_PHOTOS
+from fronts.rules.snags import SnagFacts
+from fronts.services.snags import snag_raise
 from shopjobs.models import Job, Person, Revision
 from tests.dom import dom
-from tests.factories import PersonFactory
+from tests.factories import NOW, PersonFactory
 from tests.pages.kitchens import HTMX
 from tests.pages.snags.conftest import UNSETTLED, SignIn, jpeg, write
 
@@ -212,3 +215,18 @@ def test_a_cabinet_answers_with_its_own_part(
     assert "Written down: scratched" in part.words
     assert part.one("#snag-new textarea").value == ""
     assert write(phone, job, "", here=str(cabinet.pk)).status_code == 422
+
+
+def test_many_snags_take_few_queries_and_little_of_a_signal(
+    job: Job, door: Front, owner: Person, desk: Client, django_assert_max_num_queries: Any
+) -> None:
+    """As many as a small kitchen may come to have."""
+    for number in range(30):
+        snag_raise(
+            job=job, facts=SnagFacts("front", f"scratch {number}", "B1.a"), front=door,
+            cabinet=door.opening.cabinet, by=owner, at=NOW,
+        )  # fmt: skip
+    for path in (f"/jobs/{job.pk}/snags/", "/jobs/"):
+        with django_assert_max_num_queries(25):
+            answer = desk.get(path)
+        assert len(gzip.compress(answer.content)) < 10_000
