@@ -32,11 +32,15 @@ class Answer:
 
 @dataclass(frozen=True, slots=True)
 class Whole:
-    """An integer program's answer; `amounts` None where none was found, `late` by the clock."""
+    """An integer program's answer; `amounts` None where none was found, `late` by the clock.
+
+    `is_proven`: the solver says that none is cheaper.
+    """
 
     amounts: Floats | None
     steps: int
     late: bool
+    is_proven: bool
 
 
 class LinearProgram:
@@ -138,8 +142,10 @@ def _run_integer(solver: Any, limits: IntegerLimits) -> Whole:
     info = solver.getInfo()
     found = info.primal_solution_status == highspy.SolutionStatus.kSolutionStatusFeasible
     amounts = np.array(solver.getSolution().col_value) if found else None
-    late = solver.getModelStatus() == highspy.HighsModelStatus.kTimeLimit
-    return Whole(amounts, max(0, info.simplex_iteration_count), late)
+    status = solver.getModelStatus()
+    late = status == highspy.HighsModelStatus.kTimeLimit
+    proven = status == highspy.HighsModelStatus.kOptimal
+    return Whole(amounts, max(0, info.simplex_iteration_count), late, proven)
 
 
 class _Silent(highspy.Highs):

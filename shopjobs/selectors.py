@@ -2,10 +2,10 @@
 
 from collections import Counter
 from collections.abc import Collection
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 
 from django.contrib.auth import HASH_SESSION_KEY
-from django.db.models import QuerySet
+from django.db.models import Case, QuerySet, Value, When
 from django.db.models.functions import Now
 
 from shopjobs.models import (
@@ -29,6 +29,15 @@ WORKER_GONE_AFTER = timedelta(seconds=10)
 def jobs_of(person: Person) -> QuerySet[Job]:
     """Return the jobs of the person's shop, the latest changed first."""
     return Job.objects.filter(shop__people=person).order_by("-updated_at", "-pk")
+
+
+def jobs_to_fit_of(person: Person, today: date) -> QuerySet[Job]:
+    """The same jobs as who fits them goes through them: today's, those to come, then the rest."""
+    turn = Case(
+        When(fit_on=today, then=Value(0)), When(fit_on__gt=today, then=Value(1)), default=Value(2)
+    )
+    to_come = Case(When(fit_on__gte=today, then="fit_on"))
+    return jobs_of(person).order_by(turn, to_come, "-updated_at", "-pk")
 
 
 def deleted_jobs_of(person: Person) -> QuerySet[Job]:

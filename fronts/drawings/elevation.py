@@ -12,6 +12,7 @@ from fronts.drawings.front_marks import (
     Letters,
     draw_front,
     draw_hand,
+    draw_state,
     front_area,
     name_front,
 )
@@ -21,6 +22,7 @@ from fronts.drawings.scale import Scale, fitted
 from fronts.drawings.snag_sign import beside_name, draw_snag_sign, snag_sign_at
 from fronts.drawings.svg import Px, safe_id
 from fronts.drawings.wall_things import draw_thing, things_on_wall
+from fronts.rules.front_states import FrontState
 from fronts.rules.kinds import CABINET_KINDS, name_of
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
@@ -58,6 +60,7 @@ class Sheet:
 NONE_OPEN: Mapping[str, OpenSnags] = MappingProxyType({})
 PAGE = Sheet()
 """For the job's page: grows sideways rather than becoming too small to read."""
+NO_STATES: Mapping[str, FrontState] = {}
 SIDE_BY_SIDE = Sheet(room=(510_00, 420_00), least=130)
 """For two drawings of a wall beside each other on a page."""
 
@@ -73,11 +76,13 @@ def wall_elevation(
     sheet: Sheet = PAGE,
     ids: str = "front",
     snags: Mapping[str, OpenSnags] = NONE_OPEN,
+    states: Mapping[str, FrontState] = NO_STATES,
 ) -> str:
     """The wall as an `<svg>`; `links` gives the address that a front's label leads to.
 
     `ids` is what the ids of fronts begin with: a page that draws a wall twice has two of it.
     `snags` are those that are open, by the labels of fronts and cabinets.
+    `states` says how fronts stand, by their labels, where that is to be drawn.
     """
     kitchen = stood(kitchen)
     cabinets = [each for each in kitchen.cabinets if each.wall == wall]
@@ -96,7 +101,9 @@ def wall_elevation(
             draw_thing(drawing, scale, thing, place, sheet.letters)
     _floor(drawing, scale, spans)
     stopped = stopped_fronts(schedule)
-    unsized = _fronts(drawing, scale, fronts, stopped, unit, links, sheet.letters, ids, snags)
+    unsized = _fronts(
+        drawing, scale, fronts, stopped, unit, links, sheet.letters, ids, states, snags
+    )
     gaps = gaps_between(fronts, kitchen.practice.filler)
     draw_gaps(drawing, scale, gaps, unit=unit, size=sheet.letters.figure)
     for front in fronts:
@@ -157,20 +164,23 @@ def _fronts(
     links: Callable[[str], str] | None,
     letters: Letters,
     ids: str,
+    states: Mapping[str, FrontState],
     snags: Mapping[str, OpenSnags],
 ) -> list[Front]:
     """Every front with its name; those that have no room for their size."""
     unsized: list[Front] = []
     for front in fronts:
         stop = front.label in stopped
-        open_here = snags.get(front.label, NO_SNAGS)
-        said = _said(front, unit, open_here, stop=stop)
+        state, open_here = states.get(front.label), snags.get(front.label, NO_SNAGS)
+        said = _said(front, unit, open_here, stop=stop) + (f", {state.says}" if state else "")
         kind = f"front front-{front.kind}" + (" front-stop" if stop else "")
         drawing.opened("g", {"id": safe_id(ids, front.label), "class": kind})
         if links is not None:
             drawing.opened("a", {"href": links(front.label), "aria-label": said})
         draw_front(drawing, scale, front, stopped=stop, target=links is not None)
         area = front_area(scale, front)
+        if state is not None:
+            draw_state(drawing, area, state)
         if open_here.count:
             draw_snag_sign(drawing, area.grown(-_INSIDE), open_here)
         if not name_front(drawing, area, front, unit=unit, letters=letters, stopped=stop):

@@ -8,6 +8,7 @@ from fronts.drawings.geometry import Area
 from fronts.drawings.lettering import line_height, shortened
 from fronts.drawings.scale import Scale
 from fronts.drawings.svg import Px
+from fronts.rules.front_states import FrontState
 from fronts.rules.handles import Handle
 from fronts.rules.kinds import FRONT_KINDS, name_of
 from fronts.rules.lengths import Mm, show
@@ -63,6 +64,15 @@ def _handle(drawing: Drawing, scale: Scale, front: Front, handle: Handle) -> Non
         x, y = scale.x(front.x + hole.x), scale.y(front.y + hole.y)
         drawing.circle("cabinet", x, y, radius)
     drawing.taken.append(whole.grown(radius))
+
+
+def draw_state(drawing: Drawing, area: Area, state: FrontState) -> None:
+    """How the front stands, as a sign in its upper right corner, where there is room."""
+    if area.width < 3 * _SIGN or area.height < 2 * _SIGN:
+        return
+    x, y = area.right - _SIGN - 2_00, area.top + _SIGN + 2_00
+    drawing.text(x, y, state.sign, 15_00, bold=True, kind=f"state-{state.word}")
+    drawing.taken.append(Area(x, y, x, y).grown(_SIGN))
 
 
 def name_front(

@@ -69,6 +69,20 @@ def at_bench(jigs: Sequence[Jig], shims: Sequence[Shim], fronts: Sequence[Front]
     )
 
 
+def on_site(fronts: Sequence[Front]) -> list[str]:
+    """The cautions for going from cabinet to cabinet with drill and driver."""
+    return _apply(
+        Situation(
+            cabinet=None,
+            drills=bool(fronts),
+            small_pieces=False,
+            refit=any(not each.is_new or each.door_on_hand for each in fronts),
+            tips=any(FRONT_KINDS[each.kind].tips for each in fronts),
+            glass=any(each.glass or "glass" in each.material.lower() for each in fronts),
+        )
+    )
+
+
 def at_boxes() -> list[str]:
     """The cautions for building drawer boxes."""
     return [BOX_PIECES, LAST]

@@ -7,6 +7,7 @@ from fronts.figures.sizes import size
 from fronts.rules.fitting_results import Fitting, KnobScrew
 from fronts.rules.handles import Handle
 from fronts.rules.kitchen import Kitchen, Point
+from fronts.rules.knob_fixing import has_own_hole
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front
 
@@ -34,12 +35,6 @@ def pieces(count: int, what: str, length: str) -> str:
 def handle_word(handles: Sequence[Handle]) -> str:
     """`knob`, or `pull`: a pull has two screws; `knob or pull` where there are both."""
     return " or ".join(sorted({"knob" if each.screws == 1 else "pull" for each in handles}))
-
-
-def has_own_hole(front: Front, kitchen: Kitchen) -> bool:
-    """Whether the door that the front is made from brings its knob's hole."""
-    door = next((each for each in kitchen.doors_on_hand if each.label == front.door_on_hand), None)
-    return bool(front.knobs) and door is not None and door.knob_hole is not None
 
 
 def knob_lines(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> Iterator[Line]:

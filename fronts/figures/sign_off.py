@@ -5,7 +5,8 @@ from datetime import datetime
 
 from fronts.figures.fronts import what
 from fronts.figures.sizes import size
-from fronts.rules.fits import DONE, ENDS, Gaps, RecordedFit
+from fronts.rules.fits import ENDS, Gaps, RecordedFit
+from fronts.rules.front_states import front_state
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import show
@@ -123,7 +124,8 @@ def _gap(side: Side, gaps: Gaps, unit: str) -> tuple[str, ...]:
 def _why(front: Front, fit: RecordedFit | None) -> str:
     if fit is None:
         return "not fitted"
-    return "changed since it was fitted" if fit.facts.state == DONE else fit.facts.state
+    state = front_state(fit.facts.state)
+    return "changed since it was fitted" if state.is_done else state.says
 
 
 def _on(snag: RecordedSnag) -> str:

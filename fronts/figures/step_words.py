@@ -7,12 +7,13 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from fronts.figures.knobs import handle_word, has_own_hole
+from fronts.figures.knobs import handle_word
 from fronts.figures.weights import needs_two_people
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.hanging_method import HangingMethod
 from fronts.rules.kinds import FRONT_KINDS, is_inset
 from fronts.rules.kitchen import Kitchen
+from fronts.rules.knob_fixing import has_own_hole
 from fronts.rules.results import Front
 
 

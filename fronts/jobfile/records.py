@@ -1,7 +1,8 @@
 """Records of fit and order checks, as a job file gives them since version 2.
 
 An entry of `fits` says `front`, `at` and `by`, and what was measured: `gaps` and `planned`
-(each side in one figure, or at both its ends), `state`, `note`. Beside that, where it is so:
+(each side in one figure, or at both its ends), `state`, `note`, and `was`: the front's sizes
+and hand as they were. Beside that, where it is so:
 `called` (what the front was called then), `gone` (the front is no longer there), `hung` and
 `fingerprint` (short names of what hung, and of the schedule).
 
@@ -37,7 +38,7 @@ from fronts.rules.records import CheckFacts, RecordedCheck, Records
 KEYS = ("fits", "checks", "receipts", "snags")
 LONGEST_FINGERPRINT = 64
 _FIT_KEYS = (
-    "front", "at", "by", "state", "gaps", "planned", "note",
+    "front", "at", "by", "state", "gaps", "planned", "was", "note",
     "called", "gone", "hung", "fingerprint",
 )  # fmt: skip
 _RECEIPT_KEYS = ("front", "at", "by", "came", "note", "called", "gone")

@@ -12,7 +12,7 @@ from fronts.rules import lengths
 from fronts.rules.box_facts import USUAL_BOXES, BoxesMadeOf
 from fronts.rules.fact_kinds import Declared, Number
 from fronts.rules.facts import Fact, facts_of, rows_of
-from fronts.rules.fits import Gaps, RecordedFit, at_ends
+from fronts.rules.fits import FrontThen, Gaps, RecordedFit, at_ends
 from fronts.rules.kinds import SIDES, Unit
 from fronts.rules.kitchen import Cabinet, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
@@ -128,12 +128,21 @@ class _Writer:
             "state": facts.state,
             **_said("gaps", self.gaps(facts.gaps)),
             **_said("planned", self.gaps(facts.planned)),
+            **_said("was", self.front_then(facts.was)),
             **_said("note", facts.note),
             **_said("called", facts.label if facts.label != fit.front else ""),
             **_said("gone", fit.gone),
             **_said("hung", fit.hung),
             **_said("fingerprint", fit.fingerprint),
         }
+
+    def front_then(self, was: FrontThen) -> dict[str, Json]:
+        """The sizes and the hand that somebody noted."""
+        sizes = (("width", was.width), ("height", was.height), ("thickness", was.thickness))
+        said: dict[str, Json] = {
+            name: self.length(size) for name, size in sizes if size is not None
+        }
+        return said | _said("hinged", was.hinged)
 
     def gaps(self, gaps: Gaps) -> dict[str, Json]:
         """Each side of which something is known: in one figure, or at both its ends."""

@@ -2,9 +2,10 @@
 
 from fronts.models.boxes import Box, BoxToMake, ShelfPins
 from fronts.models.cabinets import Cabinet
+from fronts.models.cuts import FrontCut
 from fronts.models.cutting import CutPlan, PlanState
 from fronts.models.doors import DoorOnHand, HingeBore
-from fronts.models.fitting import FitRecord
+from fronts.models.fitting import FitRecord, WorkTick
 from fronts.models.fronts import Front, HandlePlace
 from fronts.models.items import (
     BandItem,
@@ -30,10 +31,10 @@ from fronts.models.walls import Thing, Wall
 __all__ = [
     "BandItem",
     "Box", "BoxToMake", "BoxesMadeOf", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "Front",
-    "FrontReceipt",
+    "FrontCut", "FrontReceipt",
     "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
     "KindStandard", "LiftItem",
     "Opening", "OrderCheck", "OrderList", "PlanState", "SavedFace", "SheetFile", "SheetSet",
     "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Snag", "SnagPhoto", "Stock",
-    "Thing", "Wall", "WallPhoto",
+    "Thing", "Wall", "WallPhoto", "WorkTick",
 ]  # fmt: skip

@@ -1,11 +1,11 @@
-"""How it fitted: what the installer measured on site."""
+"""On site: how fronts fitted, and which steps of the work on them are done."""
 
 from django.db import models
 
 from fronts.facts import WordsField, columns
 from fronts.models.fronts import Front
 from fronts.rules.fits import FitFacts as Facts
-from fronts.rules.limits import LONGEST_NAME
+from fronts.rules.limits import LONGEST_NAME, LONGEST_STEP
 
 
 class FitRecord(models.Model):
@@ -13,9 +13,9 @@ class FitRecord(models.Model):
 
     `label` is what the front was called then. It points at nothing where the front has gone
     since. `hung` is the short name of the front as it was: a front that is made or hung
-    otherwise since has not been fitted so; "" where that was not noted. `planned_…` is what
-    was measured against. `fitted_by_name` is who it was where a file names somebody who is
-    not in the shop.
+    otherwise since has not been fitted so; "" where that was not noted. `planned_…` and
+    `was_…` are what was measured against. `fitted_by_name` is who it was where a file names
+    somebody who is not in the shop.
     """
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
@@ -47,6 +47,10 @@ class FitRecord(models.Model):
     planned_top_right = columns.maybe_size(Facts, "planned.top_right")
     planned_bottom_left = columns.maybe_size(Facts, "planned.bottom_left")
     planned_bottom_right = columns.maybe_size(Facts, "planned.bottom_right")
+    was_width = columns.maybe_size(Facts, "was.width")
+    was_height = columns.maybe_size(Facts, "was.height")
+    was_thickness = columns.maybe_size(Facts, "was.thickness")
+    was_hinged = columns.words(Facts, "was.hinged")
     note = columns.words(Facts, "note")
     state = columns.words(Facts, "state")
     fitted_by = models.ForeignKey(
@@ -64,3 +68,25 @@ class FitRecord(models.Model):
     def by(self) -> str:
         """The name of who recorded it; "" where no name is known."""
         return self.fitted_by.shown_name if self.fitted_by else self.fitted_by_name
+
+
+class WorkTick(models.Model):
+    """A step of the work on a front that somebody ticked off.
+
+    `step` is its words as they were: a step that says something else since is another one.
+    """
+
+    front = models.ForeignKey(Front, on_delete=models.CASCADE, related_name="ticks")
+    step = WordsField(max_length=LONGEST_STEP)
+    ticked_by = models.ForeignKey(
+        "shopjobs.Person", null=True, blank=True, on_delete=models.RESTRICT, related_name="+"
+    )
+    ticked_at = models.DateTimeField()
+
+    class Meta:
+        constraints = [
+            models.UniqueConstraint(fields=["front", "step"], name="step_ticked_once"),
+        ]
+
+    def __str__(self) -> str:
+        return self.step

@@ -7,19 +7,21 @@ from datetime import datetime
 from typing import Annotated, TypeVar
 
 from fronts.rules.fact_kinds import Group, Label, Length, Text
+from fronts.rules.front_states import DONE, NOT_HUNG, FrontState, front_state
 from fronts.rules.kinds import SIDES, Side
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.limits import LONGEST_FRONT_LABEL, LONGEST_NOTE, LONGEST_WORD
 from fronts.rules.results import Front
 
 T = TypeVar("T")
 LETTERS = 16
-DONE = "done"
 ENDS: Mapping[Side, tuple[Side, Side]] = {
     "left": ("top", "bottom"), "right": ("top", "bottom"),
     "top": ("left", "right"), "bottom": ("left", "right"),
 }  # fmt: skip
 """The two ends of each side, in the order in which they are said."""
+UPRIGHT: tuple[Side, Side] = ("left", "right")
+"""The sides that tell whether a front hangs askew, once both are measured at both ends."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +49,11 @@ class Gaps:
         said = (getattr(self, name) for name in (side, *end_names(side)))
         return tuple(figure for figure in said if figure is not None)
 
+    def mean(self, side: Side) -> Mm | None:
+        """The gap of a side, in the middle where it is known at both ends; None: not known."""
+        figures = self.figures(side)
+        return mean_of(figures) if figures else None
+
     def filled_from(self, others: "Gaps") -> "Gaps":
         """These gaps, and the others' at each side of which nothing is known here."""
         return Gaps(**{
@@ -54,6 +61,11 @@ class Gaps:
             for side in SIDES
             for name in (side, *end_names(side))
         })  # fmt: skip
+
+
+def mean_of(figures: Sequence[Mm]) -> Mm:
+    """The mean of some lengths, of one at least."""
+    return sum(figures, NOTHING) / len(figures)
 
 
 def end_names(side: Side) -> tuple[str, str]:
@@ -70,23 +82,30 @@ def at_ends(side: Side, figures: Sequence[T]) -> T | dict[str, T] | None:
 
 
 @dataclass(frozen=True, slots=True)
+class FrontThen:
+    """A front as it was when it was measured round; None and "": nobody noted it."""
+
+    width: Annotated[Mm | None, Length("width")] = None
+    height: Annotated[Mm | None, Length("height")] = None
+    thickness: Annotated[Mm | None, Length("thickness", small=True)] = None
+    hinged: Annotated[str, Text("hinged", LONGEST_WORD)] = ""
+
+
+@dataclass(frozen=True, slots=True)
 class FitFacts:
     """What was measured round one front, called `label` then, and a note.
 
-    `state` is a short word for how it stands then. `planned` is what was measured against:
-    the gaps as they were planned then, which a later change of the kitchen leaves alone.
+    `state` is a word of `FRONT_STATES` for how it stands then. `planned` and `was` are what was
+    measured against: the gaps as they were planned then, and the front as it was, which a later
+    change of the kitchen leaves alone.
     """
 
     label: Annotated[str, Text("front", LONGEST_FRONT_LABEL)]
     gaps: Annotated[Gaps, Group("gaps", "gap_")] = Gaps()
     note: Annotated[str, Text("note", LONGEST_NOTE)] = ""
-    state: Annotated[str, Label("state", LONGEST_WORD, example=DONE)] = DONE
+    state: Annotated[str, Label("state", LONGEST_WORD, example=DONE.word)] = DONE.word
     planned: Annotated[Gaps, Group("planned gaps", "planned_")] = Gaps()
-
-    @property
-    def says_nothing(self) -> bool:
-        """Whether nothing was measured and nothing said."""
-        return not self.note and self.gaps == Gaps()
+    was: Annotated[FrontThen, Group("front as it was", "was_")] = FrontThen()
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,6 +123,19 @@ class RecordedFit:
     gone: bool = False
     hung: str = ""
     fingerprint: str = ""
+
+
+def front_then(front: Front) -> FrontThen:
+    """What a record keeps of the front that it is of."""
+    return FrontThen(front.width, front.height, front.thickness, front.hinged or "")
+
+
+def state_of(word: str, hung: str, front: Front) -> FrontState:
+    """How a front stands by its latest record: by its word, and by the short name of what hung.
+
+    One that is another front since does not hang.
+    """
+    return front_state(word) if hangs_still(hung, front) else NOT_HUNG
 
 
 def hangs_still(hung: str, front: Front) -> bool:

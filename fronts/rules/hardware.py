@@ -82,7 +82,7 @@ def _for_door(front: Front, hinges: Mapping[str | None, str]) -> Iterator[NeedLi
         yield NeedLine("hinge", plate, label, count, "one a hinge, as high as its overlay asks")
     if hinge.screws:
         screws = "as many a hinge, with its plate, as it takes"
-        yield NeedLine("hinge", "hinge screw", label, count * hinge.screws, screws)
+        yield NeedLine("hinge", "hinge screw", label, count * hinge.screws, screws, is_screw=True)
 
 
 def _lift(
@@ -110,7 +110,12 @@ def _for_fitting(
         name = screw_name(kitchen.practice.screw_diameter)
         item = f"{name} washer-head screw, {writer.say(fitting.screw.length)}"
         yield NeedLine(
-            "mounting screw", item, front.label, fitting.screw.count, "one in each corner of a box"
+            "mounting screw",
+            item,
+            front.label,
+            fitting.screw.count,
+            "one in each corner of a box",
+            is_screw=True,
         )
 
 
@@ -133,7 +138,8 @@ def _slides(
         code=slide.code,
     )
     screws = int(kitchen.practice.slide_screws)
-    yield NeedLine("slides", "slide screw", front.label, screws, f"{screws} for each box's slides")
+    why = f"{screws} for each box's slides"
+    yield NeedLine("slides", "slide screw", front.label, screws, why, is_screw=True)
 
 
 def _knobs(
@@ -163,7 +169,7 @@ def _knobs(
         lines.append(
             NeedLine(
                 "knob", item, front.label, len(front.knobs),
-                "through what the knob sits on, and engaged",
+                "through what the knob sits on, and engaged", is_screw=True,
             )
         )  # fmt: skip
         return lines, []

@@ -61,6 +61,12 @@ def knob_hole(door: DoorOnHand | None, practice: Practice) -> Mm:
     return own.diameter if own else practice.knob_hole
 
 
+def has_own_hole(front: Front, kitchen: Kitchen) -> bool:
+    """Whether the door that the front is made from brings its knob's hole."""
+    door = next((each for each in kitchen.doors_on_hand if each.label == front.door_on_hand), None)
+    return bool(front.knobs) and door is not None and door.knob_hole is not None
+
+
 def _on(place: Point, box: Box) -> bool:
     return 0 <= place.x <= box.width and 0 <= place.y <= box.height
 

@@ -20,6 +20,7 @@ from fronts.rules.opening_sizes import opening_rect, widths_of
 from fronts.rules.overlay import rule_overlays
 from fronts.rules.rect import Rect
 from fronts.rules.standard_keys import Settled, Sides
+from fronts.rules.standard_levels import levels_of
 from fronts.rules.standards import EMPTY, settled
 
 
@@ -93,7 +94,7 @@ def lay_cabinet(
     cabinet: Cabinet, kitchen: Kitchen, doors: Mapping[str, DoorOnHand]
 ) -> list[LaidOpening]:
     """Every opening of a cabinet with its fronts laid out."""
-    farther = (cabinet.standard, kitchen.standard_of(cabinet.kind), kitchen.standard)
+    farther = levels_of(cabinet, kitchen)
     own = settled(*farther)
     standards = [
         own if opening.standard == EMPTY else settled(opening.standard, *farther)

@@ -28,6 +28,7 @@ class NeedLine:
     code: str | None = None
     kind: str = ""
     unit: str = ""
+    is_screw: bool = False
 
 
 def summed(lines: Sequence[NeedLine], share: Fraction) -> tuple[Need, ...]:
@@ -53,4 +54,5 @@ def _need(item: str, lines: Sequence[NeedLine], share: Fraction) -> Need:
         code=first.code,
         kind=first.kind,
         unit=first.unit,
+        is_screw=first.is_screw,
     )

@@ -62,7 +62,7 @@ def _fixed(front: Front, practice: Practice, words: FindingWords) -> Iterator[Ne
     length = "none in stock fits" if screws.length is None else words.say(screws.length)
     item = f"{screw_name(practice.screw_diameter)} washer-head screw, {length}"
     why = f"{screws.count} a fixed front, from behind through {words.say(screws.behind)}"
-    yield NeedLine("mounting screw", item, front.label, screws.count, why)
+    yield NeedLine("mounting screw", item, front.label, screws.count, why, is_screw=True)
 
 
 def _tape(

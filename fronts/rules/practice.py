@@ -73,6 +73,12 @@ class Practice:
     ledge_length: Mm = _number(inches(9, 4), "jig ledge, length", "practice")
     slot_wider: Mm = _number(inches(1, 8), "jig slot wider than the slide by", "practice")
     slot_deeper: Mm = _number(inches(1, 16), "jig slot deeper than the slide by", "practice")
+    jig_play: Fraction = _number(
+        Fraction(50),
+        "share of its holes' play by which a merged jig may set a front off, %",
+        "practice",
+        plain=(0, 100),
+    )
     bottom_shim_length: Mm = _number(inches(12), "bottom shim, length", "practice")
     tape_width: Mm = _number(inches(1), "foam tape, width", "practice")
     tape_thickness: Mm = _number(inches(1, 8), "foam tape, thickness", "practice")

@@ -6,7 +6,7 @@ Common practice, no source: what is wrong is settled before the client signs.
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from fronts.rules.fits import DONE, RecordedFit, hangs_still
+from fronts.rules.fits import RecordedFit, state_of
 from fronts.rules.records import Records
 from fronts.rules.results import Front, Schedule
 from fronts.rules.snags import RecordedSnag
@@ -46,7 +46,7 @@ def sign_off(schedule: Schedule, records: Records) -> SignOff:
 
 def is_done(fit: RecordedFit, front: Front) -> bool:
     """Whether a front's latest record says that it is done, and it hangs as it did then."""
-    return fit.facts.state == DONE and hangs_still(fit.hung, front)
+    return state_of(fit.facts.state, fit.hung, front).is_done
 
 
 def latest_fits(fits: Iterable[RecordedFit]) -> Mapping[str, RecordedFit]:

@@ -14,11 +14,11 @@ another matter: on a box, by the play of its screws in their holes; on hinges, b
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from fronts.rules.fits import Gaps, RecordedFit, hangs_still
+from fronts.rules.fits import Gaps, RecordedFit, hangs_still, mean_of
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import Side
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.lengths import Mm
 from fronts.rules.planned_gap import planned_gaps
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front, Schedule
@@ -81,7 +81,7 @@ def errors_at(measured: Gaps, planned: Gaps, side: Side) -> tuple[Mm, ...]:
         return ()
     if len(found) == len(wanted):
         return tuple(one - other for one, other in zip(found, wanted, strict=True))
-    return tuple(figure - _mean(wanted) for figure in found)
+    return tuple(figure - mean_of(wanted) for figure in found)
 
 
 def play_of(front: Front, fitting: Fitting | None, practice: Practice) -> tuple[Mm, Mm] | None:
@@ -105,19 +105,27 @@ def play_of(front: Front, fitting: Fitting | None, practice: Practice) -> tuple[
 
 def _shift(low: tuple[Mm, ...], high: tuple[Mm, ...]) -> Mm | None:
     """How far it hangs towards the high side, from the errors at both."""
-    return (_mean(low) - _mean(high)) / 2 if low and high else None
+    return (mean_of(low) - mean_of(high)) / 2 if low and high else None
 
 
 def _over(low: tuple[Mm, ...], high: tuple[Mm, ...]) -> Mm | None:
-    return -(_mean(low) + _mean(high)) if low and high else None
+    return -(mean_of(low) + mean_of(high)) if low and high else None
 
 
-def _tilt(left: tuple[Mm, ...], right: tuple[Mm, ...]) -> Mm | None:
-    """One figure says nothing of a side's ends: both sides must be measured at both."""
+def end_shifts(left: tuple[Mm, ...], right: tuple[Mm, ...]) -> tuple[Mm, Mm] | None:
+    """How far the top and the bottom hang off to the right, from the errors at both sides.
+
+    One figure says nothing of a side's ends: both sides must be measured at both.
+    """
     if len(left) < 2 or len(right) < 2:
         return None
     at_top, at_bottom = ((one - other) / 2 for one, other in zip(left, right, strict=True))
-    return at_top - at_bottom
+    return at_top, at_bottom
+
+
+def _tilt(left: tuple[Mm, ...], right: tuple[Mm, ...]) -> Mm | None:
+    ends = end_shifts(left, right)
+    return None if ends is None else ends[0] - ends[1]
 
 
 def _within(shifts: tuple[Mm | None, Mm | None], play: tuple[Mm, Mm] | None) -> bool | None:
@@ -127,7 +135,3 @@ def _within(shifts: tuple[Mm | None, Mm | None], play: tuple[Mm, Mm] | None) -> 
     return all(
         abs(shift) <= room for shift, room in zip(shifts, play, strict=True) if shift is not None
     )
-
-
-def _mean(figures: tuple[Mm, ...]) -> Mm:
-    return sum(figures, NOTHING) / len(figures)

@@ -10,11 +10,12 @@ from fronts.drawings.jig import jig_drawing
 from fronts.figures import cautions
 from fronts.figures.findings import findings_of
 from fronts.figures.jigs import JigLine, jig_line, shim_line
+from fronts.figures.set_ups import PAIR
 from fronts.figures.sizes import size
 from fronts.rules.fitting_results import Jig, Shim
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
-from fronts.rules.results import Schedule
+from fronts.rules.merged_jigs import JigPlan
 from fronts.sheets.sheet_page import SheetSource, page
 
 _TO_SUIT = "width to suit"
@@ -41,20 +42,21 @@ class Piece:
 
 def content(source: SheetSource) -> str:
     """The sheet of jigs and shims as HTML."""
-    schedule, kitchen = source.schedule, source.kitchen
+    schedule, plan = source.schedule, source.jig_plan
     unit = schedule.job.unit
     thickest = {each.label: each.thickness for each in schedule.fronts}
-    jigs = sorted(schedule.jigs, key=lambda each: (each.thickness, each.length))
+    jigs = sorted(plan.jigs, key=lambda each: (each.thickness, each.length))
     rows = [_jig_row(each, jigs, thickest, unit) for each in jigs]
     context = {
         "title": "Jigs and shims",
         "stops": findings_of(schedule).stops,
         "jig_rows": [rows[start : start + 2] for start in range(0, len(rows), 2)],
         "cautions_beside": len(rows) % 2 == 1 and not schedule.shims,
-        "pieces": pieces_of(schedule, kitchen),
+        "spared": len(plan.spared),
+        "pieces": pieces_of(plan, schedule.shims, source.kitchen),
         "shims": [shim_line(shim, unit) for shim in schedule.shims],
-        "about": show(kitchen.practice.bottom_shim_length, unit),
-        "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
+        "about": show(source.kitchen.practice.bottom_shim_length, unit),
+        "cautions": cautions.at_bench(plan.jigs, schedule.shims, schedule.fronts),
     }
     return page("jigs.html", source, context)
 
@@ -71,12 +73,12 @@ def _jig_row(jig: Jig, jigs: Sequence[Jig], thickness_of: Mapping[str, Mm], unit
     return JigRow(jig_line(jig, unit), shares, SafeString(svg))
 
 
-def pieces_of(schedule: Schedule, kitchen: Kitchen) -> list[Piece]:
-    """Blocks, ledges and shims, the same sizes counted together."""
-    unit = schedule.job.unit
+def pieces_of(plan: JigPlan, shims: Sequence[Shim], kitchen: Kitchen) -> list[Piece]:
+    """Blocks, ledges, packers and shims, the same sizes counted together."""
+    unit = kitchen.job.unit
     blocks: Counter[tuple[Mm, Mm, Mm]] = Counter()
     ledges: Counter[tuple[Mm, Mm]] = Counter()
-    for jig in schedule.jigs:
+    for jig in plan.jigs:
         blocks[jig.thickness, jig.length, jig.ledges.block_depth] += 1
         ledges[jig.ledges.thickness, jig.ledges.length] += jig.ledges.count
     found = [
@@ -87,7 +89,11 @@ def pieces_of(schedule: Schedule, kitchen: Kitchen) -> list[Piece]:
         Piece("ledge", str(count), size(unit, *sizes), f"thick × long, {_TO_SUIT}")
         for sizes, count in sorted(ledges.items())
     ]
-    for shim in schedule.shims:
+    found += [
+        Piece("packer", str(PAIR), show(each.thickness, unit), f"thick, length and {_TO_SUIT}")
+        for each in plan.packers
+    ]
+    for shim in shims:
         found += _shim_pieces(shim, kitchen.practice.bottom_shim_length, unit)
     return found
 

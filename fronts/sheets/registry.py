@@ -18,6 +18,7 @@ from fronts.sheets import (
     hardware,
     jigs,
     labels,
+    set_up,
     sign_off,
 )
 from fronts.sheets.merged import merged
@@ -70,6 +71,7 @@ SHEETS: Mapping[str, Sheet] = MappingProxyType(
                   needs_plan=True, is_there=lambda source: source.plan is not None),
             Sheet("boxes", "boxes", "Boxes to make", boxes.content, is_there=boxes.has_boxes),
             Sheet("labels", "labels", "Labels for the parts", labels.content),
+            Sheet("set-up", "set-up", "Set-up and order of cabinets", set_up.content),
             Sheet(FITTING, "fitting sheets", "All fitting sheets", fitting.content),
             Sheet("sign-off", "sign-off", "Sign-off", sign_off.content, needs_records=True),
         )

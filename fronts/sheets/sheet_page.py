@@ -10,6 +10,7 @@ from django.template.loader import render_to_string
 from fronts.cutting.model import Plan
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Kitchen
+from fronts.rules.merged_jigs import JigPlan, merged_jigs
 from fronts.rules.records import NO_RECORDS, Records
 from fronts.rules.results import Schedule
 from fronts.rules.runs import stood
@@ -45,6 +46,11 @@ class SheetSource:
     def fingerprint(self) -> str:
         """By which one sees whether a sheet is still true."""
         return fingerprint(self.schedule)
+
+    @cached_property
+    def jig_plan(self) -> JigPlan:
+        """The jigs as they are made and taken along."""
+        return merged_jigs(self.schedule, self.kitchen)
 
 
 def source_of(kitchen: Kitchen, printed: date) -> SheetSource:

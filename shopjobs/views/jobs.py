@@ -1,6 +1,7 @@
 """The list of jobs, and what is known of a job beside its kitchen."""
 
 from functools import partial
+from typing import Any
 
 from django.conf import settings
 from django.contrib import messages
@@ -17,9 +18,9 @@ from shopjobs.access import SignedInRequest, in_turn, may, needs, signed_in
 from shopjobs.edit_conflict import last_writer
 from shopjobs.forms.house import unsaved
 from shopjobs.forms.jobs import JobForm, NewJobForm
-from shopjobs.models import Job
+from shopjobs.models import Job, Role
 from shopjobs.pages import go_to, render_page
-from shopjobs.selectors import deleted_jobs_of, job_of, jobs_of
+from shopjobs.selectors import deleted_jobs_of, job_of, jobs_of, jobs_to_fit_of
 from shopjobs.services.jobs import job_change, job_create, job_delete, job_restore
 from shopjobs.services.recording import revisions_kept
 from shopjobs.services.refused import Refused
@@ -48,17 +49,25 @@ def job_list(request: SignedInRequest) -> HttpResponse:
     return render_page(
         request,
         "shopjobs/job_list.html",
-        {"form": form, "jobs": _with_what_is_to_settle(request), "deleted": _deleted(request)},
+        {"form": form, "deleted": _deleted(request), **_jobs(request)},
         partial="new-job",
         status=422 if form.is_bound else 200,
     )
 
 
-def _with_what_is_to_settle(request: SignedInRequest) -> list[tuple[Job, str]]:
-    """The shop's jobs, each with what is still to be settled of it, in words."""
-    jobs = jobs_of(request.user)
+def _jobs(request: SignedInRequest) -> dict[str, Any]:
+    """The jobs in the order in which the person goes through them, and where a job opens.
+
+    With each, what is still to be settled of it, in words.
+    """
+    today = timezone.localdate()
+    if request.user.role == Role.INSTALLER:
+        jobs, opens = jobs_to_fit_of(request.user, today), "fronts:job-fit"
+    else:
+        jobs, opens = jobs_of(request.user), "fronts:job-measure"
     words = import_string(settings.JOBS_TO_SETTLE)(jobs)
-    return [(job, words.get(job.pk, "")) for job in jobs]
+    with_words = [(job, words.get(job.pk, "")) for job in jobs]
+    return {"jobs": with_words, "opens": opens, "today": today}
 
 
 def _deleted(request: SignedInRequest) -> QuerySet[Job] | None:

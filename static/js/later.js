@@ -4,7 +4,8 @@
   const { isOpen, all, put, drop, element } = outboxStore;
   if (!isOpen) return;
   const TOKEN = "csrfmiddlewaretoken";
-  const HOUSEHOLD = ["form_key", "seen", "front", "wall", "hung", "here", "on", "who"];
+  const HOUSEHOLD = [
+    "form_key", "seen", "front", "wall", "hung", "sure", "here", "on", "who"];
   const isFile = (value) => value instanceof Blob;
   // Photos, and things that do not exist yet, are each their own; of all else the later one holds.
   const isEach = (form, body) => form?.matches("[data-new]")
@@ -33,10 +34,12 @@
     const entries = await all();
     const address = pathOf(form.getAttribute("action"));
     const { other, ...where } = withPair(address, form, entries);
-    const same = !isEach(form, body)
-      && entries.find((one) => pathOf(one.url) === address && one.form === form.id);
+    // Of a list's steps each is its own, too.
+    const each = "each" in form.dataset ? typedIn(body).join() : undefined;
+    const same = !isEach(form, body) && entries.find((one) =>
+      pathOf(one.url) === address && one.form === form.id && one.each === each);
     await put({
-      ...(same && { id: same.id }), ...where, body, form: form.id, at: Date.now(),
+      ...(same && { id: same.id }), ...where, body, form: form.id, each, at: Date.now(),
       says: `${form.dataset.later}: ${typedIn(body).join(", ")}`, page: location.pathname,
     });
     if (other) await drop(other.id);

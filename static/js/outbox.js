@@ -7,6 +7,7 @@ window.outbox = (() => {
   const [SOON_MS, EVERY_MS, LONGEST_MS] = [2000, 30000, 75000];
   const NOT_NOW = [401, 429, 502, 503, 504];
   let [trouble, waits, shown] = ["", 0, null];
+  let told = ""; // What is to be known of what was saved: somebody else was at it meanwhile.
 
   async function token() {
     const answer = await fetch("/waiting/", { headers: { Accept: "application/json" } });
@@ -29,9 +30,15 @@ window.outbox = (() => {
   async function sendOne(entry, key) {
     const answer = await fetch(entry.url, {
       method: "POST", body: bodyOf(entry.body), signal: AbortSignal.timeout(LONGEST_MS),
-      headers: { "HX-Request": "true", "X-CSRFToken": key, "X-Stay": "yes" },
+      headers: {
+        "HX-Request": "true", "X-CSRFToken": key, "X-Stay": "yes",
+        "X-Entered": new Date(entry.at).toISOString(),
+      },
     });
-    if (answer.ok) return settle(entry);
+    if (answer.ok) {
+      told = [told, wordsIn(await answer.text())].filter(Boolean).join(" ");
+      return settle(entry);
+    }
     if (NOT_NOW.includes(answer.status)) throw new Error(`the server says ${answer.status}`);
     const said = wordsIn(await answer.text()) || `The server says ${answer.status}.`;
     return settle(entry, answer.status === 404 ? "It is no longer there." : said);
@@ -50,8 +57,10 @@ window.outbox = (() => {
       trouble = isCut ? "" : `Not now: ${error.message}.`;
       if (isCut && navigator.onLine) setTimeout(send, SOON_MS); // The signal is just back, or weak.
     }
+    trouble = [trouble, told].filter(Boolean).join(" ");
     await show();
-    if ((await all()).length < waiting.length) refresh();
+    if (!told && (await all()).length < waiting.length) refresh();
+    told = "";
   });
 
   // Back on the line: what this page shows may be old.

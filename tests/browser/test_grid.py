@@ -3,7 +3,7 @@
 import re
 
 import pytest
-from playwright.sync_api import Page, Route, expect
+from playwright.sync_api import Page, expect
 
 from fronts.models import Cabinet, DoorOnHand, JobStandard, Opening
 from fronts.rules.practice import inches
@@ -236,37 +236,6 @@ def test_a_row_that_is_refused_keeps_what_was_typed_since(run: Page) -> None:
     expect(run.locator("[data-lines]")).to_have_value(re.compile(r"base\nB4 22.*\n(B5 )?23", re.S))
     assert Cabinet.objects.count() == 3
     expect(run.locator("[data-lines]")).to_be_focused()
-
-
-def test_a_block_stays_chosen_when_the_table_comes_anew(run: Page) -> None:
-    """As it does a moment after a cell was saved, while one goes on already."""
-    run.get_by_label("Depth of B1", exact=True).focus()
-    run.keyboard.press("Shift+ArrowDown")
-    with run.expect_response(re.compile(r"/jobs/\d+/")):
-        run.evaluate("htmx.trigger(document.body, 'job-drawn')")
-    expect(run.locator(".htmx-request")).to_have_count(0)
-    expect(run.locator("[data-chosen]")).to_have_count(2)
-    run.keyboard.press("Delete")
-    expect(run.locator("#cell-faults")).to_contain_text("B1, depth")
-
-
-def test_what_is_taken_back_before_the_answer_is_saved_too(run: Page) -> None:
-    """A cell says again what it said at first while its first change is on its way."""
-    depth = run.get_by_label("Depth of B1", exact=True)
-    said, kept, before = depth.input_value(), depths(), Revision.objects.count()
-    held: list[Route] = []
-    run.route(re.compile("/cells/"), lambda route: held.append(route), times=1)
-    for value in ("22", said):
-        depth.focus()
-        run.keyboard.type(value)
-        run.keyboard.press("Tab")
-    expect(run.locator("[data-waits]")).to_have_count(1)
-    run.wait_for_timeout(100)
-    held[0].continue_()
-    expect(run.locator("[data-waits]")).to_have_count(0)
-    expect(depth).to_have_value(said)
-    assert depths() == kept
-    assert Revision.objects.count() == before + 2
 
 
 def test_a_refused_cell_stays_refused_while_another_is_saved(run: Page) -> None:

@@ -74,6 +74,6 @@ def test_each_length_moves_its_drawing(page: ShortPage) -> None:
 
 
 SAID_ONLY = {
-    "drawer_load", "load_margin", "guide_times", "pilot_softwood", "pilot_hardwood",
+    "drawer_load", "load_margin", "guide_times", "pilot_softwood", "pilot_hardwood", "jig_play",
 }  # fmt: skip
 """Loads and shares, which are said beside their places."""

@@ -5,11 +5,13 @@ from datetime import timedelta
 
 from fronts.facts.rows import columns_of
 from fronts.jobfile import read_job, write
-from fronts.pages.fit.forms import FitForm
+from fronts.pages.fit.forms import AS_PLANNED, FitForm
 from fronts.rules.bought_results import BoughtFront
-from fronts.rules.fits import FitFacts, Gaps, RecordedFit, end_names
+from fronts.rules.fits import UPRIGHT, FitFacts, Gaps, RecordedFit, end_names
+from fronts.rules.front_states import DONE
 from fronts.rules.kinds import SIDES
 from fronts.rules.labels import front_labels
+from fronts.rules.lengths import Mm
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
 from fronts.rules.snags import RecordedSnag, SnagDone, SnagFacts
@@ -32,15 +34,27 @@ def a_fit() -> FitFacts:
 
 
 def test_every_fact_of_a_record_that_its_form_asks_for_comes_back_from_it() -> None:
-    """The gaps at all sides, and the note; how it stands is said otherwise."""
+    """The gaps at all sides, or at both ends of the upright ones; how it stands; and the note."""
     whole = Distinct().thing(FitFacts)
-    gaps = Gaps(*(getattr(whole.gaps, side) for side in SIDES))
-    record = FitFacts(whole.label, gaps, whole.note)
-    shown = FitForm(unit="mm", initial={"front": record.label, **columns_of(record)})
-    form = FitForm(typed(shown), unit="mm")
+    plain = Gaps(*(getattr(whole.gaps, side) for side in SIDES))
+    ends = {end: getattr(whole.gaps, end) for side in UPRIGHT for end in end_names(side)}
+    for gaps in (plain, replace(plain, left=None, right=None, **ends)):
+        record = FitFacts(whole.label, gaps, whole.note, "to-remake")
+        shown = FitForm(unit="mm", initial={"front": record.label, **columns_of(record)})
+        form = FitForm(typed(shown), unit="mm")
+
+        assert form.is_valid(), form.errors
+        assert form.entered(record.label, whole.planned) == record
+
+
+def test_as_planned_records_every_gap_that_is_planned() -> None:
+    """Whatever stands in the fields, and the front is done."""
+    planned = Gaps(left=Mm(3), top=Mm(2))
+    sent = {"front": "B1.a", "state": AS_PLANNED, "gap_right": "9", "note": "snug"}
+    form = FitForm(sent, unit="mm")
 
     assert form.is_valid(), form.errors
-    assert form.entered(record.label) == record
+    assert form.entered("B1.a", planned) == FitFacts("B1.a", planned, "snug", DONE.word)
 
 
 def test_every_fact_that_people_record_comes_back_from_file_and_database(

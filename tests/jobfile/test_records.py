@@ -115,7 +115,7 @@ def test_what_may_be_left_out() -> None:
         ({"gaps": []}, "gaps: found an empty list, wanted an object with keys in braces"),
         ({"gone": "yes"}, 'gone: found "yes", wanted true or false'),
         ({"mood": "good"}, "mood: found an unknown key, wanted one of front, at, by, state, gaps, "
-         "planned, note, called, gone, hung, fingerprint"),
+         "planned, was, note, called, gone, hung, fingerprint"),
     ],
 )  # fmt: skip
 def test_one_thing_wrong_with_a_record_of_fit(said: dict[str, Any], line: str) -> None:

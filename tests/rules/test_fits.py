@@ -4,24 +4,10 @@ from dataclasses import replace
 
 import pytest
 
-from fronts.rules.fits import FitFacts, Gaps, hangs_still, hung_as
+from fronts.rules.fits import Gaps, hangs_still, hung_as
 from fronts.rules.kitchen import FrontFacts
 from fronts.rules.results import Front
 from tests.rules.small_kitchens import cabinet, door, inch, kitchen, only_front, opening
-
-NOTED = [
-    ("nothing", FitFacts("B1.a"), True),
-    ("a note", FitFacts("B1.a", note="rubs"), False),
-    ("a gap", FitFacts("B1.a", Gaps(left=inch("1/8"))), False),
-    ("a gap of nothing", FitFacts("B1.a", Gaps(top=inch("0"))), False),
-    ("both", FitFacts("B1.a", Gaps(left=inch("1/8")), "rubs"), False),
-]
-
-
-@pytest.mark.parametrize(("facts", "empty"), [n[1:] for n in NOTED], ids=[n[0] for n in NOTED])
-def test_what_says_nothing(facts: FitFacts, empty: bool) -> None:
-    """Neither a gap, be it none at all, nor a word."""
-    assert facts.says_nothing is empty
 
 
 def test_a_side_speaks_in_one_figure_or_at_both_its_ends() -> None:

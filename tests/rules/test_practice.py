@@ -57,6 +57,7 @@ PLAIN_VALUES = [
     ("humidity_high", 55),
     ("site_celsius", 21),
     ("made_at", 7),
+    ("jig_play", 50),
     ("bumpers", 2),
     ("hinge_screws", 4),
     ("slide_screws", 8),

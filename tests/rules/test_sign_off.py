@@ -42,7 +42,7 @@ def test_ready_once_all_is_done_and_settled(pair: Schedule) -> None:
 @pytest.mark.parametrize(
     "change",
     [
-        {"facts": FitFacts("B1.a.1", state="to adjust")},
+        {"facts": FitFacts("B1.a.1", state="to-adjust")},
         {"hung": "another front"},
         {"gone": True},
         {"front": "Z9"},
@@ -63,7 +63,7 @@ def test_the_latest_record_counts(pair: Schedule) -> None:
     """In whatever order they come; earlier ones are history."""
     first, second = done(pair)
     before = replace(
-        first, at=WHEN - timedelta(days=1), facts=FitFacts(first.front, state="to adjust")
+        first, at=WHEN - timedelta(days=1), facts=FitFacts(first.front, state="to-adjust")
     )
     for fits in ((before, first, second), (first, second, before)):
         assert sign_off(pair, Records(fits=fits)).is_ready

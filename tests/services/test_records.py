@@ -119,19 +119,6 @@ def record(front: Front, by: Person, **gaps: Mm) -> FitRecord:
     return fit_record(front=front, facts=facts, hung="", fingerprint="x", by=by, at=NOW)
 
 
-def test_a_record_of_a_fit_needs_a_gap_or_a_note(hung: Front, installer: Person) -> None:
-    """An empty one says nothing; a note alone says something."""
-    with pytest.raises(ValidationError):
-        record(hung, installer)
-    assert not FitRecord.objects.exists()
-
-    fit_record(
-        front=hung, facts=FitFacts("B1.a", note="snug"), hung="", fingerprint="x", by=installer,
-        at=NOW,
-    )  # fmt: skip
-    assert FitRecord.objects.get().note == "snug"
-
-
 def test_a_record_says_of_which_front_it_is_and_what_hung_there(
     kitchen_job: Job, installer: Person
 ) -> None:

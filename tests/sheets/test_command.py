@@ -35,7 +35,7 @@ def test_it_writes_every_sheet_and_prints_their_names(
     assert sorted(names) == sorted(str(each) for each in out.iterdir())
     assert {Path(each).name for each in names} == {
         "front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf", "cutting-plan.pdf",
-        "labels.pdf", "fitting-B1.pdf",
+        "labels.pdf", "set-up.pdf", "fitting-B1.pdf",
     }  # fmt: skip
     for each in names:
         pages = PdfReader(each).pages

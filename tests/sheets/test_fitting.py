@@ -8,11 +8,12 @@ import pytest
 from fronts.figures import cautions
 from fronts.figures.boxes import box_figures, hole_places
 from fronts.figures.hinges import hinge_figures
-from fronts.figures.knobs import has_own_hole, knob_lines
+from fronts.figures.knobs import knob_lines
 from fronts.figures.work_steps import work_for
 from fronts.rules.hanging_method import HangingMethod
 from fronts.rules.kinds import Hinged, Mount
 from fronts.rules.kitchen import Opening
+from fronts.rules.knob_fixing import has_own_hole
 from fronts.rules.lengths import show
 from fronts.rules.results import Front
 from fronts.rules.schedule import schedule

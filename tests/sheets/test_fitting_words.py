@@ -6,12 +6,13 @@ from dataclasses import replace
 import pytest
 
 from fronts.figures.boxes import box_figures
-from fronts.figures.knobs import has_own_hole, knob_lines
+from fronts.figures.knobs import knob_lines
 from fronts.figures.weights import needs_two_people
 from fronts.figures.work_steps import work_for
 from fronts.rules.handles import handles_at
 from fronts.rules.items import HandleItem, Hardware
 from fronts.rules.kitchen import FrontFacts, Kitchen, Measured, Opening, Point
+from fronts.rules.knob_fixing import has_own_hole
 from fronts.rules.lengths import read
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard

@@ -16,7 +16,9 @@ from tests.sheets.printed import PRINTED, pages_of
 def test_the_caution_stands_with_what_it_is_about(paper: Paper, count: int) -> None:
     """Never alone on a page of its own, however many jigs there are."""
     source = source_of(demo()[0], PRINTED)
-    some = replace(source.schedule, jigs=source.schedule.jigs[:count], shims=())
+    jigs_of = {front for jig in source.schedule.jigs[:count] for front in jig.fronts}
+    fittings = tuple(each for each in source.schedule.fittings if each.front in jigs_of)
+    some = replace(source.schedule, fittings=fittings, shims=())
     pages = pages_of(render(jigs.content(replace(source, schedule=some)), paper))
 
     (cautioned,) = (page for page in pages if "Take care." in page)

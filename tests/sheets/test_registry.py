@@ -21,17 +21,17 @@ def test_a_job_has_its_sheets_and_one_for_each_cabinet_with_fronts() -> None:
     """Every sheet of the registry, one file each; fitting sheets by cabinet."""
     of, worked_out = demo()
     files = [each.file for each in every_printout(demo_source())]
-    assert files[:7] == [
+    assert files[:8] == [
         "front-schedule.pdf", "hardware.pdf", "bought-fronts.pdf", "jigs-and-shims.pdf",
-        "cutting-plan.pdf", "boxes.pdf", "labels.pdf",
+        "cutting-plan.pdf", "boxes.pdf", "labels.pdf", "set-up.pdf",
     ]  # fmt: skip
     having = {each.cabinet for each in worked_out.fronts}
-    assert files[7:] == [
+    assert files[8:] == [
         f"fitting-{each.label}.pdf" for each in of.cabinets if each.label in having
     ]
     of_the_moment = [sheet.key for sheet in SHEETS.values() if sheet.needs_records]
     assert of_the_moment == ["sign-off"]
-    assert len(SHEETS) == len(files[:7]) + len(["fitting", *of_the_moment])
+    assert len(SHEETS) == len(files[:8]) + len(["fitting", *of_the_moment])
 
 
 def test_what_is_bought_has_its_sheet() -> None:

@@ -64,13 +64,13 @@ def test_what_is_missing_is_named_instead() -> None:
     """Fronts by name and why, snags in words; no line to sign."""
     source = fitted(source_of(demo()[0], PRINTED))
     first, second, *others = source.records.fits
-    adjusted = replace(second, facts=replace(second.facts, state="to adjust"))
+    adjusted = replace(second, facts=replace(second.facts, state="to-adjust"))
     records = Records(fits=(replace(first, hung="another"), adjusted, *others[1:]), snags=(OPEN,))
     text = words(replace(source, records=records))
     assert "Sign-off: not yet" in text
     for missing in (
         f"{first.front} changed since it was fitted",
-        f"{second.front} to adjust",
+        f"{second.front} hung, to adjust",
         f"{others[0].front} not fitted",
         "Front B1.a scratched",
     ):

@@ -8,12 +8,14 @@ from django.apps import apps
 from django.db.models import ForeignKey, Model, QuerySet
 
 from fronts.models import FitRecord, Front
-from fronts.rules.fits import FitFacts, Gaps
+from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.practice import inches
 from fronts.rules.snags import SnagFacts
+from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.schedules import schedule_of
 from fronts.services.cabinets import cabinet_delete
 from fronts.services.fits import fit_record
+from fronts.services.front_cuts import fronts_mark_cut
 from fronts.services.imports import job_import
 from fronts.services.order_lists import order_line_check
 from fronts.services.photos import photo_add
@@ -21,6 +23,7 @@ from fronts.services.receipts import fronts_receive
 from fronts.services.saved_faces import face_save
 from fronts.services.snags import snag_raise, snag_settle
 from fronts.services.stock import practice_set
+from fronts.services.work_ticks import step_tick
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.shop_files.tables import rows_of, shop_tables
 from tests.factories import NOW, PersonFactory, ShopFactory
@@ -64,6 +67,13 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     for front in Front.objects.filter(opening__cabinet__job=job):
         facts = FitFacts(label=str(front), gaps=gaps, note="planed «twice»")
         fit_record(front=front, facts=facts, hung="9c2", fingerprint="77-ab", by=fitter, at=NOW)
+        step_tick(front=front, step="Box in, running true.", by=fitter, at=NOW)
+    kitchen = placed_kitchen_of(job)
+    first = schedule.fronts[0]
+    fronts_mark_cut(
+        job=job, kitchen=kitchen, schedule=schedule, seen={first.label: hung_as(first)},
+        by=owner, at=NOW,
+    )  # fmt: skip
     gone = FitRecord.objects.filter(job=job)[0]
     FitRecord.objects.filter(pk=gone.pk).update(front=None)
     begin(job, fitter)

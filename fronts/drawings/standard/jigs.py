@@ -24,6 +24,7 @@ def _from_the_side(plate: Plate) -> None:
     plate.rect("hidden", start + 6_00, 12_00, start + 30_00, under)
     plate.note(start + 3_00, 26_00, "front", "end")
     plate.upright("ledge_thickness", under, under + thick, 20_00, "ledge", base=start)
+    plate.points("jig_play", 130_00, 146_00, "jigs are one within {} of the play")
     plate.across("ledge_length", start, start + length, under + thick + 16_00, "ledge",
                  base=under + thick)  # fmt: skip
 

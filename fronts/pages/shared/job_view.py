@@ -1,6 +1,7 @@
 """A view of one job of the shop, and what such views ask of their requests."""
 
 from collections.abc import Callable
+from datetime import datetime, timedelta
 from functools import wraps
 from typing import Any, Concatenate, ParamSpec, TypeVar
 
@@ -9,11 +10,15 @@ from django.db import transaction
 from django.db.models import QuerySet
 from django.http import Http404, HttpResponse
 from django.utils import timezone
+from django.utils.dateparse import parse_datetime
 from django.views.decorators.http import require_http_methods
 
 from shopjobs.access import AnyView, Capability, SignedInRequest, may, needs
 from shopjobs.models import Job
 
+ENTERED = "X-Entered"
+"""The header in which a phone says when it was entered what it sends late."""
+LONGEST_WAIT = timedelta(days=60)
 P = ParamSpec("P")
 T = TypeVar("T")
 
@@ -67,6 +72,20 @@ def found_or_404(find: Callable[..., T], *args: Any, **kwargs: Any) -> T:
 def who(request: SignedInRequest) -> dict[str, Any]:
     """When something is done, and by whom, as the services ask."""
     return {"at": timezone.now(), "by": request.user}
+
+
+def entered_at(request: SignedInRequest) -> datetime:
+    """When what is sent was entered: before now where it waited for a signal, as its phone says.
+
+    What is no time, or none that can be, is now.
+    """
+    now = timezone.now()
+    try:
+        said = parse_datetime(request.headers.get(ENTERED, ""))
+    except ValueError:
+        said = None
+    is_known = said is not None and said.tzinfo is not None and now - LONGEST_WAIT < said < now
+    return said if said is not None and is_known else now
 
 
 def posted(request: SignedInRequest) -> Any:

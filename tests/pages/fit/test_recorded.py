@@ -38,7 +38,10 @@ def test_what_was_planned_then_stays_beside_what_was_measured(
     page = dom(client.get(address(cabinet)))
 
     assert page.all("table.gaps tbody tr")[0].words == "left 3/32 1/8 +1/32"
-    assert "planned 1/4" in page.one("[id='record-B1.a']").words
+    said = page.one("[id='record-B1.a']").words
+    assert "planned 1/4" in said
+    assert "This is another front now" in said
+    assert "the left gap planned 1/4, was 3/32" in said
 
 
 def test_a_side_at_both_its_ends_and_how_the_front_stands_are_shown(
@@ -52,9 +55,10 @@ def test_a_side_at_both_its_ends_and_how_the_front_stands_are_shown(
         state="to adjust", fitted_by=None, fitted_by_name="Kim Ford",
     )  # fmt: skip
 
-    gaps = dom(client.get(address(cabinet))).one("table.gaps")
+    said = dom(client.get(address(cabinet))).one("[id='record-B1.a']")
+    gaps = said.one("table.gaps")
 
-    assert "Recorded by Kim Ford" in gaps.words
-    assert "to adjust" in gaps.one("caption strong").words
+    assert "Kim Ford" in said.words
+    assert said.one(".state").words == "? to adjust"
     assert gaps.all("tbody tr")[0].words == "left 3/32 top 1/8, bottom 3/32 top +1/32, bottom 0"
-    assert "0 of 1 cabinets fitted" in dom(client.get(f"/jobs/{cabinet.job_id}/fit/")).words
+    assert "0 of 2 fronts done" in dom(client.get(f"/jobs/{cabinet.job_id}/fit/")).words

@@ -43,5 +43,5 @@ def test_an_opening_that_tapers_says_both_ends_of_each_side(
     box = door_and_drawer(job, measured_width_top=inches(15), measured_width_bottom=inches(121, 8))
     page = dom(signed_in(installer).get(address(box)))
 
-    hint = page.one(".front-to-fit .hint").words
+    hint = page.one(".front-to-fit > .hint").words
     assert "gaps left 3/32 at the top, 5/32 at the bottom; right" in hint

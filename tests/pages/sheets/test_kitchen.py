@@ -25,6 +25,7 @@ SHEETS = {
     "jigs": "K-1 jigs and shims.pdf",
     "fitting": "K-1 fitting sheets.pdf",
     "labels": "K-1 labels.pdf",
+    "set-up": "K-1 set-up.pdf",
     "boxes": "K-1 boxes.pdf",
 }
 POINTS = {"letter": (612, 792), "a4": (595, 842)}

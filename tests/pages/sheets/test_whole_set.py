@@ -21,7 +21,7 @@ from tests.queue_work import in_queue, work_off
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
 NAMES = [
-    "front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf", "labels.pdf",
+    "front-schedule.pdf", "hardware.pdf", "jigs-and-shims.pdf", "labels.pdf", "set-up.pdf",
     "fitting-B1.pdf", "fitting-B2.pdf", "fitting-B3.pdf", "fitting-all.pdf",
 ]  # fmt: skip
 
@@ -60,10 +60,10 @@ def test_all_sheets_are_printed_and_taken_away(
 ) -> None:
     """Each in a file of its own, the fitting sheets once more in one; the diary knows."""
     client, job = signed_in(installer), cabinet.job
-    assert "Print all 8 sheets" in dom(client.get(page_of(job))).words
+    assert "Print all 9 sheets" in dom(client.get(page_of(job))).words
 
     page = dom(client.post(page_of(job), follow=True))
-    assert "8 sheets, printed for ines" in page.words
+    assert "9 sheets, printed for ines" in page.words
     assert "has changed" not in page.words
     files = unpacked(client, job)
 
@@ -82,18 +82,18 @@ def test_the_page_counts_the_sheets(cabinet: Cabinet, installer: Person, signed_
     client, job = signed_in(installer), cabinet.job
     with in_queue:
         begun = dom(client.post(page_of(job), headers=HTMX))
-        assert "0 of 8 sheets printed" in begun.words
+        assert "0 of 9 sheets printed" in begun.words
         assert begun.one("#sheet-set").attribute("hx-trigger") == "load delay:1s"
 
         work_off(1)
         page = dom(client.get(page_of(job)))
-        assert "4 of 8 sheets printed" in page.words
+        assert "4 of 9 sheets printed" in page.words
         assert page.one("noscript meta").attribute("content") == f"5; url={page_of(job)}"
         assert client.get(f"{page_of(job)}set/zip/").status_code == 404
 
         work_off()
         done = dom(client.get(page_of(job), headers=HTMX))
-    assert "8 sheets, printed for ines" in done.words
+    assert "9 sheets, printed for ines" in done.words
     assert not done.has("[hx-trigger]")
 
 
@@ -180,7 +180,7 @@ def test_a_set_is_kept_for_a_day(cabinet: Cabinet, installer: Person, signed_in:
     BackgroundTask.objects.update(ended_at=timezone.now() - timedelta(hours=25))
 
     assert client.get(f"{page_of(job)}set/zip/").status_code == 404
-    assert "Print all 8 sheets" in dom(client.get(page_of(job))).words
+    assert "Print all 9 sheets" in dom(client.get(page_of(job))).words
 
     tasks_tidy(at=timezone.now())
     assert not SheetFile.objects.exists()
@@ -206,10 +206,10 @@ def test_a_job_with_no_cabinets_has_its_few_sheets(
     client = signed_in(installer)
     page = dom(client.post(page_of(job), follow=True))
 
-    assert "4 sheets, printed for ines" in page.words
+    assert "5 sheets, printed for ines" in page.words
     assert "All fitting sheets" not in page.words
     assert client.get(f"{page_of(job)}set/fitting/").status_code == 404
-    assert list(unpacked(client, job)) == NAMES[:4]
+    assert list(unpacked(client, job)) == NAMES[:5]
 
 
 def test_many_fitting_sheets_come_with_the_set(

@@ -1,30 +1,59 @@
 """All that is known at the cabinet that an installer stands before."""
 
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import chain
 
 from django.core.exceptions import ObjectDoesNotExist
-from django.forms import Form
 from django.urls import reverse
 
-from fronts.models import FitRecord
-from fronts.pages.fit.rows.fronts import FrontToFit, front_to_fit
+from fronts.models import Cabinet as CabinetRow
+from fronts.models import FitRecord, FrontCut, WorkTick
+from fronts.pages.fit.rows.at_front import AtFront, standing
+from fronts.pages.fit.rows.fronts import record_key
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.fitting_results import Fitting
+from fronts.rules.front_states import FrontState
 from fronts.rules.kitchen import Cabinet, Kitchen
+from fronts.rules.lengths import show
 from fronts.rules.results import Front, Schedule
+from fronts.selectors.cuts import cuts_of
+from fronts.selectors.fits import changed_on, fits_of, ticks_of
 from fronts.selectors.kitchens import (
     cabinets_of,
-    fit_records_of,
+    front_keys_of,
     openings_of,
     placed_kitchen_of,
 )
 from fronts.selectors.schedules import schedule_for
+from fronts.services.saving import key_of
 from shopjobs.models import Job
 
 
 @dataclass(frozen=True, slots=True)
+class FrontLink:
+    """A front of the cabinet: what it is called in it, how it stands, and where on the page."""
+
+    name: str
+    state: FrontState
+    href: str
+
+
+@dataclass(frozen=True, slots=True)
+class NextFront:
+    """A front that is not done yet, and the address at which it is."""
+
+    label: str
+    href: str
+
+
+@dataclass(frozen=True, slots=True)
 class AtCabinet:
-    """One cabinet of a schedule; `numbers` lead to the cabinets, `openings` to its own."""
+    """One cabinet of a schedule.
+
+    `numbers` lead to the cabinets, `openings` to its own, `keys` to all fronts by their labels;
+    `records` are those of each front, the latest first.
+    """
 
     job: Job
     number: int
@@ -33,7 +62,10 @@ class AtCabinet:
     schedule: Schedule
     cabinet: Cabinet
     fronts: list[Front]
-    records: dict[str, FitRecord]
+    records: Mapping[str, Sequence[FitRecord]]
+    keys: Mapping[str, int]
+    ticks: Mapping[int, Mapping[str, WorkTick]]
+    cuts: Mapping[str, FrontCut]
     openings: dict[str, int]
     now: str
 
@@ -41,6 +73,16 @@ class AtCabinet:
     def fittings(self) -> dict[str, Fitting]:
         """How its fronts stand on their boxes, by their labels."""
         return self.schedule.fittings_of(self.fronts)
+
+    @property
+    def step(self) -> str:
+        """The step in which gaps are counted, as a field says it."""
+        return show(self.kitchen.job.step, self.job.unit)
+
+    @property
+    def place(self) -> int:
+        """Which of the kitchen's cabinets it is, as people count."""
+        return self._labels.index(self.cabinet.label) + 1
 
     @property
     def before(self) -> tuple[str, int] | None:
@@ -52,23 +94,66 @@ class AtCabinet:
         """The cabinet after this one, and its number."""
         return self._neighbour(1)
 
+    @property
+    def links(self) -> list[FrontLink]:
+        """Its fronts, each with how it stands."""
+        return [
+            FrontLink(
+                front.label.removeprefix(f"{self.cabinet.label}."),
+                self._state(front),
+                f"#{record_key(front.label)}-front",
+            )
+            for front in self.fronts
+        ]
+
+    @property
+    def next_open(self) -> NextFront | None:
+        """The first front that can be done and is not: of this cabinet, else of those after it."""
+        return next(self._open(), None)
+
     def front(self, label: str | None) -> Front | None:
         """Its front of this label, None where the kitchen has changed it away."""
         return next((front for front in self.fronts if front.label == label), None)
 
-    def shown(self, front: Front, form: Form) -> FrontToFit:
-        """The front with the form in which its fit is recorded."""
+    def at(self, front: Front, *, meanwhile: FitRecord | None = None) -> AtFront:
+        """What is known of one of its fronts."""
         opening = self.openings.get(front.opening)
         measure = ""
         if opening is not None:
             measure = reverse("fronts:opening-measured", args=[self.job.pk, opening])
             measure += f"?back=fit-{self.number}"
-        record = self.records.get(front.label)
-        return front_to_fit(self.schedule, self.kitchen, front, record, self.now, form, measure)
+        records = self.records.get(front.label, ())
+        is_old = bool(records) and records[0].fingerprint != self.now
+        about = key_of(CabinetRow(pk=self.number))
+        since = changed_on(self.job, about, records[0].fitted_at) if is_old else None
+        return AtFront(
+            self.schedule, self.kitchen, front, records,
+            self.ticks.get(self.keys.get(front.label, 0), {}), measure,
+            self.cuts.get(front.label), since, meanwhile,
+        )  # fmt: skip
+
+    def _open(self) -> Iterator[NextFront]:
+        start = self.place - 1
+        for label in chain(self._labels[start:], self._labels[:start]):
+            for front in self.schedule.fronts_of(label):
+                state = self._state(front)
+                if label in self.numbers and not (state.is_done or state.is_problem):
+                    address = self._address(self.numbers[label])
+                    yield NextFront(front.label, f"{address}#{record_key(front.label)}-front")
+
+    def _state(self, front: Front) -> FrontState:
+        records = self.records.get(front.label)
+        return standing(records[0] if records else None, front)
+
+    @property
+    def _labels(self) -> list[str]:
+        return [cabinet.label for cabinet in self.kitchen.cabinets]
+
+    def _address(self, number: int) -> str:
+        return reverse("fronts:job-fit-cabinet", args=[self.job.pk, number])
 
     def _neighbour(self, step: int) -> tuple[str, int] | None:
-        labels = [cabinet.label for cabinet in self.kitchen.cabinets]
-        place = labels.index(self.cabinet.label) + step
+        labels, place = self._labels, self.place - 1 + step
         return (labels[place], self.numbers[labels[place]]) if 0 <= place < len(labels) else None
 
 
@@ -85,7 +170,7 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
     if cabinet is None:
         raise ObjectDoesNotExist
     schedule = schedule_for(job, kitchen)
-    openings = openings_of(job, number)
+    fronts, keys = schedule.fronts_of(cabinet.label), front_keys_of(job)
     return AtCabinet(
         job=job,
         number=number,
@@ -93,8 +178,11 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
         kitchen=kitchen,
         schedule=schedule,
         cabinet=cabinet,
-        fronts=schedule.fronts_of(cabinet.label),
-        records=fit_records_of(job),
-        openings=dict(openings.values_list("label", "pk")),
+        fronts=fronts,
+        records=fits_of(job),
+        keys=keys,
+        ticks=ticks_of(keys[front.label] for front in fronts if front.label in keys),
+        cuts=cuts_of(job),
+        openings=dict(openings_of(job, number).values_list("label", "pk")),
         now=fingerprint(schedule),
     )

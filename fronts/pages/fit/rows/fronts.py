@@ -1,6 +1,5 @@
 """One cabinet at the wall: each of its fronts with what is needed to hang it."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 from django.forms import BoundField, Form
@@ -12,66 +11,50 @@ from fronts.drawings.front_back import front_from_back
 from fronts.drawings.front_view import Bores
 from fronts.drawings.jig import jig_drawing
 from fronts.drawings.svg import Px, safe_id
-from fronts.facts.rows import columns_of, from_row
+from fronts.figures.after_cut import cut_todo
 from fronts.figures.boxes import HolePlace, box_figures, hole_places
 from fronts.figures.fronts import FrontLine, front_line
 from fronts.figures.hinges import hinge_figures
 from fronts.figures.knobs import Line
 from fronts.figures.opening_ends import opening_ends
-from fronts.figures.sizes import signed
+from fronts.figures.sizes import size
 from fronts.figures.special_fronts import special_figures
 from fronts.figures.weights import needs_two_people, weight
-from fronts.models import FitRecord
-from fronts.rules.fits import DONE, ENDS, FitFacts, Gaps, hangs_still, hung_as
+from fronts.pages.fit.rows.at_front import AtFront
+from fronts.pages.fit.rows.recorded import Recorded, recorded_of
+from fronts.pages.fit.rows.work import WorkOnFront, work_on
+from fronts.rules.fits import UPRIGHT, end_names, hung_as
 from fronts.rules.fitting_results import Fitting
+from fronts.rules.front_states import TO_ADJUST, FrontState
 from fronts.rules.kinds import FRONT_KINDS, SIDES, Side
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.lengths import Mm, show
-from fronts.rules.planned_gap import PlannedGap, planned_gap, planned_gaps
+from fronts.rules.lengths import show
+from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Front, Schedule
-from fronts.rules.truing import errors_at
 
-_ROOM: tuple[Px, Px] = (358_00, 420_00)
-"""What a phone is wide; at a desk the drawing is shown larger."""
+_ROOM: tuple[Px, Px] = (358_00, 300_00)
+"""What a phone is wide, and leaves room under it for the figures of a front."""
 _BACK: tuple[Px, Px] = (340_00, 400_00)
 _JIG: tuple[Px, Px] = (340_00, 240_00)
 
 
 @dataclass(frozen=True, slots=True)
-class Gap:
-    """One side's gap: as planned, as measured, and by how much they differ; "" where none is.
+class GapField:
+    """A gap's field, what is planned there in words, and as the field would say it."""
 
-    A side that was measured at both its ends says so: `top 3/16, bottom 1/8`.
-    """
-
-    side: Side
+    field: BoundField
+    says: str
     planned: str
-    measured: str
-    difference: str
-
-
-@dataclass(frozen=True, slots=True)
-class Recorded:
-    """The last record of a front, beside what was planned then, or is now where nobody noted it.
-
-    `another`: the front is made or hung otherwise since, so that it has to be fitted anew.
-    `state` is said where the front is not done.
-    """
-
-    record: FitRecord
-    state: str
-    gaps: tuple[Gap, ...]
-    planned_then: bool
-    outdated: bool
-    another: bool
 
 
 @dataclass(frozen=True, slots=True)
 class FrontToFit:
-    """A front with its figures, its drawings, its planned gaps, and its form.
+    """A front with its figures, its drawings, the work on it, its planned gaps, and its form.
 
     `measure` leads to its opening's form, "" where there is none; `ends` says how it lies in
     an opening that tapers or leans. `hung` is the short name of the front as it is shown.
+    `cut_to` is the size that it was cut to, `cut_todo` what that needs now. `others` are the
+    fields for the ends of a side that was measured at both.
     """
 
     key: str
@@ -86,10 +69,25 @@ class FrontToFit:
     moved: bool
     back: SafeString
     jig: SafeString
-    gaps: tuple[tuple[BoundField, str], ...]
+    gaps: tuple[GapField, ...]
+    others: tuple[BoundField, ...]
+    state: FrontState
     recorded: Recorded | None
+    work: WorkOnFront | None
+    cut_to: str
+    cut_todo: str
     form: Form
     hung: str
+
+    @property
+    def is_off(self) -> bool:
+        """Whether what is not as planned is being said."""
+        return bool(self.form.errors) or self.state is TO_ADJUST
+
+    @property
+    def at_ends(self) -> bool:
+        """Whether something was measured at the ends of a side."""
+        return any(field.value() not in (None, "") for field in self.others)
 
 
 def elevation_of(schedule: Schedule, kitchen: Kitchen, label: str) -> SafeString:
@@ -99,16 +97,9 @@ def elevation_of(schedule: Schedule, kitchen: Kitchen, label: str) -> SafeString
     return SafeString(svg)
 
 
-def front_to_fit(
-    schedule: Schedule,
-    kitchen: Kitchen,
-    front: Front,
-    record: FitRecord | None,
-    now: str,
-    form: Form,
-    measure: str,
-) -> FrontToFit:
-    """Everything about one front; `now` is the fingerprint of the schedule."""
+def front_to_fit(at: AtFront, form: Form) -> FrontToFit:
+    """Everything about one front, and the form in which its fit is recorded."""
+    schedule, kitchen, front = at.schedule, at.kitchen, at.front
     fitting, unit = schedule.fitting(front.label), schedule.job.unit
     return FrontToFit(
         key=record_key(front.label),
@@ -118,17 +109,19 @@ def front_to_fit(
         two_people=needs_two_people(front),
         ends="".join(words for _, words in opening_ends(schedule, [front], unit)),
         opening=front.opening,
-        measure=measure,
+        measure=at.measure,
         lines=tuple(figures_of(front, fitting, kitchen)),
         holes=() if fitting is None else tuple(hole_places(front, fitting, unit)),
         moved=fitting is not None and any(each.moved for each in fitting.holes),
         back=_back(front, fitting, kitchen),
         jig=_jig(schedule, front, fitting),
-        gaps=tuple(
-            (form[f"gap_{side}"], _in_words(planned_gap(front, side, kitchen), unit))
-            for side in SIDES
-        ),
-        recorded=None if record is None else _recorded(front, record, kitchen, now),
+        gaps=tuple(_gap_field(form, front, side, kitchen) for side in SIDES),
+        others=tuple(form[f"gap_{name}"] for side in UPRIGHT for name in end_names(side)),
+        state=at.state,
+        recorded=recorded_of(at),
+        work=work_on(front, fitting, kitchen, at.ticks),
+        cut_to="" if at.cut is None else size(unit, at.cut.width, at.cut.height),
+        cut_todo=cut_todo(at.cut, front, kitchen),
         form=form,
     )
 
@@ -147,39 +140,10 @@ def record_key(label: str) -> str:
     return safe_id("record", label)
 
 
-def as_recorded(record: FitRecord | None) -> dict[str, Mm | str | None]:
-    """What a form to measure again starts from."""
-    if record is None:
-        return {}
-    return columns_of(from_row(FitFacts, record))
-
-
-def _recorded(front: Front, record: FitRecord, kitchen: Kitchen, now: str) -> Recorded:
-    facts = from_row(FitFacts, record)
-    planned = facts.planned.filled_from(planned_gaps(front, kitchen))
-    return Recorded(
-        record=record,
-        state="" if facts.state == DONE else facts.state,
-        gaps=tuple(_gap(side, planned, facts.gaps, kitchen.job.unit) for side in SIDES),
-        planned_then=facts.planned != Gaps(),
-        outdated=record.fingerprint != now,
-        another=not hangs_still(record.hung, front),
-    )
-
-
-def _gap(side: Side, planned: Gaps, measured: Gaps, unit: str) -> Gap:
-    off = [signed(error, unit) for error in errors_at(measured, planned, side)]
-    wanted, found = (
-        [show(figure, unit) for figure in gaps.figures(side)] for gaps in (planned, measured)
-    )
-    return Gap(side, *(_at_ends(side, figures) for figures in (wanted, found, off)))
-
-
-def _at_ends(side: Side, figures: Sequence[str]) -> str:
-    """One figure as it is; two with the ends at which they are."""
-    if len(figures) < 2:
-        return "".join(figures)
-    return ", ".join(f"{end} {figure}" for end, figure in zip(ENDS[side], figures, strict=True))
+def _gap_field(form: Form, front: Front, side: Side, kitchen: Kitchen) -> GapField:
+    planned, unit = planned_gap(front, side, kitchen), kitchen.job.unit
+    figure = "" if planned is None else show(planned.width, unit)
+    return GapField(form[f"gap_{side}"], _in_words(planned, unit), figure)
 
 
 def _in_words(planned: PlannedGap | None, unit: str) -> str:

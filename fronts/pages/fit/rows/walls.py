@@ -1,15 +1,36 @@
-"""A kitchen as the installer goes through it: cabinets by wall, and what is fitted of each."""
+"""A kitchen as the installer goes through it: cabinets by wall, and how each front stands."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+
+from django.urls import reverse
+from django.utils.safestring import SafeString
 
 from fronts.figures.findings import findings_of, places_at
 from fronts.figures.fronts import what
 from fronts.figures.sizes import size
 from fronts.models import FitRecord
-from fronts.rules.fits import DONE, hangs_still
+from fronts.pages.fit.rows.at_front import standing
+from fronts.pages.shared.drawn_walls import drawn_walls
+from fronts.rules.front_states import NOT_HUNG, FrontState
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Front, Schedule
+from fronts.selectors.snags import open_by_label
+from shopjobs.models import Job
+
+
+@dataclass(frozen=True, slots=True)
+class FrontRow:
+    """A front as the list says it: `a door, hinged left`, and how it stands."""
+
+    label: str
+    holds: str
+    state: FrontState
+
+    @property
+    def is_begun(self) -> bool:
+        """Whether somebody said how it stands."""
+        return self.state is not NOT_HUNG
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,44 +40,66 @@ class CabinetRow:
     label: str
     number: int | None
     about: str
-    holds: str
-    fronts: int
-    fitted: int
+    fronts: tuple[FrontRow, ...]
     stops: int
+
+    @property
+    def done(self) -> int:
+        """How many of its fronts are done."""
+        return sum(front.state.is_done for front in self.fronts)
+
+    @property
+    def problems(self) -> int:
+        """How many of its fronts are a problem."""
+        return sum(front.state.is_problem for front in self.fronts)
 
     @property
     def state(self) -> str:
         """How far it is, in words."""
         if not self.fronts:
             return "nothing to fit"
-        if self.fitted == self.fronts:
-            return "fitted"
-        return f"{self.fitted} of {self.fronts} fitted" if self.fitted else "not fitted"
+        if self.is_done:
+            return "done"
+        return f"{self.done} of {len(self.fronts)} done" if self.done else "not done"
 
     @property
-    def is_fitted(self) -> bool:
-        """Whether each of its fronts has been fitted."""
-        return 0 < self.fronts == self.fitted
+    def is_done(self) -> bool:
+        """Whether each of its fronts is done."""
+        return 0 < len(self.fronts) == self.done
 
 
 @dataclass(frozen=True, slots=True)
 class Wall:
-    """The cabinets of one wall, in the kitchen's order."""
+    """The cabinets of one wall, in the kitchen's order, and its drawing with how fronts stand."""
 
     name: str
     cabinets: tuple[CabinetRow, ...]
+    drawing: SafeString
 
 
 def walls_of(
+    job: Job,
     kitchen: Kitchen,
     schedule: Schedule,
     numbers: Mapping[str, int],
     records: Mapping[str, FitRecord],
 ) -> list[Wall]:
     """The walls in the order in which the kitchen names them; `numbers` by cabinet label."""
-    rows = {each.label: _row(each, schedule, numbers, records) for each in kitchen.cabinets}
+    states = {front.label: standing(records.get(front.label), front) for front in schedule.fronts}
+    cabinet_of = {front.label: front.cabinet for front in schedule.fronts}
+    rows = {each.label: _row(each, schedule, numbers, states) for each in kitchen.cabinets}
+
+    def link(label: str) -> str:
+        number = numbers.get(cabinet_of[label])
+        return "" if number is None else reverse("fronts:job-fit-cabinet", args=[job.pk, number])
+
+    drawn = drawn_walls(schedule, kitchen, link, states=states, snags=open_by_label(job))
     return [
-        Wall(name, tuple(rows[each.label] for each in kitchen.cabinets if each.wall == name))
+        Wall(
+            name,
+            tuple(rows[each.label] for each in kitchen.cabinets if each.wall == name),
+            drawn[name],
+        )
         for name in kitchen.wall_names
     ]
 
@@ -65,7 +108,7 @@ def _row(
     cabinet: Cabinet,
     schedule: Schedule,
     numbers: Mapping[str, int],
-    records: Mapping[str, FitRecord],
+    states: Mapping[str, FrontState],
 ) -> CabinetRow:
     fronts = schedule.fronts_of(cabinet.label)
     sizes = size(schedule.job.unit, cabinet.width, cabinet.height, cabinet.depth)
@@ -73,20 +116,13 @@ def _row(
         label=cabinet.label,
         number=numbers.get(cabinet.label),
         about=f"{cabinet.kind} cabinet, {sizes}",
-        holds="; ".join(_holds(fronts)),
-        fronts=len(fronts),
-        fitted=sum(_is_fitted(each, records) for each in fronts),
+        fronts=tuple(_fronts(fronts, states)),
         stops=len(findings_of(schedule, places_at(cabinet, fronts)).stops),
     )
 
 
-def _is_fitted(front: Front, records: Mapping[str, FitRecord]) -> bool:
-    """Whether the front has been fitted to the end, and is still the front that was."""
-    record = records.get(front.label)
-    return record is not None and record.state == DONE and hangs_still(record.hung, front)
-
-
-def _holds(fronts: Sequence[Front]) -> Iterator[str]:
+def _fronts(fronts: Sequence[Front], states: Mapping[str, FrontState]) -> Iterator[FrontRow]:
     """`a door, hinged left`; the cabinet's own name is not said again."""
     for front in fronts:
-        yield f"{front.label.removeprefix(f'{front.cabinet}.')} {what(front)}"
+        name = front.label.removeprefix(f"{front.cabinet}.")
+        yield FrontRow(front.label, f"{name} {what(front)}", states[front.label])

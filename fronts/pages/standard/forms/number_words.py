@@ -7,6 +7,7 @@ _LABELS = {
     "hole_diameter": "Mounting hole in the box, diameter",
     "slot_wider": "Jig slot is wider than the slide by",
     "slot_deeper": "Jig slot is deeper than the slide by",
+    "jig_play": "Jigs become one within this share of the holes’ play, %",
     "rear_clearance": "Kept free behind a slide",
     "wide_drawer": "Drawer front from this width takes two knobs",
     "asked_off_plan": "A size that is off the plan by more than this is asked about",

@@ -162,7 +162,8 @@ _PAGES = (
         "jigs", "Jigs, shims and foam tape",
         "What the shop cuts to hold a front in its place while it is screwed on.",
         (
-            _group("Jig", "ledge_thickness", "ledge_length", "slot_wider", "slot_deeper"),
+            _group("Jig", "ledge_thickness", "ledge_length", "slot_wider", "slot_deeper",
+                   "jig_play"),
             _group("Shim", "bottom_shim_length"),
             _group("Foam tape", "tape_width", "tape_thickness"),
         ),

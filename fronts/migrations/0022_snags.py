@@ -10,7 +10,7 @@ from django.db import migrations, models
 class Migration(migrations.Migration):
 
     dependencies = [
-        ('fronts', '0019_wall_photos'),
+        ('fronts', '0021_front_cuts'),
         ('shopjobs', '0007_what_went'),
         migrations.swappable_dependency(settings.AUTH_USER_MODEL),
     ]

@@ -1,0 +1,32 @@
+"""The job's cabinets by wall, and how their fronts stand."""
+
+from django.http import HttpResponse
+
+from fronts.pages.fit.rows.at_cabinet import cabinet_numbers
+from fronts.pages.fit.rows.walls import walls_of
+from fronts.pages.shared.job_view import job_view
+from fronts.rules.front_states import A_PROBLEM, DONE, NOT_HUNG, TO_ADJUST
+from fronts.selectors.kitchens import fit_records_of, placed_kitchen_of
+from fronts.selectors.schedules import schedule_for
+from shopjobs.access import SignedInRequest
+from shopjobs.models import Job
+from shopjobs.pages import render_page
+
+
+@job_view("measure", "GET", "HEAD")
+def job_fit(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Show the job's cabinets by wall, and how their fronts stand."""
+    kitchen = placed_kitchen_of(job)
+    schedule, records = schedule_for(job, kitchen), fit_records_of(job)
+    walls = walls_of(job, kitchen, schedule, cabinet_numbers(job), records)
+    rows = [row for wall in walls for row in wall.cabinets]
+    context = {
+        "job": job,
+        "step": "fit",
+        "walls": walls,
+        "states": (NOT_HUNG, TO_ADJUST, DONE, A_PROBLEM),
+        "done": sum(row.done for row in rows),
+        "problems": sum(row.problems for row in rows),
+        "fronts": sum(len(row.fronts) for row in rows),
+    }
+    return render_page(request, "fronts/fit/page.html", context)

@@ -1,0 +1,44 @@
+"""Cells of a wall's table that are gone on with while the one before is on its way."""
+
+import re
+
+import pytest
+from playwright.sync_api import Page, Route, expect
+
+from shopjobs.models import Revision
+from tests.browser.conftest import AT_A_DESK
+from tests.browser.test_wall_table import depths, run
+
+__all__ = ["run"]
+pytestmark = [pytest.mark.slow, AT_A_DESK]
+
+
+def test_a_block_stays_chosen_when_the_table_comes_anew(run: Page) -> None:
+    """As it does a moment after a cell was saved, while one goes on already."""
+    run.get_by_label("Depth of B1", exact=True).focus()
+    run.keyboard.press("Shift+ArrowDown")
+    with run.expect_response(re.compile(r"/jobs/\d+/")):
+        run.evaluate("htmx.trigger(document.body, 'job-drawn')")
+    expect(run.locator(".htmx-request")).to_have_count(0)
+    expect(run.locator("[data-chosen]")).to_have_count(2)
+    run.keyboard.press("Delete")
+    expect(run.locator("#cell-faults")).to_contain_text("B1, depth")
+
+
+def test_what_is_taken_back_before_the_answer_is_saved_too(run: Page) -> None:
+    """A cell says again what it said at first while its first change is on its way."""
+    depth = run.get_by_label("Depth of B1", exact=True)
+    said, kept, before = depth.input_value(), depths(), Revision.objects.count()
+    held: list[Route] = []
+    run.route(re.compile("/cells/"), lambda route: held.append(route), times=1)
+    for value in ("22", said):
+        depth.focus()
+        run.keyboard.type(value)
+        run.keyboard.press("Tab")
+    expect(run.locator("[data-waits]")).to_have_count(1)
+    run.wait_for_timeout(100)
+    held[0].continue_()
+    expect(run.locator("[data-waits]")).to_have_count(0)
+    expect(depth).to_have_value(said)
+    assert depths() == kept
+    assert Revision.objects.count() == before + 2
