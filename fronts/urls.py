@@ -10,6 +10,8 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("", include("fronts.pages.bought.urls")),
     path("", include("fronts.pages.on_site.urls")),
     path("", include("fronts.pages.fit.urls")),
+    path("", include("fronts.pages.snags.urls")),
+    path("", include("fronts.pages.sign_off.urls")),
     path("", include("fronts.pages.sheets.urls")),
     path("", include("fronts.pages.job_file.urls")),
     path("", include("fronts.pages.standard.urls")),

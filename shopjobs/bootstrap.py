@@ -23,8 +23,14 @@ from typing import NoReturn
 ROOT = Path(__file__).resolve().parent.parent
 VENV = ROOT / ".venv"
 STAMP = VENV / "installed.json"
-PINS = {"runtime": ROOT / ".ci" / "runtime.txt", "dev": ROOT / ".ci" / "constraints.txt"}
-"""What each group of packages consists of; those of the tests begin with the site's own."""
+PINS = {
+    "runtime": ROOT / ".ci" / "runtime.txt",
+    "s3": ROOT / ".ci" / "s3.txt",
+    "dev": ROOT / ".ci" / "constraints.txt",
+}
+"""What each group of packages consists of; each begins with the one before it."""
+S3 = "s3://"
+"""What begins the place for photos where that is a bucket of an S3 store."""
 OLDEST_PYTHON = (3, 11)
 
 PANGO_LIBRARIES = ("libpango-1.0.so.0", "libpangoft2-1.0.so.0", "libharfbuzz-subset.so.0")
@@ -49,7 +55,7 @@ def enter(arguments: Sequence[str]) -> None:
         )
     command = arguments[0] if arguments else "help"
     python = _environment()
-    _install(wanted_groups(command))
+    _install(wanted_groups(command, os.environ))
     if command in DRAWS_SHEETS:
         _ensure_pango()
     if command in TESTS:
@@ -63,9 +69,12 @@ def is_activated(prefix: str, base_prefix: str, environ: Mapping[str, str]) -> b
     return prefix != base_prefix or bool(environ.get("VIRTUAL_ENV"))
 
 
-def wanted_groups(command: str) -> tuple[str, ...]:
-    """Return which groups of packages a command needs."""
-    return ("runtime", "dev") if command in MEASURES_ITSELF else ("runtime",)
+def wanted_groups(command: str, environ: Mapping[str, str]) -> tuple[str, ...]:
+    """Return which groups of packages a command needs, where photos are kept so."""
+    if command in MEASURES_ITSELF:
+        return tuple(PINS)
+    in_s3 = environ.get("SHOPJOBS_UPLOADS", "").startswith(S3)
+    return ("runtime", "s3") if in_s3 else ("runtime",)
 
 
 def stamp_of(*pins: str) -> str:

@@ -6,8 +6,9 @@ from typing import Literal
 
 from django.db import DatabaseError
 
-Unsaved = Literal["busy", "full", "read_only"]
-"""Why nothing could be saved: somebody else is saving, there is no room, or nothing may change."""
+Unsaved = Literal["busy", "full", "read_only", "away"]
+"""Why nothing could be saved: somebody else is saving, there is no room, nothing may change, or
+the store of photos can't be reached."""
 
 _SQLITE: dict[int, Unsaved] = {
     sqlite3.SQLITE_BUSY: "busy",
@@ -29,6 +30,7 @@ _FILES: dict[int, Unsaved] = {
     errno.ENOSPC: "full",
     errno.EDQUOT: "full",
     errno.EROFS: "read_only",
+    errno.EHOSTUNREACH: "away",
 }
 
 

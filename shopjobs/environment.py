@@ -28,6 +28,7 @@ class Environment:
     database_url: str
     sqlite_synchronous: str
     uploads: str
+    s3_endpoint: str
     time_zone: str
     log: str
     mail_server: str
@@ -53,6 +54,7 @@ def read_environment(environ: Mapping[str, str], *, root: Path) -> Environment:
             environ, "SHOPJOBS_SQLITE_SYNCHRONOUS", ("NORMAL", "FULL"), usual="NORMAL"
         ),
         uploads=environ.get("SHOPJOBS_UPLOADS") or str(root / "var" / "uploads"),
+        s3_endpoint=environ.get("AWS_ENDPOINT_URL_S3") or environ.get("AWS_ENDPOINT_URL") or "",
         time_zone=_time_zone(environ),
         log=_one_of(environ, "SHOPJOBS_LOG", ("json", "text"), usual="json" if https else "text"),
         mail_server=environ.get("SHOPJOBS_MAIL_SERVER") or "smtp://localhost",

@@ -7,6 +7,8 @@ from collections.abc import Callable
 from pathlib import Path
 
 from django.conf import settings
+from django.core.files.storage import storages
+from django.core.files.storage.filesystem import FileSystemStorage
 from django.db import connection
 from django.http import HttpRequest, HttpResponseNotAllowed, JsonResponse
 from django.http.response import HttpResponseBase
@@ -81,6 +83,17 @@ def disk() -> None:
                 file.write(b"\0" * 4096)
         except OSError as failed:
             raise NotReadyError(f"{folder} takes no file: {failed.strerror}") from failed
+
+
+def photos() -> None:
+    """Ask the store of photos for an answer, where they lie in a bucket."""
+    storage = storages["default"]
+    if isinstance(storage, FileSystemStorage):
+        return
+    try:
+        storage.exists("readyz")
+    except OSError as failed:
+        raise NotReadyError(str(failed)) from failed
 
 
 def printing() -> None:

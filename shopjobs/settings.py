@@ -7,6 +7,7 @@ from shopjobs.database import database_settings
 from shopjobs.environment import read_environment
 from shopjobs.log_settings import log_settings
 from shopjobs.mail_server import mail_settings
+from shopjobs.uploads import uploads_folder, uploads_storage
 
 BASE_DIR = Path(__file__).resolve().parent.parent
 ENVIRONMENT = read_environment(os.environ, root=BASE_DIR)
@@ -104,8 +105,9 @@ FILE_UPLOAD_MAX_MEMORY_SIZE = 4 * 1024 * 1024
 DATA_UPLOAD_MAX_NUMBER_FIELDS = 4000
 DATA_UPLOAD_MAX_NUMBER_FILES = 10
 
-# Photos lie beside the database, never below the site's own files: pages hand them out.
-MEDIA_ROOT = ENVIRONMENT.uploads
+# Photos lie beside the database, never below the site's own files, or in a bucket of an S3
+# store: pages hand them out.
+MEDIA_ROOT = uploads_folder(ENVIRONMENT)
 
 STATIC_URL = "static/"
 STATICFILES_DIRS = [BASE_DIR / "static"]
@@ -116,7 +118,7 @@ STATIC_ROOT = COLLECTED if ENVIRONMENT.https else None
 WHITENOISE_USE_FINDERS = not ENVIRONMENT.https
 WHITENOISE_KEEP_ONLY_HASHED_FILES = True
 STORAGES = {
-    "default": {"BACKEND": "django.core.files.storage.FileSystemStorage"},
+    "default": uploads_storage(ENVIRONMENT),
     "staticfiles": {
         "BACKEND": "shopjobs.static_files.CollectedFiles",
         "OPTIONS": {"location": COLLECTED},
@@ -127,6 +129,7 @@ STORAGES = {
 READY_CHECKS = (
     ("database", "shopjobs.health.database"),
     ("disk", "shopjobs.health.disk"),
+    ("photos", "shopjobs.health.photos"),
     ("printing", "shopjobs.health.printing"),
     ("queue", "shopjobs.queue_health.queue"),
 )
@@ -140,6 +143,9 @@ TASK_KINDS = {
 
 # What a job consists of beside its own facts, in words, for whoever deletes it.
 JOB_CONTENTS = "fronts.selectors.job_contents.job_contents"
+
+# What is still to be settled of jobs, in words, for whoever looks at their list.
+JOBS_TO_SETTLE = "fronts.selectors.snags.open_snags_by_job"
 
 # What a new shop, or one without jobs whose unit changes, is given of numbers of its own.
 SHOP_STARTER = "fronts.services.shop_start.shop_start"

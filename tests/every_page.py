@@ -8,7 +8,10 @@ from django.urls import NoReverseMatch, URLPattern, URLResolver, get_resolver, r
 
 from fronts.models import DoorOnHand, Opening
 from fronts.pages.standard.forms.short_pages import SHORT_PAGES
+from fronts.rules.snags import SnagFacts
+from fronts.services.snags import snag_raise
 from shopjobs.models import Job, Person
+from tests.factories import NOW
 
 
 def addresses(patterns: list[URLPattern | URLResolver]) -> Iterator[URLPattern]:
@@ -26,10 +29,12 @@ def every_page(client: Client, job: Job, owner: Person) -> Iterator[tuple[str, s
     door = DoorOnHand.objects.filter(job=job).first()
     if drawer is None or door is None:
         raise ValueError("the job has no drawer, or no door on hand")
+    facts = SnagFacts("job", "paint on the floor")
+    snag = snag_raise(job=job, facts=facts, by=owner, at=NOW)
     known: dict[str, Any] = {
         "job_id": job.pk, "cabinet_id": drawer.cabinet_id, "opening_id": drawer.pk, "index": 0,
         "page": "doors", "kind": "hinges", "size": "width_top", "topic": next(iter(SHORT_PAGES)),
-        "key": door.pk, "cabinet_kind": "base", "person_id": owner.pk,
+        "key": door.pk, "snag_id": snag.pk, "cabinet_kind": "base", "person_id": owner.pk,
     }  # fmt: skip
     for address in addresses(get_resolver().url_patterns):
         if not address.pattern.converters.keys() <= known.keys():

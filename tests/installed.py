@@ -4,12 +4,12 @@ import re
 import sys
 from collections.abc import Mapping
 from importlib.metadata import distributions
-from pathlib import Path
 
 from packaging.requirements import Requirement
 from packaging.utils import canonicalize_name
 
-CI = Path(__file__).resolve().parents[1] / ".ci"
+from shopjobs.bootstrap import PINS
+
 OF_ITS_OWN = frozenset({"pip", "setuptools"})
 """What Python itself puts into a new virtual environment, of the version that it brings."""
 
@@ -42,7 +42,7 @@ def differences(pins: Mapping[str, str], there: Mapping[str, str]) -> list[str]:
 
 def main() -> None:
     """Compare this environment with the pins of the site and of its tests."""
-    pins = wanted(*((CI / name).read_text("utf-8") for name in ("runtime.txt", "constraints.txt")))
+    pins = wanted(*(file.read_text("utf-8") for file in PINS.values()))
     there: dict[str, str] = {canonicalize_name(one.name): one.version for one in distributions()}
     told = differences(pins, there)
     print("\n".join(told) or f"{len(pins)} packages, each as it is pinned")

@@ -12,19 +12,21 @@ from django.urls import URLPattern, URLResolver, reverse
 
 from fronts import urls
 from fronts.jobfile import read
-from fronts.models import DoorOnHand, Opening, ShopNumber
+from fronts.models import DoorOnHand, Opening, ShopNumber, Snag
 from fronts.pages.standard.forms.short_pages import SHORT_PAGES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.practice import PRACTICE
 from fronts.rules.schedule import schedule
+from fronts.rules.snags import SnagFacts
 from fronts.rules.standards import COMMON_STOCK
 from fronts.services.imports import job_import
+from fronts.services.snags import snag_raise
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Shop
 from tests.dom import dom
-from tests.factories import NOW, CabinetFactory, JobFactory, ShopFactory
+from tests.factories import NOW, CabinetFactory, JobFactory, PersonFactory, ShopFactory
 from tests.kitchen_files import SAMPLES
 from tests.own_ways import own_boxes, own_hardware, own_numbers, own_ways
 from tests.pages.kitchens import furnish
@@ -51,8 +53,10 @@ def our_shop(request: pytest.FixtureRequest, their_shop: Shop, shop: Shop) -> Sh
 
 @pytest.fixture
 def our_job(our_shop: Shop, job: Job) -> Job:
-    """A kitchen of ours."""
+    """A kitchen of ours, with a snag."""
     furnish(job)
+    facts = SnagFacts("job", "paint on the floor")
+    snag_raise(job=job, facts=facts, by=PersonFactory.create(shop=our_shop), at=NOW)
     return job
 
 
@@ -85,6 +89,7 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "page": "doors",
         "kind": "hinges",
         "cabinet_kind": "base",
+        "snag_id": Snag.objects.get(job=job).pk,
         "key": DoorOnHand.objects.get(job=job).pk,
     }
     pages = {}
@@ -109,7 +114,7 @@ def test_no_page_shows_another_shops_values(
     assert pages_of(our_job, signed_in(owner)) == before
     assert {"shop-standard", "job-measure", "job-stock", "job-standard", "job-order"} <= set(before)
     assert {"shop-hardware", "job-hardware", "shop-items-csv", "job-boxes"} <= set(before)
-    assert {"job-what-if", "job-suited"} <= set(before)
+    assert {"job-what-if", "job-suited", "job-snags", "snag", "job-sign-off"} <= set(before)
 
 
 def test_no_schedule_follows_another_shops_values(our_job: Job, their_shop: Shop) -> None:

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from types import MappingProxyType
 
 from fronts.drawings.dimension import Chain, Piece, dimension_chain
 from fronts.drawings.drawing import SCREEN, Drawing, Ink
@@ -18,6 +19,7 @@ from fronts.drawings.front_marks import (
 from fronts.drawings.gaps import draw_gaps, gaps_between
 from fronts.drawings.lettering import shortened, text_width
 from fronts.drawings.scale import Scale, fitted
+from fronts.drawings.snag_sign import beside_name, draw_snag_sign, snag_sign_at
 from fronts.drawings.svg import Px, safe_id
 from fronts.drawings.wall_things import draw_thing, things_on_wall
 from fronts.rules.front_states import FrontState
@@ -26,12 +28,15 @@ from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.results import Front, Schedule
 from fronts.rules.runs import Placed, is_solid, runs_of, stood
+from fronts.rules.snags import NO_SNAGS, OpenSnags
 from fronts.rules.stopped_fronts import stopped_fronts
 from fronts.rules.thing_kinds import Run
 
 _MARGIN: Px = 12_00
 _ROW: Px = 14_00
 _LEADING: Px = 5_00
+_INSIDE: Px = 4_00
+"""So far inside a front the sign of its snags stands."""
 _UNIT = {"in": "inches", "mm": "millimetres"}
 _MOST_LEVELS = 8
 """More heights than this in one chain are no help; then only the whole height is given."""
@@ -52,6 +57,7 @@ class Sheet:
     is_narrow: bool = False
 
 
+NONE_OPEN: Mapping[str, OpenSnags] = MappingProxyType({})
 PAGE = Sheet()
 """For the job's page: grows sideways rather than becoming too small to read."""
 NO_STATES: Mapping[str, FrontState] = {}
@@ -69,11 +75,13 @@ def wall_elevation(
     ink: Ink = SCREEN,
     sheet: Sheet = PAGE,
     ids: str = "front",
+    snags: Mapping[str, OpenSnags] = NONE_OPEN,
     states: Mapping[str, FrontState] = NO_STATES,
 ) -> str:
     """The wall as an `<svg>`; `links` gives the address that a front's label leads to.
 
     `ids` is what the ids of fronts begin with: a page that draws a wall twice has two of it.
+    `snags` are those that are open, by the labels of fronts and cabinets.
     `states` says how fronts stand, by their labels, where that is to be drawn.
     """
     kitchen = stood(kitchen)
@@ -93,11 +101,14 @@ def wall_elevation(
             draw_thing(drawing, scale, thing, place, sheet.letters)
     _floor(drawing, scale, spans)
     stopped = stopped_fronts(schedule)
-    unsized = _fronts(drawing, scale, fronts, stopped, unit, links, sheet.letters, ids, states)
+    unsized = _fronts(
+        drawing, scale, fronts, stopped, unit, links, sheet.letters, ids, states, snags
+    )
     gaps = gaps_between(fronts, kitchen.practice.filler)
     draw_gaps(drawing, scale, gaps, unit=unit, size=sheet.letters.figure)
     for front in fronts:
         draw_hand(drawing, scale, front)
+    _names(drawing, scale, cabinets, sheet.letters.figure, snags)
     _dimensions(drawing, scale, cabinets, spans, unit, sheet.letters.figure)
     say_sizes = _sizes_below if sheet.is_narrow else _sizes_beside
     say_sizes(drawing, unsized, unit, sheet.letters.figure)
@@ -154,13 +165,14 @@ def _fronts(
     letters: Letters,
     ids: str,
     states: Mapping[str, FrontState],
+    snags: Mapping[str, OpenSnags],
 ) -> list[Front]:
     """Every front with its name; those that have no room for their size."""
     unsized: list[Front] = []
     for front in fronts:
         stop = front.label in stopped
-        state = states.get(front.label)
-        said = _said(front, unit, stop=stop) + (f", {state.says}" if state else "")
+        state, open_here = states.get(front.label), snags.get(front.label, NO_SNAGS)
+        said = _said(front, unit, open_here, stop=stop) + (f", {state.says}" if state else "")
         kind = f"front front-{front.kind}" + (" front-stop" if stop else "")
         drawing.opened("g", {"id": safe_id(ids, front.label), "class": kind})
         if links is not None:
@@ -169,6 +181,8 @@ def _fronts(
         area = front_area(scale, front)
         if state is not None:
             draw_state(drawing, area, state)
+        if open_here.count:
+            draw_snag_sign(drawing, area.grown(-_INSIDE), open_here)
         if not name_front(drawing, area, front, unit=unit, letters=letters, stopped=stop):
             unsized.append(front)
         if links is not None:
@@ -204,12 +218,13 @@ def _size_of(front: Front, unit: str) -> str:
     return f"{front.label}: {show(front.width, unit)} × {show(front.height, unit)}"
 
 
-def _said(front: Front, unit: str, *, stop: bool) -> str:
+def _said(front: Front, unit: str, snags: OpenSnags, *, stop: bool) -> str:
     """What a front's link is called: what stands on it, in that order, and what is drawn."""
     at = "at the " if front.hinged in ("top", "bottom") else ""
     hand = f", hinged {at}{front.hinged}" if front.hinged else ""
     size = f"{show(front.width, unit)} × {show(front.height, unit)}"
-    return f"{front.label} {size} {name_of(front.kind)}{hand}" + (
+    wrong = f", {snags.words}" if snags.count else ""
+    return f"{front.label} {size} {name_of(front.kind)}{hand}{wrong}" + (
         " — stop, do not cut" if stop else ""
     )
 
@@ -217,7 +232,6 @@ def _said(front: Front, unit: str, *, stop: bool) -> str:
 def _dimensions(
     drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], spans: _Spans, unit: str, size: Px
 ) -> None:
-    _names(drawing, scale, cabinets, size)
     bounds = drawing.bounds()
     below = bounds.bottom + _ROW
     if spans["floor"]:
@@ -234,13 +248,22 @@ def _dimensions(
     dimension_chain(drawing, chain, _heights(scale, cabinets, unit))
 
 
-def _names(drawing: Drawing, scale: Scale, cabinets: Sequence[Cabinet], size: Px) -> None:
+def _names(
+    drawing: Drawing,
+    scale: Scale,
+    cabinets: Sequence[Cabinet],
+    size: Px,
+    snags: Mapping[str, OpenSnags],
+) -> None:
     """Each cabinet's label: under the floor where it stands, over it where it hangs."""
     for each in cabinets:
         area = scale.area(each.left, each.y, each.width, each.height)
         y = area.top - size if CABINET_KINDS[each.kind].hangs else scale.y(Mm(0)) + size
         name = shortened(each.label, size, area.width - 4_00, bold=True)
         drawing.text(area.middle[0], y, name, size, bold=True, kind="cabinet")
+        if each.label in snags:
+            at = beside_name(area.middle[0], y, name, size)
+            snag_sign_at(drawing, *at, snags[each.label])
 
 
 def _widths(scale: Scale, spans: Sequence[tuple[Mm, Mm]], unit: str) -> list[Piece]:

@@ -10,12 +10,13 @@ An entry of `checks` says `item`, `need`, `at`, `by`, `note` and `fingerprint`; 
 alone it stood on the list when somebody began to go through it, and nobody has checked it.
 
 An entry of `receipts` says `front`, `at`, `by`, `note`, `called` and `gone` likewise, and in
-`came` what its maker was told of a bought front that came.
+`came` what its maker was told of a bought front that came. Of `snags`, see `snags_json`.
 """
 
 from fronts.jobfile import sizes, values
 from fronts.jobfile.json_text import Keys
 from fronts.jobfile.reader import Place, Record
+from fronts.jobfile.snags_json import snags
 from fronts.jobfile.stated import keys_of, stated, thing
 from fronts.rules.bought_results import BoughtFront
 from fronts.rules.fits import ENDS, FitFacts, Gaps, RecordedFit, end_names
@@ -34,7 +35,7 @@ from fronts.rules.limits import (
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
 
-KEYS = ("fits", "checks", "receipts")
+KEYS = ("fits", "checks", "receipts", "snags")
 LONGEST_FINGERPRINT = 64
 _FIT_KEYS = (
     "front", "at", "by", "state", "gaps", "planned", "was", "note",
@@ -55,7 +56,7 @@ def records(root: Record, kitchen: Kitchen) -> Records:
     fits = [_fit(Record(place, _FIT_KEYS), fronts) for place in root.entries("fits", MOST_FITS)]
     places = root.entries("receipts", MOST_FRONTS_IN_ALL)
     receipts = [_receipt(Record(place, _RECEIPT_KEYS), fronts) for place in places]
-    return Records(tuple(fits), tuple(_checks(root)), tuple(receipts))
+    return Records(tuple(fits), tuple(_checks(root)), tuple(receipts), snags(root, kitchen))
 
 
 def _labels(kitchen: Kitchen) -> frozenset[str]:

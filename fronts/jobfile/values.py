@@ -123,6 +123,11 @@ def moment(place: Place) -> datetime | None:
     return None
 
 
+def moment_said(moment: datetime) -> str:
+    """A moment as ISO 8601 writes it, in UTC."""
+    return moment.astimezone(UTC).isoformat().replace("+00:00", "Z")
+
+
 def day(place: Place) -> date | None:
     """A date as ISO 8601 writes it in full."""
     if isinstance(place.value, str) and _DAY.fullmatch(place.value):

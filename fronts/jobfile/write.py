@@ -1,11 +1,13 @@
 """A kitchen and its records to a job file: what `read_job` takes back exactly."""
 
 import json
-from datetime import UTC, date, datetime
+from datetime import date
 from typing import Any, TypeAlias
 
 from fronts.jobfile import boxes, items, shop_tables
 from fronts.jobfile.read import VERSION
+from fronts.jobfile.snags_json import snag_said
+from fronts.jobfile.values import moment_said
 from fronts.rules import lengths
 from fronts.rules.box_facts import USUAL_BOXES, BoxesMadeOf
 from fronts.rules.fact_kinds import Declared, Number
@@ -109,17 +111,19 @@ class _Writer:
         return said
 
     def records(self, records: Records) -> dict[str, Json]:
-        """Records of fit, order checks and what came, each key where there are any."""
+        """Records of fit, order checks, what came and snags, each key where there are any."""
         fits: list[Json] = [self.fit(fit) for fit in records.fits]
         checks: list[Json] = [self.check(check) for check in records.checks]
         came: list[Json] = [self.receipt(one) for one in records.receipts]
-        return {**_said("fits", fits), **_said("checks", checks), **_said("receipts", came)}
+        snags: list[Json] = [snag_said(snag) for snag in records.snags]
+        said = {"fits": fits, "checks": checks, "receipts": came, "snags": snags}
+        return {key: entries for key, entries in said.items() if entries}
 
     def fit(self, fit: RecordedFit) -> Json:
         facts = fit.facts
         return {
             "front": fit.front,
-            "at": _moment(fit.at),
+            "at": moment_said(fit.at),
             **_said("by", fit.by),
             "state": facts.state,
             **_said("gaps", self.gaps(facts.gaps)),
@@ -156,7 +160,7 @@ class _Writer:
         return {
             "item": check.facts.item,
             "need": check.facts.need,
-            "at": _moment(check.at),
+            "at": moment_said(check.at),
             **_said("by", check.by),
             **_said("note", check.facts.note),
             **_said("fingerprint", check.fingerprint),
@@ -166,7 +170,7 @@ class _Writer:
         facts = receipt.facts
         return {
             "front": receipt.front,
-            "at": _moment(receipt.at),
+            "at": moment_said(receipt.at),
             **_said("by", receipt.by),
             "came": self.thing(facts.front),
             **_said("note", facts.note),
@@ -218,8 +222,3 @@ def _says_nothing(fact: Fact, value: Any) -> bool:
 def _said(key: str, value: Json) -> dict[str, Json]:
     """The key with its value; nothing where there is nothing to say."""
     return {key: value} if value else {}
-
-
-def _moment(moment: datetime) -> str:
-    """As ISO 8601 writes it, in UTC."""
-    return moment.astimezone(UTC).isoformat().replace("+00:00", "Z")

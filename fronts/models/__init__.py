@@ -19,10 +19,11 @@ from fronts.models.items import (
 from fronts.models.openings import Opening
 from fronts.models.order_lists import OrderList
 from fronts.models.orders import OrderCheck
-from fronts.models.photos import WallPhoto
+from fronts.models.photos import SnagPhoto, WallPhoto
 from fronts.models.receipts import FrontReceipt
 from fronts.models.saved_faces import SavedFace
 from fronts.models.sheet_sets import SheetFile, SheetSet
+from fronts.models.snags import Snag
 from fronts.models.standard import JobStandard, KindStandard, ShopStandard
 from fronts.models.stock import ShopNumber, Stock
 from fronts.models.walls import Thing, Wall
@@ -34,6 +35,6 @@ __all__ = [
     "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
     "KindStandard", "LiftItem",
     "Opening", "OrderCheck", "OrderList", "PlanState", "SavedFace", "SheetFile", "SheetSet",
-    "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Stock", "Thing", "Wall", "WallPhoto",
-    "WorkTick",
+    "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Snag", "SnagPhoto", "Stock",
+    "Thing", "Wall", "WallPhoto", "WorkTick",
 ]  # fmt: skip

@@ -1,4 +1,4 @@
-"""Photos of the walls, taken on site."""
+"""Photos taken on site: of the walls, and of snags."""
 
 import secrets
 from typing import Any
@@ -6,22 +6,22 @@ from typing import Any
 from django.db import models
 
 from fronts.facts import WordsField
+from fronts.models.snags import Snag
 from fronts.rules.limits import LONGEST_LABEL
+from shopjobs.models import Job
 
 
 def _place(photo: Any, _: str) -> str:
     """Where its file lies: by shop and job, under a name that nobody can guess."""
-    return f"photos/{photo.job.shop_id}/{photo.job_id}/{secrets.token_hex(12)}.jpg"
+    return f"photos/{photo.job.shop_id}/{photo.job.pk}/{secrets.token_hex(12)}.jpg"
 
 
-class WallPhoto(models.Model):
-    """One photo; `wall` is the wall's name as it was then.
+class Photo(models.Model):
+    """One photo of a `job`.
 
     A deleted photo's file stays for as long as the deletion can be taken back.
     """
 
-    job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
-    wall = WordsField(max_length=LONGEST_LABEL)
     image = models.FileField(upload_to=_place)
     taken_at = models.DateTimeField()
     taken_by = models.ForeignKey(
@@ -29,7 +29,39 @@ class WallPhoto(models.Model):
     )
 
     class Meta:
+        abstract = True
         verbose_name = "photo"
 
+
+class WallPhoto(Photo):
+    """A photo of a wall; `wall` is the wall's name as it was then."""
+
+    job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
+    wall = WordsField(max_length=LONGEST_LABEL)
+
     def __str__(self) -> str:
-        return f"Photo of wall {self.wall}"
+        return f"Photo of {self.of}"
+
+    @property
+    def of(self) -> str:
+        """What is seen on it: `wall North`."""
+        return f"wall {self.wall}"
+
+
+class SnagPhoto(Photo):
+    """A photo of a snag."""
+
+    snag = models.ForeignKey(Snag, on_delete=models.CASCADE, related_name="photos")
+
+    def __str__(self) -> str:
+        return f"Photo of {self.of}"
+
+    @property
+    def job(self) -> Job:
+        """The snag's job."""
+        return self.snag.job
+
+    @property
+    def of(self) -> str:
+        """What is seen on it: `the snag on front B1.a`."""
+        return f"the snag on {self.snag.on}"

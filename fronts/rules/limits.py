@@ -26,6 +26,12 @@ MOST_KG = Fraction(1000)
 COARSEST_STEP = INCH
 MOST_FITS = 100_000
 MOST_CHECKS = 5000
+MOST_SNAGS = 400
+"""On one job; all of them stand on one page."""
+MOST_PHOTOS = 200
+"""Of a job's walls."""
+MOST_SNAG_PHOTOS = 12
+"""Of one snag."""
 MOST_NEEDED = 1_000_000
 """Of one item of hardware."""
 

@@ -1,4 +1,4 @@
-"""What people put their names to on a job: how fronts fitted, what the order needs, what came."""
+"""What people put their names to on a job: fits, checks of the order, what came, snags."""
 
 from dataclasses import dataclass
 from datetime import datetime
@@ -8,6 +8,7 @@ from fronts.rules.fact_kinds import Count, Label, Text
 from fronts.rules.fits import RecordedFit
 from fronts.rules.limits import LONGEST_ITEM, LONGEST_NOTE, MOST_NEEDED
 from fronts.rules.receipts import RecordedReceipt
+from fronts.rules.snags import RecordedSnag
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +41,7 @@ class Records:
     fits: tuple[RecordedFit, ...] = ()
     checks: tuple[RecordedCheck, ...] = ()
     receipts: tuple[RecordedReceipt, ...] = ()
+    snags: tuple[RecordedSnag, ...] = ()
 
 
 NO_RECORDS = Records()

@@ -11,6 +11,7 @@ from fronts.models import (
     FrontReceipt,
     Opening,
     OrderCheck,
+    Snag,
 )
 from shopjobs.models import Job
 
@@ -31,6 +32,7 @@ def job_contents(job: Job) -> list[str]:
         ("bought front checked off", "bought fronts checked off"): FrontReceipt.objects.filter(
             job=job
         ),
+        ("snag", "snags"): Snag.objects.filter(job=job),
         ("cutting plan", "cutting plans"): CutPlan.objects.filter(job=job),
     }
     counted = ((several.count(), names) for names, several in rows.items())

@@ -7,8 +7,10 @@ from fronts.models import FitRecord, OrderCheck, OrderList
 from fronts.rules.fits import FitFacts, RecordedFit
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
+from fronts.rules.snags import RecordedSnag, SnagDone, SnagFacts
 from fronts.selectors.kitchens import front_keys_of
 from fronts.selectors.receipts import receipts_of
+from fronts.selectors.snags import snags_of
 from shopjobs.models import Job
 from shopjobs.selectors import names_in
 
@@ -17,13 +19,14 @@ Called = dict[int | None, str]
 
 
 def records_of(job: Job) -> Records:
-    """Every record of fit and bought front, the oldest first, and the hardware list as it is."""
+    """Every record of fit, bought front and snag, the oldest first, and the hardware list."""
     names = names_in(job.shop)
     called: Called = {key: label for label, key in front_keys_of(job).items()}
     return Records(
         fits=tuple(_fits(job, called, names)),
         checks=tuple(_checks(job, names)),
         receipts=tuple(_receipts(job, called, names)),
+        snags=tuple(_snags(job, called, names)),
     )
 
 
@@ -69,6 +72,23 @@ def _receipts(job: Job, called: Called, names: dict[int, str]) -> Iterable[Recor
             by=_name(row.checked_by_id, row.by, names),
             facts=from_row(ReceiptFacts, row),
             gone=gone,
+        )
+
+
+def _snags(job: Job, called: Called, names: dict[int, str]) -> Iterable[RecordedSnag]:
+    for row in snags_of(job):
+        done = None
+        if row.done_at is not None:
+            done = SnagDone(row.done_at, _name(row.done_by_id, row.settled_by, names))
+        yield RecordedSnag(
+            facts=from_row(SnagFacts, row),
+            at=row.raised_at,
+            changed=row.changed_at,
+            by=_name(row.raised_by_id, row.by, names),
+            front=called.get(row.front_id, ""),
+            cabinet=row.cabinet.label if row.cabinet else "",
+            who=_name(row.assigned_to_id, row.who, names),
+            done=done,
         )
 
 

@@ -108,7 +108,7 @@ def capability_for(revision: Revision, person: Person) -> Capability:
         return "people" if tables & {"shopjobs.person"} else "standard"
     if tables <= {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}:
         return "order"
-    if tables <= {"fronts.fitrecord"}:
+    if tables <= {"fronts.fitrecord", "fronts.snag", "fronts.snagphoto"}:
         return "fit"
     if "shopjobs.job" in tables:
         return "jobs"

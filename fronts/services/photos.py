@@ -1,16 +1,19 @@
-"""Photos of a job's walls: added, taken away, and brought back with the step."""
+"""Photos of a job: added, taken away, and brought back with the step."""
 
+from collections.abc import Sequence
 from datetime import datetime
+from typing import TypeVar
 
 from django.core.exceptions import ValidationError
 from django.core.files.base import ContentFile
 
-from fronts.models import WallPhoto
+from fronts.models import Snag, SnagPhoto, WallPhoto
+from fronts.rules.limits import MOST_PHOTOS, MOST_SNAG_PHOTOS
 from fronts.services.saving import checked, job_told, saved
 from shopjobs.models import Job, Person
 from shopjobs.services.recording import deleted, recorded
 
-MOST_PHOTOS = 200
+Taken = TypeVar("Taken", WallPhoto, SnagPhoto)
 
 
 @recorded
@@ -20,17 +23,38 @@ def photo_add(
     """Keep a photo of a wall; `picture` is a JPEG as pages make it."""
     if WallPhoto.objects.filter(job=job).count() >= MOST_PHOTOS:
         raise ValidationError({"image": f"A job has {MOST_PHOTOS} photos at most."})
-    image = ContentFile(picture, name="photo.jpg")
-    photo = WallPhoto(job=job, wall=wall, image=image, taken_at=at, taken_by=by)
+    photo = WallPhoto(job=job, wall=wall, image=_file(picture), taken_at=at, taken_by=by)
     checked(photo)
-    saved(photo)
-    job_told(job=job, text=f"Took a photo of wall {wall}", by=by, at=at)
-    return photo
+    return _kept(photo)
 
 
 @recorded
-def photo_delete(*, photo: WallPhoto, at: datetime, by: Person | None = None) -> None:
+def snag_photos_add(
+    *, snag: Snag, pictures: Sequence[bytes], at: datetime, by: Person | None = None
+) -> Snag:
+    """Keep photos of a snag, each a JPEG as pages make it; the snag has all of them then."""
+    there = SnagPhoto.objects.filter(snag=snag).count()
+    if there + len(pictures) > MOST_SNAG_PHOTOS:
+        raise ValidationError({"image": f"A snag has {MOST_SNAG_PHOTOS} photos at most."})
+    for picture in pictures:
+        _kept(SnagPhoto(snag=snag, image=_file(picture), taken_at=at, taken_by=by))
+    return snag
+
+
+@recorded
+def photo_delete(*, photo: WallPhoto | SnagPhoto, at: datetime, by: Person | None = None) -> None:
     """Take a photo away; its file stays while the step can be taken back."""
-    job, wall = photo.job, photo.wall
+    job, of = photo.job, photo.of
     deleted([photo])
-    job_told(job=job, text=f"Deleted a photo of wall {wall}", by=by, at=at)
+    job_told(job=job, text=f"Deleted a photo of {of}", by=by, at=at)
+
+
+def _file(picture: bytes) -> ContentFile[bytes]:
+    return ContentFile(picture, name="photo.jpg")
+
+
+def _kept(photo: Taken) -> Taken:
+    saved(photo)
+    text = f"Took a photo of {photo.of}"
+    job_told(job=photo.job, text=text, by=photo.taken_by, at=photo.taken_at)
+    return photo

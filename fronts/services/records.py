@@ -12,6 +12,7 @@ from fronts.selectors.kitchens import front_keys_of
 from fronts.services.order_lists import items_stand
 from fronts.services.recorded_names import Who, named
 from fronts.services.recorded_receipts import receipts_add
+from fronts.services.recorded_snags import SnagStood, snags_add, snags_stood
 from fronts.services.saving import checked_at, enter, saved
 from shopjobs.models import Job
 from shopjobs.selectors import keys_by_name
@@ -33,9 +34,10 @@ class Recorded:
 
     fits: Mapping[int, str]
     receipts: Mapping[int, str]
+    snags: Mapping[int, SnagStood]
 
 
-NOTHING_RECORDED = Recorded({}, {})
+NOTHING_RECORDED = Recorded({}, {}, {})
 
 
 def fronts_recorded(job: Job) -> Recorded:
@@ -46,7 +48,7 @@ def fronts_recorded(job: Job) -> Recorded:
         rows = table._default_manager.filter(job=job, front__isnull=False)
         return {key: called[front] for key, front in rows.values_list("pk", "front_id")}
 
-    return Recorded(of(FitRecord), of(FrontReceipt))
+    return Recorded(of(FitRecord), of(FrontReceipt), snags_stood(job))
 
 
 def records_add(*, job: Job, records: Records, before: Recorded) -> None:
@@ -59,6 +61,7 @@ def records_add(*, job: Job, records: Records, before: Recorded) -> None:
     _add_fits(job, records.fits, people, before.fits)
     _add_checks(job, records.checks, people)
     receipts_add(job, records.receipts, people, before.receipts)
+    snags_add(job, records.snags, people, before.snags)
 
 
 def _add_fits(

@@ -19,6 +19,7 @@ from fronts.sheets import (
     jigs,
     labels,
     set_up,
+    sign_off,
     templates,
 )
 from fronts.sheets.merged import merged
@@ -35,7 +36,8 @@ FITTINGS_TOGETHER = "fitting-all.pdf"
 class Sheet:
     """A kind of sheet: its key in addresses, its name in files, the words of its link.
 
-    `is_there` says whether a job has it: every job, where nothing else is said.
+    `is_there` says whether a job has it: every job, where nothing else is said. What shows
+    records is of the moment, and none of the printed set.
     """
 
     key: str
@@ -43,6 +45,7 @@ class Sheet:
     words: str
     content: Callable[[SheetSource], str]
     needs_plan: bool = False
+    needs_records: bool = False
     is_there: Callable[[SheetSource], bool] = lambda _: True
 
 
@@ -73,6 +76,7 @@ SHEETS: Mapping[str, Sheet] = MappingProxyType(
             Sheet("labels", "labels", "Labels for the parts", labels.content),
             Sheet("set-up", "set-up", "Set-up and order of cabinets", set_up.content),
             Sheet(FITTING, "fitting sheets", "All fitting sheets", fitting.content),
+            Sheet("sign-off", "sign-off", "Sign-off", sign_off.content, needs_records=True),
         )
     }
 )  # fmt: skip
@@ -87,7 +91,7 @@ def every_printout(source: SheetSource) -> Iterator[Printout]:
     for sheet in SHEETS.values():
         if sheet.key == FITTING:
             yield from _fittings(source)
-        elif sheet.is_there(source):
+        elif sheet.is_there(source) and not sheet.needs_records:
             yield Printout(f"{_plain(sheet.name)}.pdf", partial(sheet.content, source))
 
 

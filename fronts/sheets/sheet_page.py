@@ -11,6 +11,7 @@ from fronts.cutting.model import Plan
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.merged_jigs import JigPlan, merged_jigs
+from fronts.rules.records import NO_RECORDS, Records
 from fronts.rules.results import Schedule
 from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule
@@ -30,12 +31,16 @@ class CutPlanSource:
 
 @dataclass(frozen=True)
 class SheetSource:
-    """A kitchen, its schedule, and the day on which that is printed."""
+    """A kitchen, its schedule, and the day on which that is printed.
+
+    `records` are what people recorded on its job, for a sheet that needs them.
+    """
 
     kitchen: Kitchen
     schedule: Schedule
     printed: date
     plan: CutPlanSource | None = None
+    records: Records = NO_RECORDS
 
     @cached_property
     def fingerprint(self) -> str:

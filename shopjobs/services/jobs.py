@@ -103,7 +103,7 @@ def _purge(shop: Shop, at: datetime) -> None:
     Revision.objects.filter(job__in=jobs).update(changes=[], can_undo=False)
     folders = [f"photos/{shop.pk}/{job.pk}" for job in jobs]
     jobs.delete()
-    transaction.on_commit(partial(_let_files_go, folders))
+    transaction.on_commit(partial(_let_files_go, folders), robust=True)
 
 
 def _let_files_go(folders: Sequence[str]) -> None:

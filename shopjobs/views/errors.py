@@ -15,6 +15,7 @@ _UNSAVED: Mapping[Unsaved, tuple[str, int]] = {
     "busy": ("errors/busy.html", 503),
     "full": ("errors/full.html", 507),
     "read_only": ("errors/read_only.html", 503),
+    "away": ("errors/away.html", 503),
 }
 
 

@@ -3,6 +3,7 @@
 from functools import partial
 from typing import Any
 
+from django.conf import settings
 from django.contrib import messages
 from django.core.exceptions import PermissionDenied
 from django.db.models import QuerySet
@@ -10,6 +11,7 @@ from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.template.loader import render_to_string
 from django.utils import timezone
+from django.utils.module_loading import import_string
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from shopjobs.access import SignedInRequest, in_turn, may, needs, signed_in
@@ -54,13 +56,18 @@ def job_list(request: SignedInRequest) -> HttpResponse:
 
 
 def _jobs(request: SignedInRequest) -> dict[str, Any]:
-    """The jobs in the order in which the person goes through them, and where a job opens."""
+    """The jobs in the order in which the person goes through them, and where a job opens.
+
+    With each, what is still to be settled of it, in words.
+    """
     today = timezone.localdate()
     if request.user.role == Role.INSTALLER:
         jobs, opens = jobs_to_fit_of(request.user, today), "fronts:job-fit"
     else:
         jobs, opens = jobs_of(request.user), "fronts:job-measure"
-    return {"jobs": jobs, "opens": opens, "today": today}
+    words = import_string(settings.JOBS_TO_SETTLE)(jobs)
+    with_words = [(job, words.get(job.pk, "")) for job in jobs]
+    return {"jobs": with_words, "opens": opens, "today": today}
 
 
 def _deleted(request: SignedInRequest) -> QuerySet[Job] | None:

@@ -4,8 +4,12 @@
   const { isOpen, all, put, drop, element } = outboxStore;
   if (!isOpen) return;
   const TOKEN = "csrfmiddlewaretoken";
-  const HOUSEHOLD = ["form_key", "seen", "front", "wall", "hung", "sure"];
+  const HOUSEHOLD = [
+    "form_key", "seen", "front", "wall", "hung", "sure", "here", "on", "who"];
   const isFile = (value) => value instanceof Blob;
+  // Photos, and things that do not exist yet, are each their own; of all else the later one holds.
+  const isEach = (form, body) => form?.matches("[data-new]")
+    || body.some(([, value]) => isFile(value));
   const typedIn = (body) => body
     .filter(([name, value]) => value && !HOUSEHOLD.includes(name))
     .map(([, value]) => (isFile(value) ? "a photo" : value));
@@ -25,19 +29,21 @@
 
   // `sent` is what the form sent, the button that was pressed with it.
   async function wait(form, sent) {
-    const body = [...sent].filter(([name]) => name !== TOKEN);
+    const body = [...sent].filter(([name, value]) => name !== TOKEN
+      && !(isFile(value) && !value.size));
     const entries = await all();
     const address = pathOf(form.getAttribute("action"));
     const { other, ...where } = withPair(address, form, entries);
-    // Of a size the later one holds; photos are each their own, and so are a list's steps.
+    // Of a list's steps each is its own, too.
     const each = "each" in form.dataset ? typedIn(body).join() : undefined;
-    const same = !body.some(([, value]) => isFile(value)) && entries.find((one) =>
+    const same = !isEach(form, body) && entries.find((one) =>
       pathOf(one.url) === address && one.form === form.id && one.each === each);
     await put({
       ...(same && { id: same.id }), ...where, body, form: form.id, each, at: Date.now(),
       says: `${form.dataset.later}: ${typedIn(body).join(", ")}`, page: location.pathname,
     });
     if (other) await drop(other.id);
+    if (form.matches("[data-new]")) form.reset();
     draftStore.drop(`${draftFields.pathOf(form.getAttribute("action"))} ${form.id}`);
     if (form.dataset.next) location.assign(form.dataset.next);
     else await window.outbox.show();
@@ -66,7 +72,7 @@
     const address = pathOf(elt.getAttribute("action"));
     for (const entry of await all()) {
       const isOther = pathOf(entry.url) !== address || entry.form !== elt.id;
-      if (!isOther && !entry.body.some(([, value]) => isFile(value))) await drop(entry.id);
+      if (!isOther && !isEach(elt, entry.body)) await drop(entry.id);
     }
     await window.outbox.show();
   });
@@ -88,7 +94,7 @@
       const form = document.getElementById(entry.form);
       if (pathOf(form?.getAttribute("action") ?? "") !== pathOf(entry.url)) continue;
       form.prepend(element("p", `Waits to be sent: ${entry.says}`, { className: "waits-here" }));
-      if (entry.refused) continue;
+      if (entry.refused || form.matches("[data-new]")) continue;
       for (const [name, value] of entry.body) {
         const field = HOUSEHOLD.includes(name) || isFile(value) ? null : form.elements[name];
         if (!field || !("value" in field)) continue;

@@ -1,20 +1,25 @@
-// A photo is made small on the phone, so that it takes little of its signal; where the browser
-// can't, the server does it. What is chosen is sent at once.
+// Photos are made small on the phone, so that they take little of its signal; where the browser
+// can't, the server does it. What is chosen is sent at once, unless it stays in its form.
 document.addEventListener("change", async ({ target: input }) => {
-  if (!input.matches("[data-photo]") || !input.files[0]) return;
+  if (!input.matches("[data-photo]") || !input.files.length) return;
   const LONGEST = 1600;
-  try {
-    const picture = await createImageBitmap(input.files[0], { imageOrientation: "from-image" });
+
+  async function made(file) {
+    const picture = await createImageBitmap(file, { imageOrientation: "from-image" });
     const scale = Math.min(1, LONGEST / Math.max(picture.width, picture.height));
     const [width, height] = [picture.width, picture.height].map((side) => Math.round(side * scale));
     const canvas = new OffscreenCanvas(width, height);
     canvas.getContext("2d").drawImage(picture, 0, 0, width, height);
     const small = await canvas.convertToBlob({ type: "image/jpeg", quality: 0.8 });
-    const chosen = new DataTransfer();
-    chosen.items.add(new File([small], "photo.jpg", { type: "image/jpeg" }));
+    return new File([small], "photo.jpg", { type: "image/jpeg" });
+  }
+
+  const chosen = new DataTransfer();
+  try {
+    for (const file of input.files) chosen.items.add(await made(file).catch(() => file));
     input.files = chosen.files;
   } catch {
-    // As it is.
+    // As they are.
   }
-  input.form.requestSubmit();
+  if (input.dataset.photo !== "stays") input.form.requestSubmit();
 });

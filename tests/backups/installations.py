@@ -4,9 +4,9 @@ import os
 import pickle
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import closing, contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import count
 from pathlib import Path
 from urllib.parse import quote
@@ -37,10 +37,14 @@ whole_shop("Alder Row Cabinets", Fraction(9, 10))
 
 @dataclass(frozen=True, kw_only=True)
 class Installation:
-    """One installation, by the address of its database and its folder for uploads."""
+    """One installation, by the address of its database and its folder for uploads.
+
+    `told` is what else its surroundings say.
+    """
 
     url: str
     uploads: Path
+    told: Mapping[str, str] = field(default_factory=dict)
 
     def run(self, *arguments: str) -> "subprocess.CompletedProcess[str]":
         """Run a command and return what came of it."""
@@ -85,6 +89,7 @@ class Installation:
             "DJANGO_SETTINGS_MODULE": "tests.backups.settings",
             "SHOPJOBS_SECRET_KEY": "only-for-tests-" * 5,
             "UPLOADS_OF_THE_TEST": str(self.uploads),
+            **self.told,
         }
 
 

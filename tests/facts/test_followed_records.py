@@ -1,6 +1,7 @@
 """What people record on a job followed all the way: form, database, file, and back."""
 
 from dataclasses import replace
+from datetime import timedelta
 
 from fronts.facts.rows import columns_of
 from fronts.jobfile import read_job, write
@@ -13,12 +14,15 @@ from fronts.rules.labels import front_labels
 from fronts.rules.lengths import Mm
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
+from fronts.rules.snags import RecordedSnag, SnagDone, SnagFacts
 from fronts.selectors.records import records_of
 from fronts.services.imports import job_import
 from shopjobs.models import Job, Person, Shop
 from tests.factories import NOW
 from tests.facts.distinct import Distinct
 from tests.facts.test_followed import CABINET, KITCHEN, STACK, typed
+
+LATER = NOW + timedelta(hours=2)
 
 
 def a_fit() -> FitFacts:
@@ -83,3 +87,27 @@ def test_every_fact_that_people_record_comes_back_from_file_and_database(
     assert set(kept.fits) == set(fits)
     assert kept.checks == checks
     assert set(kept.receipts) == {receipts[0], replace(receipts[1], front="Z8")}
+
+
+def test_every_fact_of_a_snag_comes_back_from_file_and_database(
+    shop: Shop, installer: Person
+) -> None:
+    """On a front that is there, on a cabinet that has gone, on the whole job."""
+    new, front = Distinct(), front_labels(CABINET.label, STACK)[0]
+    snags = (
+        RecordedSnag(
+            replace(new.thing(SnagFacts), of="front"), NOW, LATER, "ines", front, CABINET.label,
+            "ines", SnagDone(LATER, "Nobody Here"),
+        ),
+        RecordedSnag(
+            replace(new.thing(SnagFacts), of="cabinet", due=None, done_note=""), NOW, NOW,
+            "Nobody Here", who="Nor Here",
+        ),
+        RecordedSnag(replace(new.thing(SnagFacts), of="job", label="", done_note=""), NOW, NOW),
+    )  # fmt: skip
+
+    stated = read_job(write(KITCHEN, Records(snags=snags)))
+    job = job_import(kitchen=stated.kitchen, records=stated.records, shop=shop, at=NOW)
+
+    assert stated.records.snags == snags
+    assert records_of(Job.objects.get(pk=job.pk)).snags == snags

@@ -1,5 +1,6 @@
 """A shop with a row in every table that a shop has, and its rows as values to compare."""
 
+from datetime import date
 from fractions import Fraction
 from typing import Any
 
@@ -9,6 +10,7 @@ from django.db.models import ForeignKey, Model, QuerySet
 from fronts.models import FitRecord, Front
 from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.practice import inches
+from fronts.rules.snags import SnagFacts
 from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.schedules import schedule_of
 from fronts.services.cabinets import cabinet_delete
@@ -19,6 +21,7 @@ from fronts.services.order_lists import order_line_check
 from fronts.services.photos import photo_add
 from fronts.services.receipts import fronts_receive
 from fronts.services.saved_faces import face_save
+from fronts.services.snags import snag_raise, snag_settle
 from fronts.services.stock import practice_set
 from fronts.services.work_ticks import step_tick
 from shopjobs.models import Job, Person, Shop
@@ -77,9 +80,22 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     line = schedule.bought[0].front.short_name
     fronts_receive(job=job, schedule=schedule, line=line, count=1, note="late", by=owner, at=NOW)
     photo_add(job=job, wall="Porch", picture=b"as a camera makes it", by=fitter, at=NOW)
+    _snags(job, owner, fitter)
     extra = cabinet_create(job=job, at=NOW, by=owner, **BODY)
     opening_create(cabinet=extra, at=NOW, by=owner, **HOLE)
     cabinet_delete(cabinet=extra, at=NOW, by=owner)
+
+
+def _snags(job: Job, owner: Person, fitter: Person) -> None:
+    """One on a front with a photo, which is settled; one on the job, for somebody, by a day."""
+    front = Front.objects.filter(opening__cabinet__job=job).select_related("opening__cabinet")[0]
+    snag = snag_raise(
+        job=job, facts=SnagFacts("front", "scratched", str(front)), front=front,
+        cabinet=front.opening.cabinet, pictures=[b"a scratch"], by=fitter, at=NOW,
+    )  # fmt: skip
+    snag_settle(snag=snag, note="planed", by=owner, at=NOW)
+    facts = SnagFacts("job", "paint on the floor", due=date(2027, 3, 12))
+    snag_raise(job=job, facts=facts, who=fitter, by=owner, at=NOW)
 
 
 Rows = dict[str, list[dict[str, Any]]]

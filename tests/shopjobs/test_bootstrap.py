@@ -32,9 +32,12 @@ def test_an_environment_that_someone_chose_is_left_alone(
 
 def test_only_tests_and_benchmarks_need_what_tests_need() -> None:
     """The demo installs what the site runs on; the tests and the benchmarks add their own."""
-    assert bootstrap.wanted_groups("demo") == ("runtime",)
+    in_a_bucket = {"SHOPJOBS_UPLOADS": "s3://photos"}
+    assert bootstrap.wanted_groups("demo", {}) == ("runtime",)
+    assert bootstrap.wanted_groups("work", {"SHOPJOBS_UPLOADS": "/srv/photos"}) == ("runtime",)
+    assert bootstrap.wanted_groups("work", in_a_bucket) == ("runtime", "s3")
     for command in ("test", "coverage", "mutate", "bench"):
-        assert bootstrap.wanted_groups(command) == ("runtime", "dev")
+        assert bootstrap.wanted_groups(command, {}) == ("runtime", "s3", "dev")
 
 
 def test_a_stamp_changes_with_what_is_wanted() -> None:

@@ -3,7 +3,7 @@
 from functools import partial
 
 from django.contrib import messages
-from django.http import Http404, HttpResponse, JsonResponse
+from django.http import HttpResponse, JsonResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 from django_htmx.http import HttpResponseClientRedirect, replace_url
@@ -13,13 +13,14 @@ from fronts.pages.on_site.forms import PHOTO, PhotoForm, SizeForm
 from fronts.pages.on_site.rows.at_size import PAIR, AtSize, at_size
 from fronts.pages.on_site.rows.keys import digit_keys, fraction_keys
 from fronts.pages.on_site.rows.openings import Stop, by_wall, stops_of, to_continue
-from fronts.pages.on_site.rows.photos import PhotoShown, photos_by_wall
+from fronts.pages.on_site.rows.photos import photos_by_wall
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.pages.shared.photos_shown import PhotoShown, photo_answer
 from fronts.rules.site_sizes import NAMES
 from fronts.selectors.kitchens import cabinets_of, opening_of, placed_kitchen_of
-from fronts.selectors.photos import photo_of, photos_of
+from fronts.selectors.photos import photo_of, photos_of, snag_photos_of
 from fronts.services.photos import photo_add, photo_delete
 from fronts.services.site_sizes import size_measure
 from shopjobs.access import SignedInRequest
@@ -27,6 +28,7 @@ from shopjobs.edit_conflict import last_writer
 from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
 
+_OF_SNAGS = ("job-snags", "job-sign-off")
 PAGE, SIZE = "fronts/on_site/page.html", "fronts/on_site/size.html"
 
 
@@ -69,13 +71,7 @@ def photo_new(request: SignedInRequest, job: Job) -> HttpResponse:
 @job_view("measure", "GET", "HEAD")
 def photo_image(_: SignedInRequest, job: Job, key: int) -> HttpResponse:
     """The photo itself, to its shop alone."""
-    photo = found_or_404(photo_of, job, key)
-    try:
-        with photo.image.open() as file:
-            content = file.read()
-    except (OSError, ValueError) as error:
-        raise Http404 from error
-    return HttpResponse(content, content_type="image/jpeg")
+    return photo_answer(found_or_404(photo_of, job, key).image)
 
 
 @job_view("measure", "POST")
@@ -111,7 +107,9 @@ def job_along(_: SignedInRequest, job: Job) -> HttpResponse:
     here = [job.pk]
     openings = [stop.key for stop in stops_of(job, placed_kitchen_of(job))]
     cabinets = list(cabinets_of(job).prefetch_related(None).values_list("pk", flat=True))
-    pages = [reverse(f"fronts:{name}", args=here) for name in ("job-fit", "job-on-site")]
+    pages = [
+        reverse(f"fronts:{name}", args=here) for name in ("job-fit", "job-on-site", *_OF_SNAGS)
+    ]
     for cabinet in cabinets:
         pages.append(reverse("fronts:job-fit-cabinet", args=[*here, cabinet]))
     for opening in openings:
@@ -119,6 +117,8 @@ def job_along(_: SignedInRequest, job: Job) -> HttpResponse:
     pages += [reverse("fronts:cabinet-sheet", args=[*here, cabinet]) for cabinet in cabinets]
     photos = photos_of(job).values_list("pk", flat=True)
     pages += [reverse("fronts:photo-image", args=[*here, photo]) for photo in photos]
+    of_snags = snag_photos_of(job).values_list("snag", "pk")
+    pages += [reverse("fronts:snag-photo-image", args=[*here, *keys]) for keys in of_snags]
     return JsonResponse({"pages": pages})
 
 

@@ -3,11 +3,12 @@
 from datetime import datetime
 from pathlib import Path
 
+from django.core.files.storage import default_storage
 from django.db import connection
 
 from shopjobs.services.backups import postgresql, sqlite
 from shopjobs.services.backups.archive import Writer
-from shopjobs.services.backups.manifest import Manifest
+from shopjobs.services.backups.manifest import FILES, Manifest
 from shopjobs.services.backups.uploads import uploads
 from shopjobs.services.installation import application_version, migrations_applied
 from shopjobs.services.new_file import new_file
@@ -30,9 +31,9 @@ def backup_make(*, to: Path, at: datetime) -> Path:
     with new_file(path) as file:
         writer = Writer(file)
         VENDORS[connection.vendor].save(writer, path.with_name(f".{path.name}.database"))
-        for name, upload in uploads():
-            with upload.open("rb") as opened:
-                writer.add(name, opened)
+        for name in uploads():
+            with default_storage.open(name) as opened:
+                writer.add(f"{FILES}{name}", opened)
         writer.close(
             Manifest(
                 made_at=at.isoformat(timespec="seconds"),

@@ -10,7 +10,12 @@ from django.db import connection
 from shopjobs.services.backups.archive import Archive, opened
 from shopjobs.services.backups.making import VENDORS
 from shopjobs.services.backups.manifest import DATABASE, FILES, Manifest
-from shopjobs.services.backups.uploads import folder_of_uploads, uploads, uploads_in_place
+from shopjobs.services.backups.uploads import (
+    folder_of_uploads,
+    takes_uploads,
+    uploads,
+    uploads_in_place,
+)
 from shopjobs.services.installation import holds_rows
 from shopjobs.services.refused import Refused
 
@@ -47,7 +52,7 @@ def _refuse_other(manifest: Manifest) -> None:
             f"This is a backup of {manifest.vendor}, and this installation is on "
             f"{connection.vendor}. A shop moves between them by export_shop and import_shop."
         )
-    if manifest.files and folder_of_uploads() is None:
+    if manifest.files and not takes_uploads():
         raise Refused("This backup holds uploaded files, and this installation takes none.")
 
 

@@ -278,7 +278,7 @@ def test_the_pages_take_few_queries(
     client = signed_in(installer)
 
     for path in (address(cabinet), f"/jobs/{cabinet.job_id}/fit/"):
-        with django_assert_max_num_queries(30):
+        with django_assert_max_num_queries(38):
             client.get(path)
 
 

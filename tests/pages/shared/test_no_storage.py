@@ -151,6 +151,7 @@ def test_whoever_runs_the_site_is_told(
         (OSError(errno.ENOSPC, "No space left on device"), "full"),
         (OSError(errno.EDQUOT, "Disk quota exceeded"), "full"),
         (OSError(errno.EROFS, "Read-only file system"), "read_only"),
+        (OSError(errno.EHOSTUNREACH, "No route to host"), "away"),
         (OSError(errno.ENOENT, "No such file or directory"), None),
         (ValueError("full"), None),
         (None, None),

@@ -15,6 +15,7 @@ from fronts.pages.shared.drawn_walls import drawn_walls
 from fronts.rules.front_states import NOT_HUNG, FrontState
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.results import Front, Schedule
+from fronts.selectors.snags import open_by_label
 from shopjobs.models import Job
 
 
@@ -92,7 +93,7 @@ def walls_of(
         number = numbers.get(cabinet_of[label])
         return "" if number is None else reverse("fronts:job-fit-cabinet", args=[job.pk, number])
 
-    drawn = drawn_walls(schedule, kitchen, link, states=states)
+    drawn = drawn_walls(schedule, kitchen, link, states=states, snags=open_by_label(job))
     return [
         Wall(
             name,

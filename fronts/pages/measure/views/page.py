@@ -37,6 +37,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.runs import stood
 from fronts.selectors.labels import keys_by_label
 from fronts.selectors.schedules import schedule_for
+from fronts.selectors.snags import open_by_label
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, may
 from shopjobs.models import Job
@@ -136,7 +137,9 @@ def worked_out(
 
     findings = cache(lambda: ways.findings(found.findings))
     return {
-        "drawn": cache(partial(drawn_walls, found, kitchen, ways.front, walls=walls)),
+        "drawn": cache(
+            lambda: drawn_walls(found, kitchen, ways.front, walls=walls, snags=open_by_label(job))
+        ),
         "left_over": left_over(found, wall, job.unit),
         "findings": findings,
         "marks": cache(lambda: marks_of(findings())),

@@ -1,6 +1,7 @@
 """A job's sheets, as PDF on the shop's paper."""
 
 import hashlib
+from dataclasses import replace
 from typing import cast
 
 from django.contrib import messages
@@ -16,6 +17,7 @@ from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.wall_addresses import WALL
 from fronts.selectors.kitchens import cabinet_of, cabinets_of
 from fronts.selectors.plans import finished_plan
+from fronts.selectors.records import records_of
 from fronts.sheets import fitting, wall
 from fronts.sheets.cutting_plan import NoPlan
 from fronts.sheets.job_source import source_of_job
@@ -55,7 +57,10 @@ def job_sheet(request: SignedInRequest, job_id: int, key: str) -> HttpResponseBa
         return go_to(request, "fronts:job-sheets", job.pk)
     try:
         plan = finished_plan(job) if sheet.needs_plan else None
-        html = sheet.content(source_of_job(job, timezone.localdate(), plan))
+        source = source_of_job(job, timezone.localdate(), plan)
+        if sheet.needs_records:
+            source = replace(source, records=records_of(job))
+        html = sheet.content(source)
     except NoPlan:
         messages.info(request, "There is no cutting plan yet. Make it here.")
         return go_to(request, "fronts:job-cut", job.pk)

@@ -1,0 +1,1 @@
+"""Snags of a job: written down, settled, each with its photos."""

@@ -1,0 +1,79 @@
+"""A job's snags, and a new one of them."""
+
+from functools import partial
+
+from django.http import HttpResponse
+from django.shortcuts import redirect
+
+from fronts.models import Snag
+from fronts.pages.shared.announcing import announce_change
+from fronts.pages.shared.form_answer import form_answer
+from fronts.pages.shared.job_view import job_view, who
+from fronts.pages.snags.forms import SnagForm
+from fronts.pages.snags.views.parts import (
+    HERE,
+    PAGE,
+    back_to,
+    cabinet_part,
+    here_of,
+    job_part,
+    new_form,
+)
+from fronts.selectors.snags import place_now
+from fronts.services.snags import snag_raise
+from shopjobs.access import SignedInRequest
+from shopjobs.models import Job, Person
+from shopjobs.pages import render_page, wants_part
+
+
+@job_view("measure", to_post="fit")
+def job_snags(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Show the job's snags; write a new one down, here or at a cabinet."""
+    sent = (request.POST, request.FILES) if request.method == "POST" else ()
+    form = new_form(job, here_of(request), *sent)
+    return form_answer(
+        request,
+        form,
+        show=partial(_shown, request, job, form),
+        save=partial(_raise, request, job, form),
+        done=partial(_raised, request, job),
+    )
+
+
+def _raise(request: SignedInRequest, job: Job, form: SnagForm) -> Snag:
+    given = form.cleaned_data
+    at = place_now(job, *given["on"])
+    people = Person.objects.filter(shop=job.shop)
+    return snag_raise(
+        job=job,
+        facts=form.entered(at.label),
+        cabinet=at.cabinet,
+        front=at.front,
+        who=people.get(pk=given["who"]) if given["who"] else None,
+        pictures=given["image"],
+        **who(request),
+    )
+
+
+def _raised(request: SignedInRequest, job: Job, snag: Snag) -> HttpResponse:
+    if not wants_part(request):
+        return redirect(back_to(job, here_of(request), snag.pk))
+    form = new_form(job, here_of(request))
+    return announce_change(_shown(request, job, form, said=snag))
+
+
+def _shown(
+    request: SignedInRequest,
+    job: Job,
+    form: SnagForm,
+    *,
+    said: Snag | None = None,
+    status: int = 200,
+) -> HttpResponse:
+    """The part of the page where one is; without htmx the job's own page, with what was typed."""
+    here = here_of(request)
+    if here is not None and wants_part(request):
+        context = cabinet_part(job, here, form) | {"said": said}
+        return render_page(request, HERE, context, status=status)
+    context = job_part(job, form) | {"said": said, "here": here or ""}
+    return render_page(request, PAGE, context, partial="snags", status=status)

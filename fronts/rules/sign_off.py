@@ -1,0 +1,55 @@
+"""Whether a job may be handed over: every front done as it hangs, and no snag open.
+
+Common practice, no source: what is wrong is settled before the client signs.
+"""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from fronts.rules.fits import RecordedFit, state_of
+from fronts.rules.records import Records
+from fronts.rules.results import Front, Schedule
+from fronts.rules.snags import RecordedSnag
+
+
+@dataclass(frozen=True, slots=True)
+class SignOff:
+    """The fronts that are done, each with its record; those that are not; snags still open.
+
+    A front that is not done has its latest record beside it, None where there is none.
+    """
+
+    done: tuple[tuple[Front, RecordedFit], ...]
+    not_done: tuple[tuple[Front, RecordedFit | None], ...]
+    snags: tuple[RecordedSnag, ...]
+
+    @property
+    def is_ready(self) -> bool:
+        """Whether there is something to hand over, and nothing stands in its way."""
+        return bool(self.done) and not self.not_done and not self.snags
+
+
+def sign_off(schedule: Schedule, records: Records) -> SignOff:
+    """What stands in the way of handing the job over, or all that is handed over."""
+    latest = latest_fits(records.fits)
+    done: list[tuple[Front, RecordedFit]] = []
+    not_done: list[tuple[Front, RecordedFit | None]] = []
+    for front in schedule.fronts:
+        fit = latest.get(front.label)
+        if fit is not None and is_done(fit, front):
+            done.append((front, fit))
+        else:
+            not_done.append((front, fit))
+    snags = tuple(snag for snag in records.snags if snag.done is None)
+    return SignOff(tuple(done), tuple(not_done), snags)
+
+
+def is_done(fit: RecordedFit, front: Front) -> bool:
+    """Whether a front's latest record says that it is done, and it hangs as it did then."""
+    return state_of(fit.facts.state, fit.hung, front).is_done
+
+
+def latest_fits(fits: Iterable[RecordedFit]) -> Mapping[str, RecordedFit]:
+    """The latest record of each front that is there, by what it is called."""
+    there = (fit for fit in fits if not fit.gone)
+    return {fit.front: fit for fit in sorted(there, key=lambda fit: fit.at)}
