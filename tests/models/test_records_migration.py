@@ -58,3 +58,16 @@ def test_names_and_gaps_at_two_ends_go_back_and_come_again(now: Any) -> None:
     assert [(fit.fitted_by_id, fit.state) for fit in again] == [
         (owner.pk, "done"), (fitter.pk, "done"),
     ]  # fmt: skip
+
+
+def test_a_note_by_itself_no_longer_counts_as_done(now: Any) -> None:
+    """It said nothing of how the front stood; a gap beside it did."""
+    job = JobFactory.create()
+    before = migrated(("fronts", "0019_wall_photos"))("fronts", "FitRecord").objects
+    said = {"job_id": job.pk, "label": "B1.a", "fitted_at": NOW, "note": "NOT HUNG: split"}
+    before.create(**said)
+    before.create(**said, gap_right_top=inches(1, 8), gap_right_bottom=inches(1, 8))
+
+    after = newest()("fronts", "FitRecord").objects.order_by("pk")
+
+    assert [record.state for record in after] == ["noted", "done"]
