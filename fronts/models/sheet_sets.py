@@ -7,7 +7,8 @@ class SheetSet(models.Model):
     """A set and the kitchen as it was when somebody asked for it, as a job file.
 
     So that all its sheets agree, whoever changes what meanwhile; `fingerprint` is that of its
-    schedule. It goes with its task.
+    schedule. `site` is the address to which its sheets lead, "" where they lead nowhere. It goes
+    with its task.
     """
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
@@ -18,6 +19,7 @@ class SheetSet(models.Model):
     fingerprint = models.CharField(max_length=64)
     plan = models.ForeignKey("CutPlan", on_delete=models.SET_NULL, null=True, related_name="+")
     paper = models.CharField(max_length=6)
+    site = models.CharField(max_length=300, blank=True)
     printed_on = models.DateField()
     sheets = models.PositiveIntegerField()
 

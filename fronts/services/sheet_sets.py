@@ -29,6 +29,7 @@ def sheet_set_begin(
     sheets: int,
     pieces: int,
     printed_on: date,
+    site: str,
     by: Person,
     at: datetime,
 ) -> SheetSet:
@@ -44,7 +45,7 @@ def sheet_set_begin(
         before.delete()
     begun = SheetSet.objects.create(
         job=job, task=task, kitchen=jobfile.write(kitchen), plan=plan, paper=job.shop.paper,
-        fingerprint=fingerprint, printed_on=printed_on, sheets=sheets,
+        fingerprint=fingerprint, printed_on=printed_on, sheets=sheets, site=site,
     )  # fmt: skip
     note(shop=job.shop, job=job, text="Had all sheets printed", at=at, person=by)
     tasks_admit(shop_id=job.shop_id)

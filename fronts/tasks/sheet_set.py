@@ -6,7 +6,7 @@ from typing import cast
 from fronts.jobfile import read
 from fronts.models import SheetFile, SheetSet
 from fronts.services.sheet_sets import sheet_files_drop, sheet_files_keep
-from fronts.sheets.job_source import with_plan
+from fronts.sheets.job_source import with_codes, with_plan
 from fronts.sheets.pdf import Paper, PrintingError, render
 from fronts.sheets.registry import (
     FITTINGS_TOGETHER,
@@ -34,7 +34,7 @@ def sheets_and_pieces(source: SheetSource) -> tuple[int, int]:
 
 
 def _set_of(task: BackgroundTask) -> SheetSet:
-    found = SheetSet.objects.filter(task=task).select_related("plan__made_by").first()
+    found = SheetSet.objects.filter(task=task).select_related("job", "plan__made_by").first()
     if found is None:
         raise Refused("What was to be printed is gone. Print the sheets again.")
     return found
@@ -43,6 +43,7 @@ def _set_of(task: BackgroundTask) -> SheetSet:
 def _make(task: BackgroundTask) -> Files:
     sheet_set = _set_of(task)
     source = with_plan(source_of(read(sheet_set.kitchen), sheet_set.printed_on), sheet_set.plan)
+    source = with_codes(source, sheet_set.job, sheet_set.site)
     printouts = list(every_printout(source))
     if len(printouts) + has_fittings_together(printouts) != sheet_set.sheets:
         raise Refused("The cutting plan of these sheets is gone. Print the sheets again.")

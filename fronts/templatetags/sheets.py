@@ -1,4 +1,5 @@
-"""Links to a job's sheets by the registry; codes that no line of a sheet breaks in two."""
+"""Links to a job's sheets by the registry; where a sheet's code is typed; codes that no line of a
+sheet breaks in two."""
 
 from django import template
 from django.template.defaultfilters import stringfilter
@@ -6,6 +7,7 @@ from django.urls import reverse
 from django.utils.html import format_html, format_html_join
 from django.utils.safestring import SafeString
 
+from fronts.pages.sheets.forms import CodeForm
 from fronts.sheets.registry import SHEETS
 
 register = template.Library()
@@ -16,6 +18,12 @@ def sheet_link(key: str, job_id: int) -> SafeString:
     """`Hardware sheet, PDF`; a key that names no sheet fails when the page is drawn."""
     address = reverse("fronts:job-sheet", args=[job_id, key])
     return format_html('<a href="{}">{}, PDF</a>', address, SHEETS[key].words)
+
+
+@register.inclusion_tag("fronts/sheets/code_form.html")
+def code_on_sheet() -> dict[str, object]:
+    """The field in which somebody asks whether the sheet in hand is still true."""
+    return {"form": CodeForm()}
 
 
 @register.filter

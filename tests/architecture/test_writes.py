@@ -17,6 +17,7 @@ NO_FACTS = {
     "cutting": "a plan's state is no fact of the job; that it was begun and called off is noted",
     "cutting_task": "the same",
     "sheet_sets": "files that were printed are no fact of the job; that they were is noted",
+    "printed_sheets": "what paper shows that was printed is no fact of the job",
     "jobs: Revision.objects.filter(job__in=jobs).update": "history itself, of a job long gone",
     "jobs: jobs.delete": "what was deleted a month ago",
     "jobs: default_storage.delete": "the files of such a job",

@@ -9,12 +9,14 @@ from django.db.models import ForeignKey, Model, QuerySet
 from fronts.models import FitRecord, Front
 from fronts.rules.fits import FitFacts, Gaps
 from fronts.rules.practice import inches
+from fronts.rules.shown_figures import ShownFigure
 from fronts.selectors.schedules import schedule_of
 from fronts.services.cabinets import cabinet_delete
 from fronts.services.fits import fit_record
 from fronts.services.imports import job_import
 from fronts.services.order_lists import order_line_check
 from fronts.services.photos import photo_add
+from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
 from fronts.services.receipts import fronts_receive
 from fronts.services.saved_faces import face_save
 from fronts.services.stock import practice_set
@@ -67,6 +69,9 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     line = schedule.bought[0].front.short_name
     fronts_receive(job=job, schedule=schedule, line=line, count=1, note="late", by=owner, at=NOW)
     photo_add(job=job, wall="Porch", picture=b"as a camera makes it", by=fitter, at=NOW)
+    shown = (ShownFigure("B1.a", "width", "15 1/2"), ShownFigure("B1", "stop", "too «wide»"))
+    sheet = SheetShown(schedule.fronts[0].cabinet, "3f9a-07c2", shown)
+    printed_sheets_keep(job=job, sheets=[sheet], at=NOW)
     extra = cabinet_create(job=job, at=NOW, by=owner, **BODY)
     opening_create(cabinet=extra, at=NOW, by=owner, **HOLE)
     cabinet_delete(cabinet=extra, at=NOW, by=owner)

@@ -10,7 +10,7 @@ from django.test import Client
 from django.utils import timezone
 from pypdf import PdfReader
 
-from fronts.models import Cabinet, SheetFile, SheetSet
+from fronts.models import Cabinet, PrintedSheet, SheetFile, SheetSet
 from fronts.rules.practice import inches
 from shopjobs.models import BackgroundTask, Job, Paper, Person, Revision
 from shopjobs.services.lost_tasks import tasks_tidy, worker_beat
@@ -141,8 +141,10 @@ def test_all_sheets_are_of_one_kitchen(
 
     page = dom(client.get(page_of(job)))
     assert "has changed since these were printed" in page.words
-    words = text_of(unpacked(client, job)["fitting-B3.pdf"])
-    assert SheetSet.objects.get().fingerprint in words
+    files = unpacked(client, job)
+    assert SheetSet.objects.get().fingerprint in text_of(files["jigs-and-shims.pdf"])
+    code = PrintedSheet.objects.get(job=job, label="B3").code
+    assert f"Sheet {code}" in text_of(files["fitting-B3.pdf"])
 
 
 def test_another_paper_is_another_set(

@@ -1,6 +1,7 @@
 """A job's sheets, as PDF on the shop's paper."""
 
 import hashlib
+from collections.abc import Sequence
 from typing import cast
 
 from django.contrib import messages
@@ -18,7 +19,7 @@ from fronts.selectors.kitchens import cabinet_of, cabinets_of
 from fronts.selectors.plans import finished_plan
 from fronts.sheets import fitting, wall
 from fronts.sheets.cutting_plan import NoPlan
-from fronts.sheets.job_source import source_of_job
+from fronts.sheets.job_source import source_of_job, with_codes_kept
 from fronts.sheets.pdf import (
     LARGER,
     PageSize,
@@ -29,9 +30,10 @@ from fronts.sheets.pdf import (
 )
 from fronts.sheets.places import printing_place
 from fronts.sheets.registry import FITTING, SHEETS
+from fronts.sheets.sheet_page import SheetSource
 from shopjobs.access import SignedInRequest, signed_in
 from shopjobs.models import Job
-from shopjobs.pages import go_to, render_page
+from shopjobs.pages import go_to, render_page, site_address
 from shopjobs.views.jobs import job_or_404
 
 MOST_AT_ONCE = 3
@@ -55,7 +57,10 @@ def job_sheet(request: SignedInRequest, job_id: int, key: str) -> HttpResponseBa
         return go_to(request, "fronts:job-sheets", job.pk)
     try:
         plan = finished_plan(job) if sheet.needs_plan else None
-        html = sheet.content(source_of_job(job, timezone.localdate(), plan))
+        source = source_of_job(job, timezone.localdate(), plan)
+        if key == FITTING:
+            source = _with_codes(request, job, source, fitting.fitted_cabinets(source))
+        html = sheet.content(source)
     except NoPlan:
         messages.info(request, "There is no cutting plan yet. Make it here.")
         return go_to(request, "fronts:job-cut", job.pk)
@@ -68,7 +73,8 @@ def cabinet_sheet(request: SignedInRequest, job_id: int, cabinet_id: int) -> Htt
     """The fitting sheet of one cabinet."""
     job = job_or_404(request, job_id)
     label = found_or_404(cabinet_of, job, cabinet_id).label
-    html = fitting.content(source_of_job(job, timezone.localdate()), [label])
+    source = _with_codes(request, job, source_of_job(job, timezone.localdate()), [label])
+    html = fitting.content(source, [label])
     return _printed(request, job, f"fitting {label}", html)
 
 
@@ -83,6 +89,13 @@ def wall_sheet(request: SignedInRequest, job_id: int) -> HttpResponseBase:
     paper = cast(Paper, str(job.shop.paper))
     size = LARGER[paper] if "larger" in request.GET else paper
     return _printed(request, job, f"wall {name}", wall.content(source, name, size), size)
+
+
+def _with_codes(
+    request: SignedInRequest, job: Job, source: SheetSource, labels: Sequence[str]
+) -> SheetSource:
+    """Whatever opens as a PDF may be printed: what it shows is frozen."""
+    return with_codes_kept(source, job, labels, site_address(request), timezone.now())
 
 
 def _printed(
