@@ -28,11 +28,15 @@ class SheetSet(models.Model):
 
 
 class SheetFile(models.Model):
-    """A PDF of a set; `cabinet` is the label of the one whose fitting sheet it is."""
+    """A PDF of a set; `cabinet` is the label of the one whose fitting sheet it is.
+
+    `made_from` is the short name of all that it was made from: the same from there is the same PDF.
+    """
 
     sheet_set = models.ForeignKey(SheetSet, on_delete=models.CASCADE, related_name="files")
     name = models.CharField(max_length=100)
     cabinet = models.CharField(max_length=200, blank=True)
+    made_from = models.CharField(max_length=64, blank=True, db_index=True)
     content = models.BinaryField()
 
     class Meta:

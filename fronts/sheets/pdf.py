@@ -1,9 +1,11 @@
 """The one door to WeasyPrint: HTML in, PDF out, from nothing but bundled files."""
 
 import atexit
+import hashlib
 import re
 from collections.abc import Mapping
 from functools import cache
+from importlib.metadata import version
 from pathlib import Path
 from threading import Lock
 from typing import TYPE_CHECKING, Any, Literal, TypeAlias, get_args
@@ -52,6 +54,18 @@ def render(html: str, paper: PageSize) -> bytes:
     finally:
         ONE_AT_A_TIME.release()
     return written
+
+
+def made_from(html: str, paper: PageSize) -> str:
+    """A name for all that a sheet's PDF is made from: its HTML, the paper, how it is set."""
+    said = (paper, _how_it_is_set(), html)
+    return hashlib.sha256("\n".join(said).encode()).hexdigest()
+
+
+@cache
+def _how_it_is_set() -> str:
+    """The style sheet, and the version of what sets it."""
+    return version("weasyprint") + (BUNDLED / "sheet.css").read_text("utf-8")
 
 
 def unbroken(html: str) -> str:

@@ -1,6 +1,5 @@
 """A job's sheets, as PDF on the shop's paper."""
 
-import hashlib
 from collections.abc import Sequence
 from typing import cast
 
@@ -17,6 +16,7 @@ from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.wall_addresses import WALL
 from fronts.selectors.kitchens import cabinet_of, cabinets_of
 from fronts.selectors.plans import finished_plan
+from fronts.selectors.sheet_sets import printed_before
 from fronts.sheets import fitting, wall
 from fronts.sheets.cutting_plan import NoPlan
 from fronts.sheets.job_source import source_of_job, with_codes_kept
@@ -26,6 +26,7 @@ from fronts.sheets.pdf import (
     Paper,
     PrintingBusyError,
     PrintingError,
+    made_from,
     render,
 )
 from fronts.sheets.places import printing_place
@@ -99,19 +100,20 @@ def _with_codes(
 
 
 def _printed(
-    request: SignedInRequest, job: Job, name: str, html: str, size: PageSize | None = None
+    request: SignedInRequest, job: Job, called: str, html: str, size: PageSize | None = None
 ) -> HttpResponseBase:
     """The sheet as a PDF on paper of a size, or the shop's.
 
     None is made again for a browser that has just this one.
     """
     paper = size or cast(Paper, str(job.shop.paper))
-    etag = quote_etag(hashlib.sha256(f"{paper}\n{html}".encode()).hexdigest()[:32])
+    name = made_from(html, paper)
+    etag = quote_etag(name[:32])
     known: HttpResponse | None = get_conditional_response(request, etag=etag)
     if known is not None:
         return known
     try:
-        content = b"" if request.method == "HEAD" else _made(job, html, paper)
+        content = b"" if request.method == "HEAD" else _made(job, name, html, paper)
     except PrintingError as lacking:
         busy = isinstance(lacking, PrintingBusyError)
         context = {"job": job, "message": str(lacking), "busy": busy}
@@ -121,7 +123,7 @@ def _printed(
             # Django logs each 503 as a failure of the site's, and those are mailed; it is none.
             refused._has_been_logged = True  # type: ignore[attr-defined]
         return refused
-    file = inline(content, "application/pdf", f"{job.number} {name}.pdf")
+    file = inline(content, "application/pdf", f"{job.number} {called}.pdf")
     # A file that was not made is no file of length 0.
     response = file if content else StreamingHttpResponse((), headers=dict(file.items()))
     response.headers["ETag"] = etag
@@ -129,6 +131,10 @@ def _printed(
     return response
 
 
-def _made(job: Job, html: str, paper: PageSize) -> bytes:
+def _made(job: Job, name: str, html: str, paper: PageSize) -> bytes:
+    """The PDF; the one of the job's set, where that holds just this."""
+    before = printed_before(job, [name]).get(name)
+    if before is not None:
+        return before
     with printing_place(job.shop_id):
         return render(html, paper)
