@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from fronts.figures.cabinet_words import CabinetWords, cabinet_words
 from fronts.figures.findings import places_at
+from fronts.figures.shown_figures import code_of
 from fronts.rules.kinds import FRONT_KINDS
 from fronts.rules.kitchen import Cabinet
 from fronts.sheets.figure_list import BESIDE_JIG, NARROW, SIDE_BY_SIDE, FigureList, figure_list
@@ -43,6 +44,17 @@ def content(source: SheetSource, labels: Sequence[str] | None = None) -> str:
     pages = [_page(source, known[label]) for label in wanted]
     title = f"Fitting sheet {wanted[0]}" if len(wanted) == 1 else "Fitting sheets"
     return page("fitting.html", source, {"title": title, "pages": pages})
+
+
+def said_on(source: SheetSource, label: str) -> str:
+    """All that the sheet of one cabinet follows from, told without drawing it.
+
+    Its code stands for its figures; the rest is what stands at head and foot.
+    """
+    words = cabinet_words(source.schedule, source.kitchen, source.kitchen.cabinet(label))
+    code, job = code_of(words), source.kitchen.job
+    since = source.first_printed.get(code, source.printed)
+    return repr((label, code, since, source.site, job.number, job.client, job.site, job.unit))
 
 
 def fitted_cabinets(source: SheetSource) -> list[str]:

@@ -14,7 +14,7 @@ from fronts.services.sheet_sets import (
     sheet_sets_drop_older,
 )
 from fronts.sheets.job_source import with_codes, with_plan
-from fronts.sheets.pdf import Paper, PrintingError, made_from, render
+from fronts.sheets.pdf import Paper, PrintingError, render
 from fronts.sheets.registry import (
     FITTINGS_TOGETHER,
     Printout,
@@ -61,13 +61,12 @@ def _make(task: BackgroundTask) -> Files:
 def _printed(printouts: Iterable[Printout], sheet_set: SheetSet) -> Files:
     """The files; one that was printed just so before is that one."""
     paper = cast(Paper, sheet_set.paper)
-    htmls = [(each, each.html()) for each in printouts]
-    names = [made_from(html, paper) for _, html in htmls]
-    before = printed_before(sheet_set.job, names)
+    named = [(each, each.made_from(paper)) for each in printouts]
+    before = printed_before(sheet_set.job, [name for _, name in named])
     try:
         return [
-            MadeFile(each.file, each.cabinet, name, before.get(name) or render(html, paper))
-            for (each, html), name in zip(htmls, names, strict=True)
+            MadeFile(each.file, each.cabinet, name, before.get(name) or render(each.html(), paper))
+            for each, name in named
         ]
     except PrintingError as lacking:
         raise Refused(str(lacking)) from lacking

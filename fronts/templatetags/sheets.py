@@ -1,6 +1,8 @@
 """Links to a job's sheets by the registry; where a sheet's code is typed; codes that no line of a
 sheet breaks in two."""
 
+from collections.abc import Sequence
+
 from django import template
 from django.template.defaultfilters import stringfilter
 from django.urls import reverse
@@ -9,6 +11,7 @@ from django.utils.safestring import SafeString
 
 from fronts.pages.sheets.forms import CodeForm
 from fronts.sheets.registry import SHEETS
+from fronts.sheets.step_columns import StepColumns, step_columns
 
 register = template.Library()
 
@@ -24,6 +27,12 @@ def sheet_link(key: str, job_id: int) -> SafeString:
 def code_on_sheet() -> dict[str, object]:
     """The field in which somebody asks whether the sheet in hand is still true."""
     return {"form": CodeForm()}
+
+
+@register.filter
+def in_columns(steps: Sequence[str]) -> StepColumns:
+    """An order of work in two columns."""
+    return step_columns(steps)
 
 
 @register.filter

@@ -26,11 +26,10 @@ from fronts.sheets.pdf import (
     Paper,
     PrintingBusyError,
     PrintingError,
-    made_from,
     render,
 )
 from fronts.sheets.places import printing_place
-from fronts.sheets.registry import FITTING, SHEETS
+from fronts.sheets.registry import FITTING, SHEETS, Printout, fitting_printout
 from fronts.sheets.sheet_page import SheetSource
 from shopjobs.access import SignedInRequest, signed_in
 from shopjobs.models import Job
@@ -65,7 +64,7 @@ def job_sheet(request: SignedInRequest, job_id: int, key: str) -> HttpResponseBa
     except NoPlan:
         messages.info(request, "There is no cutting plan yet. Make it here.")
         return go_to(request, "fronts:job-cut", job.pk)
-    return _printed(request, job, sheet.name, html)
+    return _printed(request, job, sheet.name, Printout("", lambda: html))
 
 
 @signed_in
@@ -75,8 +74,7 @@ def cabinet_sheet(request: SignedInRequest, job_id: int, cabinet_id: int) -> Htt
     job = job_or_404(request, job_id)
     label = found_or_404(cabinet_of, job, cabinet_id).label
     source = _with_codes(request, job, source_of_job(job, timezone.localdate()), [label])
-    html = fitting.content(source, [label])
-    return _printed(request, job, f"fitting {label}", html)
+    return _printed(request, job, f"fitting {label}", fitting_printout(source, label))
 
 
 @signed_in
@@ -89,7 +87,8 @@ def wall_sheet(request: SignedInRequest, job_id: int) -> HttpResponseBase:
         raise Http404
     paper = cast(Paper, str(job.shop.paper))
     size = LARGER[paper] if "larger" in request.GET else paper
-    return _printed(request, job, f"wall {name}", wall.content(source, name, size), size)
+    drawn = Printout("", lambda: wall.content(source, name, size))
+    return _printed(request, job, f"wall {name}", drawn, size)
 
 
 def _with_codes(
@@ -100,20 +99,20 @@ def _with_codes(
 
 
 def _printed(
-    request: SignedInRequest, job: Job, called: str, html: str, size: PageSize | None = None
+    request: SignedInRequest, job: Job, called: str, sheet: Printout, size: PageSize | None = None
 ) -> HttpResponseBase:
     """The sheet as a PDF on paper of a size, or the shop's.
 
     None is made again for a browser that has just this one.
     """
     paper = size or cast(Paper, str(job.shop.paper))
-    name = made_from(html, paper)
+    name = sheet.made_from(paper)
     etag = quote_etag(name[:32])
     known: HttpResponse | None = get_conditional_response(request, etag=etag)
     if known is not None:
         return known
     try:
-        content = b"" if request.method == "HEAD" else _made(job, name, html, paper)
+        content = b"" if request.method == "HEAD" else _made(job, name, sheet, paper)
     except PrintingError as lacking:
         busy = isinstance(lacking, PrintingBusyError)
         context = {"job": job, "message": str(lacking), "busy": busy}
@@ -131,10 +130,10 @@ def _printed(
     return response
 
 
-def _made(job: Job, name: str, html: str, paper: PageSize) -> bytes:
+def _made(job: Job, name: str, sheet: Printout, paper: PageSize) -> bytes:
     """The PDF; the one of the job's set, where that holds just this."""
     before = printed_before(job, [name]).get(name)
     if before is not None:
         return before
     with printing_place(job.shop_id):
-        return render(html, paper)
+        return render(sheet.html(), paper)
