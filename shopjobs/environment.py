@@ -1,6 +1,7 @@
 """What the surroundings decide: read once from the environment, and checked."""
 
 import os
+import re
 import secrets
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -23,6 +24,7 @@ class Environment:
     debug: bool
     https: bool
     hosts: tuple[str, ...]
+    address: str
     hsts_subdomains: bool
     hsts_preload: bool
     database_url: str
@@ -47,6 +49,7 @@ def read_environment(environ: Mapping[str, str], *, root: Path) -> Environment:
         debug=_switch(environ, "SHOPJOBS_DEBUG"),
         https=https,
         hosts=hosts,
+        address=_web_address(environ, "SHOPJOBS_ADDRESS") or _address(hosts[0], https=https),
         hsts_subdomains=_switch(environ, "SHOPJOBS_HSTS_SUBDOMAINS"),
         hsts_preload=_hsts_preload(environ),
         database_url=environ.get("DATABASE_URL") or f"sqlite:///{embedded_database(root)}",
@@ -151,6 +154,12 @@ def _web_address(environ: Mapping[str, str], name: str) -> str:
     if given and not given.startswith(("https://", "http://")):
         raise ImproperlyConfigured(f"{name} is {given!r}; give an address like https://….")
     return given
+
+
+def _address(host: str, *, https: bool) -> str:
+    """Where people open the site; "" where that can't be told: a port is known behind HTTPS only,
+    and a pattern such as `.fronts.example` is no name."""
+    return f"https://{host}/" if https and re.fullmatch(r"[a-z0-9][a-z0-9.-]*", host) else ""
 
 
 def _time_zone(environ: Mapping[str, str]) -> str:

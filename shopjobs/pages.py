@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from django.conf import settings
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect
 from django.template.loader import get_template
@@ -61,3 +62,8 @@ def go_to(request: HttpRequest, to: str, *args: Any) -> HttpResponse:
     if wants_part(request):
         return HttpResponseClientRedirect(response.url)
     return response
+
+
+def site_address(request: HttpRequest) -> str:
+    """Where people open the site, for what is printed: as it was set up, else as it was asked."""
+    return settings.SITE_ADDRESS or request.build_absolute_uri("/")

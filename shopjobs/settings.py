@@ -15,6 +15,8 @@ ENVIRONMENT = read_environment(os.environ, root=BASE_DIR)
 SECRET_KEY = ENVIRONMENT.secret_key
 DEBUG = ENVIRONMENT.debug
 ALLOWED_HOSTS = list(ENVIRONMENT.hosts)
+# What is printed leads here; where nobody says, to the address by which the site was asked.
+SITE_ADDRESS = ENVIRONMENT.address
 
 INSTALLED_APPS = [
     "shopjobs",

@@ -27,6 +27,7 @@ from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Shop
 from tests.dom import dom
 from tests.factories import NOW, CabinetFactory, JobFactory, PersonFactory, ShopFactory
+from tests.frozen_sheets import frozen_code
 from tests.kitchen_files import SAMPLES
 from tests.own_ways import own_boxes, own_hardware, own_numbers, own_ways
 from tests.pages.kitchens import furnish
@@ -91,6 +92,7 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "cabinet_kind": "base",
         "snag_id": Snag.objects.get(job=job).pk,
         "key": DoorOnHand.objects.get(job=job).pk,
+        "code": frozen_code(job, "B2"),
     }
     pages = {}
     for address in addresses(urls.urlpatterns):

@@ -11,7 +11,7 @@ from fronts.drawings.drawing import PAPER, Drawing, Ink
 from fronts.drawings.front_marks import Letters, draw_front, draw_hand, front_area, name_front
 from fronts.drawings.gaps import draw_gaps, gaps_between
 from fronts.drawings.geometry import Area
-from fronts.drawings.scale import Scale, fitted, largest
+from fronts.drawings.scale import Scale, fitted, largest_of
 from fronts.drawings.svg import Px
 from fronts.drawings.true_outline import draw_true_outline
 from fronts.figures.opening_ends import ends_by_front
@@ -74,9 +74,9 @@ def cabinet_elevation(
         return view.drawing
 
     first = fitted(cabinet.width, cabinet.height, room=room, most=1_200)
-    size, drawing = largest(drawn, first, room)
-    if size < first * small:
-        _, drawing = largest(partial(drawn, small=True), first, room)
+    thing = cabinet.width, cabinet.height
+    ways = (drawn, partial(drawn, small=True))
+    drawing = largest_of(ways, first, room, thing, least=first * small)
     return drawing.svg(f"Elevation of cabinet {cabinet_label}", "cabinet")
 
 

@@ -4,7 +4,7 @@ This is how the front lies on the bench when it is bored. Below and at the left,
 are measured from the front's edges; above and at the right, from the box's corner.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from fractions import Fraction
 from functools import partial
 from itertools import pairwise
@@ -14,7 +14,7 @@ from fronts.drawings.drawing import PAPER, Drawing, Ink, text_area
 from fronts.drawings.front_bores import bored
 from fronts.drawings.front_view import CROSS, NOTE, Bores, View, cross, free
 from fronts.drawings.geometry import Area
-from fronts.drawings.scale import Scale, fitted, largest
+from fronts.drawings.scale import Scale, fitted, largest_of
 from fronts.drawings.svg import Px
 from fronts.figures.boxes import mirrored
 from fronts.rules.fitting_results import Fitting
@@ -59,12 +59,11 @@ def front_from_back(
         return drawing
 
     first = fitted(front.width, high - low, room=room, most=1_200)
-    size, drawing = largest(drawn, first, room)
-    if size < first * _SMALL:
-        size, drawing = largest(partial(drawn, box_places=False), first, room)
-    if size < first * _SMALL and fitting is not None:
-        bare = partial(drawn, front_places=False, box_places=False)
-        _, drawing = largest(bare, first, room)
+    ways: list[Callable[[int], Drawing]] = [drawn, partial(drawn, box_places=False)]
+    if fitting is not None:
+        ways.append(partial(drawn, front_places=False, box_places=False))
+    thing = front.width, high - low
+    drawing = largest_of(ways, first, room, thing, least=first * _SMALL)
     return drawing.svg(f"{front.label} seen from the back", "back")
 
 

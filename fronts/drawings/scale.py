@@ -1,6 +1,6 @@
 """From millimetres on the wall, y up, to places on paper, y down."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -13,7 +13,7 @@ _FINEST = 1000
 """A scale is a whole number of thousandths of a pixel to the millimetre."""
 
 ORIGIN = Mm(0)
-_MOST_TRIES = 40
+_MOST_STEPS = 40
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,17 +48,63 @@ def fitted(width: Mm, height: Mm, *, room: tuple[Px, Px], most: int = 2_000, lea
     return max(least, min([most, *(int(each) for each in fits)]))
 
 
-def largest(draw: Callable[[int], Drawing], first: int, room: tuple[Px, Px]) -> tuple[int, Drawing]:
-    """The largest scale tried, from `first` down, at which the drawing stays inside the room.
+def largest(
+    draw: Callable[[int], Drawing], first: int, room: tuple[Px, Px], thing: tuple[Mm, Mm]
+) -> Drawing:
+    """The drawing at the largest scale, of steps from `first` down, at which it keeps its room.
 
-    What the dimensions take around the drawn thing depends on the scale itself, so it is tried.
+    What dimensions take around the `thing` (its width and height) hardly depends on the scale:
+    from what they take in one trial follows the scale of the next, and a few find it. The last
+    step is taken however large it is.
     """
-    size = first
-    drawing = draw(size)
-    for _ in range(_MOST_TRIES):
+    return _fitting(draw, _steps(first), room, thing) or draw(_steps(first)[-1])
+
+
+def largest_of(
+    ways: Sequence[Callable[[int], Drawing]],
+    first: int,
+    room: tuple[Px, Px],
+    thing: tuple[Mm, Mm],
+    *,
+    least: Fraction,
+) -> Drawing:
+    """The first of several ways to draw it that comes out no smaller than `least`, else the last
+    of them as large as that goes."""
+    *others, last = ways
+    sizes = [size for size in _steps(first) if size >= least]
+    for draw in others:
+        drawing = _fitting(draw, sizes, room, thing)
+        if drawing is not None:
+            return drawing
+    return largest(last, first, room, thing)
+
+
+def _fitting(
+    draw: Callable[[int], Drawing],
+    sizes: Sequence[int],
+    room: tuple[Px, Px],
+    thing: tuple[Mm, Mm],
+) -> Drawing | None:
+    """The drawing at the first of the sizes, from large to small, at which it keeps its room."""
+    found: Drawing | None = None
+    too_large, small_enough, at = -1, len(sizes), 0
+    while small_enough - too_large > 1:
+        drawing = draw(sizes[at])
         taken = drawing.bounds().grown(EDGE)
         if taken.width <= room[0] and taken.height <= room[1]:
-            break
-        size = max(1, size * 19 // 20)
-        drawing = draw(size)
-    return size, drawing
+            found, small_enough = drawing, at
+        else:
+            too_large = at
+        spaces = ((taken.width, room[0], thing[0]), (taken.height, room[1], thing[1]))
+        size = min(sizes[at] + (space - took) * 10 / own for took, space, own in spaces)
+        at = sum(each > size for each in sizes)
+        at = min(max(at, too_large + 1), small_enough - 1)
+    return found
+
+
+def _steps(first: int) -> list[int]:
+    """Each a twentieth smaller than the one before."""
+    sizes = [first]
+    while len(sizes) <= _MOST_STEPS and sizes[-1] > 1:
+        sizes.append(max(1, sizes[-1] * 19 // 20))
+    return sizes

@@ -20,6 +20,7 @@ from fronts.models.openings import Opening
 from fronts.models.order_lists import OrderList
 from fronts.models.orders import OrderCheck
 from fronts.models.photos import SnagPhoto, WallPhoto
+from fronts.models.printed_sheets import PrintedSheet
 from fronts.models.receipts import FrontReceipt
 from fronts.models.saved_faces import SavedFace
 from fronts.models.sheet_sets import SheetFile, SheetSet
@@ -34,7 +35,7 @@ __all__ = [
     "FrontCut", "FrontReceipt",
     "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
     "KindStandard", "LiftItem",
-    "Opening", "OrderCheck", "OrderList", "PlanState", "SavedFace", "SheetFile", "SheetSet",
-    "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Snag", "SnagPhoto", "Stock",
-    "Thing", "Wall", "WallPhoto", "WorkTick",
+    "Opening", "OrderCheck", "OrderList", "PlanState", "PrintedSheet", "SavedFace", "SheetFile",
+    "SheetSet", "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Snag", "SnagPhoto",
+    "Stock", "Thing", "Wall", "WallPhoto", "WorkTick",
 ]  # fmt: skip

@@ -7,7 +7,8 @@ class SheetSet(models.Model):
     """A set and the kitchen as it was when somebody asked for it, as a job file.
 
     So that all its sheets agree, whoever changes what meanwhile; `fingerprint` is that of its
-    schedule. It goes with its task.
+    schedule. `site` is the address to which its sheets lead, "" where they lead nowhere. It goes
+    with its task.
     """
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
@@ -18,6 +19,7 @@ class SheetSet(models.Model):
     fingerprint = models.CharField(max_length=64)
     plan = models.ForeignKey("CutPlan", on_delete=models.SET_NULL, null=True, related_name="+")
     paper = models.CharField(max_length=6)
+    site = models.CharField(max_length=300, blank=True)
     printed_on = models.DateField()
     sheets = models.PositiveIntegerField()
 
@@ -26,11 +28,15 @@ class SheetSet(models.Model):
 
 
 class SheetFile(models.Model):
-    """A PDF of a set; `cabinet` is the label of the one whose fitting sheet it is."""
+    """A PDF of a set; `cabinet` is the label of the one whose fitting sheet it is.
+
+    `made_from` is the short name of all that it was made from: the same from there is the same PDF.
+    """
 
     sheet_set = models.ForeignKey(SheetSet, on_delete=models.CASCADE, related_name="files")
     name = models.CharField(max_length=100)
     cabinet = models.CharField(max_length=200, blank=True)
+    made_from = models.CharField(max_length=64, blank=True, db_index=True)
     content = models.BinaryField()
 
     class Meta:

@@ -1,5 +1,6 @@
 """The printed set of a job, and its files."""
 
+from collections.abc import Iterable, Mapping
 from datetime import datetime
 
 from django.db.models import QuerySet
@@ -26,3 +27,9 @@ def is_kept(sheet_set: SheetSet, at: datetime) -> bool:
 def files_of(sheet_set: SheetSet) -> QuerySet[SheetFile]:
     """The set's files in the order of the work."""
     return SheetFile.objects.filter(sheet_set=sheet_set).order_by("pk")
+
+
+def printed_before(job: Job, made_from: Iterable[str]) -> Mapping[str, bytes]:
+    """Files of the job's sets that were made from just this, by the names of that."""
+    files = SheetFile.objects.filter(sheet_set__job=job, made_from__in=[*made_from])
+    return {name: bytes(content) for name, content in files.values_list("made_from", "content")}

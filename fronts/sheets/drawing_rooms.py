@@ -36,6 +36,23 @@ _WIDTHS: range = range(200_00, 600_00, 20_00)
 
 
 @dataclass(frozen=True, slots=True)
+class _Row:
+    """Backs side by side, how wide they are together, and how high the highest is."""
+
+    fronts: tuple[Front, ...]
+    wide: Mm
+    highest: Mm
+
+
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """Rows one over another, and how high they are together."""
+
+    rows: tuple[_Row, ...]
+    high: Mm
+
+
+@dataclass(frozen=True, slots=True)
 class Backs:
     """Backs in rows to one scale, with the room that each has; none fits at a scale below 0."""
 
@@ -64,44 +81,56 @@ class Arranged:
 
 def backs_in_rows(fronts: Sequence[Front], width: Px, height: Px) -> Backs:
     """The rows in which the backs of these fronts come out largest, in their order."""
-    return max(
-        (_in_rows(rows, width, height) for rows in _divided(list(fronts))),
-        key=lambda backs: backs.scale,
-    )
+    return _largest_backs(_divided(fronts), width, height)
 
 
-def _divided(fronts: Sequence[Front]) -> Iterator[list[Sequence[Front]]]:
+def _largest_backs(ways: Sequence[_Way], width: Px, height: Px) -> Backs:
+    scales = ((_scale_in_rows(way, width, height), way) for way in ways)
+    scale, way = max(scales, key=lambda one: one[0])
+    return _in_rows(way.rows, scale)
+
+
+def _divided(fronts: Sequence[Front]) -> list[_Way]:
     """Every way to break them into rows, or for many of them, into rows of as many each."""
+    return [_way([_row(row) for row in rows]) for rows in _ways_to_divide(fronts)]
+
+
+def _way(rows: Sequence[_Row]) -> _Way:
+    return _Way(tuple(rows), sum((row.highest for row in rows), NOTHING))
+
+
+def _ways_to_divide(fronts: Sequence[Front]) -> Iterator[list[Sequence[Front]]]:
     if len(fronts) > _MOST_DIVIDED:
         for count in range(1, len(fronts) + 1):
             yield [fronts[start : start + count] for start in range(0, len(fronts), count)]
         return
     for first in range(1, len(fronts)):
-        for rest in _divided(fronts[first:]):
+        for rest in _ways_to_divide(fronts[first:]):
             yield [fronts[:first], *rest]
     yield [fronts]
 
 
-def _in_rows(rows: Sequence[Sequence[Front]], width: Px, height: Px) -> Backs:
+def _row(fronts: Sequence[Front]) -> _Row:
+    wide = sum((each.width for each in fronts), NOTHING)
+    return _Row(tuple(fronts), wide, max(each.height for each in fronts))
+
+
+def _scale_in_rows(way: _Way, width: Px, height: Px) -> Fraction:
     across, along = _AROUND_BACK
-    scale = min(
-        (height - len(rows) * (HEADING + along)) / sum((_highest(row) for row in rows), NOTHING),
-        *(
-            (width - len(row) * (SPACE + across)) / sum((each.width for each in row), NOTHING)
-            for row in rows
-        ),
+    return min(
+        (height - len(way.rows) * (HEADING + along)) / way.high,
+        *((width - len(row.fronts) * (SPACE + across)) / row.wide for row in way.rows),
     )
+
+
+def _in_rows(rows: Sequence[_Row], scale: Fraction) -> Backs:
     return Backs(scale, tuple(tuple(_rooms(row, scale)) for row in rows))
 
 
-def _rooms(row: Sequence[Front], scale: Fraction) -> Iterator[tuple[Front, tuple[Px, Px]]]:
+def _rooms(row: _Row, scale: Fraction) -> Iterator[tuple[Front, tuple[Px, Px]]]:
     across, along = _AROUND_BACK
-    for front in row:
-        yield front, (round(front.width * scale) + across, round(_highest(row) * scale) + along)
-
-
-def _highest(row: Sequence[Front]) -> Mm:
-    return max(each.height for each in row)
+    for front in row.fronts:
+        yield front, (round(front.width * scale) + across, round(row.highest * scale) + along)
 
 
 def side_by_side(
@@ -116,15 +145,18 @@ def side_by_side(
     `under` says how high what stands below the backs is, by the width that they have.
     """
     rooms = ((wide, width - wide - BETWEEN) for wide in _WIDTHS if wide < width - 2 * BETWEEN)
-    ways = (_beside(cabinet, fronts, height, room, under) for room in rooms)
+    backs = _divided(fronts)
+    ways = (_beside(cabinet, backs, height, room, under) for room in rooms)
     return max(ways, key=Arranged.merit)
 
 
 def one_over_another(cabinet: Cabinet, fronts: Sequence[Front], height: Px) -> Arranged:
     """The cabinet across the page, and one row of good backs under it."""
-    row = round(_highest(fronts) * GOOD_BACK) + _AROUND_BACK[1] + HEADING
-    room = WIDTH, height - row - HEADING
-    return _arranged(cabinet, room, _in_rows([fronts], WIDTH, row), WIDTH)
+    row = _row(fronts)
+    high = round(row.highest * GOOD_BACK) + _AROUND_BACK[1] + HEADING
+    room = WIDTH, height - high - HEADING
+    backs = _in_rows([row], _scale_in_rows(_way([row]), WIDTH, high))
+    return _arranged(cabinet, room, backs, WIDTH)
 
 
 def _arranged(cabinet: Cabinet, room: tuple[Px, Px], backs: Backs, column: Px) -> Arranged:
@@ -134,13 +166,13 @@ def _arranged(cabinet: Cabinet, room: tuple[Px, Px], backs: Backs, column: Px) -
 
 def _beside(
     cabinet: Cabinet,
-    fronts: Sequence[Front],
+    ways: Sequence[_Way],
     height: Px,
     widths: tuple[Px, Px],
     under: Callable[[Px], Px],
 ) -> Arranged:
     room, right = (widths[0], height - HEADING), widths[1]
-    backs = backs_in_rows(fronts, right, height - under(right))
+    backs = _largest_backs(ways, right, height - under(right))
     return _arranged(cabinet, room, backs, right)
 
 

@@ -1,29 +1,19 @@
 """The fitting sheet: a page for each cabinet, with all that an installer needs at it."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
-from fronts.figures import cautions
-from fronts.figures.boxes import box_figures
-from fronts.figures.findings import findings_of, places_at
-from fronts.figures.hinges import hinge_figures
-from fronts.figures.knobs import Line
-from fronts.figures.measured import measured_openings
-from fronts.figures.opening_ends import opening_ends
-from fronts.figures.sizes import size
-from fronts.figures.special_fronts import special_figures
-from fronts.figures.work_steps import Work, work_for
-from fronts.rules.fitting_results import Fitting
+from fronts.figures.cabinet_words import CabinetWords, cabinet_words
+from fronts.figures.findings import places_at
+from fronts.figures.shown_figures import code_of
 from fronts.rules.kinds import FRONT_KINDS
-from fronts.rules.kitchen import Cabinet, Kitchen
-from fronts.rules.lengths import show
-from fronts.rules.results import Finding, Front, Schedule
+from fronts.rules.kitchen import Cabinet
 from fronts.sheets.figure_list import BESIDE_JIG, NARROW, SIDE_BY_SIDE, FigureList, figure_list
 from fronts.sheets.fitting_drawings import CabinetDrawings
 from fronts.sheets.fitting_layout import Drawings, lay_out
-from fronts.sheets.front_rows import FrontRow, front_row, laps_of
 from fronts.sheets.hole_tables import HoleTable, hole_table
 from fronts.sheets.page_height import Above, Below
+from fronts.sheets.sheet_code import CodeOnSheet, code_on_sheet
 from fronts.sheets.sheet_page import SheetSource, page
 
 
@@ -37,30 +27,34 @@ class CabinetPage:
 
     label: str
     title: str
-    about: str
-    stops: tuple[Finding, ...]
-    others: tuple[Finding, ...]
-    fronts: list[FrontRow]
-    laps: list[tuple[str, str]]
-    measured: list[tuple[str, str]]
-    ends: list[tuple[str, str]]
+    code: CodeOnSheet
+    words: CabinetWords
     drawings: Drawings
     one_box: bool
     jig_aside: bool
     boxes: FigureList | None
     holes: HoleTable | None
     doors: FigureList | None
-    works: list[Work]
-    cautions: list[str]
 
 
 def content(source: SheetSource, labels: Sequence[str] | None = None) -> str:
     """The fitting sheets of the cabinets with these labels, or of all that have fronts."""
     wanted = fitted_cabinets(source) if labels is None else labels
     known = {cabinet.label: cabinet for cabinet in source.kitchen.cabinets}
-    pages = [_page(source.schedule, source.kitchen, known[label]) for label in wanted]
+    pages = [_page(source, known[label]) for label in wanted]
     title = f"Fitting sheet {wanted[0]}" if len(wanted) == 1 else "Fitting sheets"
     return page("fitting.html", source, {"title": title, "pages": pages})
+
+
+def said_on(source: SheetSource, label: str) -> str:
+    """All that the sheet of one cabinet follows from, told without drawing it.
+
+    Its code stands for its figures; the rest is what stands at head and foot.
+    """
+    words = cabinet_words(source.schedule, source.kitchen, source.kitchen.cabinet(label))
+    code, job = code_of(words), source.kitchen.job
+    since = source.first_printed.get(code, source.printed)
+    return repr((label, code, since, source.site, job.number, job.client, job.site, job.unit))
 
 
 def fitted_cabinets(source: SheetSource) -> list[str]:
@@ -74,40 +68,31 @@ def fitted_cabinets(source: SheetSource) -> list[str]:
     ]
 
 
-def _page(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetPage:
-    fronts, unit = schedule.fronts_of(cabinet.label), schedule.job.unit
-    fittings = schedule.fittings_of(fronts)
-    findings = findings_of(schedule, places_at(cabinet, fronts))
-    rows, laps = [front_row(each, kitchen) for each in fronts], laps_of(fronts, unit)
-    measured = measured_openings(cabinet, unit)
-    drawings = CabinetDrawings(schedule, kitchen, cabinet, fronts, fittings)
+def _page(source: SheetSource, cabinet: Cabinet) -> CabinetPage:
+    schedule, kitchen = source.schedule, source.kitchen
+    words = cabinet_words(schedule, kitchen, cabinet)
+    drawings = CabinetDrawings(schedule, kitchen, cabinet, words.fronts, words.fittings)
     aside = _jig_aside(drawings)
-    boxes = _boxes(fronts, fittings, kitchen, SIDE_BY_SIDE if aside else BESIDE_JIG)
-    doors = _doors(fronts, fittings, kitchen, SIDE_BY_SIDE if aside else NARROW)
-    holes = hole_table([each for each in fronts if each.label in fittings], fittings, unit)
-    works = work_for(fronts, fittings, kitchen)
-    care = cautions.at_cabinet(cabinet, fronts, list(fittings.values()))
-    ends = opening_ends(schedule, fronts, unit)
-    above = Above(rows, laps, measured, ends, findings)
-    below = Below(boxes, holes, doors, works, care, one_box=len(fittings) == 1, jig_aside=aside)
+    boxes = _boxes(words, SIDE_BY_SIDE if aside else BESIDE_JIG)
+    doors = _doors(words, SIDE_BY_SIDE if aside else NARROW)
+    holes = hole_table(words.holes)
+    one_box = len(words.fittings) == 1
+    title = cabinet.label, words.about
+    above = Above(title, words.rows, words.laps, words.measured, words.ends, words.findings)
+    below = Below(
+        boxes, holes, doors, words.works, words.cautions, one_box=one_box, jig_aside=aside
+    )
     return CabinetPage(
         label=cabinet.label,
         title=f"Fitting sheet {cabinet.label}",
-        about=_about(cabinet, unit),
-        stops=findings.stops,
-        others=findings.others,
-        fronts=rows,
-        laps=laps,
-        measured=measured,
-        ends=ends,
+        code=code_on_sheet(words, source),
+        words=words,
         drawings=lay_out(drawings, above, below),
-        one_box=below.one_box,
+        one_box=one_box,
         jig_aside=aside,
         boxes=boxes,
         holes=holes,
         doors=doors,
-        works=works,
-        cautions=care,
     )
 
 
@@ -117,43 +102,24 @@ def _jig_aside(of: CabinetDrawings) -> bool:
     return len(of.boxed) == 1 and hinged and [jig.slot for jig in of.jigs] == [None]
 
 
-def _boxes(
-    fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen, letters: int
-) -> FigureList | None:
+def _boxes(words: CabinetWords, letters: int) -> FigureList | None:
     """The figures of the fronts on boxes; those of one alone in so many letters' room."""
-    boxed = [each for each in fronts if each.label in fittings]
-    if not boxed:
-        return None
-    labels = [each.label for each in boxed]
-    heading = f"{', '.join(labels)} on {'its box' if len(boxed) == 1 else 'their boxes'}"
-    figures = [box_figures(each, fittings[each.label], kitchen) for each in boxed]
-    return figure_list(heading, labels, figures, letters=letters if len(boxed) == 1 else 0)
-
-
-def _doors(
-    fronts: Sequence[Front], fittings: Mapping[str, Fitting], kitchen: Kitchen, letters: int
-) -> FigureList | None:
-    """The figures of the hinged doors, and of all else that stands on no box."""
-    said = {each.label: _unboxed(each, kitchen) for each in fronts if each.label not in fittings}
-    labels, figures = [label for label in said if said[label]], [*filter(None, said.values())]
+    labels = list(words.boxes)
     if not labels:
         return None
-    swing = all(FRONT_KINDS[each.kind].swings for each in fronts if each.label in labels)
+    heading = f"{', '.join(labels)} on {'its box' if len(labels) == 1 else 'their boxes'}"
+    figures = list(words.boxes.values())
+    return figure_list(heading, labels, figures, letters=letters if len(labels) == 1 else 0)
+
+
+def _doors(words: CabinetWords, letters: int) -> FigureList | None:
+    """The figures of the hinged doors, and of all else that stands on no box."""
+    labels, figures = list(words.unboxed), list(words.unboxed.values())
+    if not labels:
+        return None
+    fronts = (each for each in words.fronts if each.label in words.unboxed)
+    swing = all(FRONT_KINDS[each.kind].swings for each in fronts)
     how = f"on {'its' if len(labels) == 1 else 'their'} hinges" if swing else "hung and fixed"
     heading = f"{', '.join(labels)} {how}"
-    return figure_list(heading, labels, figures, letters=letters if len(fittings) == 1 else 0)
-
-
-def _unboxed(front: Front, kitchen: Kitchen) -> list[Line]:
-    """What a front on no box needs; one whose box is not measured yet says nothing here."""
-    traits = FRONT_KINDS[front.kind]
-    if traits.swings:
-        return hinge_figures(front, kitchen)
-    on_nothing = front.fixed_by is None and front.machine is None and not traits.tips_out
-    return [] if on_nothing else special_figures(front, kitchen)
-
-
-def _about(cabinet: Cabinet, unit: str) -> str:
-    sizes = size(unit, cabinet.width, cabinet.height, cabinet.depth)
-    place = f"{show(cabinet.left, unit)} from the left, {show(cabinet.y, unit)} above the floor"
-    return f"{cabinet.kind}, {cabinet.build}, {sizes}; wall {cabinet.wall}, {place}"
+    alone = len(words.fittings) == 1
+    return figure_list(heading, labels, figures, letters=letters if alone else 0)

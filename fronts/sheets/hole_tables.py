@@ -3,9 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from fronts.figures.boxes import HolePlace, hole_places
-from fronts.rules.fitting_results import Fitting
-from fronts.rules.results import Front
+from fronts.figures.boxes import HolePlace
 
 ON_BOX = "On the box's front, from its lower left corner, seen from the front"
 ON_BACK = "On the back of the front, from its lower left corner, seen from the back"
@@ -61,12 +59,9 @@ class HoleTable:
         return rows if self.one_row_each else rows + len(self.faces)
 
 
-def hole_table(
-    boxed: Sequence[Front], fittings: Mapping[str, Fitting], unit: str
-) -> HoleTable | None:
-    """The holes of the fronts on boxes, where there are any."""
-    places = {each.label: hole_places(each, fittings[each.label], unit) for each in boxed}
-    places = {label: holes for label, holes in places.items() if holes}
+def hole_table(holes: Mapping[str, Sequence[HolePlace]]) -> HoleTable | None:
+    """The holes of the fronts on boxes by the fronts' labels, where there are any."""
+    places = {label: several for label, several in holes.items() if several}
     if not places:
         return None
     on_box = {label: tuple(Place(each.box_x, each.box_y) for each in holes)

@@ -1,13 +1,18 @@
 """What a job's sheets are made from, as it stands in the database."""
 
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 
 from django.utils import timezone
 
+from fronts.figures.cabinet_words import cabinet_words
+from fronts.figures.shown_figures import shown_figures
 from fronts.models import CutPlan
-from fronts.rules.fingerprint import parts_fingerprint
+from fronts.rules.fingerprint import parts_fingerprint, sheet_code
 from fronts.selectors.plans import named_plans
+from fronts.selectors.printed_sheets import first_printed
+from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
 from fronts.sheets.sheet_page import CutPlanSource, SheetSource, source_of
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job
@@ -30,3 +35,30 @@ def with_plan(source: SheetSource, plan: CutPlan | None) -> SheetSource:
         outdated=plan.fingerprint != parts_fingerprint(source.schedule.parts),
     )
     return replace(source, plan=shown)
+
+
+def with_codes_kept(
+    source: SheetSource, job: Job, labels: Iterable[str], site: str, at: datetime
+) -> SheetSource:
+    """The same, to print the fitting sheets of these cabinets: what they show is frozen.
+
+    Their codes lead to the `site`.
+    """
+    kept = printed_sheets_keep(job=job, sheets=_shown(source, labels), at=at)
+    return replace(source, first_printed=_days(kept), site=site)
+
+
+def with_codes(source: SheetSource, job: Job, site: str) -> SheetSource:
+    """The same, to print fitting sheets whose figures were frozen before."""
+    return replace(source, first_printed=_days(first_printed(job)), site=site)
+
+
+def _shown(source: SheetSource, labels: Iterable[str]) -> Iterator[SheetShown]:
+    for label in labels:
+        cabinet = source.kitchen.cabinet(label)
+        figures = shown_figures(cabinet_words(source.schedule, source.kitchen, cabinet))
+        yield SheetShown(label, sheet_code(figures), figures)
+
+
+def _days(times: Mapping[str, datetime]) -> Mapping[str, date]:
+    return {code: timezone.localtime(at).date() for code, at in times.items()}

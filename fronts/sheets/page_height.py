@@ -9,9 +9,9 @@ from dataclasses import dataclass
 
 from fronts.drawings.svg import Px
 from fronts.figures.findings import Findings
+from fronts.figures.front_rows import FrontRow
 from fronts.figures.work_steps import Work
 from fronts.sheets.figure_list import FigureList
-from fronts.sheets.front_rows import FrontRow
 from fronts.sheets.hole_tables import HoleTable
 
 PAGE: Px = 944_00
@@ -28,6 +28,8 @@ _STEP: Px = 17_00
 _SMALL: Px = 14_50
 _CAUTIONS: Px = 9_00
 _LETTERS_ACROSS = 116
+_LETTERS_OF_TITLE = 96
+"""Beside the code at the page's right; a letter of the label takes two."""
 _LETTERS_OF_LAPS = 130
 _LETTERS_OF_STOP = 90
 _LETTERS_OF_MADE_FROM = 36
@@ -43,6 +45,7 @@ def lines_of(texts: Iterable[str], across: int = _LETTERS_ACROSS) -> int:
 class Above:
     """What stands over a cabinet's drawings."""
 
+    title: tuple[str, str]
     fronts: Sequence[FrontRow]
     laps: Sequence[tuple[str, str]]
     measured: Sequence[tuple[str, str]]
@@ -52,7 +55,8 @@ class Above:
     @property
     def height(self) -> Px:
         stops, others = self.findings.stops, self.findings.others
-        height = _TITLE
+        label, about = self.title
+        height = _TITLE + _LINE * (lines_of([label * 2 + about], _LETTERS_OF_TITLE) - 1)
         if self.fronts:
             height += _HEAD_OF_FRONTS + sum(_front(each) for each in self.fronts)
             height += _LINE * lines_of([_said(self.laps, " " * 50)], _LETTERS_OF_LAPS)

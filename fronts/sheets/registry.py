@@ -23,6 +23,7 @@ from fronts.sheets import (
     templates,
 )
 from fronts.sheets.merged import merged
+from fronts.sheets.pdf import PageSize, made_from
 from fronts.sheets.sheet_page import SheetSource
 
 _LONGEST_NAME = 60
@@ -51,11 +52,19 @@ class Sheet:
 
 @dataclass(frozen=True, slots=True)
 class Printout:
-    """One file of a job: its name, its HTML when asked for, and the cabinet it is for."""
+    """One file of a job: its name, its HTML when asked for, and the cabinet it is for.
+
+    `said` is what the HTML follows from, where that is told sooner.
+    """
 
     file: str
     html: Callable[[], str]
     cabinet: str = ""
+    said: Callable[[], str] | None = None
+
+    def made_from(self, paper: PageSize) -> str:
+        """A name for all that its PDF is made from."""
+        return made_from((self.said or self.html)(), paper)
 
 
 SHEETS: Mapping[str, Sheet] = MappingProxyType(
@@ -103,7 +112,13 @@ def has_fittings_together(printouts: Iterable[Printout]) -> bool:
 def _fittings(source: SheetSource) -> Iterator[Printout]:
     cabinets = fitting.fitted_cabinets(source)
     for label, file in zip(cabinets, _files(cabinets), strict=True):
-        yield Printout(file, partial(fitting.content, source, [label]), label)
+        yield fitting_printout(source, label, file)
+
+
+def fitting_printout(source: SheetSource, label: str, file: str = "") -> Printout:
+    """The fitting sheet of one cabinet."""
+    said = partial(fitting.said_on, source, label)
+    return Printout(file, partial(fitting.content, source, [label]), label, said)
 
 
 def fittings_together(number: str, files: Iterable[tuple[str, bytes]]) -> bytes:

@@ -1,6 +1,7 @@
 """What sheets are made from, and what every sheet says of itself."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
 from typing import Any
@@ -34,6 +35,8 @@ class SheetSource:
     """A kitchen, its schedule, and the day on which that is printed.
 
     `records` are what people recorded on its job, for a sheet that needs them.
+    `first_printed`: when sheets with these codes were printed first, if not now. `site` is the
+    address at which codes can be looked up, as `https://fronts.example/`; "" where there is none.
     """
 
     kitchen: Kitchen
@@ -41,6 +44,8 @@ class SheetSource:
     printed: date
     plan: CutPlanSource | None = None
     records: Records = NO_RECORDS
+    first_printed: Mapping[str, date] = field(default_factory=dict)
+    site: str = ""
 
     @cached_property
     def fingerprint(self) -> str:

@@ -1,12 +1,19 @@
 """All sheets of a job as a task: a few files are a piece, so that shops take turns."""
 
+import hashlib
 from collections.abc import Iterable
-from typing import cast
+from typing import TypeAlias, cast
 
 from fronts.jobfile import read
 from fronts.models import SheetFile, SheetSet
-from fronts.services.sheet_sets import sheet_files_drop, sheet_files_keep
-from fronts.sheets.job_source import with_plan
+from fronts.selectors.sheet_sets import printed_before
+from fronts.services.sheet_sets import (
+    MadeFile,
+    sheet_files_drop,
+    sheet_files_keep,
+    sheet_sets_drop_older,
+)
+from fronts.sheets.job_source import with_codes, with_plan
 from fronts.sheets.pdf import Paper, PrintingError, render
 from fronts.sheets.registry import (
     FITTINGS_TOGETHER,
@@ -23,7 +30,7 @@ from shopjobs.task_kinds import TaskKind
 FILES_A_PIECE = 4
 """Two or three seconds' work."""
 
-Files = list[tuple[str, str, bytes]]
+Files: TypeAlias = list[MadeFile]
 
 
 def sheets_and_pieces(source: SheetSource) -> tuple[int, int]:
@@ -34,7 +41,7 @@ def sheets_and_pieces(source: SheetSource) -> tuple[int, int]:
 
 
 def _set_of(task: BackgroundTask) -> SheetSet:
-    found = SheetSet.objects.filter(task=task).select_related("plan__made_by").first()
+    found = SheetSet.objects.filter(task=task).select_related("job", "plan__made_by").first()
     if found is None:
         raise Refused("What was to be printed is gone. Print the sheets again.")
     return found
@@ -43,24 +50,38 @@ def _set_of(task: BackgroundTask) -> SheetSet:
 def _make(task: BackgroundTask) -> Files:
     sheet_set = _set_of(task)
     source = with_plan(source_of(read(sheet_set.kitchen), sheet_set.printed_on), sheet_set.plan)
+    source = with_codes(source, sheet_set.job, sheet_set.site)
     printouts = list(every_printout(source))
     if len(printouts) + has_fittings_together(printouts) != sheet_set.sheets:
         raise Refused("The cutting plan of these sheets is gone. Print the sheets again.")
     now = printouts[task.done * FILES_A_PIECE :][:FILES_A_PIECE]
-    return _printed(now, cast(Paper, sheet_set.paper)) if now else _together(sheet_set, source)
+    return _printed(now, sheet_set) if now else _together(sheet_set, source)
 
 
-def _printed(printouts: Iterable[Printout], paper: Paper) -> Files:
+def _printed(printouts: Iterable[Printout], sheet_set: SheetSet) -> Files:
+    """The files; one that was printed just so before is that one."""
+    paper = cast(Paper, sheet_set.paper)
+    named = [(each, each.made_from(paper)) for each in printouts]
+    before = printed_before(sheet_set.job, [name for _, name in named])
     try:
-        return [(each.file, each.cabinet, render(each.html(), paper)) for each in printouts]
+        return [
+            MadeFile(each.file, each.cabinet, name, before.get(name) or render(each.html(), paper))
+            for each, name in named
+        ]
     except PrintingError as lacking:
         raise Refused(str(lacking)) from lacking
 
 
 def _together(sheet_set: SheetSet, source: SheetSource) -> Files:
     fittings = SheetFile.objects.filter(sheet_set=sheet_set).exclude(cabinet="").order_by("pk")
-    files = ((file.cabinet, bytes(file.content)) for file in fittings)
-    return [(FITTINGS_TOGETHER, "", fittings_together(source.kitchen.job.number, files))]
+    number = source.kitchen.job.number
+    parts = [number, *fittings.values_list("cabinet", "made_from")]
+    name = hashlib.sha256(repr(parts).encode()).hexdigest()
+    content = printed_before(sheet_set.job, [name]).get(name)
+    if content is None:
+        files = ((file.cabinet, bytes(file.content)) for file in fittings)
+        content = fittings_together(number, files)
+    return [MadeFile(FITTINGS_TOGETHER, "", name, content)]
 
 
 def _keep(task: BackgroundTask, made: Files) -> None:
@@ -69,7 +90,11 @@ def _keep(task: BackgroundTask, made: Files) -> None:
 
 def _ended(task: BackgroundTask) -> None:
     sheet_set = SheetSet.objects.filter(task=task).first()
-    if sheet_set is not None and task.state != TaskState.DONE:
+    if sheet_set is None:
+        return
+    if task.state == TaskState.DONE:
+        sheet_sets_drop_older(sheet_set=sheet_set)
+    else:
         sheet_files_drop(sheet_set=sheet_set)
 
 

@@ -29,8 +29,10 @@ LONGEST = 500
 UNRECORDED = {
     "shopjobs.job": {"revision", "updated_at"},
     "shopjobs.person": {"password", "last_login"},
+    "fronts.printedsheet": {"cabinet"},
 }
-"""Columns that are no fact: counters, clocks, and what nobody may read back."""
+"""Columns that are no fact: counters, clocks, what nobody may read back, and where paper that
+was printed leads, which may be thrown away before a deletion is taken back."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -180,6 +182,8 @@ def _going(collector: Collector) -> Iterable[models.Model]:
 
 def _record_letting_go(collector: Collector) -> None:
     for (column, value), several in collector.field_updates.items():
+        if column.name in UNRECORDED.get(column.model._meta.label_lower, ()):
+            continue
         for rows in cast(Iterable[Iterable[models.Model]], several):
             keys = [row.pk for row in rows]
             table = column.model._base_manager.filter(pk__in=keys)

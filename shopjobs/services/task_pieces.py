@@ -16,7 +16,8 @@ from shopjobs.services.refused import Refused
 from shopjobs.task_kinds import kind_of
 
 AT_WORK_A_SHOP = 2
-"""So many tasks of one shop have a piece in the queue; those of others come in between."""
+"""So many tasks of one shop have a piece in the queue; those of others come in between. Whoever
+of the shop has none there yet has one all the same, and waits for nobody's else."""
 
 
 def shop_lock(shop_id: int) -> None:
@@ -35,13 +36,16 @@ def task_current(task_id: int, run: int) -> BackgroundTask | None:
 
 @transaction.atomic
 def tasks_admit(*, shop_id: int) -> None:
-    """Hand the shop's oldest waiting tasks to the queue, while it has places."""
+    """Hand the shop's oldest waiting tasks to the queue, while it has places; those of people
+    who have nothing there come first, and always."""
     shop_lock(shop_id)
     tasks = BackgroundTask.objects.filter(shop_id=shop_id)
-    room = AT_WORK_A_SHOP - tasks.filter(state=TaskState.AT_WORK).count()
-    waiting = tasks.filter(state=TaskState.WAITING).order_by("asked_at", "pk")
-    for task in waiting[: max(room, 0)]:
-        piece_enqueue(task)
+    at_work = [task.asked_by_id for task in tasks.filter(state=TaskState.AT_WORK)]
+    waiting = [*tasks.filter(state=TaskState.WAITING).order_by("asked_at", "pk")]
+    for task in sorted(waiting, key=lambda task: task.asked_by_id in at_work):
+        if len(at_work) < AT_WORK_A_SHOP or task.asked_by_id not in at_work:
+            at_work.append(task.asked_by_id)
+            piece_enqueue(task)
 
 
 def piece_enqueue(task: BackgroundTask) -> None:

@@ -18,6 +18,7 @@ NO_FACTS = {
     "cutting_task": "the same",
     "sheet_sets": "files that were printed are no fact of the job; that they were is noted",
     "work_ticks": "a step that is done is no fact of the kitchen; who did it and when is its own",
+    "printed_sheets": "what paper shows that was printed is no fact of the job",
     "jobs: Revision.objects.filter(job__in=jobs).update": "history itself, of a job long gone",
     "jobs: jobs.delete": "what was deleted a month ago",
     "jobs: default_storage.delete": "the files of such a job",

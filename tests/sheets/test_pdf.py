@@ -1,15 +1,17 @@
 """The one door to WeasyPrint: bundled files only, bundled fonts only, both papers."""
 
 import io
+from collections.abc import Iterator
 
 import pytest
 from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 from pypdf import PdfReader
 from pypdf.generic import DictionaryObject
 
+from fronts.sheets import fitting
 from fronts.sheets.pdf import BUNDLED, PAPERS, Paper, is_bundled, render, unbroken
 from fronts.sheets.registry import SHEETS
-from tests.sheets.printed import demo_pages, demo_pdf
+from tests.sheets.printed import demo_pages, demo_pdf, demo_source
 
 SIZES = {"letter": (612, 792), "a4": (595, 842)}
 """Points: ANSI/ASME Y14.1 size A, 8 1/2 × 11 in; ISO 216 A4, 210 × 297 mm."""
@@ -118,3 +120,32 @@ def test_a_sign_that_no_font_has_prints_as_an_open_box() -> None:
 def test_no_line_breaks_within_a_mixed_number(said: str, printed: str) -> None:
     """`1` at a line's end and `1/4` on the next are read as two figures."""
     assert unbroken(said) == printed
+
+
+@pytest.mark.slow
+def test_every_drawing_is_read_out_by_what_it_shows() -> None:
+    """ISO 32000-1, 14.9.3: each figure has a text in its place; and no line of it is lost."""
+    pdf = PdfReader(io.BytesIO(demo_pdf("fitting", "letter")))
+    said = [str(part["/Alt"]) for part in _figures(inside(pdf.root_object, "/StructTreeRoot"))]
+
+    assert len(said) == fitting.content(demo_source()).count("<svg")
+    assert "Elevation of cabinet B1" in said
+    assert "B1.a seen from the back" in said
+
+
+def _figures(part: DictionaryObject) -> Iterator[DictionaryObject]:
+    """All figures within a part of a file's structure."""
+    kids = part.get("/K", [])
+    for kid in kids if isinstance(kids, list) else [kids]:
+        found = kid.get_object()
+        if isinstance(found, DictionaryObject):
+            if found.get("/S") == "/Figure":
+                yield found
+            yield from _figures(found)
+
+
+def test_a_sheet_opens_no_drawing_but_its_own() -> None:
+    """What names a drawing that is not there leaves an empty place, and opens nothing."""
+    html = '<html lang="en"><title>x</title><img src="drawing:7" alt="gone"><p>left</p></html>'
+    (page,) = PdfReader(io.BytesIO(render(html, "letter"))).pages
+    assert page.extract_text().split() == ["gone", "left"]

@@ -15,6 +15,7 @@ from shopjobs.services.shop_files.tables import (
 
 WITHOUT_KEYS = {
     "fronts.cutplan.asked", "fronts.cutplan.found", "fronts.orderlist.items",
+    "fronts.printedsheet.figures",
     "shopjobs.revision.went",
     *(f"fronts.{level}standard.{name}" for level in ("shop", "job")
       for name in ("hinges_by_height", "hinges_by_weight", "slide_classes")),

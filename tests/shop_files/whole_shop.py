@@ -10,6 +10,7 @@ from django.db.models import ForeignKey, Model, QuerySet
 from fronts.models import FitRecord, Front
 from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.practice import inches
+from fronts.rules.shown_figures import ShownFigure
 from fronts.rules.snags import SnagFacts
 from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.schedules import schedule_of
@@ -19,6 +20,7 @@ from fronts.services.front_cuts import fronts_mark_cut
 from fronts.services.imports import job_import
 from fronts.services.order_lists import order_line_check
 from fronts.services.photos import photo_add
+from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
 from fronts.services.receipts import fronts_receive
 from fronts.services.saved_faces import face_save
 from fronts.services.snags import snag_raise, snag_settle
@@ -81,6 +83,9 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     fronts_receive(job=job, schedule=schedule, line=line, count=1, note="late", by=owner, at=NOW)
     photo_add(job=job, wall="Porch", picture=b"as a camera makes it", by=fitter, at=NOW)
     _snags(job, owner, fitter)
+    shown = (ShownFigure("B1.a", "width", "15 1/2"), ShownFigure("B1", "stop", "too «wide»"))
+    sheet = SheetShown(schedule.fronts[0].cabinet, "3f9a-07c2", shown)
+    printed_sheets_keep(job=job, sheets=[sheet], at=NOW)
     extra = cabinet_create(job=job, at=NOW, by=owner, **BODY)
     opening_create(cabinet=extra, at=NOW, by=owner, **HOLE)
     cabinet_delete(cabinet=extra, at=NOW, by=owner)

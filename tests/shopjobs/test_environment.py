@@ -116,6 +116,7 @@ def test_the_environment_decides(tmp_path: Path) -> None:
         debug=True,
         https=True,
         hosts=("shop.example", "www.shop.example"),
+        address="https://shop.example/",
         hsts_subdomains=True,
         hsts_preload=True,
         database_url="postgres:///shop",
@@ -131,6 +132,21 @@ def test_the_environment_decides(tmp_path: Path) -> None:
         answers_web=True,
     )
     assert not (tmp_path / "data").exists()
+
+
+@pytest.mark.parametrize(
+    ("given", "address"),
+    [
+        ({}, ""),
+        ({"SHOPJOBS_HOSTS": "shop.example"}, ""),  # At which port, nobody says.
+        ({"SHOPJOBS_HOSTS": ".shop.example", "SHOPJOBS_HTTPS": "1"}, ""),
+        ({"SHOPJOBS_HOSTS": "shop.example", "SHOPJOBS_HTTPS": "1"}, "https://shop.example/"),
+        ({"SHOPJOBS_ADDRESS": "http://shop.example:8000/"}, "http://shop.example:8000/"),
+    ],
+)
+def test_where_people_open_the_site(given: dict[str, str], address: str, tmp_path: Path) -> None:
+    """What is printed leads there; where it can't be told, nowhere."""
+    assert _read(tmp_path, **given).address == address
 
 
 @pytest.mark.parametrize(

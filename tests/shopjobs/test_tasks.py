@@ -68,6 +68,25 @@ def test_a_shop_has_so_many_places_and_the_rest_waits(shop: Shop, office: Person
     assert states() == ["cancelled", "done", "done", "done"]
 
 
+def test_nobody_waits_for_anothers_of_the_same_shop(
+    shop: Shop, office: Person, installer: Person
+) -> None:
+    """Who has nothing at work comes in between at once, whatever others of the shop asked for;
+    and before the rest of theirs, where a place becomes free."""
+    several = jobs(shop, 6)
+    first = [begin(job, office) for job in several[:4]]
+    begin(several[4], installer)
+    assert states() == ["at work", "at work", "waiting", "waiting", "at work"]
+
+    mine = begin(several[5], installer)
+    assert states()[5] == "waiting"
+    plan_cancel(plan=first[0], by=office, at=NOW)
+    assert states() == ["cancelled", "at work", "waiting", "waiting", "at work", "waiting"]
+    work_off(AT_WORK_A_SHOP)
+    mine.refresh_from_db()
+    assert BackgroundTask.objects.get(asked_by=installer, job=several[4]).done == 1
+
+
 def test_a_shop_is_told_when_all_its_places_are_taken(shop: Shop, office: Person) -> None:
     """Nothing of what was refused is left."""
     for job in jobs(shop, AT_WORK_A_SHOP + WAITING_A_SHOP):

@@ -5,12 +5,14 @@ from functools import partial
 from django.contrib import messages
 from django.http import HttpResponse, JsonResponse
 from django.shortcuts import redirect
+from django.template.loader import render_to_string
 from django.urls import reverse
 from django_htmx.http import HttpResponseClientRedirect, replace_url
 
+from fronts.figures.what_follows import WhatFollows
 from fronts.models import Opening
 from fronts.pages.on_site.forms import PHOTO, PhotoForm, SizeForm
-from fronts.pages.on_site.rows.at_size import PAIR, AtSize, at_size
+from fronts.pages.on_site.rows.at_size import PAIR, AtSize, at_size, follows_from
 from fronts.pages.on_site.rows.keys import digit_keys, fraction_keys
 from fronts.pages.on_site.rows.openings import Stop, by_wall, stops_of, to_continue
 from fronts.pages.on_site.rows.photos import photos_by_wall
@@ -30,6 +32,7 @@ from shopjobs.pages import render_page, wants_part
 
 _OF_SNAGS = ("job-snags", "job-sign-off")
 PAGE, SIZE = "fronts/on_site/page.html", "fronts/on_site/size.html"
+FOLLOWS = "fronts/on_site/follows.html"
 
 
 @job_view("measure", "GET", "HEAD")
@@ -164,14 +167,17 @@ def _save(request: SignedInRequest, at: AtSize, form: SizeForm) -> Opening:
 def _went_on(request: SignedInRequest, at: AtSize, form: SizeForm, _: Opening) -> HttpResponse:
     """The next size, with what is kept of this one said; after the last all openings."""
     now = at_size(at.job, at.stop.key, at.size.name, at.carried)
-    to, said = now.after, now.said
+    to, said, follows = now.after, now.said, follows_from(at, now)
     if at.waits and form.typed:
         to = now.with_pair(form.typed)
         said = f"{at.size.title.capitalize()}: {form.typed}. It is kept with the other diagonal."
     if to is not None and wants_part(request):
-        shown = _shown(request, to, _form(request, to, anew=True), said=said)
+        shown = _shown(request, to, _form(request, to, anew=True), said=said, follows=follows)
         return announce_change(shown)
     messages.success(request, said)
+    if follows:
+        # The next page knows nothing of this size; what follows goes there with what was said.
+        messages.info(request, render_to_string(FOLLOWS, {"follows": follows}))
     address = to.action if to else reverse("fronts:job-on-site", args=[at.job.pk])
     return HttpResponseClientRedirect(address) if wants_part(request) else redirect(address)
 
@@ -182,6 +188,7 @@ def _shown(
     form: SizeForm,
     *,
     said: str = "",
+    follows: WhatFollows | None = None,
     question: str = "",
     status: int = 200,
 ) -> HttpResponse:
@@ -192,6 +199,7 @@ def _shown(
         "form": form,
         "field": form.asked,
         "said": said,
+        "follows": follows,
         "question": question,
         "digits": digit_keys(at.job.unit),
         "fractions": fraction_keys(at.job.unit, at.kitchen.job.step),

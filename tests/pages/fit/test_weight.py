@@ -16,6 +16,7 @@ MOST = 25 * 1024
 def test_each_cabinet_of_the_demo_is_light(db: None, signed_in: SignIn) -> None:
     """With all its fronts, their drawings, steps and forms."""
     demo = load_demo()
+    assert demo is not None
     client = signed_in(Person.objects.filter(shop=demo.shop)[0])
 
     weights = {

@@ -102,7 +102,9 @@ def test_scripts_get_the_next_size_in_place(door: Opening, phone: Client) -> Non
     assert "job-changed" in answer["HX-Trigger-After-Settle"]
     page = dom(answer)
     assert page.all("title")[0].words.startswith("B1.a, width at the bottom")
-    assert page.one("#said").words == "B1.a, width at the top: 15 1/16, 1/16 more than planned."
+    assert page.one("#said").words == (
+        "B1.a, width at the top: 15 1/16, 1/16 more than planned. What follows stands below."
+    )
     assert not page.has("h1")
 
 

@@ -11,6 +11,7 @@ from django.utils.safestring import SafeString, mark_safe
 from fronts.drawings.drawing import SCREEN
 from fronts.drawings.measured_opening import measured_opening
 from fronts.drawings.svg import Px
+from fronts.figures.what_follows import WhatFollows, what_follows
 from fronts.pages.on_site.rows.openings import Stop, stops_of
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.length_sums import read_sum
@@ -19,6 +20,7 @@ from fronts.rules.opening_sizes import lean_of, widths_of
 from fronts.rules.site_sizes import NAMES, SITE_SIZES, SiteSize, following, length_of
 from fronts.rules.size_questions import off_by, plan_of, planned_size
 from fronts.selectors.kitchens import placed_kitchen_of
+from fronts.selectors.schedules import schedule_for
 from shopjobs.models import Job
 
 PAIR = "pair"
@@ -206,3 +208,9 @@ def at_size(job: Job, opening: int, name: str, carried: str = "") -> AtSize:
     if place is None:
         raise ObjectDoesNotExist
     return AtSize(job, kitchen, stops, place, SITE_SIZES[name], carried)
+
+
+def follows_from(was: AtSize, now: AtSize) -> WhatFollows:
+    """What follows for the fronts from the size that was taken in between."""
+    worked = [(at.kitchen, schedule_for(at.job, at.kitchen)) for at in (was, now)]
+    return what_follows(*worked)

@@ -1,6 +1,6 @@
 """A job's sheets, as PDF on the shop's paper."""
 
-import hashlib
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import cast
 
@@ -18,9 +18,10 @@ from fronts.pages.shared.wall_addresses import WALL
 from fronts.selectors.kitchens import cabinet_of, cabinets_of
 from fronts.selectors.plans import finished_plan
 from fronts.selectors.records import records_of
+from fronts.selectors.sheet_sets import printed_before
 from fronts.sheets import fitting, wall
 from fronts.sheets.cutting_plan import NoPlan
-from fronts.sheets.job_source import source_of_job
+from fronts.sheets.job_source import source_of_job, with_codes_kept
 from fronts.sheets.pdf import (
     LARGER,
     PageSize,
@@ -30,10 +31,11 @@ from fronts.sheets.pdf import (
     render,
 )
 from fronts.sheets.places import printing_place
-from fronts.sheets.registry import FITTING, SHEETS
+from fronts.sheets.registry import FITTING, SHEETS, Printout, fitting_printout
+from fronts.sheets.sheet_page import SheetSource
 from shopjobs.access import SignedInRequest, signed_in
 from shopjobs.models import Job
-from shopjobs.pages import go_to, render_page
+from shopjobs.pages import go_to, render_page, site_address
 from shopjobs.views.jobs import job_or_404
 
 MOST_AT_ONCE = 3
@@ -60,11 +62,13 @@ def job_sheet(request: SignedInRequest, job_id: int, key: str) -> HttpResponseBa
         source = source_of_job(job, timezone.localdate(), plan)
         if sheet.needs_records:
             source = replace(source, records=records_of(job))
+        if key == FITTING:
+            source = _with_codes(request, job, source, fitting.fitted_cabinets(source))
         html = sheet.content(source)
     except NoPlan:
         messages.info(request, "There is no cutting plan yet. Make it here.")
         return go_to(request, "fronts:job-cut", job.pk)
-    return _printed(request, job, sheet.name, html)
+    return _printed(request, job, sheet.name, Printout("", lambda: html))
 
 
 @signed_in
@@ -73,8 +77,8 @@ def cabinet_sheet(request: SignedInRequest, job_id: int, cabinet_id: int) -> Htt
     """The fitting sheet of one cabinet."""
     job = job_or_404(request, job_id)
     label = found_or_404(cabinet_of, job, cabinet_id).label
-    html = fitting.content(source_of_job(job, timezone.localdate()), [label])
-    return _printed(request, job, f"fitting {label}", html)
+    source = _with_codes(request, job, source_of_job(job, timezone.localdate()), [label])
+    return _printed(request, job, f"fitting {label}", fitting_printout(source, label))
 
 
 @signed_in
@@ -87,23 +91,32 @@ def wall_sheet(request: SignedInRequest, job_id: int) -> HttpResponseBase:
         raise Http404
     paper = cast(Paper, str(job.shop.paper))
     size = LARGER[paper] if "larger" in request.GET else paper
-    return _printed(request, job, f"wall {name}", wall.content(source, name, size), size)
+    drawn = Printout("", lambda: wall.content(source, name, size))
+    return _printed(request, job, f"wall {name}", drawn, size)
+
+
+def _with_codes(
+    request: SignedInRequest, job: Job, source: SheetSource, labels: Sequence[str]
+) -> SheetSource:
+    """Whatever opens as a PDF may be printed: what it shows is frozen."""
+    return with_codes_kept(source, job, labels, site_address(request), timezone.now())
 
 
 def _printed(
-    request: SignedInRequest, job: Job, name: str, html: str, size: PageSize | None = None
+    request: SignedInRequest, job: Job, called: str, sheet: Printout, size: PageSize | None = None
 ) -> HttpResponseBase:
     """The sheet as a PDF on paper of a size, or the shop's.
 
     None is made again for a browser that has just this one.
     """
     paper = size or cast(Paper, str(job.shop.paper))
-    etag = quote_etag(hashlib.sha256(f"{paper}\n{html}".encode()).hexdigest()[:32])
+    name = sheet.made_from(paper)
+    etag = quote_etag(name[:32])
     known: HttpResponse | None = get_conditional_response(request, etag=etag)
     if known is not None:
         return known
     try:
-        content = b"" if request.method == "HEAD" else _made(job, html, paper)
+        content = b"" if request.method == "HEAD" else _made(job, name, sheet, paper)
     except PrintingError as lacking:
         busy = isinstance(lacking, PrintingBusyError)
         context = {"job": job, "message": str(lacking), "busy": busy}
@@ -113,7 +126,7 @@ def _printed(
             # Django logs each 503 as a failure of the site's, and those are mailed; it is none.
             refused._has_been_logged = True  # type: ignore[attr-defined]
         return refused
-    file = inline(content, "application/pdf", f"{job.number} {name}.pdf")
+    file = inline(content, "application/pdf", f"{job.number} {called}.pdf")
     # A file that was not made is no file of length 0.
     response = file if content else StreamingHttpResponse((), headers=dict(file.items()))
     response.headers["ETag"] = etag
@@ -121,6 +134,10 @@ def _printed(
     return response
 
 
-def _made(job: Job, html: str, paper: PageSize) -> bytes:
+def _made(job: Job, name: str, sheet: Printout, paper: PageSize) -> bytes:
+    """The PDF; the one of the job's set, where that holds just this."""
+    before = printed_before(job, [name]).get(name)
+    if before is not None:
+        return before
     with printing_place(job.shop_id):
-        return render(html, paper)
+        return render(sheet.html(), paper)

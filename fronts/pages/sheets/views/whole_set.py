@@ -14,16 +14,17 @@ from fronts.pages.shared.file_answers import attachment, inline
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.sheets.forms import PrintForm
-from fronts.pages.sheets.rows import Progress, progress_of, set_shown, single_sheets
+from fronts.pages.sheets.rows.printed_set import Progress, progress_of, set_shown, single_sheets
 from fronts.selectors.plans import finished_plan
 from fronts.selectors.sheet_sets import files_of, is_kept, latest_set
 from fronts.services.sheet_sets import sheet_set_begin, sheet_set_cancel
-from fronts.sheets.job_source import source_of_job
+from fronts.sheets.fitting import fitted_cabinets
+from fronts.sheets.job_source import source_of_job, with_codes_kept
 from fronts.sheets.registry import FITTINGS_TOGETHER
 from fronts.tasks.sheet_set import sheets_and_pieces
 from shopjobs.access import SignedInRequest, signed_in
 from shopjobs.models import Job
-from shopjobs.pages import go_to, render_page, wants_part
+from shopjobs.pages import go_to, render_page, site_address, wants_part
 from shopjobs.views.jobs import job_or_404
 
 PAGE = "fronts/sheets/page.html"
@@ -87,12 +88,13 @@ def _kept_set(job: Job) -> SheetSet:
 
 
 def _begin(request: SignedInRequest, job: Job) -> SheetSet:
-    today, plan = timezone.localdate(), finished_plan(job)
+    today, plan, site = timezone.localdate(), finished_plan(job), site_address(request)
     source = source_of_job(job, today, plan)
+    with_codes_kept(source, job, fitted_cabinets(source), site, timezone.now())
     sheets, pieces = sheets_and_pieces(source)
     return sheet_set_begin(
         job=job, kitchen=source.kitchen, fingerprint=source.fingerprint, plan=plan,
-        sheets=sheets, pieces=pieces, printed_on=today, **who(request),
+        sheets=sheets, pieces=pieces, printed_on=today, site=site, **who(request),
     )  # fmt: skip
 
 

@@ -1,0 +1,1 @@
+"""What the pages of the sheets show: the printed set, a sheet by its code."""
