@@ -6,8 +6,8 @@ something else in it is another; who went back to change what was typed is not i
 """
 
 import hashlib
-from collections.abc import Callable
-from typing import Any, TypeVar, cast
+from collections.abc import Callable, Iterator
+from typing import Any, TypeVar
 
 from django.core.files.uploadedfile import UploadedFile
 from django.utils import timezone
@@ -51,10 +51,16 @@ def _digest(request: SignedInRequest) -> str:
         (name, values) for name, values in request.POST.lists() if name != "csrfmiddlewaretoken"
     )
     digest = hashlib.sha256(repr((request.path, sent)).encode())
-    for name in sorted(request.FILES):
-        file = cast("UploadedFile[Any]", request.FILES[name])
+    for name, file in _files(request):
         digest.update(repr((name, file.name, file.size)).encode())
         for chunk in file.chunks():
             digest.update(chunk)
         file.seek(0)
     return digest.hexdigest()
+
+
+def _files(request: SignedInRequest) -> "Iterator[tuple[str, UploadedFile[Any]]]":
+    """Every file that is sent, several of one field in their order."""
+    for name in sorted(request.FILES):
+        for file in request.FILES.getlist(name):
+            yield name, file

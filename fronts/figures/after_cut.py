@@ -7,6 +7,8 @@ from fronts.rules.lengths import show
 from fronts.rules.results import Front
 from fronts.selectors.cuts import cut_to_of
 
+_LACKING = {"width": "too narrow", "height": "too low", "thickness": "off in its thickness"}
+
 
 def cut_todo(cut: FrontCut | None, front: Front, kitchen: Kitchen) -> str:
     """What is to be done with a front that was cut; "" where it holds, or was not cut."""
@@ -18,8 +20,7 @@ def cut_todo(cut: FrontCut | None, front: Front, kitchen: Kitchen) -> str:
 def after_cut_words(after: AfterCut, unit: str) -> str:
     """`trim 1/16 off the right`, or `make again: 1/16 too narrow`; "" where it holds."""
     if after.lacks:
-        lacking = {"width": "too narrow", "height": "too low", "thickness": "of another thickness"}
-        lacks = (f"{show(by, unit)} {lacking[name]}" for name, by in after.lacks.items())
+        lacks = (f"{show(by, unit)} {_LACKING[name]}" for name, by in after.lacks.items())
         return f"make again: {', '.join(lacks)}"
     trims = ", ".join(f"{show(by, unit)} off the {side}" for side, by in after.trims.items())
     if after.too_far:

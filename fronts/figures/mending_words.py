@@ -1,10 +1,10 @@
 """What to do with a front that hangs off, in words: a line for each thing, in its order."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from fractions import Fraction
 
 from fronts.rules.fitting_results import Fitting
-from fronts.rules.kinds import SIDES
+from fronts.rules.kinds import OPPOSITE, SIDES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
 from fronts.rules.moving import Mending, Move
@@ -12,6 +12,7 @@ from fronts.rules.results import Front
 from fronts.rules.truing import Truing
 
 _FINEST = 32
+_NOTHING = {"0": "nothing", "≈0": "almost nothing"}
 _QUARTER = Fraction(1, 4)
 _PARTS = {0: "", 1: "1/4", 2: "1/2", 3: "3/4"}
 
@@ -23,30 +24,38 @@ def mending_lines(
     unit = kitchen.job.unit
     lines = [
         *_size(mending, truing, unit),
-        *_moves(mending.moves, front, fitting, unit),
+        *_moves(mending, front, fitting, unit),
         *_neighbours(mending, front, truing, unit),
         *_past(mending, unit),
     ]
-    off = [side for side, gap in mending.gaps.items() if gap != truing.planned.mean(side)]
     if lines or not mending.gaps:
         return lines
-    if off:
-        return [
-            f"Measure the gap across from its {off[0]} too: then it can be said how to move it."
-        ]
-    return ["It hangs as planned."]
+    return [*_one_sided(mending, truing, unit)] or ["It hangs as planned."]
 
 
-def _moves(
-    moves: Sequence[Move], front: Front, fitting: Fitting | None, unit: str
-) -> Iterator[str]:
-    for move in moves:
+def _one_sided(mending: Mending, truing: Truing, unit: str) -> Iterator[str]:
+    """What a gap says by itself, whose other side was not measured, or is not planned."""
+    for side, gap in mending.gaps.items():
+        planned, across = truing.planned.mean(side), OPPOSITE[side]
+        if planned is None or not _shows(gap - planned, unit) or across in mending.gaps:
+            continue
+        if truing.planned.mean(across) is None:
+            more = "wider" if gap > planned else "narrower"
+            yield f"Its {side} gap is {_said(abs(gap - planned), unit)} {more} than planned."
+        else:
+            yield f"Measure the gap across from its {side} too: then it can be said how to move it."
+
+
+def _moves(mending: Mending, front: Front, fitting: Fitting | None, unit: str) -> Iterator[str]:
+    if mending.leans:
+        yield "It hangs askew: set it square at its hinges, then measure again."
+    for move in mending.moves:
         where, way = f", {move.where}" if move.where else "", _way(move)
         length = _said(abs(move.by), unit)
+        if not _shows(move.by, unit):
+            continue
         if move.left is None:
             yield f"Unscrew it and set it {length} {way}{where}."
-        elif not move.by:
-            continue
         elif fitting is not None:
             yield (
                 f"Move it {length} {way}{where}: loosen its screws, it slides in their holes; "
@@ -100,32 +109,40 @@ def _neighbours(mending: Mending, front: Front, truing: Truing, unit: str) -> It
 def _past(mending: Mending, unit: str) -> Iterator[str]:
     for move in mending.moves:
         past = abs(move.wanted - move.by)
-        if past:
-            where = f", {move.where}" if move.where else ""
-            yield f"{_said(past, unit)} {_way(move)}{where} is past its play."
-    if mending.packing:
-        yield f"Pack its hinge plates by {_said(mending.packing, unit)}."
+        if not _shows(past, unit):
+            continue
+        where = f", {move.where}" if move.where else ""
+        yield f"{_said(past, unit)} {_way(move)}{where} is past its play."
+        if move.packing:
+            plates = f"the plate of the {move.where}" if move.where else "its hinge plates"
+            yield f"Pack {plates} by {_said(move.packing, unit)}."
     for side, trim in mending.trims.items():
-        yield f"Trim {_said(trim, unit)} off the {side}."
+        if _shows(trim, unit):
+            yield f"Trim {_said(trim, unit)} off the {side}."
     if mending.make_again:
         yield "That is more than may be trimmed: make it again."
 
 
 def _size(mending: Mending, truing: Truing, unit: str) -> Iterator[str]:
     for by, word in ((mending.narrow_by, "narrow"), (mending.low_by, "low")):
-        if by:
+        if _shows(by, unit):
             yield (
                 f"It is {_said(by, unit)} too {word}: the gaps stay so much wider in all. "
                 "Make it again where that shows."
             )
     for over, word in ((truing.wide_by, "wide"), (truing.high_by, "high")):
-        if over is not None and over > 0:
+        if over is not None and over > 0 and _shows(over, unit):
             yield f"It is {_said(over, unit)} too {word}."
+
+
+def _shows(length: Mm, unit: str) -> bool:
+    """Whether so little is anything that can be set or seen."""
+    return _said(abs(length), unit) not in _NOTHING
 
 
 def _rest(length: Mm, unit: str) -> str:
     said = _said(length, unit)
-    return {"0": "nothing", "≈0": "almost nothing"}.get(said, said)
+    return _NOTHING.get(said, said)
 
 
 def _said(length: Mm, unit: str) -> str:

@@ -75,11 +75,14 @@ class SignOffShown:
 
 def sign_off_shown(schedule: Schedule, kitchen: Kitchen, records: Records) -> SignOffShown:
     """What a client signs, in the job's unit; nothing of walls without a front that is done."""
-    found = sign_off(schedule, records)
+    found = sign_off(kitchen, schedule, records)
     return SignOffShown(
         is_ready=found.is_ready,
         walls=tuple(_walls(found, kitchen)),
-        fronts=tuple(Missing(front.label, _why(front, fit)) for front, fit in found.not_done),
+        fronts=(
+            *(Missing(label, "can’t be worked out: see its stop") for label in found.unmade),
+            *(Missing(front.label, _why(front, fit)) for front, fit in found.not_done),
+        ),
         snags=tuple(Missing(_on(snag), snag.facts.words) for snag in found.snags),
         moves=any(front.movement is not None for front in schedule.fronts),
     )

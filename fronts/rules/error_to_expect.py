@@ -34,7 +34,7 @@ from fronts.rules.opening_sizes import heights_at_ends, lean_of, widths_at_ends
 from fronts.rules.practice import Practice, inches
 from fronts.rules.results import Finding, Front
 from fronts.rules.tapering import SEEN
-from fronts.rules.truing import play_of
+from fronts.rules.truing import play_left
 
 SHOWN: Mapping[Unit, Mm] = {"in": inches(1, 64), "mm": Mm(1, 10)}
 """Errors are said up to the next of these."""
@@ -85,7 +85,7 @@ def doubtful_findings(
 
 
 def _of(front: Front, fitting: Fitting | None, opening: Opening, kitchen: Kitchen) -> ErrorToExpect:
-    play = _play_left(front, fitting, kitchen.practice)
+    play = play_left(front, fitting, kitchen.practice)
     hung = fitting is None
     if play is None:
         return ErrorToExpect(front.label, hung, None, None, _without_play(front))
@@ -93,20 +93,6 @@ def _of(front: Front, fitting: Fitting | None, opening: Opening, kitchen: Kitche
     aside, up = _out_of_true(front, opening, kitchen.job.unit)
     sideways, upright = OneWay(errors, aside, play[0]), OneWay(errors, up, play[1])
     return ErrorToExpect(front.label, hung, sideways, upright, _outlook(sideways, upright))
-
-
-def _play_left(front: Front, fitting: Fitting | None, practice: Practice) -> tuple[Mm, Mm] | None:
-    """Sideways and upright; a hinge that is set off to make its lap has so much less one way."""
-    play = play_of(front, fitting, practice)
-    if play is None:
-        return None
-    across, along = play
-    taken = NOTHING if fitting is not None or front.hinge is None else abs(front.hinge.shift)
-    if front.hinged in ("left", "right"):
-        across -= taken
-    else:
-        along -= taken
-    return max(across, NOTHING), max(along, NOTHING)
 
 
 def _errors(front: Front, practice: Practice) -> Errors:

@@ -29,7 +29,7 @@ _PROBLEMS = (
     FrontState("to-remake", "to remake", A_PROBLEM.sign, is_problem=True),
     FrontState("missing", "missing", A_PROBLEM.sign, is_problem=True),
     FrontState("damaged", "damaged", A_PROBLEM.sign, is_problem=True),
-    FrontState("wrong-size", "wrong size", A_PROBLEM.sign, is_problem=True),
+    FrontState("wrong-size", "wrong size", A_PROBLEM.sign, is_problem=True, hangs=True),
 )
 FRONT_STATES: Mapping[str, FrontState] = {
     state.word: state for state in (NOT_HUNG, TO_ADJUST, DONE, *_PROBLEMS)
@@ -38,4 +38,4 @@ FRONT_STATES: Mapping[str, FrontState] = {
 
 def front_state(word: str) -> FrontState:
     """The state that a word names; a word of an older file as a state of its own."""
-    return FRONT_STATES.get(word, FrontState(word, word, "?"))
+    return FRONT_STATES.get(word, FrontState(word, word, "?", hangs=True))

@@ -27,6 +27,10 @@ SlideKind: TypeAlias = Literal["bottom", "side", "under"]
 Side: TypeAlias = Literal["left", "right", "top", "bottom"]
 
 SIDES: tuple[Side, ...] = ("left", "right", "top", "bottom")
+OPPOSITE: Mapping[Side, Side] = {
+    "left": "right", "right": "left", "top": "bottom", "bottom": "top",
+}  # fmt: skip
+"""The side across from each."""
 MOST_FRONTS = 20
 """More drawer fronts than this above each other are a slip of the finger."""
 

@@ -7,7 +7,7 @@ half each way.
 from collections.abc import Mapping, Sequence
 from typing import Literal
 
-from fronts.rules.kinds import FRONT_BUILDS, Side, is_inset
+from fronts.rules.kinds import FRONT_BUILDS, OPPOSITE, Side, is_inset
 from fronts.rules.laying import Laid
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.making import Make
@@ -21,7 +21,6 @@ ACROSS: dict[Literal["width", "height"], tuple[Side, Side]] = {
     "width": ("left", "right"),
     "height": ("top", "bottom"),
 }
-OPPOSITE: dict[Side, Side] = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
 
 
 def movements(

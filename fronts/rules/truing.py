@@ -18,7 +18,7 @@ from fronts.rules.fits import Gaps, RecordedFit, hangs_still, mean_of
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import Side
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.planned_gap import planned_gaps
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front, Schedule
@@ -124,6 +124,20 @@ def play_of(front: Front, fitting: Fitting | None, practice: Practice) -> tuple[
             return across, along
         case _:
             return along, across
+
+
+def play_left(front: Front, fitting: Fitting | None, practice: Practice) -> tuple[Mm, Mm] | None:
+    """Sideways and upright; a hinge that is set off to make its lap has so much less one way."""
+    play = play_of(front, fitting, practice)
+    if play is None:
+        return None
+    across, along = play
+    taken = NOTHING if fitting is not None or front.hinge is None else abs(front.hinge.shift)
+    if front.hinged in ("left", "right"):
+        across -= taken
+    else:
+        along -= taken
+    return max(across, NOTHING), max(along, NOTHING)
 
 
 def _shift(low: tuple[Mm, ...], high: tuple[Mm, ...]) -> Mm | None:

@@ -8,7 +8,11 @@ from fronts.selectors.kitchens import front_keys_of
 from shopjobs.models import Job, Revision
 from shopjobs.row_changes import changes_of
 
-_ON_SITE = ("fronts.fitrecord", "fronts.wallphoto", "fronts.ordercheck", "fronts.orderlist")
+_ON_SITE = (
+    "fronts.fitrecord", "fronts.worktick", "fronts.frontcut", "fronts.frontreceipt",
+    "fronts.ordercheck", "fronts.orderlist", "fronts.snag", "fronts.snagphoto",
+    "fronts.wallphoto",
+)  # fmt: skip
 """Tables in which nothing says how a front is to be."""
 
 

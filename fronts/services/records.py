@@ -13,6 +13,7 @@ from fronts.services.order_lists import items_stand
 from fronts.services.recorded_names import Who, named
 from fronts.services.recorded_receipts import receipts_add
 from fronts.services.recorded_snags import SnagStood, snags_add, snags_stood
+from fronts.services.recorded_work import WorkStood, work_add, work_stood
 from fronts.services.saving import checked_at, enter, saved
 from shopjobs.models import Job
 from shopjobs.selectors import keys_by_name
@@ -35,6 +36,7 @@ class Recorded:
     fits: Mapping[int, str]
     receipts: Mapping[int, str]
     snags: Mapping[int, SnagStood]
+    work: tuple[WorkStood, ...] = ()
 
 
 NOTHING_RECORDED = Recorded({}, {}, {})
@@ -48,7 +50,7 @@ def fronts_recorded(job: Job) -> Recorded:
         rows = table._default_manager.filter(job=job, front__isnull=False)
         return {key: called[front] for key, front in rows.values_list("pk", "front_id")}
 
-    return Recorded(of(FitRecord), of(FrontReceipt), snags_stood(job))
+    return Recorded(of(FitRecord), of(FrontReceipt), snags_stood(job), work_stood(job))
 
 
 def records_add(*, job: Job, records: Records, before: Recorded) -> None:
@@ -62,6 +64,7 @@ def records_add(*, job: Job, records: Records, before: Recorded) -> None:
     _add_checks(job, records.checks, people)
     receipts_add(job, records.receipts, people, before.receipts)
     snags_add(job, records.snags, people, before.snags)
+    work_add(job, before.work)
 
 
 def _add_fits(

@@ -26,8 +26,11 @@ def snag_raise(
     front: Front | None = None,
     who: Person | None = None,
     pictures: Sequence[bytes] = (),
+    entered: datetime | None = None,
 ) -> Snag:
     """Write a snag down, with its photos; `who` is to settle it.
+
+    `entered` is when it was written, where it waited to be sent.
 
     One on a front is on its `cabinet` too. What it is on may have gone by then: the snag is
     kept all the same, and says what that was called.
@@ -35,8 +38,8 @@ def snag_raise(
     if Snag.objects.filter(job=job).count() >= MOST_SNAGS:
         raise ValidationError(f"A job has {MOST_SNAGS} snags at most.")
     snag = Snag(
-        job=job, cabinet=cabinet, front=front, assigned_to=who, raised_by=by, raised_at=at,
-        changed_at=at, **columns_of(facts),
+        job=job, cabinet=cabinet, front=front, assigned_to=who, raised_by=by,
+        raised_at=entered or at, changed_at=entered or at, **columns_of(facts),
     )  # fmt: skip
     checked(snag)
     saved(snag)
@@ -64,12 +67,18 @@ def snag_change(
 
 
 @recorded
-def snag_settle(*, snag: Snag, note: str, by: Person, at: datetime) -> Snag:
-    """Mark a snag done, and say what was done; said again as it is, nothing changes."""
+def snag_settle(
+    *, snag: Snag, note: str, by: Person, at: datetime, entered: datetime | None = None
+) -> Snag:
+    """Mark a snag done, and say what was done; said again as it is, nothing changes.
+
+    `entered` is when that was said, where it waited to be sent.
+    """
     if snag.done_at is not None and snag.done_note == note:
         return snag
     enter(snag, {
-        "done_at": at, "done_by": by, "done_by_name": "", "done_note": note, "changed_at": at,
+        "done_at": entered or at, "done_by": by, "done_by_name": "", "done_note": note,
+        "changed_at": at,
     })  # fmt: skip
     checked(snag)
     saved(snag)

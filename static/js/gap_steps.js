@@ -1,11 +1,11 @@
 // − and + beside a gap: the job's step less or more, from what is planned where nothing stands.
 (() => {
-  const READ = /^(\d*\.?\d*)(?: ?(\d+)\/(\d+))?$/;
+  const READ = /^(?:(\d+)\/(\d+)|(\d*\.?\d+|\d+\.)(?: (\d+)\/(\d+))?)$/;
   const [PARTS, DECIMALS] = [64, 100];
 
   function lengthOf(text) {
-    const [, whole, top, bottom] = text.trim().match(READ) ?? [];
-    return Number(whole || 0) + (bottom ? top / bottom : 0);
+    const [, part, of, whole, top, bottom] = text.trim().match(READ) ?? [];
+    return part ? part / of : Number(whole) + (bottom ? top / bottom : 0);
   }
 
   function inFractions(length) {

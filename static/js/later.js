@@ -14,6 +14,8 @@
     .filter(([name, value]) => value && !HOUSEHOLD.includes(name))
     .map(([, value]) => (isFile(value) ? "a photo" : value));
   const pathOf = (url) => url.split("?")[0];
+  // Of a list's steps each is its own, too.
+  const eachOf = (form, body) => ("each" in form.dataset ? typedIn([...body]).join() : undefined);
 
   // Of two diagonals neither is kept alone: what waits of the other goes along in the address.
   function withPair(url, form, entries) {
@@ -34,8 +36,7 @@
     const entries = await all();
     const address = pathOf(form.getAttribute("action"));
     const { other, ...where } = withPair(address, form, entries);
-    // Of a list's steps each is its own, too.
-    const each = "each" in form.dataset ? typedIn(body).join() : undefined;
+    const each = eachOf(form, body);
     const same = !isEach(form, body) && entries.find((one) =>
       pathOf(one.url) === address && one.form === form.id && one.each === each);
     await put({
@@ -45,8 +46,9 @@
     if (other) await drop(other.id);
     if (form.matches("[data-new]")) form.reset();
     draftStore.drop(`${draftFields.pathOf(form.getAttribute("action"))} ${form.id}`);
-    if (form.dataset.next) location.assign(form.dataset.next);
-    else await window.outbox.show();
+    if (form.dataset.next) return location.assign(form.dataset.next);
+    await window.outbox.show();
+    form.querySelector(".waits-here")?.scrollIntoView({ block: "center" });
   }
 
   // Nothing came back: it is on its way, lost, or never left. It waits here, and comes once.
@@ -67,15 +69,28 @@
   }
 
   // What is saved at its form needs to wait no longer.
-  document.addEventListener("htmx:afterRequest", async ({ detail: { elt, successful } }) => {
+  document.addEventListener("htmx:afterRequest", async ({ detail }) => {
+    const { elt, successful, requestConfig } = detail;
     if (!successful || !elt.matches("form[data-later]")) return;
+    const each = eachOf(elt, [...requestConfig.formData].filter(([name]) => name !== TOKEN));
     const address = pathOf(elt.getAttribute("action"));
     for (const entry of await all()) {
-      const isOther = pathOf(entry.url) !== address || entry.form !== elt.id;
+      const isOther = pathOf(entry.url) !== address || entry.form !== elt.id
+        || entry.each !== each;
       if (!isOther && !isEach(elt, entry.body)) await drop(entry.id);
     }
     await window.outbox.show();
   });
+
+  // A step that waits is shown as it will be; pressed again it waits the other way round.
+  function mark(form, { each, body }) {
+    const button = [...form.elements].find((one) => one.type === "submit" && one.value === each);
+    if (!button) return;
+    const isTicked = body.some(([name]) => name === "tick");
+    button.name = isTicked ? "untick" : "tick";
+    button.setAttribute("aria-pressed", isTicked);
+    button.querySelector(".box").textContent = isTicked ? "✓" : "";
+  }
 
   // Where something waits, its link and its form say so; the form has it in it as long.
   const filled = new Map();
@@ -94,10 +109,11 @@
       const form = document.getElementById(entry.form);
       if (pathOf(form?.getAttribute("action") ?? "") !== pathOf(entry.url)) continue;
       form.prepend(element("p", `Waits to be sent: ${entry.says}`, { className: "waits-here" }));
-      if (entry.refused || form.matches("[data-new]")) continue;
+      if (entry.each) mark(form, entry);
+      if (form.matches("[data-new]")) continue;
       for (const [name, value] of entry.body) {
         const field = HOUSEHOLD.includes(name) || isFile(value) ? null : form.elements[name];
-        if (!field || !("value" in field)) continue;
+        if (!field || !("defaultValue" in field)) continue;
         if (!draftStore.isTyped()) field.value = value;
         if (field.value === value) filled.set(field, value);
       }

@@ -31,7 +31,7 @@ SINCE = [
     ("wider and lower", {"width": "1/16", "height": "-1"}, "make again: 1/16 too narrow"),
     ("wider and higher", {"width": "1/16", "height": "1/8"},
      "make again: 1/16 too narrow, 1/8 too low"),
-    ("thinner", {"thickness": "-1/16"}, "make again: 1/16 of another thickness"),
+    ("thinner", {"thickness": "-1/16"}, "make again: 1/16 off in its thickness"),
     # The shop trims 1 in at most (the house standard's own number).
     ("far too wide", {"width": "-1 1/16"},
      "make again: 1 1/16 off the right is more than may be trimmed"),

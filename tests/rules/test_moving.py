@@ -97,12 +97,16 @@ def test_past_what_may_be_trimmed_it_is_made_again() -> None:
 
 def test_a_door_past_its_screws_has_its_plates_packed_away_from_its_hinges() -> None:
     """It is to go 1/4 in to the right, away from the hinges; 2 mm of that by the screws."""
-    mending, lines = mended(DOOR, gaps("3/4", "1 1/4"))
+    mending, lines = mended(DOOR, gaps("3/4", "1 1/4"), least=inch("15/16"))
 
-    assert mending.packing == inch("1/4") - 2
+    (move,) = mending.moves
+    assert move.packing == inch("1/4") - 2
+    assert mending.gaps["left"] == inch("1")
+    assert not mending.trims
     assert "Pack its hinge plates by ≈3/16." not in lines  # 4.35 mm are ≈ 5 1/2 of 32 parts.
     assert any(line.startswith("Pack its hinge plates by ≈") for line in lines)
-    assert mended(DOOR, gaps("1 1/4", "3/4"))[0].packing == 0
+    (other,) = mended(DOOR, gaps("1 1/4", "3/4"))[0].moves
+    assert other.packing == 0
 
 
 def test_a_door_that_leans_is_moved_at_each_hinge() -> None:
@@ -119,8 +123,52 @@ def test_a_door_that_leans_is_moved_at_each_hinge() -> None:
     low, high = front.hinge_centres[0], front.hinge_centres[-1]
     assert upper.wanted == -inch("1/16") * high / front.height
     assert lower.wanted == -inch("1/16") * low / front.height
-    (at_top,) = mended(DRAWER, leaning)[0].moves
+    at_top, at_bottom = mended(DRAWER, leaning)[0].moves
     assert (at_top.where, at_top.wanted) == ("at the top", -inch("1/16"))
+    assert at_bottom.wanted == 0
+
+
+def test_a_leaning_door_is_packed_at_the_hinge_that_wants_it() -> None:
+    """The lower hinge's screws do it alone."""
+    leaning = Gaps(
+        left_top=inch("3/4"), left_bottom=inch("1"),
+        right_top=inch("1 1/4"), right_bottom=inch("1"),
+    )  # fmt: skip
+
+    mending, lines = mended(DOOR, leaning)
+
+    upper, lower = mending.moves
+    assert upper.packing > 0
+    assert lower.packing == 0
+    assert any(line.startswith("Pack the plate of the upper hinge by ") for line in lines)
+
+
+def test_a_door_that_hangs_askew_on_its_top_is_set_square_first() -> None:
+    """Its hinges stand beside each other: their side screws turn it, not its height screws."""
+    flap = kitchen(cabinet(opening("door", hinged="top")))
+    leaning = Gaps(
+        left_top=inch("1 1/16"), left_bottom=inch("1"),
+        right_top=inch("15/16"), right_bottom=inch("1"),
+    )  # fmt: skip
+
+    lines = mended(flap, leaning)[1]
+
+    assert lines[0].startswith("It hangs askew: set it square at its hinges")
+    assert not any("at the top" in line for line in lines)
+
+
+def test_one_side_alone_is_never_trimmed() -> None:
+    """A move may be all that it needs; where nothing is planned across, it is only said."""
+    mending, lines = mended(DRAWER, Gaps(left=inch("1/32")))
+    assert not mending.trims
+    assert lines == [
+        "Measure the gap across from its left too: then it can be said how to move it."
+    ]
+
+
+def test_less_than_can_be_set_is_not_said() -> None:
+    """A hundredth of an inch is nothing."""
+    assert mended(DRAWER, gaps("1.01", "1"))[1] == ["It hangs as planned."]
 
 
 @pytest.mark.parametrize(
@@ -156,6 +204,7 @@ def test_moved_and_trimmed_no_gap_is_under_the_least_one(
         assert move.by * move.wanted >= 0
         assert move.left is None or move.left >= 0
         assert move.left in (None, 0) or move.by == move.wanted
+        assert move.packing in (0, abs(move.wanted - move.by))
     for side in ("left", "right", "top", "bottom"):
         assert after[side] + mending.trims.get(side, 0) >= LEAST
     again = replace(measured, left=after["left"], right=after["right"])

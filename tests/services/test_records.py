@@ -5,17 +5,21 @@ from datetime import timedelta
 import pytest
 from django.core.exceptions import ValidationError
 
-from fronts.models import FitRecord, Front, Opening, OrderCheck
+from fronts.models import FitRecord, Front, FrontCut, Opening, OrderCheck, WorkTick
 from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
-from fronts.selectors.kitchens import fit_records_of
+from fronts.selectors.kitchens import fit_records_of, placed_kitchen_of
 from fronts.selectors.orders import OrderLine, order_lines
-from fronts.selectors.schedules import schedule_of
+from fronts.selectors.schedules import schedule_for, schedule_of
 from fronts.services.boxes import box_remove
 from fronts.services.fits import fit_record
+from fronts.services.front_cuts import fronts_mark_cut
+from fronts.services.imports import job_import
 from fronts.services.openings import opening_delete
 from fronts.services.orders import order_check, order_uncheck
+from fronts.services.work_ticks import step_tick
+from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person
 from tests.factories import (
     HINGES,
@@ -174,3 +178,25 @@ def test_a_gap_that_is_no_size_is_refused_at_its_field(hung: Front, installer: P
         record(hung, installer, top=inches(-1))
 
     assert set(refused.value.message_dict) == {"gap_top"}
+
+
+def test_cuts_and_ticks_stay_with_fronts_that_a_file_replaces(
+    hung: Front, installer: Person
+) -> None:
+    """By what the fronts are called; nothing computed takes what was frozen away."""
+    job = hung.opening.cabinet.job
+    overlaid(job)
+    kitchen = placed_kitchen_of(job)
+    worked_out = schedule_for(job, kitchen)
+    (front,) = worked_out.fronts
+    fronts_mark_cut(
+        job=job, kitchen=kitchen, schedule=worked_out, seen={front.label: hung_as(front)},
+        by=installer, at=NOW,
+    )  # fmt: skip
+    step_tick(front=hung, step="Box in.", by=installer, at=NOW)
+
+    job_import(kitchen=kitchen_of(job), shop=job.shop, at=NOW, by=installer, replace=True)
+
+    cut, tick = FrontCut.objects.get(), WorkTick.objects.get()
+    assert cut.front_id == tick.front_id != hung.pk
+    assert (cut.width, tick.step) == (front.width, "Box in.")

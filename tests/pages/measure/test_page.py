@@ -208,5 +208,5 @@ def test_the_number_of_queries_does_not_grow(job: Job, owner: Person, signed_in:
         ])  # fmt: skip
 
     assert asked[0] == asked[1]
-    most = 12 + len(kept_tables()) + len(BESIDE_CABINETS)
+    most = 13 + len(kept_tables()) + len(BESIDE_CABINETS)
     assert max(asked[0]) <= most

@@ -239,7 +239,7 @@ def test_the_page_takes_few_queries(
     """However many lines there are."""
     client = signed_in(office)
 
-    with django_assert_max_num_queries(25):
+    with django_assert_max_num_queries(26):
         client.get(address(kitchen_job))
 
 

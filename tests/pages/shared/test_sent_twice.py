@@ -39,7 +39,7 @@ FORMS: list[tuple[str, str, str, dict[str, str], type[Model]]] = [
      {"width": "14", "height": "4", "front_thickness": "1/2", "rise": "1/2"}, Box),
     ("a job", "/jobs/", "#new-job", {"number": "K-9"}, Job),
     ("a person", "/people/", "#new-person", PERSON, Person),
-    ("a record of fit", "/jobs/{job}/fit/{cabinet}/", ".record form", {"gap_left": "1/8"},
+    ("a record of fit", "/jobs/{job}/fit/{cabinet}/", ".record form", {"state": "missing"},
      FitRecord),
     ("an order check", "/jobs/{job}/order/", ".mark form", {"mark": "check"}, OrderCheck),
     ("a cutting plan", "/jobs/{job}/cut/", "#cut-plan form", {"seconds": "5"}, CutPlan),

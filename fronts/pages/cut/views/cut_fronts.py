@@ -2,6 +2,7 @@
 
 from functools import partial
 
+from django.contrib import messages
 from django.http import HttpResponse
 
 from fronts.pages.cut.forms.cut_fronts import CutFrontsForm
@@ -26,7 +27,7 @@ def cut_fronts(request: SignedInRequest, job: Job) -> HttpResponse:
         form,
         show=partial(_page, request, job, form),
         save=partial(_mark, request, job, form),
-        done=lambda _: go_to(request, "fronts:cut-fronts", job.pk),
+        done=lambda _: _marked(request, job),
     )
 
 
@@ -38,6 +39,14 @@ def _mark(request: SignedInRequest, job: Job, form: CutFrontsForm) -> None:
     kitchen = placed_kitchen_of(job)
     schedule = schedule_for(job, kitchen)
     fronts_mark_cut(job=job, kitchen=kitchen, schedule=schedule, seen=seen, **who(request))
+
+
+def _marked(request: SignedInRequest, job: Job) -> HttpResponse:
+    few = len(request.POST.getlist("front"))
+    fronts = "1 front" if few == 1 else f"{few} fronts"
+    said = "not cut after all" if request.POST.get("take_back") else "marked as cut"
+    messages.success(request, f"{fronts} {said}.")
+    return go_to(request, "fronts:cut-fronts", job.pk)
 
 
 def _page(

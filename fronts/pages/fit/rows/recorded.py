@@ -72,12 +72,13 @@ def recorded_of(at: AtFront) -> Recorded | None:
     planned = facts.planned.filled_from(now)
     changes = fit_changes(facts, at.front, now)
     is_measured = facts.gaps != Gaps()
+    state = front_state(record.state)
     another = not hangs_still(record.hung, at.front)
     return Recorded(
         record=record,
-        state=front_state(record.state),
+        state=state,
         gaps=tuple(_gap(side, planned, facts.gaps, unit) for side in SIDES) if is_measured else (),
-        todo=() if another else tuple(_todo(at, record, facts)),
+        todo=tuple(_todo(at, record, facts)) if state.hangs and not another else (),
         changes=tuple(fit_change_words(changes, unit)),
         changed_on=at.changed_on,
         another=another,

@@ -1,6 +1,6 @@
 """A kitchen as the installer goes through it: cabinets by wall, and how each front stands."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from django.urls import reverse
@@ -14,7 +14,9 @@ from fronts.pages.fit.rows.at_front import standing
 from fronts.pages.shared.drawn_walls import drawn_walls
 from fronts.rules.front_states import NOT_HUNG, FrontState
 from fronts.rules.kitchen import Cabinet, Kitchen
+from fronts.rules.labels import opening_label
 from fronts.rules.results import Front, Schedule
+from fronts.rules.sign_off import unmade_openings
 from fronts.selectors.snags import open_by_label
 from shopjobs.models import Job
 
@@ -35,12 +37,16 @@ class FrontRow:
 
 @dataclass(frozen=True, slots=True)
 class CabinetRow:
-    """One cabinet of the list; `number` is None where the cabinet has gone meanwhile."""
+    """One cabinet of the list; `number` is None where the cabinet has gone meanwhile.
+
+    `unmade` is how many of its openings have fronts that can't be worked out, for a stop.
+    """
 
     label: str
     number: int | None
     about: str
     fronts: tuple[FrontRow, ...]
+    unmade: int
     stops: int
 
     @property
@@ -56,16 +62,21 @@ class CabinetRow:
     @property
     def state(self) -> str:
         """How far it is, in words."""
-        if not self.fronts:
+        if not self.wanted:
             return "nothing to fit"
         if self.is_done:
             return "done"
-        return f"{self.done} of {len(self.fronts)} done" if self.done else "not done"
+        return f"{self.done} of {self.wanted} done" if self.done else "not done"
 
     @property
     def is_done(self) -> bool:
         """Whether each of its fronts is done."""
-        return 0 < len(self.fronts) == self.done
+        return 0 < self.wanted == self.done
+
+    @property
+    def wanted(self) -> int:
+        """How many fronts it is to have, one at least of each opening that has none yet."""
+        return len(self.fronts) + self.unmade
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +98,8 @@ def walls_of(
     """The walls in the order in which the kitchen names them; `numbers` by cabinet label."""
     states = {front.label: standing(records.get(front.label), front) for front in schedule.fronts}
     cabinet_of = {front.label: front.cabinet for front in schedule.fronts}
-    rows = {each.label: _row(each, schedule, numbers, states) for each in kitchen.cabinets}
+    unmade = unmade_openings(kitchen, schedule)
+    rows = {each.label: _row(each, schedule, numbers, states, unmade) for each in kitchen.cabinets}
 
     def link(label: str) -> str:
         number = numbers.get(cabinet_of[label])
@@ -109,6 +121,7 @@ def _row(
     schedule: Schedule,
     numbers: Mapping[str, int],
     states: Mapping[str, FrontState],
+    unmade: Collection[str],
 ) -> CabinetRow:
     fronts = schedule.fronts_of(cabinet.label)
     sizes = size(schedule.job.unit, cabinet.width, cabinet.height, cabinet.depth)
@@ -117,6 +130,9 @@ def _row(
         number=numbers.get(cabinet.label),
         about=f"{cabinet.kind} cabinet, {sizes}",
         fronts=tuple(_fronts(fronts, states)),
+        unmade=sum(
+            opening_label(cabinet.label, opening.label) in unmade for opening in cabinet.openings
+        ),
         stops=len(findings_of(schedule, places_at(cabinet, fronts)).stops),
     )
 

@@ -24,8 +24,11 @@ from fronts.pages.shared.blocking_findings import findings_with_links
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import entered_at, found_or_404, job_view, posted, who
 from fronts.rules.fits import hung_as
+from fronts.rules.kinds import MOST_FRONTS
+from fronts.rules.labels import numbered
 from fronts.rules.planned_gap import planned_gaps
 from fronts.rules.results import Front
+from fronts.rules.sign_off import unmade_openings
 from fronts.selectors.fits import fits_of
 from fronts.services.fits import front_fit
 from shopjobs.access import SignedInRequest
@@ -44,8 +47,6 @@ def job_fit_cabinet(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     front = at.front(label)
     if not form.is_bound:
         return cabinet_page(request, at, form)
-    if front is None:
-        return _gone(request, at, form)
     return form_answer(
         request,
         form,
@@ -56,17 +57,22 @@ def job_fit_cabinet(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     )
 
 
-def _gone(request: SignedInRequest, at: AtCabinet, form: FitForm) -> HttpResponse:
+def _gone(at: AtCabinet, label: str) -> ValidationError:
     """The front was changed away while somebody stood before it: nothing is recorded."""
-    form.add_error(
-        None,
-        f"{request.POST.get('front') or 'This front'} is no longer part of cabinet "
-        f"{at.cabinet.label}: the kitchen has changed. Nothing was recorded.",
+    unmade = unmade_openings(at.kitchen, at.schedule)
+    if any(label in (one, *numbered(one, MOST_FRONTS)) for one in unmade):
+        return ValidationError(f"{label} can’t be worked out now: see its stop, then record it.")
+    return ValidationError(
+        f"{label or 'This front'} is no longer part of cabinet {at.cabinet.label}: the kitchen "
+        "has changed. Nothing was recorded."
     )
-    return cabinet_page(request, at, form, status=422)
 
 
-def _record(request: SignedInRequest, at: AtCabinet, front: Front, form: FitForm) -> FitRecord:
+def _record(
+    request: SignedInRequest, at: AtCabinet, front: Front | None, form: FitForm
+) -> FitRecord:
+    if front is None:
+        raise _gone(at, form.cleaned_data["front"])
     if request.POST.get("hung", hung_as(front)) != hung_as(front):
         raise ValidationError(
             f"{front.label} was changed since it was fitted as this says. Look at it as it is now, "
@@ -124,6 +130,8 @@ def _shown(
     status: int = 200,
 ) -> HttpResponse:
     """The one front's part for htmx, and what follows from it; the whole page without it."""
+    if front is None and form.is_bound and not form.non_field_errors():
+        form.add_error(None, _gone(at, request.POST.get("front", "")))
     if front is None or not wants_part(request):
         return cabinet_page(request, at, form, question=question, status=status)
     context = {

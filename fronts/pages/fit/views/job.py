@@ -27,6 +27,6 @@ def job_fit(request: SignedInRequest, job: Job) -> HttpResponse:
         "states": (NOT_HUNG, TO_ADJUST, DONE, A_PROBLEM),
         "done": sum(row.done for row in rows),
         "problems": sum(row.problems for row in rows),
-        "fronts": sum(len(row.fronts) for row in rows),
+        "fronts": sum(row.wanted for row in rows),
     }
     return render_page(request, "fronts/fit/page.html", context)

@@ -6,6 +6,7 @@ from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 
+from fronts.figures.findings import findings_of, places_at
 from fronts.models import Front as FrontRow
 from fronts.pages.fit.rows.at_cabinet import AtCabinet, at_cabinet
 from fronts.pages.fit.rows.fronts import record_key
@@ -52,4 +53,5 @@ def _shown(request: SignedInRequest, at: AtCabinet, front: Front) -> HttpRespons
     work = work_on(front, at.schedule.fitting(front.label), at.kitchen, ticks)
     shown = {"key": record_key(front.label), "work": work, "line": {"label": front.label}}
     context = {"job": at.job, "cabinet_id": at.number, "front": shown, "is_open": True}
+    context["stops"] = findings_of(at.schedule, places_at(at.cabinet, at.fronts)).stops
     return render_page(request, CABINET, context, partial="work")

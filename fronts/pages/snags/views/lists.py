@@ -8,7 +8,7 @@ from django.shortcuts import redirect
 from fronts.models import Snag
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.form_answer import form_answer
-from fronts.pages.shared.job_view import job_view, who
+from fronts.pages.shared.job_view import entered_at, job_view, who
 from fronts.pages.snags.forms import SnagForm
 from fronts.pages.snags.views.parts import (
     HERE,
@@ -30,7 +30,7 @@ from shopjobs.pages import render_page, wants_part
 def job_snags(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the job's snags; write a new one down, here or at a cabinet."""
     sent = (request.POST, request.FILES) if request.method == "POST" else ()
-    form = new_form(job, here_of(request), *sent)
+    form = new_form(job, here_of(request, job), *sent)
     return form_answer(
         request,
         form,
@@ -51,14 +51,15 @@ def _raise(request: SignedInRequest, job: Job, form: SnagForm) -> Snag:
         front=at.front,
         who=people.get(pk=given["who"]) if given["who"] else None,
         pictures=given["image"],
+        entered=entered_at(request),
         **who(request),
     )
 
 
 def _raised(request: SignedInRequest, job: Job, snag: Snag) -> HttpResponse:
     if not wants_part(request):
-        return redirect(back_to(job, here_of(request), snag.pk))
-    form = new_form(job, here_of(request))
+        return redirect(back_to(job, here_of(request, job), snag.pk))
+    form = new_form(job, here_of(request, job))
     return announce_change(_shown(request, job, form, said=snag))
 
 
@@ -71,7 +72,7 @@ def _shown(
     status: int = 200,
 ) -> HttpResponse:
     """The part of the page where one is; without htmx the job's own page, with what was typed."""
-    here = here_of(request)
+    here = here_of(request, job)
     if here is not None and wants_part(request):
         context = cabinet_part(job, here, form) | {"said": said}
         return render_page(request, HERE, context, status=status)

@@ -9,7 +9,7 @@ from django.shortcuts import redirect
 
 from fronts.models import Snag
 from fronts.pages.shared.form_answer import form_answer
-from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.pages.shared.job_view import entered_at, found_or_404, job_view, posted, who
 from fronts.pages.snags.forms import NOBODY, SnagChangeForm, offer_people
 from fronts.pages.snags.rows import snag_shown
 from fronts.pages.snags.views.parts import (
@@ -91,7 +91,10 @@ def snag_settle_now(request: SignedInRequest, job: Job, snag_id: int) -> HttpRes
         form,
         show=partial(row_answer, request, job, snag_id, form=form),
         save=lambda: snag_settle(
-            snag=snag_of(job, snag_id), note=form.cleaned_data["done_note"], **who(request)
+            snag=snag_of(job, snag_id),
+            note=form.cleaned_data["done_note"],
+            entered=entered_at(request),
+            **who(request),
         ),
         done=lambda _: row_answer(request, job, snag_id),
     )
@@ -112,7 +115,7 @@ def snag_delete_now(request: SignedInRequest, job: Job, snag_id: int) -> HttpRes
         raise PermissionDenied
     snag_delete(snag=snag, **who(request))
     messages.success(request, f"The snag on {snag.on} is deleted. Undo brings it back.")
-    return redirect(back_to(job, here_of(request)))
+    return redirect(back_to(job, here_of(request, job)))
 
 
 def _may_delete(request: SignedInRequest, snag: Snag) -> bool:

@@ -9,7 +9,7 @@ from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
 
-from fronts.models import Front, Snag
+from fronts.models import Cabinet, Front, Snag
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.snags.forms import SettledForm, SnagForm, place, places_of
@@ -87,17 +87,19 @@ def cabinet_part(job: Job, cabinet_id: int, form: SnagForm) -> dict[str, Any]:
     }
 
 
-def here_of(request: SignedInRequest) -> int | None:
-    """The cabinet at whose page one is, None on the job's own page."""
+def here_of(request: SignedInRequest, job: Job) -> int | None:
+    """The cabinet at whose page one is; None on the job's own page, or where it has gone."""
     said = request.POST.get("here", "")
-    return int(said) if said.isascii() and said.isdigit() and len(said) <= len(str(2**31)) else None
+    if not (said.isascii() and said.isdigit() and len(said) <= len(str(2**31))):
+        return None
+    return int(said) if Cabinet.objects.filter(job=job, pk=int(said)).exists() else None
 
 
 def row_answer(
     request: SignedInRequest, job: Job, snag_id: int, *, status: int = 200, **said: Any
 ) -> HttpResponse:
     """The snag's own row for htmx; else the page on which one is, where it stands."""
-    here = here_of(request)
+    here = here_of(request, job)
     if not wants_part(request) and status == 200:
         return redirect(back_to(job, here, snag_id))
     snag = found_or_404(snag_of, job, snag_id)
