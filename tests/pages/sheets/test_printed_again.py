@@ -40,7 +40,7 @@ def test_printed_again_only_what_changed_is_rendered(
     client, job = signed_in(installer), cabinet.job
     client.post(page_of(job))
     first = unpacked(client, job)
-    assert len(rendered) == 7
+    assert len(rendered) == 9
     rendered.clear()
 
     client.post(page_of(job))
@@ -74,7 +74,7 @@ def test_another_day_is_no_other_fitting_sheet(
 
     client.post(page_of(job))
 
-    assert len(rendered) == 4
+    assert len(rendered) == 6
     assert not [each for each in rendered if "Fitting" in each]
 
 
@@ -90,7 +90,7 @@ def test_another_paper_is_rendered_anew(
 
     client.post(page_of(job))
 
-    assert len(rendered) == 7
+    assert len(rendered) == 9
 
 
 def test_a_cabinets_own_sheet_is_taken_from_the_set(
