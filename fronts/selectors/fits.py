@@ -35,13 +35,14 @@ def ticks_of(fronts: Iterable[int]) -> Mapping[int, Mapping[str, WorkTick]]:
     return found
 
 
-def changed_on(job: Job, about: str, since: datetime) -> datetime | None:
-    """When the kitchen was changed first after that; None: never.
+def kitchen_changes(job: Job, about: str, since: datetime) -> list[datetime]:
+    """When the kitchen was changed after that, the first first.
 
     For all of it, or `about` one cabinet, as its revisions name it.
     """
     revisions = Revision.objects.filter(job=job, at__gt=since, about__in=("", about))
-    for revision in revisions.order_by("pk"):
-        if any(change.table not in _ON_SITE for change in changes_of(revision.changes)):
-            return revision.at
-    return None
+    return [
+        revision.at
+        for revision in revisions.order_by("pk")
+        if any(change.table not in _ON_SITE for change in changes_of(revision.changes))
+    ]

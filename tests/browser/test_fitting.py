@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 from pytest_django.live_server_helper import LiveServer
 
-from fronts.models import Cabinet, FitRecord, Front, WorkTick
+from fronts.models import Cabinet, FitRecord, Front, Opening, PrintedSheet, WorkTick
 from fronts.rules.practice import inches
 from fronts.services.demo import load_demo
 from shopjobs.models import Person, Role
@@ -140,3 +140,26 @@ def test_two_phones_on_one_front_both_keep_what_they_wrote(
     )
     states = FitRecord.objects.filter(label="B1.a").order_by("fitted_at")
     assert [record.state for record in states] == ["done", "damaged"]
+
+
+def test_a_code_on_a_sheet_says_that_its_cabinet_has_changed(phone: Page, kitchen: Cabinet) -> None:
+    """Typed as it stands on the paper it leads to what changed, and from there to the cabinet."""
+    phone.request.get(f"/jobs/{kitchen.job_id}/sheets/fitting/{kitchen.pk}/")
+    code = PrintedSheet.objects.get(job=kitchen.job).code
+    phone.goto(f"/jobs/{kitchen.job_id}/fit/")
+    field = phone.get_by_label("Code on the sheet")
+    field.fill(code)
+    field.press("Enter")
+    expect(phone.locator(".verdict")).to_contain_text("Still true")
+    Opening.objects.filter(cabinet=kitchen, label="a").update(
+        measured_width_top=inches(239, 16), measured_width_bottom=inches(239, 16)
+    )
+
+    phone.goto(f"/s/{code}/")
+
+    expect(phone.locator(".verdict")).to_contain_text("No longer true.")
+    changed = phone.locator(".changed-figures tr", has_text="lap left")
+    expect(changed).to_contain_text("+1/2")
+    expect(changed).to_contain_text("+17/32")
+    phone.get_by_role("link", name="Fit B1").tap()
+    expect(phone.get_by_role("heading", name="Cabinet B1")).to_be_visible()

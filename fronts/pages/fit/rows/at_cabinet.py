@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from datetime import datetime
 from itertools import chain
 
 from django.core.exceptions import ObjectDoesNotExist
@@ -18,7 +19,7 @@ from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import show
 from fronts.rules.results import Front, Schedule
 from fronts.selectors.cuts import cuts_of
-from fronts.selectors.fits import changed_on, fits_of, ticks_of
+from fronts.selectors.fits import fits_of, kitchen_changes, ticks_of
 from fronts.selectors.kitchens import (
     cabinets_of,
     front_keys_of,
@@ -52,7 +53,8 @@ class AtCabinet:
     """One cabinet of a schedule.
 
     `numbers` lead to the cabinets, `openings` to its own, `keys` to all fronts by their labels;
-    `records` are those of each front, the latest first.
+    `records` are those of each front, the latest first; `changes` are when the kitchen was
+    changed since the first of them.
     """
 
     job: Job
@@ -66,6 +68,7 @@ class AtCabinet:
     keys: Mapping[str, int]
     ticks: Mapping[int, Mapping[str, WorkTick]]
     cuts: Mapping[str, FrontCut]
+    changes: Sequence[datetime]
     openings: dict[str, int]
     now: str
 
@@ -124,12 +127,11 @@ class AtCabinet:
             measure += f"?back=fit-{self.number}"
         records = self.records.get(front.label, ())
         is_old = bool(records) and records[0].fingerprint != self.now
-        about = key_of(CabinetRow(pk=self.number))
-        since = changed_on(self.job, about, records[0].fitted_at) if is_old else None
+        later = (at for at in self.changes if is_old and at > records[0].fitted_at)
         return AtFront(
             self.schedule, self.kitchen, front, records,
             self.ticks.get(self.keys.get(front.label, 0), {}), measure,
-            self.cuts.get(front.label), since, meanwhile,
+            self.cuts.get(front.label), next(later, None), meanwhile,
         )  # fmt: skip
 
     def _open(self) -> Iterator[NextFront]:
@@ -170,7 +172,9 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
     if cabinet is None:
         raise ObjectDoesNotExist
     schedule = schedule_for(job, kitchen)
-    fronts, keys = schedule.fronts_of(cabinet.label), front_keys_of(job)
+    fronts, keys, records = schedule.fronts_of(cabinet.label), front_keys_of(job), fits_of(job)
+    latest = [records[front.label][0].fitted_at for front in fronts if front.label in records]
+    about = key_of(CabinetRow(pk=number))
     return AtCabinet(
         job=job,
         number=number,
@@ -179,7 +183,8 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
         schedule=schedule,
         cabinet=cabinet,
         fronts=fronts,
-        records=fits_of(job),
+        records=records,
+        changes=kitchen_changes(job, about, min(latest)) if latest else (),
         keys=keys,
         ticks=ticks_of(keys[front.label] for front in fronts if front.label in keys),
         cuts=cuts_of(job),
