@@ -1,6 +1,7 @@
 """The steps of the work on a front, ticked off one by one."""
 
 from collections.abc import Sequence
+from urllib.parse import urlencode
 
 from django.http import HttpResponse
 from django.shortcuts import redirect
@@ -31,7 +32,10 @@ def job_fit_tick(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpRes
     if front is not None and wants_part(request):
         return _shown(request, at, front)
     here = reverse("fronts:job-fit-cabinet", args=[job.pk, cabinet_id])
-    return redirect(f"{here}#{record_key(front.label)}-work" if front else here)
+    if front is None:
+        return redirect(here)
+    opened = urlencode({"work": front.label})
+    return redirect(f"{here}?{opened}#{record_key(front.label)}-work")
 
 
 def _steps(at: AtCabinet, front: Front) -> Sequence[Step]:
