@@ -215,8 +215,7 @@ def test_a_record_of_fit_is_made_once_however_it_is_sent(page: Page, kitchen: Jo
     """A double click, and a draft that is sent again after its answer got lost, make one."""
     cabinet = Cabinet.objects.get(label="B1")
     page.goto(f"/jobs/{kitchen.pk}/fit/{cabinet.pk}/")
-    page.locator(".record").get_by_label("Left").fill("1/8")
-    page.get_by_role("button", name="Record B1.a").dblclick()
+    page.get_by_role("button", name="As planned").dblclick()
 
-    expect(page.locator(".record")).to_contain_text("Recorded by Ada")
+    expect(page.locator(".record .by")).to_contain_text("Ada, ")
     assert FitRecord.objects.count() == 1
