@@ -26,6 +26,8 @@ TRADES = (
     "Clearances to cookers, gas, electricity: the maker's and the local code's; wiring, gas, "
     "plumbing: licensed trades."
 )
+ON_SITE = (TIPPING, TALL, WALL, GLASS)
+"""What hurts at the wall, the gravest first."""
 LAST = "Local codes and the makers' instructions come before this sheet."
 
 
@@ -53,6 +55,11 @@ def at_cabinet(cabinet: Cabinet, fronts: Sequence[Front], fittings: Sequence[Fit
             glass=any(each.glass or "glass" in each.material.lower() for each in fronts),
         )
     )
+
+
+def most_at_hand(cautions: Sequence[str]) -> str:
+    """The one that matters first where a cabinet is hung; the others are a tap away."""
+    return next((one for one in ON_SITE if one in cautions), cautions[0])
 
 
 def at_bench(jigs: Sequence[Jig], shims: Sequence[Shim], fronts: Sequence[Front]) -> list[str]:

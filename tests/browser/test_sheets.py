@@ -31,8 +31,8 @@ def test_all_sheets_are_printed_and_taken_away(page: Page, cabinet: Cabinet) -> 
     """The page counts them without a reload; the ZIP comes as a file."""
     page.goto(f"/jobs/{cabinet.job_id}/fit/")
     page.get_by_role("link", name="All sheets").click()
-    page.get_by_role("button", name="Print all 5 sheets").click()
-    expect(page.locator("#sheet-set")).to_contain_text("of 5 sheets printed")
+    page.get_by_role("button", name="Print all 7 sheets").click()
+    expect(page.locator("#sheet-set")).to_contain_text("of 7 sheets printed")
 
     link = page.get_by_role("link", name="All sheets, ZIP")
     link.wait_for(timeout=60_000)
@@ -47,7 +47,7 @@ def test_all_sheets_are_printed_and_taken_away(page: Page, cabinet: Cabinet) -> 
 def test_all_sheets_are_printed_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
     """The page asks again by itself."""
     plain_page.goto(f"/jobs/{cabinet.job_id}/sheets/")
-    plain_page.get_by_role("button", name="Print all 5 sheets").click()
+    plain_page.get_by_role("button", name="Print all 7 sheets").click()
     expect(plain_page.locator("#sheet-set")).to_contain_text("Look again")
 
     expect(plain_page.locator("#sheet-set")).to_contain_text("Kept until", timeout=60_000)

@@ -11,6 +11,7 @@ from django.shortcuts import redirect
 from django.urls import reverse
 
 from fronts.figures.cautions import at_cabinet as cautions_at
+from fronts.figures.cautions import most_at_hand
 from fronts.figures.findings import findings_of, places_at
 from fronts.figures.sizes import size
 from fronts.models import FitRecord
@@ -175,8 +176,8 @@ def cabinet_page(
         "findings": findings_with_links(request, at.job, beside, back=back),
         "elevation": elevation_of(at.schedule, at.kitchen, cabinet.label),
         "fronts": [_front(at, front, form) for front in at.fronts],
-        "caution": cautions[0],
-        "cautions": cautions[1:],
+        "caution": most_at_hand(cautions),
+        "cautions": [one for one in cautions if one != most_at_hand(cautions)],
         "form": form,
         "question": question,
         "pressed": request.POST.get("state", ""),
