@@ -40,6 +40,7 @@ def test_six_sizes_take_twenty_two_taps(phone: Page, job: Job) -> None:
     """Nothing moves under the thumb from one size to the next, and no page is loaded anew."""
     door = Opening.objects.get(cabinet=door_and_drawer(job), label="a")
     phone.goto(f"/jobs/{job.pk}/measuring/")
+    expect(phone.locator("[data-along-take]")).to_be_visible()  # It comes with the scripts.
     phone.get_by_role("link", name="Begin with B1.a").tap()
     keys = phone.locator(".keys button, .next")
     expect(keys).to_have_count(21)

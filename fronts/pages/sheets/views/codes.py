@@ -32,7 +32,8 @@ def sheet_codes(request: SignedInRequest) -> HttpResponse:
 @require_safe
 def sheet_code(request: SignedInRequest, code: str) -> HttpResponse:
     """Say what became of the sheet; one that this shop did not print is not known."""
-    found = sheets_with_code(request.shop, read_short_name(code) or code)
+    name = read_short_name(code)
+    found = sheets_with_code(request.shop, name) if name else ()
     sheets = [sheet_now(printed) for printed in found]
     job = sheets[0].job if len(sheets) == 1 else None
     context = {
