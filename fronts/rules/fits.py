@@ -1,7 +1,7 @@
 """How a front fitted once it hung: what was measured and said, by whom, and of which front."""
 
 import hashlib
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Annotated, TypeVar
@@ -123,6 +123,12 @@ class RecordedFit:
     gone: bool = False
     hung: str = ""
     fingerprint: str = ""
+
+
+def latest_fits(fits: Iterable[RecordedFit]) -> Mapping[str, RecordedFit]:
+    """The latest record of each front that is there, by what it is called."""
+    there = (fit for fit in fits if not fit.gone)
+    return {fit.front: fit for fit in sorted(there, key=lambda fit: fit.at)}
 
 
 def front_then(front: Front) -> FrontThen:

@@ -11,10 +11,10 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import TypeVar
 
-from fronts.rules.fits import Gaps
+from fronts.rules.fits import Gaps, mean_of
 from fronts.rules.hanging_method import HangingMethod
 from fronts.rules.kinds import SIDES, Side
-from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.lengths import Mm
 from fronts.rules.samples import Sample, sample_of
 from fronts.rules.truing import errors_at, hangs_off
 
@@ -102,10 +102,7 @@ def _learned(fitted: Sequence[Fitted]) -> Learned:
 def _errors(each: Fitted) -> dict[Side, Mm | None]:
     """How much too wide each gap is, in the middle of its side."""
     found = {side: errors_at(each.gaps, each.planned, side) for side in SIDES}
-    return {
-        side: sum(errors, NOTHING) / len(errors) if errors else None
-        for side, errors in found.items()
-    }
+    return {side: mean_of(errors) if errors else None for side, errors in found.items()}
 
 
 def _known(figures: Iterable[Mm | None]) -> list[Mm]:

@@ -3,10 +3,9 @@
 Common practice, no source: what is wrong is settled before the client signs.
 """
 
-from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from fronts.rules.fits import RecordedFit, state_of
+from fronts.rules.fits import RecordedFit, latest_fits, state_of
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.labels import front_labels, opening_label
 from fronts.rules.records import Records
@@ -63,9 +62,3 @@ def unmade_openings(kitchen: Kitchen, schedule: Schedule) -> tuple[str, ...]:
 def is_done(fit: RecordedFit, front: Front) -> bool:
     """Whether a front's latest record says that it is done, and it hangs as it did then."""
     return state_of(fit.facts.state, fit.hung, front).is_done
-
-
-def latest_fits(fits: Iterable[RecordedFit]) -> Mapping[str, RecordedFit]:
-    """The latest record of each front that is there, by what it is called."""
-    there = (fit for fit in fits if not fit.gone)
-    return {fit.front: fit for fit in sorted(there, key=lambda fit: fit.at)}

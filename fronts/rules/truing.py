@@ -12,9 +12,9 @@ another matter: on a box, by the play of its screws in their holes; on hinges, b
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 
-from fronts.rules.fits import Gaps, RecordedFit, hangs_still, mean_of
+from fronts.rules.fits import Gaps, RecordedFit, hangs_still, latest_fits, mean_of
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import Side
 from fronts.rules.kitchen import Kitchen
@@ -22,24 +22,6 @@ from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.planned_gap import planned_gaps
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front, Schedule
-
-
-@dataclass(frozen=True, slots=True)
-class Truing:
-    """How far one front hangs off, + to the right and up, and is too large; None: not known.
-
-    `planned` is what it was measured against. `within_play` says whether it can be moved
-    into place as it hangs, None where nothing adjusts or no shift is known.
-    """
-
-    front: str
-    planned: Gaps
-    shift_right: Mm | None
-    shift_up: Mm | None
-    wide_by: Mm | None
-    high_by: Mm | None
-    tilt: Mm | None
-    within_play: bool | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,12 +35,22 @@ class HangsOff:
     tilt: Mm | None
 
 
+@dataclass(frozen=True, slots=True)
+class Truing(HangsOff):
+    """How far one front hangs off, and whether it can be moved into place as it hangs.
+
+    `planned` is what it was measured against. `within_play` is None where nothing adjusts or
+    no shift is known.
+    """
+
+    front: str
+    planned: Gaps
+    within_play: bool | None
+
+
 def truings(fits: Iterable[RecordedFit], schedule: Schedule, kitchen: Kitchen) -> list[Truing]:
     """What the latest record of each front says, as long as that front still hangs."""
-    latest = {
-        fit.front: fit
-        for fit in sorted((fit for fit in fits if not fit.gone), key=lambda fit: fit.at)
-    }
+    latest = latest_fits(fits)
     return [
         truing_of(latest[front.label], front, schedule.fitting(front.label), kitchen)
         for front in schedule.fronts
@@ -72,13 +64,9 @@ def truing_of(fit: RecordedFit, front: Front, fitting: Fitting | None, kitchen: 
     off = hangs_off(fit.facts.gaps, planned)
     play = play_of(front, fitting, kitchen.practice)
     return Truing(
+        **asdict(off),
         front=front.label,
         planned=planned,
-        shift_right=off.shift_right,
-        shift_up=off.shift_up,
-        wide_by=off.wide_by,
-        high_by=off.high_by,
-        tilt=off.tilt,
         within_play=_within((off.shift_right, off.shift_up), play),
     )
 
