@@ -23,7 +23,7 @@ def mending_lines(
     """The moves, what they do to the neighbours, what is sawn off or packed, or made again."""
     unit = kitchen.job.unit
     lines = [
-        *_size(mending, truing, unit),
+        *_size(truing, unit),
         *_moves(mending, front, fitting, unit),
         *_neighbours(mending, front, truing, unit),
         *_past(mending, unit),
@@ -123,16 +123,18 @@ def _past(mending: Mending, unit: str) -> Iterator[str]:
         yield "That is more than may be trimmed: make it again."
 
 
-def _size(mending: Mending, truing: Truing, unit: str) -> Iterator[str]:
-    for by, word in ((mending.narrow_by, "narrow"), (mending.low_by, "low")):
-        if _shows(by, unit):
+def _size(truing: Truing, unit: str) -> Iterator[str]:
+    sizes = ((truing.wide_by, "wide", "narrow"), (truing.high_by, "high", "low"))
+    for over, large, small in sizes:
+        if over is None or not _shows(over, unit):
+            continue
+        if over > 0:
+            yield f"It is {_said(over, unit)} too {large}."
+        else:
             yield (
-                f"It is {_said(by, unit)} too {word}: the gaps stay so much wider in all. "
+                f"It is {_said(-over, unit)} too {small}: the gaps stay so much wider in all. "
                 "Make it again where that shows."
             )
-    for over, word in ((truing.wide_by, "wide"), (truing.high_by, "high")):
-        if over is not None and over > 0 and _shows(over, unit):
-            yield f"It is {_said(over, unit)} too {word}."
 
 
 def _shows(length: Mm, unit: str) -> bool:

@@ -58,16 +58,13 @@ class Mending:
     """What brings one front right: in this order.
 
     `gaps` are what is then left at each side of which something is known, `trims` what is sawn
-    off a side. `narrow_by` and `low_by` are how much it is too small. `leans`: it hangs askew on
-    hinges at its top or bottom, and is set square on them first. `make_again`: it is past what
-    may be trimmed.
+    off a side. `leans`: it hangs askew on hinges at its top or bottom, and is set square on them
+    first. `make_again`: it is past what may be trimmed.
     """
 
     moves: tuple[Move, ...]
     gaps: Mapping[Side, Mm]
     trims: Mapping[Side, Mm]
-    narrow_by: Mm
-    low_by: Mm
     leans: bool
     make_again: bool
 
@@ -119,8 +116,6 @@ def mending_of(
         moves=moves,
         gaps=gaps,
         trims=trims,
-        narrow_by=_small(truing.wide_by),
-        low_by=_small(truing.high_by),
         leans=leans,
         make_again=any(trim > trim_limit for trim in trims.values()),
     )
@@ -199,7 +194,3 @@ def _at(moves: list[Move], height: Mm) -> Mm:
     high, low = moves
     part = (height - low.height) / (high.height - low.height)
     return low.made + (high.made - low.made) * part
-
-
-def _small(over: Mm | None) -> Mm:
-    return NOTHING if over is None or over > 0 else -over
