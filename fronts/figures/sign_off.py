@@ -4,8 +4,9 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from fronts.figures.fronts import what
+from fronts.figures.gap_ends import at_its_ends
 from fronts.figures.sizes import size
-from fronts.rules.fits import ENDS, Gaps, RecordedFit
+from fronts.rules.fits import Gaps, RecordedFit
 from fronts.rules.front_states import front_state
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.kitchen import Kitchen
@@ -119,9 +120,7 @@ def _front(front: Front, fit: RecordedFit, kitchen: Kitchen) -> FrontFitted:
 def _gap(side: Side, gaps: Gaps, unit: str) -> tuple[str, ...]:
     """`1/8`; measured at both ends, `top 3/16`, `bottom 1/8`, or one figure where they agree."""
     figures = [show(figure, unit) for figure in gaps.figures(side)]
-    if len({*figures}) > 1:
-        return tuple(f"{end} {figure}" for end, figure in zip(ENDS[side], figures, strict=True))
-    return tuple(figures[:1])
+    return at_its_ends(side, figures if len({*figures}) > 1 else figures[:1])
 
 
 def _why(front: Front, fit: RecordedFit | None) -> str:

@@ -6,12 +6,13 @@ from datetime import datetime
 
 from fronts.facts.rows import columns_of, from_row
 from fronts.figures.fit_changes import fit_change_words
+from fronts.figures.gap_ends import at_its_ends
 from fronts.figures.mending_words import mending_lines
 from fronts.figures.sizes import signed
 from fronts.models import FitRecord
 from fronts.pages.fit.rows.at_front import AtFront
 from fronts.rules.fit_changes import fit_changes
-from fronts.rules.fits import ENDS, FitFacts, Gaps, RecordedFit, hangs_still
+from fronts.rules.fits import FitFacts, Gaps, RecordedFit, hangs_still
 from fronts.rules.front_states import FrontState, front_state
 from fronts.rules.kinds import SIDES, Side
 from fronts.rules.lengths import Mm, show
@@ -114,15 +115,9 @@ def _earlier(record: FitRecord, unit: str) -> Earlier:
 def _gap(side: Side, planned: Gaps, measured: Gaps, unit: str) -> Gap:
     off = [signed(error, unit) for error in errors_at(measured, planned, side)]
     wanted, found = (_shown(side, gaps, unit) for gaps in (planned, measured))
-    return Gap(side, wanted, found, _at_ends(side, off))
+    return Gap(side, wanted, found, ", ".join(at_its_ends(side, off)))
 
 
 def _shown(side: Side, gaps: Gaps, unit: str) -> str:
-    return _at_ends(side, [show(figure, unit) for figure in gaps.figures(side)])
-
-
-def _at_ends(side: Side, figures: Sequence[str]) -> str:
-    """One figure as it is; two with the ends at which they are."""
-    if len(figures) < 2:
-        return "".join(figures)
-    return ", ".join(f"{end} {figure}" for end, figure in zip(ENDS[side], figures, strict=True))
+    figures = [show(figure, unit) for figure in gaps.figures(side)]
+    return ", ".join(at_its_ends(side, figures))
