@@ -1,16 +1,16 @@
 """What fronts of a job were cut to."""
 
+from collections.abc import Mapping
+
 from fronts.models import FrontCut
 from fronts.rules.cut_fronts import CutTo
-from fronts.selectors.kitchens import front_keys_of
 from shopjobs.models import Job
 
 
-def cuts_of(job: Job) -> dict[str, FrontCut]:
-    """The fronts that were cut, by what they are called now."""
+def cuts_of(job: Job, keys: Mapping[str, int]) -> dict[str, FrontCut]:
+    """The fronts that were cut, by their labels; `keys` are those of the job's fronts by these."""
     rows = FrontCut.objects.filter(front__opening__cabinet__job=job).select_related("cut_by")
     cut = {row.front_id: row for row in rows}
-    keys = front_keys_of(job) if cut else {}
     return {label: cut[key] for label, key in keys.items() if key in cut}
 
 

@@ -16,14 +16,21 @@ _ON_SITE = (
 """Tables in which nothing says how a front is to be."""
 
 
-def fits_of(job: Job) -> dict[str, list[FitRecord]]:
-    """Every record of each front that was fitted, by what it is called now; the latest first."""
-    records = FitRecord.objects.filter(job=job, front__isnull=False).select_related("fitted_by")
+def fits_of(job: Job, keys: Mapping[str, int]) -> dict[str, list[FitRecord]]:
+    """Every record of each front that was fitted, by its label; the latest first.
+
+    `keys` are those of the job's fronts by what they are called now.
+    """
     found: dict[int | None, list[FitRecord]] = {}
+    records = FitRecord.objects.filter(job=job, front__isnull=False).select_related("fitted_by")
     for record in records.order_by("-fitted_at", "-pk"):
         found.setdefault(record.front_id, []).append(record)
-    keys = front_keys_of(job) if found else {}
     return {label: found[key] for label, key in keys.items() if key in found}
+
+
+def fit_records_of(job: Job) -> dict[str, FitRecord]:
+    """The latest record of each front that was fitted, by what the front is called now."""
+    return {label: records[0] for label, records in fits_of(job, front_keys_of(job)).items()}
 
 
 def ticks_of(fronts: Iterable[int]) -> Mapping[int, Mapping[str, WorkTick]]:

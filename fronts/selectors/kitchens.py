@@ -6,7 +6,7 @@ from typing import Any
 from django.db.models import Prefetch, QuerySet, prefetch_related_objects
 
 from fronts.facts.rows import column_names
-from fronts.models import Cabinet, DoorOnHand, FitRecord, Front, Opening, Thing, Wall
+from fronts.models import Cabinet, DoorOnHand, Front, Opening, Thing, Wall
 from fronts.models.kept import Kept, order_of, table_of
 from fronts.rules.facts import rows_of
 from fronts.rules.kitchen import BESIDE_CABINETS, Kitchen
@@ -111,14 +111,6 @@ def placed_kitchen_of(job: Job) -> Kitchen:
     What is written to a file is `snapshot.kitchen_of`, which leaves places to the runs.
     """
     return stood(kitchen_of(job))
-
-
-def fit_records_of(job: Job) -> dict[str, FitRecord]:
-    """The latest record of each front that was fitted, by what the front is called now."""
-    records = FitRecord.objects.filter(job=job, front__isnull=False).select_related("fitted_by")
-    latest = {record.front_id: record for record in records.order_by("fitted_at", "pk")}
-    keys = front_keys_of(job) if latest else {}
-    return {label: latest[key] for label, key in keys.items() if key in latest}
 
 
 def front_keys_of(job: Job) -> dict[str, int]:

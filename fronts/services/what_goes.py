@@ -18,7 +18,7 @@ from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.fits import hangs_still
 from fronts.rules.hardware import needs_by_item
 from fronts.rules.results import Schedule
-from fronts.selectors.kitchens import fit_records_of
+from fronts.selectors.fits import fit_records_of
 from fronts.selectors.plans import finished_plan
 from fronts.selectors.schedules import schedule_of
 from fronts.services.rows import called

@@ -14,7 +14,7 @@ from fronts.rules.fits import FitFacts, Gaps, RecordedFit
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
-from fronts.selectors.kitchens import fit_records_of
+from fronts.selectors.fits import fit_records_of
 from fronts.selectors.order_lists import items_known
 from fronts.selectors.orders import order_lines
 from fronts.selectors.records import records_of

@@ -16,7 +16,7 @@ from fronts.rules.practice import inches
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS, settled
-from fronts.selectors.kitchens import fit_records_of
+from fronts.selectors.fits import fit_records_of
 from fronts.services.fits import fit_record
 from fronts.services.imports import job_import
 from fronts.services.stock import practice_set

@@ -9,7 +9,8 @@ from fronts.models import FitRecord, Front, FrontCut, Opening, OrderCheck, WorkT
 from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
-from fronts.selectors.kitchens import fit_records_of, placed_kitchen_of
+from fronts.selectors.fits import fit_records_of
+from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.orders import OrderLine, order_lines
 from fronts.selectors.schedules import schedule_for, schedule_of
 from fronts.services.boxes import box_remove

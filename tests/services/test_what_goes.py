@@ -17,7 +17,7 @@ from fronts.rules.box_facts import ShelfPins
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.fits import FitFacts, hung_as
 from fronts.rules.practice import inches
-from fronts.selectors.kitchens import fit_records_of
+from fronts.selectors.fits import fit_records_of
 from fronts.selectors.schedules import schedule_of
 from fronts.services.boxes import box_remove
 from fronts.services.cabinets import cabinet_delete

@@ -10,7 +10,7 @@ from fronts.pages.cut.rows.cut_fronts import to_cut
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.selectors.cuts import cuts_of
-from fronts.selectors.kitchens import placed_kitchen_of
+from fronts.selectors.kitchens import front_keys_of, placed_kitchen_of
 from fronts.selectors.schedules import schedule_for
 from fronts.services.front_cuts import fronts_mark_cut, fronts_unmark_cut
 from shopjobs.access import SignedInRequest
@@ -53,7 +53,7 @@ def _page(
     request: SignedInRequest, job: Job, form: CutFrontsForm, *, status: int = 200
 ) -> HttpResponse:
     kitchen = placed_kitchen_of(job)
-    cabinets = to_cut(kitchen, schedule_for(job, kitchen), cuts_of(job))
+    cabinets = to_cut(kitchen, schedule_for(job, kitchen), cuts_of(job, front_keys_of(job)))
     fronts = [front for cabinet in cabinets for front in cabinet.fronts]
     context = {
         "job": job,

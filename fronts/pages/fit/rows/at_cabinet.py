@@ -172,7 +172,8 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
     if cabinet is None:
         raise ObjectDoesNotExist
     schedule = schedule_for(job, kitchen)
-    fronts, keys, records = schedule.fronts_of(cabinet.label), front_keys_of(job), fits_of(job)
+    fronts, keys = schedule.fronts_of(cabinet.label), front_keys_of(job)
+    records = fits_of(job, keys)
     latest = [records[front.label][0].fitted_at for front in fronts if front.label in records]
     about = key_of(CabinetRow(pk=number))
     return AtCabinet(
@@ -187,7 +188,7 @@ def at_cabinet(job: Job, number: int) -> AtCabinet:
         changes=kitchen_changes(job, about, min(latest)) if latest else (),
         keys=keys,
         ticks=ticks_of(keys[front.label] for front in fronts if front.label in keys),
-        cuts=cuts_of(job),
+        cuts=cuts_of(job, keys),
         openings=dict(openings_of(job, number).values_list("label", "pk")),
         now=fingerprint(schedule),
     )

@@ -16,9 +16,8 @@ class AtFront:
     """A front with what was recorded of it, the latest first, and the steps ticked off.
 
     `measure` leads to its opening's form, "" where there is none; `cut` is what it was cut to;
-    `changed_on` is when the
-    kitchen was changed first after the latest record, `meanwhile` a record of somebody else
-    that came while the last one was being written.
+    `changed_on` is when the kitchen was changed first after the latest record, `meanwhile` a
+    record of somebody else that came while the last one was being written.
     """
 
     schedule: Schedule

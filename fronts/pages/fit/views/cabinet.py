@@ -94,7 +94,7 @@ def _record(
 def _recorded(
     request: SignedInRequest, at: AtCabinet, label: str, record: FitRecord
 ) -> HttpResponse:
-    now = replace(at, records=fits_of(at.job))
+    now = replace(at, records=fits_of(at.job, at.keys))
     meanwhile = _meanwhile(request, now, label, record)
     if wants_part(request):
         front, form = now.front(label), FitForm(unit=at.job.unit)

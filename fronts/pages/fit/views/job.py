@@ -6,7 +6,8 @@ from fronts.pages.fit.rows.at_cabinet import cabinet_numbers
 from fronts.pages.fit.rows.walls import walls_of
 from fronts.pages.shared.job_view import job_view
 from fronts.rules.front_states import A_PROBLEM, DONE, NOT_HUNG, TO_ADJUST
-from fronts.selectors.kitchens import fit_records_of, placed_kitchen_of
+from fronts.selectors.fits import fit_records_of
+from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.schedules import schedule_for
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
