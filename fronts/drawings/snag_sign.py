@@ -14,7 +14,7 @@ _AIR: Px = 2_00
 
 
 def draw_snag_sign(drawing: Drawing, inside: Area, snags: OpenSnags) -> None:
-    """The sign in a corner of the area that nothing else takes; none where it has no room."""
+    """The sign in a free corner of the area, else in the first; none where it has no room."""
     width = _width(snags)
     lefts, tops = (inside.right - width, inside.left), (inside.top, inside.bottom - 2 * _HALF)
     if inside.width < width or inside.height < 2 * _HALF:

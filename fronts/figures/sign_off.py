@@ -15,7 +15,7 @@ from fronts.rules.planned_gap import planned_gaps
 from fronts.rules.records import Records
 from fronts.rules.results import Front, Schedule
 from fronts.rules.sign_off import SignOff, sign_off
-from fronts.rules.snags import RecordedSnag
+from fronts.rules.snags import RecordedSnag, on_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,4 +133,4 @@ def _why(front: Front, fit: RecordedFit | None) -> str:
 def _on(snag: RecordedSnag) -> str:
     facts = snag.facts
     label = (snag.cabinet if facts.of == "cabinet" else snag.front) or facts.label
-    return f"{facts.of} {label}" if label else "the whole job"
+    return on_words(facts.of, label)

@@ -22,7 +22,7 @@ from fronts.rules.bought_results import BoughtFront
 from fronts.rules.fits import ENDS, FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.labels import front_labels
+from fronts.rules.labels import front_labels_in
 from fronts.rules.lengths import Mm
 from fronts.rules.limits import (
     LONGEST_FRONT_LABEL,
@@ -44,7 +44,6 @@ _FIT_KEYS = (
 _RECEIPT_KEYS = ("front", "at", "by", "came", "note", "called", "gone")
 _NO_FRONT = BoughtFront("door", Mm(1), Mm(1), Mm(1), "slab")
 """Read on with this where what came is at fault; the file is refused in the end."""
-_WHEN = "when, like 2027-03-12T10:00:00Z"
 _label = values.label(LONGEST_FRONT_LABEL)
 _name = values.text(LONGEST_NAME)
 _fingerprint = values.text(LONGEST_FINGERPRINT)
@@ -52,20 +51,11 @@ _fingerprint = values.text(LONGEST_FINGERPRINT)
 
 def records(root: Record, kitchen: Kitchen) -> Records:
     """What the keys `fits` and `checks` say, held against the kitchen that the file states."""
-    fronts = None if root.place.page.faults.any else _labels(kitchen)
+    fronts = None if root.place.page.faults.any else front_labels_in(kitchen.cabinets)
     fits = [_fit(Record(place, _FIT_KEYS), fronts) for place in root.entries("fits", MOST_FITS)]
     places = root.entries("receipts", MOST_FRONTS_IN_ALL)
     receipts = [_receipt(Record(place, _RECEIPT_KEYS), fronts) for place in places]
     return Records(tuple(fits), tuple(_checks(root)), tuple(receipts), snags(root, kitchen))
-
-
-def _labels(kitchen: Kitchen) -> frozenset[str]:
-    return frozenset(
-        label
-        for cabinet in kitchen.cabinets
-        for opening in cabinet.openings
-        for label in front_labels(cabinet.label, opening)
-    )
 
 
 def _fit(record: Record, fronts: frozenset[str] | None) -> RecordedFit:
@@ -79,7 +69,7 @@ def _fit(record: Record, fronts: frozenset[str] | None) -> RecordedFit:
     )
     return RecordedFit(
         front=front,
-        at=record.need("at", values.moment, values.SOME_TIME, _WHEN),
+        at=record.need("at", values.moment, values.SOME_TIME, values.WHEN),
         by=record.take("by", _name) or "",
         facts=facts,
         gone=gone,
@@ -93,7 +83,7 @@ def _receipt(record: Record, fronts: frozenset[str] | None) -> RecordedReceipt:
     told = record.need("came", thing(BoughtFront), _NO_FRONT, "what its maker was told")
     return RecordedReceipt(
         front=front,
-        at=record.need("at", values.moment, values.SOME_TIME, _WHEN),
+        at=record.need("at", values.moment, values.SOME_TIME, values.WHEN),
         by=record.take("by", _name) or "",
         facts=ReceiptFacts(
             label=record.take("called", _label) or front,
@@ -143,7 +133,7 @@ def _checks(root: Record) -> list[RecordedCheck]:
 def _check(record: Record) -> RecordedCheck:
     checked = record.has("at") or record.has("by") or record.has("need")
     if checked:
-        for key, wanted in (("need", "how many were needed"), ("at", _WHEN)):
+        for key, wanted in (("need", "how many were needed"), ("at", values.WHEN)):
             if not record.has(key):
                 record.fault(key, wanted, "nothing")
     else:

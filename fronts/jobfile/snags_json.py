@@ -13,7 +13,7 @@ from fronts.jobfile import values
 from fronts.jobfile.reader import Record
 from fronts.jobfile.stated import stated
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.labels import front_labels
+from fronts.rules.labels import front_labels_in
 from fronts.rules.limits import LONGEST_FRONT_LABEL, LONGEST_NAME, LONGEST_NOTE, MOST_SNAGS
 from fronts.rules.snags import OF, RecordedSnag, SnagDone, SnagFacts
 
@@ -22,7 +22,6 @@ _KEYS = (
     "of", "front", "cabinet", "words", "at", "by", "who", "due", "changed", "done", "called",
 )  # fmt: skip
 _DONE_KEYS = ("at", "by", "note")
-_WHEN = "when, like 2027-03-12T10:00:00Z"
 _label = values.label(LONGEST_FRONT_LABEL)
 _name = values.text(LONGEST_NAME)
 
@@ -40,7 +39,7 @@ def _snag(record: Record, kitchen: Kitchen | None) -> RecordedSnag:
         _refuse_unknown(record, kitchen, front, cabinet)
     called = record.take("called", _label) or front or cabinet
     _refuse_unplaced(record, called)
-    at = record.need("at", values.moment, values.SOME_TIME, _WHEN)
+    at = record.need("at", values.moment, values.SOME_TIME, values.WHEN)
     done, note = _done(record)
     facts = stated(
         SnagFacts,
@@ -77,14 +76,8 @@ def _refuse_unknown(record: Record, kitchen: Kitchen, front: str, cabinet: str) 
     found = next((each for each in kitchen.cabinets if each.label == cabinet), None)
     if cabinet and found is None:
         record.fault("cabinet", "the label of a cabinet of this kitchen")
-    inside = [found] if found is not None else kitchen.cabinets
-    labels = {
-        label
-        for each in inside
-        for opening in each.openings
-        for label in front_labels(each.label, opening)
-    }
-    if front and front not in labels:
+    inside = kitchen.cabinets if found is None else (found,)
+    if front and front not in front_labels_in(inside):
         record.fault("front", "the label of a front of this kitchen, in its cabinet")
 
 
@@ -94,7 +87,7 @@ def _done(record: Record) -> tuple[SnagDone | None, str]:
         return None, ""
     said = Record(record.at("done"), _DONE_KEYS)
     done = SnagDone(
-        said.need("at", values.moment, values.SOME_TIME, _WHEN), said.take("by", _name) or ""
+        said.need("at", values.moment, values.SOME_TIME, values.WHEN), said.take("by", _name) or ""
     )
     return done, said.take("note", values.text(LONGEST_NOTE)) or ""
 

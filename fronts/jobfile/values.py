@@ -19,6 +19,7 @@ _MOMENT = re.compile(
     r"[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(?:\.[0-9]{1,6})?"
     r"(?:Z|[+-][0-9]{2}:[0-9]{2})"
 )
+WHEN = "when, like 2027-03-12T10:00:00Z"
 SOME_TIME = datetime(2000, 1, 1, tzinfo=UTC)
 """Read on with this where a time is at fault; the file is refused in the end."""
 _NUMBER = re.compile(r"-?[0-9]{1,20}(?:\.[0-9]{1,20}|/[0-9]{1,20})?")

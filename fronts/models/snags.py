@@ -7,6 +7,7 @@ from fronts.models.cabinets import Cabinet
 from fronts.models.fronts import Front
 from fronts.rules.limits import LONGEST_NAME
 from fronts.rules.snags import SnagFacts as Facts
+from fronts.rules.snags import on_words
 
 
 class Snag(models.Model):
@@ -51,7 +52,7 @@ class Snag(models.Model):
     @property
     def on(self) -> str:
         """What it is on, as that was called then: `front B1.a`, `the whole job`."""
-        return f"{self.of} {self.label}" if self.label else "the whole job"
+        return on_words(self.of, self.label)
 
     @property
     def by(self) -> str:

@@ -1,6 +1,8 @@
 """What openings and fronts are called: cabinet, opening, and a number where there are several."""
 
-from fronts.rules.kitchen import Opening
+from collections.abc import Iterable
+
+from fronts.rules.kitchen import Cabinet, Opening
 
 
 def opening_label(cabinet: str, opening: str) -> str:
@@ -11,6 +13,16 @@ def opening_label(cabinet: str, opening: str) -> str:
 def front_labels(cabinet: str, opening: Opening) -> tuple[str, ...]:
     """Labels of an opening's fronts: a pair from the left, a stack from the top."""
     return numbered(opening_label(cabinet, opening.label), len(opening.fronts))
+
+
+def front_labels_in(cabinets: Iterable[Cabinet]) -> frozenset[str]:
+    """Labels of all fronts of these cabinets."""
+    return frozenset(
+        label
+        for cabinet in cabinets
+        for opening in cabinet.openings
+        for label in front_labels(cabinet.label, opening)
+    )
 
 
 def numbered(label: str, count: int) -> tuple[str, ...]:

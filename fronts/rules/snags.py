@@ -52,6 +52,11 @@ class RecordedSnag:
     done: SnagDone | None = None
 
 
+def on_words(of: str, label: str) -> str:
+    """What a snag is on: `front B1.a`, `the whole job`."""
+    return f"{of} {label}" if label else "the whole job"
+
+
 @dataclass(frozen=True, slots=True)
 class OpenSnags:
     """How many snags are open, and how many of them are late."""

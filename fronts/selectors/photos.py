@@ -21,12 +21,12 @@ def photo_of(job: Job, key: int) -> WallPhoto:
 
 def snag_photos_of(job: Job) -> "QuerySet[SnagPhoto]":
     """The photos of the job's snags, in the order in which they were taken."""
-    photos = SnagPhoto.objects.filter(snag__job=job).select_related("taken_by", "snag")
+    photos = SnagPhoto.objects.filter(snag__job=job).select_related("taken_by")
     return photos.order_by("pk")
 
 
 def snag_photo_of(job: Job, snag_id: int, key: int) -> SnagPhoto:
     """One photo of a snag of the job."""
-    photo = snag_photos_of(job).get(snag=snag_id, pk=key)
+    photo = snag_photos_of(job).select_related("snag").get(snag=snag_id, pk=key)
     photo.snag.job = job
     return photo

@@ -76,7 +76,7 @@ def _receipts(job: Job, called: Called, names: dict[int, str]) -> Iterable[Recor
 
 
 def _snags(job: Job, called: Called, names: dict[int, str]) -> Iterable[RecordedSnag]:
-    for row in snags_of(job):
+    for row in snags_of(job).prefetch_related(None):
         done = None
         if row.done_at is not None:
             done = SnagDone(row.done_at, _name(row.done_by_id, row.settled_by, names))

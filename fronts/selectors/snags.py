@@ -10,7 +10,7 @@ from django.db.models import Count, Prefetch, Q, QuerySet
 from django.utils import timezone
 
 from fronts.models import Cabinet, Front, Snag
-from fronts.rules.snags import OpenSnags, SnagOf, open_snags
+from fronts.rules.snags import OpenSnags, SnagOf, on_words, open_snags
 from fronts.selectors.kitchens import front_keys_of
 from fronts.selectors.photos import snag_photos_of
 from shopjobs.models import Job
@@ -77,13 +77,15 @@ def fronts_called(job: Job, snags: Iterable[Snag]) -> Called:
 
 def on_now(snag: Snag, called: Called) -> SnagOn:
     """What a snag is on as that is called now; as it was called then where it has gone."""
+    label = _label_now(snag, called)
+    return SnagOn(on_words(snag.of, label or snag.label), gone=snag.of != "job" and not label)
+
+
+def _label_now(snag: Snag, called: Called) -> str:
+    """What its front or cabinet is called now; "" where that has gone, or it is of none."""
     if snag.of == "front":
-        label = called.get(snag.front_id, "")
-    else:
-        label = snag.cabinet.label if snag.cabinet else ""
-    if snag.of == "job" or not label:
-        return SnagOn(snag.on, gone=snag.of != "job")
-    return SnagOn(f"{snag.of} {label}")
+        return called.get(snag.front_id, "")
+    return snag.cabinet.label if snag.cabinet else ""
 
 
 def open_in_job(job: Job) -> OpenSnags:
@@ -105,8 +107,8 @@ def open_by_label(job: Job) -> dict[str, OpenSnags]:
     """
     snags = list(Snag.objects.filter(job=job, done_at=None).select_related("cabinet"))
     called = fronts_called(job, snags)
-    on = ((on_now(snag, called), snag) for snag in snags if snag.of != "job")
-    return _by((place.words.partition(" ")[2], snag.due) for place, snag in on if not place.gone)
+    on = ((_label_now(snag, called), snag.due) for snag in snags)
+    return _by((label, due) for label, due in on if label)
 
 
 def open_snags_by_job(jobs: QuerySet[Job]) -> dict[int, str]:

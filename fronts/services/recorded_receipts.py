@@ -6,7 +6,7 @@ from fronts.facts.rows import columns_of, from_row
 from fronts.models import FrontReceipt
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.selectors.kitchens import front_keys_of
-from fronts.services.recorded_names import Who, named
+from fronts.services.recorded_names import named, who_of
 from fronts.services.saving import checked_at, enter, saved
 from shopjobs.models import Job
 
@@ -26,7 +26,14 @@ def receipts_add(
     new = {(one.at, people.get(one.by, one.by), one.facts): one for one in receipts}
     held: dict[int, FrontReceipt] = {}
     for row in FrontReceipt.objects.filter(job=job).order_by("checked_at", "pk"):
-        said = new.pop((row.checked_at, _who(row, people), from_row(ReceiptFacts, row)), None)
+        said = new.pop(
+            (
+                row.checked_at,
+                who_of(row.checked_by_id, row.checked_by_name, people),
+                from_row(ReceiptFacts, row),
+            ),
+            None,
+        )
         label = before.get(row.pk, row.label) if said is None else _stands_at(said)
         key = fronts.get(label)
         enter(row, {"front_id": None if key in held else key})
@@ -45,11 +52,6 @@ def receipts_add(
         saved(row)
         if key is not None:
             held[key] = row
-
-
-def _who(row: FrontReceipt, people: Mapping[str, int]) -> Who:
-    name = row.checked_by_name
-    return people.get(name, name) if row.checked_by_id is None else row.checked_by_id
 
 
 def _stands_at(receipt: RecordedReceipt) -> str:

@@ -10,7 +10,7 @@ from fronts.facts.rows import columns_of
 from fronts.models import Cabinet, Snag
 from fronts.rules.snags import RecordedSnag
 from fronts.selectors.kitchens import front_keys_of
-from fronts.services.recorded_names import Who, named
+from fronts.services.recorded_names import Who, named, who_of
 from fronts.services.saving import checked_at, enter, saved
 from shopjobs.models import Job
 
@@ -68,8 +68,8 @@ def snags_add(
             stood = before.get(row.pk, SnagStood())
             enter(row, places.of(stood.front, stood.cabinet))
         saved(row)
-    for said in (each for several in new.values() for each in several):
-        row = Snag(job=job, raised_at=said.at, **named("raised_by", people.get(said.by, said.by)))
+    for one, said in ((one, each) for one, several in new.items() for each in several):
+        row = Snag(job=job, raised_at=one.at, **named("raised_by", one.who))
         enter(row, places.of(said.front, said.cabinet) | _columns(said, people))
         checked_at(row, f"snag on {row.on}, {row.raised_at:%Y-%m-%d %H:%M}")
         saved(row)
@@ -96,6 +96,5 @@ def _columns(said: RecordedSnag, people: Mapping[str, int]) -> dict[str, Any]:
 
 
 def _same(row: Snag, people: Mapping[str, int]) -> Same:
-    name = row.raised_by_name
-    who: Who = people.get(name, name) if row.raised_by_id is None else row.raised_by_id
+    who = who_of(row.raised_by_id, row.raised_by_name, people)
     return Same(row.raised_at, who, row.of, row.label)

@@ -10,7 +10,7 @@ from fronts.rules.fits import FitFacts, RecordedFit
 from fronts.rules.records import RecordedCheck, Records
 from fronts.selectors.kitchens import front_keys_of
 from fronts.services.order_lists import items_stand
-from fronts.services.recorded_names import Who, named
+from fronts.services.recorded_names import Who, named, who_of
 from fronts.services.recorded_receipts import receipts_add
 from fronts.services.recorded_snags import SnagStood, snags_add, snags_stood
 from fronts.services.recorded_work import WorkStood, work_add, work_stood
@@ -90,8 +90,7 @@ def _add_fits(
 
 
 def _same(row: FitRecord, people: Mapping[str, int]) -> Same:
-    name = row.fitted_by_name
-    who: Who = people.get(name, name) if row.fitted_by_id is None else row.fitted_by_id
+    who = who_of(row.fitted_by_id, row.fitted_by_name, people)
     return Same(row.fitted_at, who, from_row(FitFacts, row))
 
 

@@ -27,7 +27,8 @@ def uploads() -> Iterator[str]:
     """Every uploaded file, by its name in the storage."""
     if not takes_uploads():
         return
-    for name in _names_in_folder() if _in_folder() else _names_in_bucket(""):
+    folder = folder_of_uploads()
+    for name in _names_in_bucket("") if folder is None else _names_in_folder(folder):
         if not is_safe(f"{FILES}{name}"):
             raise Refused(f"{name!a} has a name that can't be saved.")
         yield name
@@ -39,7 +40,8 @@ def uploads_in_place(unpacked: Path) -> Iterator[None]:
     if not takes_uploads():
         yield
         return
-    with _folder_in_place(unpacked) if _in_folder() else _bucket_in_place(unpacked):
+    folder = folder_of_uploads()
+    with _bucket_in_place(unpacked) if folder is None else _folder_in_place(folder, unpacked):
         yield
 
 
@@ -47,8 +49,7 @@ def _in_folder() -> bool:
     return isinstance(storages["default"], FileSystemStorage)
 
 
-def _names_in_folder() -> Iterator[str]:
-    folder = folder_of_uploads() or Path()
+def _names_in_folder(folder: Path) -> Iterator[str]:
     for file in sorted(folder.rglob("*")):
         if file.is_file() and not file.is_symlink():
             yield file.relative_to(folder).as_posix()
@@ -64,9 +65,8 @@ def _names_in_bucket(folder: str) -> Iterator[str]:
 
 
 @contextmanager
-def _folder_in_place(unpacked: Path) -> Iterator[None]:
+def _folder_in_place(folder: Path, unpacked: Path) -> Iterator[None]:
     """The files that were there lie beside the unpacked ones until then."""
-    folder = folder_of_uploads() or Path()
     before = unpacked.with_name(f"{unpacked.name}-before")
     _move(folder, before)
     try:

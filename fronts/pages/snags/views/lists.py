@@ -22,57 +22,57 @@ from fronts.pages.snags.views.parts import (
 from fronts.selectors.snags import place_now
 from fronts.services.snags import snag_raise
 from shopjobs.access import SignedInRequest
-from shopjobs.models import Job, Person
+from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
+from shopjobs.selectors import colleague_of
 
 
 @job_view("measure", to_post="fit")
 def job_snags(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the job's snags; write a new one down, here or at a cabinet."""
     sent = (request.POST, request.FILES) if request.method == "POST" else ()
-    form = new_form(job, here_of(request, job), *sent)
+    here = here_of(request, job)
+    form = new_form(job, here, *sent)
     return form_answer(
         request,
         form,
-        show=partial(_shown, request, job, form),
+        show=partial(_shown, request, job, here, form),
         save=partial(_raise, request, job, form),
-        done=partial(_raised, request, job),
+        done=partial(_raised, request, job, here),
     )
 
 
 def _raise(request: SignedInRequest, job: Job, form: SnagForm) -> Snag:
     given = form.cleaned_data
     at = place_now(job, *given["on"])
-    people = Person.objects.filter(shop=job.shop)
     return snag_raise(
         job=job,
         facts=form.entered(at.label),
         cabinet=at.cabinet,
         front=at.front,
-        who=people.get(pk=given["who"]) if given["who"] else None,
+        who=colleague_of(request.user, given["who"]) if given["who"] else None,
         pictures=given["image"],
         entered=entered_at(request),
         **who(request),
     )
 
 
-def _raised(request: SignedInRequest, job: Job, snag: Snag) -> HttpResponse:
+def _raised(request: SignedInRequest, job: Job, here: int | None, snag: Snag) -> HttpResponse:
     if not wants_part(request):
-        return redirect(back_to(job, here_of(request, job), snag.pk))
-    form = new_form(job, here_of(request, job))
-    return announce_change(_shown(request, job, form, said=snag))
+        return redirect(back_to(job, here, snag.pk))
+    return announce_change(_shown(request, job, here, new_form(job, here), said=snag))
 
 
 def _shown(
     request: SignedInRequest,
     job: Job,
+    here: int | None,
     form: SnagForm,
     *,
     said: Snag | None = None,
     status: int = 200,
 ) -> HttpResponse:
     """The part of the page where one is; without htmx the job's own page, with what was typed."""
-    here = here_of(request, job)
     if here is not None and wants_part(request):
         context = cabinet_part(job, here, form) | {"said": said}
         return render_page(request, HERE, context, status=status)

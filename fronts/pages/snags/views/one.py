@@ -24,8 +24,9 @@ from fronts.services.snags import snag_change, snag_delete, snag_open_again, sna
 from shopjobs.access import SignedInRequest, may
 from shopjobs.edit_conflict import last_writer
 from shopjobs.forms.house import unsaved
-from shopjobs.models import Job, Person
+from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page
+from shopjobs.selectors import colleague_of
 
 ONE = "fronts/snags/snag.html"
 
@@ -54,7 +55,7 @@ def _change_form(request: SignedInRequest, snag: Snag) -> SnagChangeForm:
 
 def _change(request: SignedInRequest, job: Job, snag_id: int, form: SnagChangeForm) -> Snag:
     given = form.cleaned_data
-    person = Person.objects.get(shop=job.shop, pk=given["who"]) if given["who"] else None
+    person = colleague_of(request.user, given["who"]) if given["who"] else None
     return snag_change(
         snag=snag_of(job, snag_id), words=given["words"], due=given["due"], who=person,
         **who(request),
@@ -91,7 +92,7 @@ def snag_settle_now(request: SignedInRequest, job: Job, snag_id: int) -> HttpRes
         form,
         show=partial(row_answer, request, job, snag_id, form=form),
         save=lambda: snag_settle(
-            snag=snag_of(job, snag_id),
+            snag=snag,
             note=form.cleaned_data["done_note"],
             entered=entered_at(request),
             **who(request),
