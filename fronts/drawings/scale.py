@@ -57,7 +57,8 @@ def largest(
     from what they take in one trial follows the scale of the next, and a few find it. The last
     step is taken however large it is.
     """
-    return _fitting(draw, _steps(first), room, thing) or draw(_steps(first)[-1])
+    sizes = _steps(first)
+    return _fitting(draw, sizes, room, thing) or draw(sizes[-1])
 
 
 def largest_of(

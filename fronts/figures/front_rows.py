@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from fronts.figures.fronts import FrontLine, front_line
-from fronts.figures.sizes import signed
+from fronts.figures.sizes import on_one_line, signed
 from fronts.figures.weights import needs_two_people, weight
 from fronts.rules.kinds import SIDES
 from fronts.rules.kitchen import Kitchen
@@ -46,7 +46,7 @@ def laps_of(fronts: Sequence[Front], unit: str) -> list[tuple[str, str]]:
 
 def _lap(overlay: Mm | None, unit: str) -> str:
     lap = "—" if overlay is None else signed(overlay, unit)
-    return lap.replace(" ", "\u00a0")
+    return on_one_line(lap)
 
 
 def _planned(planned: PlannedGap | None, unit: str) -> str:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from fronts.figures.sizes import size
+from fronts.figures.sizes import on_one_line, size
 from fronts.rules.fitting_results import Fitting, KnobScrew
 from fronts.rules.handles import Handle
 from fronts.rules.kitchen import Kitchen, Point
@@ -24,7 +24,7 @@ class Line:
 
 def place(at: Point, unit: str) -> str:
     """`→ 1 1/8 ↑ 25`, from a lower left corner, on one line."""
-    return f"→ {show(at.x, unit)} ↑ {show(at.y, unit)}".replace(" ", "\u00a0")
+    return on_one_line(f"→ {show(at.x, unit)} ↑ {show(at.y, unit)}")
 
 
 def pieces(count: int, what: str, length: str) -> str:

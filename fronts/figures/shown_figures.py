@@ -41,10 +41,8 @@ def shown_figures(words: CabinetWords) -> tuple[ShownFigure, ...]:
 def _figures(words: CabinetWords) -> Iterator[ShownFigure]:
     cabinet, unit = words.cabinet, words.kitchen.job.unit
     yield from _cabinet(cabinet, unit)
-    for level in ("stop", "check", "note"):
-        for finding in words.findings.every:
-            if finding.level == level:
-                yield ShownFigure(cabinet.label, level, finding.message)
+    for finding in words.findings.every:
+        yield ShownFigure(cabinet.label, finding.level, finding.message)
     for front, row in zip(words.fronts, words.rows, strict=True):
         yield from _front(front, row, cabinet, words.kitchen)
         fitting = words.fittings.get(front.label)

@@ -10,6 +10,11 @@ def size(unit: str, *lengths: Mm) -> str:
     return " × ".join(show(each, unit) for each in lengths)
 
 
+def on_one_line(text: str) -> str:
+    """The text with spaces at which no line breaks."""
+    return text.replace(" ", "\u00a0")
+
+
 def signed(length: Mm, unit: str) -> str:
     """`+1/8`, `−1/8` or `0`."""
     sign = "+" if length > 0 else "−" if length < 0 else ""

@@ -9,7 +9,7 @@ from fronts.figures.cabinet_words import cabinet_words
 from fronts.figures.shown_figures import shown_figures
 from fronts.rules.differences import finding_differences
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.results import Finding, Front, Schedule
+from fronts.rules.results import Finding, Schedule
 from fronts.rules.shown_figures import FigureChanged, ShownFigure, changed_figures
 
 Worked: TypeAlias = tuple[Kitchen, Schedule]
@@ -81,10 +81,11 @@ def _figures(worked: Worked, label: str) -> Mapping[str, tuple[ShownFigure, ...]
     cabinet = next((each for each in kitchen.cabinets if each.label == label), None)
     if cabinet is None:
         return {}
-    figures = shown_figures(cabinet_words(schedule, kitchen, cabinet))
-    fronts: list[Front] = schedule.fronts_of(label)
+    words = cabinet_words(schedule, kitchen, cabinet)
+    figures = shown_figures(words)
     return {
-        front.label: tuple(each for each in figures if each.of == front.label) for front in fronts
+        front.label: tuple(each for each in figures if each.of == front.label)
+        for front in words.fronts
     }
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from fronts.figures.sizes import on_one_line
 from fronts.rules.error_results import ErrorToExpect, OneWay, Outlook
 from fronts.rules.error_to_expect import SHOWN
 from fronts.rules.kinds import Unit
@@ -103,4 +104,4 @@ def _why(error: ErrorToExpect, way: OneWay, unit: Unit) -> str:
 
 def _off(figure: str) -> str:
     """A figure whose parts stay on one line."""
-    return figure.replace(" ", "\u00a0")
+    return on_one_line(figure)

@@ -2,7 +2,7 @@
 
 A front hangs off by what the shop measures, cuts and sets wrongly. Each of the three is a
 tolerance: a length that nearly all fronts keep within. Two figures are made of them (F. Scholz,
-Tolerance Stack Analysis Methods, Boeing, 1995):
+Tolerance Stack Analysis Methods, 1995):
 
     worst case          measuring + cutting + setting
     root-sum-square     √(measuring² + cutting² + setting²)
@@ -29,6 +29,7 @@ from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import CLOSINGS, FRONT_KINDS, Unit, is_inset
 from fronts.rules.kitchen import Kitchen, Opening
+from fronts.rules.labels import opening_label
 from fronts.rules.lengths import NOTHING, Mm, ceiling_to
 from fronts.rules.opening_sizes import heights_at_ends, lean_of, widths_at_ends
 from fronts.rules.practice import Practice, inches
@@ -68,7 +69,7 @@ def doubtful_findings(
     One whose opening alone is to blame, and told of, is not told of again.
     """
     told = {place for one in found if one.code in TOLD_OF_OPENING for place in one.where}
-    places = {front.label: f"{front.cabinet}.{front.opening}" for front in fronts}
+    places = {front.label: opening_label(front.cabinet, front.opening) for front in fronts}
     alike: dict[tuple[bool, OneWay], list[str]] = defaultdict(list)
     for each in expected:
         doubtful = [way for way in each.ways if not way.goes_as_expected]

@@ -8,7 +8,7 @@ cutting together, root-sum-square, which no gap can tell apart.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal, TypeAlias
@@ -75,16 +75,17 @@ def suggestions(learned: WhatIsLearned, practice: Practice, step: Mm) -> list[Su
 
 def _off_each_time(learned: WhatIsLearned, step: Mm) -> Iterator[OffEachTime]:
     """Of all fronts; where these are not, of those that were hung so, or by one person."""
-    every = {each.what: each for each in _averages(learned.together, step)}
-    yield from every.values()
+    every = list(_averages(learned.together, step))
+    yield from every
+    said = {each.what for each in every}
     for method, group in learned.by_method:
         for each in _averages(group, step) if method is not None else ():
-            if each.what not in every:
-                yield OffEachTime(each.what, each.count, each.mean, method=method)
+            if each.what not in said:
+                yield replace(each, method=method)
     for by, group in learned.by_person:
         for each in _averages(group, step):
-            if each.what not in every:
-                yield OffEachTime(each.what, each.count, each.mean, by=by)
+            if each.what not in said:
+                yield replace(each, by=by)
 
 
 def _averages(learned: Learned, step: Mm) -> Iterator[OffEachTime]:

@@ -8,12 +8,12 @@ that distance. Else new cups keep clear of them.
 from collections import defaultdict
 from collections.abc import Callable
 from dataclasses import dataclass
-from math import ceil, isqrt
 
 from fronts.rules.hinge_choice import HingeSetting, OldBore
 from fronts.rules.kinds import Hinged, is_upright
 from fronts.rules.kitchen import DoorOnHand, Point
 from fronts.rules.lengths import Mm
+from fronts.rules.roots import root_up
 
 CLEAR = Mm(45)
 """From a new cup's middle to an old one's, at least (common practice, no source)."""
@@ -70,7 +70,7 @@ def too_near(door: DoorOnHand, hinged: Hinged, cup_from_edge: Mm) -> list[tuple[
         aside = from_edge(bore, door, hinged) - cup_from_edge
         room = CLEAR**2 - aside**2
         if room > 0:
-            half, at = _root(room), _along(bore, hinged)
+            half, at = root_up(room, Mm(1, FINEST)), _along(bore, hinged)
             near.append((at - half, at + half))
     return near
 
@@ -96,10 +96,3 @@ def from_edge(place: Point, door: DoorOnHand, hinged: Hinged) -> Mm:
 
 def _along(place: Point, hinged: Hinged) -> Mm:
     return place.y if is_upright(hinged) else place.x
-
-
-def _root(square: Mm) -> Mm:
-    """The square root, no smaller than it is and by less than a micrometre larger."""
-    least = ceil(square * FINEST**2)
-    root = isqrt(least)
-    return Mm(root if root * root == least else root + 1) / FINEST

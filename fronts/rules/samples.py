@@ -9,7 +9,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from fronts.rules.lengths import NOTHING, Mm
+from fronts.rules.fits import mean_of
+from fronts.rules.lengths import Mm
 from fronts.rules.roots import root_up
 
 
@@ -41,7 +42,7 @@ def sample_of(figures: Sequence[Mm]) -> Sample | None:
     if not figures:
         return None
     count = len(figures)
-    mean = sum(figures, NOTHING) / count
+    mean = mean_of(figures)
     if count == 1:
         return Sample(count, mean, None)
     squares = sum(((figure - mean) ** 2 for figure in figures), Fraction(0))

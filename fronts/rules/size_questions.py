@@ -6,12 +6,12 @@ What agrees with its pair is not asked about, since its pair was; nor what agree
 measured there before. The shop's numbers say how far is far.
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from math import isqrt
 
+from fronts.rules.fits import mean_of
 from fronts.rules.kitchen import Opening
-from fronts.rules.lengths import NOTHING, Mm, show
+from fronts.rules.lengths import Mm, show
 from fronts.rules.opening_sizes import heights_of, widths_of
 from fronts.rules.practice import Practice
 from fronts.rules.site_sizes import SITE_SIZES, SiteSize, length_of
@@ -62,7 +62,7 @@ def planned_size(opening: Opening, size: SiteSize, step: Mm) -> Mm:
     """What the size is expected to be: as planned; a diagonal as the sizes so far make it."""
     if size.across != "diagonal":
         return plan_of(opening, size)
-    width, height = _mean(widths_of(opening)), _mean(heights_of(opening))
+    width, height = mean_of(widths_of(opening)), mean_of(heights_of(opening))
     return round(_root(width * width + height * height) / step) * step
 
 
@@ -78,10 +78,6 @@ def off_by(opening: Opening, name: str, length: Mm) -> Compared:
         other = length_of(opening.measured, size.pair)
         return Compared(length - (length if other is None else other), "the other")
     return Compared(length - plan_of(opening, size), "planned")
-
-
-def _mean(lengths: Sequence[Mm]) -> Mm:
-    return sum(lengths, NOTHING) / len(lengths)
 
 
 def _root(square: Mm) -> Mm:

@@ -10,6 +10,7 @@ from fronts.rules.hanging_method import HangingMethod, hanging_method
 from fronts.rules.learned import Fitted
 from fronts.rules.schedule import schedule
 from fronts.selectors.kitchens import front_keys_of, placed_kitchen_of
+from fronts.selectors.records import name_in
 from shopjobs.models import Job, Shop
 from shopjobs.selectors import names_in
 
@@ -25,8 +26,7 @@ def fitted_fronts(shop: Shop) -> Iterator[Fitted]:
     for record in records:
         facts = from_row(FitFacts, record)
         if facts.state == DONE.word:
-            person = record.fitted_by_id
-            by = record.by if person is None else names.get(person, record.by)
+            by = name_in(record.fitted_by_id, record.by, names)
             yield Fitted(by, methods.get(record.pk), facts.gaps, facts.planned)
 
 

@@ -37,7 +37,7 @@ def _fits(job: Job, called: Called, names: dict[int, str]) -> Iterable[RecordedF
         yield RecordedFit(
             front=row.label if gone else called[row.front_id],
             at=row.fitted_at,
-            by=_name(row.fitted_by_id, row.by, names),
+            by=name_in(row.fitted_by_id, row.by, names),
             facts=from_row(FitFacts, row),
             gone=gone,
             hung=row.hung,
@@ -58,7 +58,7 @@ def _checks(job: Job, names: dict[int, str]) -> Iterable[RecordedCheck]:
         yield RecordedCheck(
             facts=from_row(CheckFacts, row),
             at=row.checked_at,
-            by=_name(row.checked_by_id, row.by, names),
+            by=name_in(row.checked_by_id, row.by, names),
             fingerprint=row.fingerprint,
         )
 
@@ -69,7 +69,7 @@ def _receipts(job: Job, called: Called, names: dict[int, str]) -> Iterable[Recor
         yield RecordedReceipt(
             front=row.label if gone else called[row.front_id],
             at=row.checked_at,
-            by=_name(row.checked_by_id, row.by, names),
+            by=name_in(row.checked_by_id, row.by, names),
             facts=from_row(ReceiptFacts, row),
             gone=gone,
         )
@@ -79,19 +79,19 @@ def _snags(job: Job, called: Called, names: dict[int, str]) -> Iterable[Recorded
     for row in snags_of(job).prefetch_related(None):
         done = None
         if row.done_at is not None:
-            done = SnagDone(row.done_at, _name(row.done_by_id, row.settled_by, names))
+            done = SnagDone(row.done_at, name_in(row.done_by_id, row.settled_by, names))
         yield RecordedSnag(
             facts=from_row(SnagFacts, row),
             at=row.raised_at,
             changed=row.changed_at,
-            by=_name(row.raised_by_id, row.by, names),
+            by=name_in(row.raised_by_id, row.by, names),
             front=called.get(row.front_id, ""),
             cabinet=row.cabinet.label if row.cabinet else "",
-            who=_name(row.assigned_to_id, row.who, names),
+            who=name_in(row.assigned_to_id, row.who, names),
             done=done,
         )
 
 
-def _name(person: int | None, shown: str, names: dict[int, str]) -> str:
+def name_in(person: int | None, shown: str, names: dict[int, str]) -> str:
     """A name that leads back to the person, where the record has one of the shop."""
     return shown if person is None else names.get(person, shown)

@@ -13,7 +13,7 @@ from fronts.sheets.fitting_drawings import CabinetDrawings
 from fronts.sheets.fitting_layout import Drawings, lay_out
 from fronts.sheets.hole_tables import HoleTable, hole_table
 from fronts.sheets.page_height import Above, Below
-from fronts.sheets.sheet_code import CodeOnSheet, code_on_sheet
+from fronts.sheets.sheet_code import CodeOnSheet, code_on_sheet, printed_since
 from fronts.sheets.sheet_page import SheetSource, page
 
 
@@ -53,7 +53,7 @@ def said_on(source: SheetSource, label: str) -> str:
     """
     words = cabinet_words(source.schedule, source.kitchen, source.kitchen.cabinet(label))
     code, job = code_of(words), source.kitchen.job
-    since = source.first_printed.get(code, source.printed)
+    since = printed_since(code, source)
     return repr((label, code, since, source.site, job.number, job.client, job.site, job.unit))
 
 

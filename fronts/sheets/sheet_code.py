@@ -1,6 +1,7 @@
 """The code that a cabinet's fitting sheet bears, by which one learns whether it is still true."""
 
 from dataclasses import dataclass
+from datetime import date
 from urllib.parse import urljoin
 
 from django.urls import reverse
@@ -28,8 +29,13 @@ class CodeOnSheet:
 def code_on_sheet(words: CabinetWords, source: SheetSource) -> CodeOnSheet:
     """The code of a cabinet's sheet. Without a site nothing could look it up: no QR code then."""
     code = code_of(words)
-    since = source.first_printed.get(code, source.printed).isoformat()
+    since = printed_since(code, source).isoformat()
     if not source.site:
         return CodeOnSheet(code, since)
     address = urljoin(source.site, reverse("fronts:sheet-code", args=[code]))
     return CodeOnSheet(code, since, qr_code(address))
+
+
+def printed_since(code: str, source: SheetSource) -> date:
+    """When a sheet with this code was printed first, which is now where none was."""
+    return source.first_printed.get(code, source.printed)

@@ -1,6 +1,5 @@
 """All sheets of a job as a task: a few files are a piece, so that shops take turns."""
 
-import hashlib
 from collections.abc import Iterable
 from typing import TypeAlias, cast
 
@@ -14,7 +13,7 @@ from fronts.services.sheet_sets import (
     sheet_sets_drop_older,
 )
 from fronts.sheets.job_source import with_codes, with_plan
-from fronts.sheets.pdf import Paper, PrintingError, render
+from fronts.sheets.pdf import Paper, PrintingError, made_from, render
 from fronts.sheets.registry import (
     FITTINGS_TOGETHER,
     Printout,
@@ -76,7 +75,7 @@ def _together(sheet_set: SheetSet, source: SheetSource) -> Files:
     fittings = SheetFile.objects.filter(sheet_set=sheet_set).exclude(cabinet="").order_by("pk")
     number = source.kitchen.job.number
     parts = [number, *fittings.values_list("cabinet", "made_from")]
-    name = hashlib.sha256(repr(parts).encode()).hexdigest()
+    name = made_from(repr(parts), cast(Paper, sheet_set.paper))
     content = printed_before(sheet_set.job, [name]).get(name)
     if content is None:
         files = ((file.cabinet, bytes(file.content)) for file in fittings)

@@ -102,9 +102,8 @@ class AtSize:
     @property
     def then(self) -> str:
         """Where one goes on: to the next size, after the last to all openings."""
-        if self.after is None:
-            return reverse("fronts:job-on-site", args=[self.job.pk])
-        return self.after.action.partition("?")[0]
+        after = self.after
+        return after.action if after else reverse("fronts:job-on-site", args=[self.job.pk])
 
     @property
     def planned(self) -> str:

@@ -1,6 +1,6 @@
 """A printed sheet beside the kitchen as it is now: still true, or what has changed since."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -82,14 +82,13 @@ def sheet_now(printed: PrintedSheet) -> SheetNow:
 def _cabinet(printed: PrintedSheet) -> Cabinet | None:
     if printed.cabinet is not None:
         return printed.cabinet
-    return cabinets_of(printed.job).filter(label=printed.label).first()
+    return cabinets_of(printed.job).prefetch_related(None).filter(label=printed.label).first()
 
 
 def _beside(
     printed: PrintedSheet, label: str, code: str, number: int | None,
-    changed: Iterable[FigureChanged],
+    changed: Sequence[FigureChanged],
 ) -> SheetNow:  # fmt: skip
-    changed = tuple(changed)
     words = tuple(each for each in changed if each.name in (WORK, CARE))
     figures = [each for each in changed if each.name not in (WORK, CARE)]
     return SheetNow(
