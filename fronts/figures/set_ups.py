@@ -13,8 +13,7 @@ from fronts.rules.set_ups import Tool, ToolKind, Use, Used
 
 _WORDS: Mapping[ToolKind, str] = {
     "jig": "jig", "packers": "packers", "side shims": "side shims",
-    "bottom shims": "bottom shims", "bit": "bit", "flat bit": "flat bit", "stop": "stop",
-    "flat stop": "stop", "mounting screw": "screws", "knob screw": "knob screws",
+    "bottom shims": "bottom shims", "mounting screw": "screws", "knob screw": "knob screws",
 }  # fmt: skip
 BORES: Mapping[Use, str] = {
     "box": "box front, the front behind it",

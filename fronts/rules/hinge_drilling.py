@@ -10,6 +10,7 @@ A plate stands level with its cup, so measured from the opening's edge it is nea
 the door laps past that edge, or farther by the gap of an inset door.
 """
 
+from fronts.rules.hinge_results import DoorHinge
 from fronts.rules.kinds import Side, is_inset, is_upright
 from fronts.rules.kitchen import Point
 from fronts.rules.lengths import Mm
@@ -48,3 +49,9 @@ def plate_centres(front: Front) -> tuple[Mm, ...]:
     measured_from: Side = "bottom" if hinges_upright(front) else "left"
     overlay = front.edges[measured_from].overlay
     return () if overlay is None else tuple(centre - overlay for centre in front.hinge_centres)
+
+
+def hinge_to_bore(front: Front) -> DoorHinge | None:
+    """The hinge whose cups are bored in the shop: none where a door maker does, or they are old."""
+    hinge = front.hinge
+    return None if hinge is None or front.bought or hinge.in_old_bores else hinge

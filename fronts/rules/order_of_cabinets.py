@@ -22,6 +22,7 @@ from typing import Generic, TypeVar
 
 from fronts.rules.shortest_path import EXACT_BY_SETS, Costs, Path, path_by_sets
 from fronts.rules.subtour_elimination import path_by_cuts
+from fronts.rules.tied import together
 
 T = TypeVar("T", bound=Hashable)
 
@@ -84,18 +85,13 @@ def _steps(order: Sequence[str], cabinets: Mapping[str, frozenset[T]]) -> tuple[
 
 def _islands(cabinets: Mapping[str, frozenset[T]]) -> list[list[str]]:
     """Cabinets that share something with one another, directly or by others between them."""
-    island_of: dict[str, list[str]] = {label: [label] for label in cabinets}
-    first_with: dict[T, str] = {}
+    users: dict[T, list[str]] = {}
     for label, tools in cabinets.items():
         for tool in tools:
-            one, other = island_of[first_with.setdefault(tool, label)], island_of[label]
-            if one is not other:
-                one += other
-                for each in other:
-                    island_of[each] = one
+            users.setdefault(tool, []).append(label)
     place = {label: at for at, label in enumerate(cabinets)}
-    islands = {id(island): sorted(island, key=place.__getitem__) for island in island_of.values()}
-    return sorted(islands.values(), key=lambda island: place[island[0]])
+    islands = together(cabinets, users.values())
+    return [sorted(island, key=place.__getitem__) for island in islands]
 
 
 def _ordered(cabinets: Mapping[str, frozenset[T]]) -> tuple[list[str], int]:

@@ -11,6 +11,7 @@ from typing import Literal, TypeAlias, get_args
 
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.hanging_method import hanging_method
+from fronts.rules.hinge_drilling import hinge_to_bore
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.knob_fixing import has_own_hole
 from fronts.rules.lengths import NOTHING, Mm
@@ -109,8 +110,8 @@ def _into_the_box(front: Front, fitting: Fitting) -> Iterator[Used]:
 
 def _cups(front: Front) -> Iterator[Used]:
     """New hinge cups; a door maker bores what is bought."""
-    hinge = front.hinge
-    if hinge is None or not front.hinges or hinge.in_old_bores or front.bought:
+    hinge = hinge_to_bore(front)
+    if hinge is None or not front.hinges:
         return
     yield Used(Tool("flat bit", (hinge.cup_diameter,)), front.label, "cup")
     yield Used(Tool("flat stop", (hinge.cup_diameter, hinge.cup_depth)), front.label, "cup")

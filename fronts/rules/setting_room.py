@@ -17,7 +17,8 @@ from fronts.rules.lengths import LONGEST, NOTHING, Mm
 from fronts.rules.neighbours import Placed, facing
 from fronts.rules.rect import Rect
 from fronts.rules.results import Front, Schedule
-from fronts.rules.standards import settled
+from fronts.rules.standard_levels import standard_at
+from fronts.rules.tied import together
 
 BESIDE: tuple[Side, ...] = ("left", "right")
 
@@ -38,7 +39,7 @@ def setting_rooms(
     schedule: Schedule, kitchen: Kitchen, reach: Mapping[str, Room]
 ) -> dict[str, Room]:
     """The room of each front of `reach`, which says how far the front could be set at all."""
-    least = _least_gaps(schedule.fronts, kitchen)
+    least = {front.label: standard_at(front, kitchen).least_gap for front in schedule.fronts}
     rooms = {}
     for front in schedule.fronts:
         if front.label in reach:
@@ -63,30 +64,13 @@ def lines(schedule: Schedule, kitchen: Kitchen, most: Mm) -> list[frozenset[str]
     nearly so.
     """
     fronts = schedule.fronts
-    one_of = {front.label: front.label for front in fronts}
-
-    def first(label: str) -> str:
-        while one_of[label] != label:
-            label = one_of[label]
-        return label
-
-    for index, sides in enumerate(facing([_placed(front) for front in fronts])):
-        for other in {each for side in BESIDE if side in sides for each in sides[side].fronts}:
-            if _in_line(fronts[index], fronts[other], kitchen, 2 * most):
-                one_of[first(fronts[index].label)] = first(fronts[other].label)
-    together: dict[str, set[str]] = {}
-    for label in one_of:
-        together.setdefault(first(label), set()).add(label)
-    return [frozenset(labels) for labels in together.values()]
-
-
-def _least_gaps(fronts: Sequence[Front], kitchen: Kitchen) -> dict[str, Mm]:
-    found = {}
-    for cabinet in kitchen.cabinets:
-        for opening in cabinet.openings:
-            levels = (cabinet.standard, kitchen.standard_of(cabinet.kind), kitchen.standard)
-            found[cabinet.label, opening.label] = settled(opening.standard, *levels).least_gap
-    return {front.label: found[front.cabinet, front.opening] for front in fronts}
+    ties = [
+        (fronts[index].label, fronts[other].label)
+        for index, sides in enumerate(facing([_placed(front) for front in fronts]))
+        for other in {each for side in BESIDE if side in sides for each in sides[side].fronts}
+        if _in_line(fronts[index], fronts[other], kitchen, 2 * most)
+    ]
+    return [frozenset(group) for group in together((front.label for front in fronts), ties)]
 
 
 def _in_its_opening(front: Front, least: Mm) -> Room:
@@ -162,15 +146,14 @@ def _placed(front: Front) -> Placed:
     return Placed((front.wall, front.plane), front.x, front.y, front.right, front.top)
 
 
-_FAR = Mm(LONGEST)
-_ANY = Room(_FAR, _FAR)
+_ANY = Room(LONGEST, LONGEST)
 
 
 def _towards(side: Side, room: Mm) -> Room:
     """Room towards a side, any away from it."""
-    return Room(_FAR, room) if side == "top" else Room(room, _FAR)
+    return Room(LONGEST, room) if side == "top" else Room(room, LONGEST)
 
 
 def _away(side: Side, room: Mm) -> Room:
     """Room away from a side, any towards it."""
-    return Room(room, _FAR) if side == "top" else Room(_FAR, room)
+    return Room(room, LONGEST) if side == "top" else Room(LONGEST, room)

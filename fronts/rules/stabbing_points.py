@@ -50,8 +50,8 @@ def stabbing_points(spans: Sequence[Span], points: Collection[Mm]) -> tuple[Cost
     for point in order:
         ways = [
             way
-            for last in list(best)
-            if (way := _with(best[last], last, point, spans, unwanted=point not in wanted))
+            for last, before in best.items()
+            if (way := _with(before, last, point, spans, unwanted=point not in wanted))
         ]
         if ways:
             best[point] = min(ways)

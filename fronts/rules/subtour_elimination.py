@@ -13,6 +13,7 @@ from collections.abc import Iterator, Sequence
 from itertools import combinations
 
 from fronts.rules.shortest_path import Costs, Path, path_cost
+from fronts.rules.tied import together
 from fronts.solver import Entry, IntegerLimits, solve_integer
 
 MOST_ROUNDS = 40
@@ -66,22 +67,11 @@ def _cheapest_pairs(
     return [pair for pair, amount in often for _ in range(round(amount))]
 
 
-def _parts(chosen: Sequence[tuple[int, int]], count: int) -> list[set[int]]:
-    """The points that hang together."""
-    part_of = {at: {at} for at in range(count)}
-    for one, two in chosen:
-        if part_of[one] is not part_of[two]:
-            part_of[one] |= part_of[two]
-            for at in part_of[two]:
-                part_of[at] = part_of[one]
-    return list({id(part): part for part in part_of.values()}.values())
-
-
 def _rings(chosen: Sequence[tuple[int, int]], count: int) -> Iterator[frozenset[int]]:
     """Points that hang together by as many pairs as there are of them, or more."""
-    for part in _parts(chosen, count):
+    for part in map(frozenset, together(range(count), chosen)):
         if sum(one in part for one, _ in chosen) >= len(part):
-            yield frozenset(part)
+            yield part
 
 
 def _order_of(chosen: Sequence[tuple[int, int]], count: int) -> list[int]:
@@ -118,7 +108,19 @@ def _mended(order: list[int], costs: Costs) -> list[int]:
     while better:
         better = False
         for first, last in combinations(range(len(order)), 2):
-            turned = order[:first] + order[first : last + 1][::-1] + order[last + 1 :]
-            if path_cost(turned, costs) < path_cost(order, costs):
-                order, better = turned, True
+            if _saved(order, first, last, costs) > 0:
+                order = order[:first] + order[first : last + 1][::-1] + order[last + 1 :]
+                better = True
     return order
+
+
+def _saved(order: Sequence[int], first: int, last: int, costs: Costs) -> int:
+    """By how much it is cheaper to go through a stretch the other way: its ends alone differ."""
+    start, end, saved = order[first], order[last], 0
+    if first > 0:
+        before = order[first - 1]
+        saved += costs[before][start] - costs[before][end]
+    if last + 1 < len(order):
+        after = order[last + 1]
+        saved += costs[end][after] - costs[start][after]
+    return saved

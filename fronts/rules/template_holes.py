@@ -12,13 +12,14 @@ from fronts.rules.fitting_results import Fitting
 from fronts.rules.hinge_drilling import (
     PLATE_PITCH,
     cup_centre,
+    hinge_to_bore,
     hinges_upright,
     plate_centres,
     plate_row,
 )
 from fronts.rules.kinds import CABINET_BUILDS, Side
 from fronts.rules.kitchen import Kitchen, Point
-from fronts.rules.knob_fixing import has_own_hole, knob_hole
+from fronts.rules.knob_fixing import has_own_hole
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.results import Front, Schedule
 from fronts.rules.template_results import BoredBefore, Purpose, TemplateFace
@@ -77,7 +78,7 @@ def bored_before(schedule: Schedule, kitchen: Kitchen) -> Iterator[BoredBefore]:
     cups = [front for front in schedule.fronts if front.hinge and front.hinge_centres]
     for what, fronts in (
         ("cups-bought", [front for front in cups if front.bought]),
-        ("cups-old", [front for front in cups if not front.bought and not _bores_cups(front)]),
+        ("cups-old", [front for front in cups if not front.bought and not hinge_to_bore(front)]),
         ("handle", [front for front in schedule.fronts if has_own_hole(front, kitchen)]),
     ):
         if fronts:
@@ -125,7 +126,7 @@ def _on_back(front: Front, fitting: Fitting) -> Iterator[HoleGroup]:
 def _handles(front: Front, kitchen: Kitchen) -> Iterator[HoleGroup]:
     if has_own_hole(front, kitchen):
         return
-    size, diameter = (front.width, front.height), knob_hole(None, kitchen.practice)
+    size, diameter = (front.width, front.height), kitchen.practice.knob_hole
     for handle in front.handles:
         yield _on_face(front, "handle", "front", handle.holes, diameter, size)
 
@@ -143,20 +144,17 @@ def _recesses(front: Front, fitting: Fitting) -> Iterator[HoleGroup]:
         yield _on_face(front, "recess", "box", on_box, wide, size)
 
 
-def _bores_cups(front: Front) -> bool:
-    return front.hinge is not None and not front.bought and not front.hinge.in_old_bores
-
-
 def _cups(front: Front) -> Iterator[HoleGroup]:
-    if front.hinge is None or not _bores_cups(front):
+    hinge = hinge_to_bore(front)
+    if hinge is None:
         return
     upright, size = hinges_upright(front), (front.width, front.height)
     for centre in front.hinge_centres:
-        cup = cup_centre(front, centre, front.hinge.cup_from_edge)
+        cup = cup_centre(front, centre, hinge.cup_from_edge)
         x = [front.width - cup.x]
         across = _from_near(x, size[0], "left", "right", taped=not upright)
         up = _from_near([cup.y], size[1], "bottom", "top", taped=upright)
-        yield HoleGroup(front.label, "cup", "back", front.hinge.cup_diameter, across, up)
+        yield HoleGroup(front.label, "cup", "back", hinge.cup_diameter, across, up)
 
 
 def _plates(front: Front, kitchen: Kitchen) -> Iterator[HoleGroup]:
@@ -165,9 +163,8 @@ def _plates(front: Front, kitchen: Kitchen) -> Iterator[HoleGroup]:
     if front.hinge is None or front.hinged is None or framed:
         return
     half, row = PLATE_PITCH / 2, plate_row(front)
-    low, high = _ends(front)
+    (low, high), extent = _ends(front), _between(front)
     for place in plate_centres(front):
-        extent = _between(front)
         screws = place - half, place + half
         if extent is None:
             along = Along(low, screws, taped=True)

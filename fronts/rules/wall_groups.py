@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from fronts.rules.corners import inside_corners
 from fronts.rules.kitchen import Cabinet, DoorOnHand, FrontFacts, Kitchen
 from fronts.rules.runs import standing_in
+from fronts.rules.tied import together
 
 Picked = Mapping[str, Mapping[str, DoorOnHand | None]]
 """By wall, the door picked for each front that may have any; None: none serves."""
@@ -33,7 +34,7 @@ def wall_groups(kitchen: Kitchen, picked: Picked) -> list[WallGroup]:
     walls = dict.fromkeys(what.wall for what in standing_in(kitchen))
     return [
         _group(kitchen, frozenset(group), doors, picked)
-        for group in _together(walls, _ties(kitchen))
+        for group in together(walls, _ties(kitchen))
     ]
 
 
@@ -73,16 +74,3 @@ def _ties(kitchen: Kitchen) -> Iterator[Sequence[str]]:
     for what in kitchen.others:
         if what.after and what.after in wall_of:
             yield what.wall, wall_of[what.after]
-
-
-def _together(walls: Iterable[str], ties: Iterable[Sequence[str]]) -> list[list[str]]:
-    """The walls in as many groups as there are when those that are tied are in one."""
-    group_of: dict[str, list[str]] = {wall: [wall] for wall in walls}
-    for first, *others in ties:
-        for other in others:
-            one, two = (group_of.setdefault(wall, [wall]) for wall in (first, other))
-            if one is not two:
-                one += two
-                group_of.update(dict.fromkeys(two, one))
-    groups = {id(group): group for group in group_of.values()}
-    return list(groups.values())

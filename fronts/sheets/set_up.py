@@ -1,6 +1,5 @@
 """One set-up for the kitchen: what an installer takes along, and in which order to go."""
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from fronts.figures import cautions
@@ -13,15 +12,6 @@ from fronts.rules.order_of_cabinets import changes_along, least_changes
 from fronts.rules.results import Schedule
 from fronts.rules.set_ups import set_ups, tools_used
 from fronts.sheets.sheet_page import SheetSource, page
-
-
-@dataclass(frozen=True, slots=True)
-class Screws:
-    """Screws to take along: as many as the hardware sheet has of them."""
-
-    item: str
-    need: int
-    spares: int
 
 
 def content(source: SheetSource) -> str:
@@ -39,7 +29,7 @@ def content(source: SheetSource) -> str:
         "left": _left_to_true(kitchen.practice.jig_play),
         "exact": plan.exact,
         "bits": bits(used, schedule),
-        "screws": screws_of(schedule),
+        "screws": [need for need in schedule.hardware if need.is_screw],
         "steps": step_rows(order, used, schedule, kitchen),
         "several_walls": len({kitchen.cabinet(label).wall for label in walked}) > 1,
         "changes": order.changes,
@@ -64,11 +54,4 @@ def walking_order(schedule: Schedule, kitchen: Kitchen) -> list[str]:
         for wall in kitchen.wall_names
         for cabinet in kitchen.cabinets
         if cabinet.wall == wall and cabinet.label in having
-    ]
-
-
-def screws_of(schedule: Schedule) -> list[Screws]:
-    """The screws of the hardware list, in its order."""
-    return [
-        Screws(need.item, need.need, need.spares) for need in schedule.hardware if need.is_screw
     ]
