@@ -6,14 +6,17 @@ and hand as they were. Beside that, where it is so:
 `called` (what the front was called then), `gone` (the front is no longer there), `hung` and
 `fingerprint` (short names of what hung, and of the schedule).
 
-An entry of `checks` says `item`, `need`, `at`, `by`, `note` and `fingerprint`; with `item`
-alone it stood on the list when somebody began to go through it, and nobody has checked it.
+An entry of `checks` says `item`, `need`, `at`, `by`, `note`, `fingerprint`, `against` (what the
+line depended on then, see `checked_against`) and `open` (it holds a note and is not checked);
+with `item` alone it stood on the list when somebody began to go through it, and nobody has
+checked it.
 
 An entry of `receipts` says `front`, `at`, `by`, `note`, `called` and `gone` likewise, and in
 `came` what its maker was told of a bought front that came. Of `snags`, see `snags_json`.
 """
 
 from fronts.jobfile import sizes, values
+from fronts.jobfile.checked_against import checked_against
 from fronts.jobfile.json_text import Keys
 from fronts.jobfile.reader import Place, Record
 from fronts.jobfile.snags_json import snags
@@ -123,7 +126,7 @@ def _checks(root: Record) -> list[RecordedCheck]:
     checks: list[RecordedCheck] = []
     items: set[str] = set()
     for place in root.entries("checks", MOST_CHECKS):
-        record = Record(place, (*keys_of(CheckFacts), "at", "by", "fingerprint"))
+        record = Record(place, (*keys_of(CheckFacts), "at", "by", "fingerprint", "against"))
         check = _check(record)
         record.once("item", check.facts.item, items, "an item that no other check has")
         checks.append(check)
@@ -137,7 +140,7 @@ def _check(record: Record) -> RecordedCheck:
             if not record.has(key):
                 record.fault(key, wanted, "nothing")
     else:
-        for key in ("note", "fingerprint"):
+        for key in ("note", "fingerprint", "open", "against"):
             if record.has(key):
                 record.fault(key, f"no {key} without need, at and by")
     return RecordedCheck(
@@ -145,4 +148,5 @@ def _check(record: Record) -> RecordedCheck:
         at=record.take("at", values.moment),
         by=record.take("by", _name) or "",
         fingerprint=record.take("fingerprint", _fingerprint) or "",
+        against=record.take("against", checked_against),
     )

@@ -5,6 +5,7 @@ from datetime import date
 from typing import Any, TypeAlias
 
 from fronts.jobfile import boxes, items, shop_tables
+from fronts.jobfile.checked_against import against_said
 from fronts.jobfile.read import VERSION
 from fronts.jobfile.snags_json import snag_said
 from fronts.jobfile.values import moment_said
@@ -163,7 +164,9 @@ class _Writer:
             "at": moment_said(check.at),
             **_said("by", check.by),
             **_said("note", check.facts.note),
+            **_said("open", check.facts.open),
             **_said("fingerprint", check.fingerprint),
+            **_said("against", against_said(check.against)),
         }
 
     def receipt(self, receipt: RecordedReceipt) -> Json:

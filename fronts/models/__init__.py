@@ -17,7 +17,9 @@ from fronts.models.items import (
     SlideItem,
 )
 from fronts.models.openings import Opening
+from fronts.models.order_approvals import ApprovedLine, OrderApproval
 from fronts.models.order_lists import OrderList
+from fronts.models.order_sendings import OrderArrival, OrderSending, SentLine
 from fronts.models.orders import OrderCheck
 from fronts.models.photos import SnagPhoto, WallPhoto
 from fronts.models.printed_sheets import PrintedSheet
@@ -30,12 +32,47 @@ from fronts.models.stock import ShopNumber, Stock
 from fronts.models.walls import Thing, Wall
 
 __all__ = [
+    "ApprovedLine",
     "BandItem",
-    "Box", "BoxToMake", "BoxesMadeOf", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "Front",
-    "FrontCut", "FrontReceipt",
-    "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
-    "KindStandard", "LiftItem",
-    "Opening", "OrderCheck", "OrderList", "PlanState", "PrintedSheet", "SavedFace", "SheetFile",
-    "SheetSet", "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Snag", "SnagPhoto",
-    "Stock", "Thing", "Wall", "WallPhoto", "WorkTick",
+    "Box",
+    "BoxToMake",
+    "BoxesMadeOf",
+    "Cabinet",
+    "CutPlan",
+    "DoorOnHand",
+    "FitRecord",
+    "Front",
+    "FrontCut",
+    "FrontReceipt",
+    "HandleItem",
+    "HandlePlace",
+    "HardwareList",
+    "HingeBore",
+    "HingeItem",
+    "JobStandard",
+    "KindStandard",
+    "LiftItem",
+    "Opening",
+    "OrderApproval",
+    "OrderArrival",
+    "OrderCheck",
+    "OrderList",
+    "OrderSending",
+    "PlanState",
+    "PrintedSheet",
+    "SavedFace",
+    "SentLine",
+    "SheetFile",
+    "SheetSet",
+    "ShelfPins",
+    "ShopNumber",
+    "ShopStandard",
+    "SlideItem",
+    "Snag",
+    "SnagPhoto",
+    "Stock",
+    "Thing",
+    "Wall",
+    "WallPhoto",
+    "WorkTick",
 ]  # fmt: skip

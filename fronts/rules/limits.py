@@ -26,6 +26,7 @@ MOST_KG = Fraction(1000)
 COARSEST_STEP = INCH
 MOST_FITS = 100_000
 MOST_CHECKS = 5000
+MOST_SENDINGS = 200
 MOST_SNAGS = 400
 """On one job; all of them stand on one page."""
 MOST_PHOTOS = 200
@@ -46,6 +47,8 @@ LONGEST_MATERIAL = 80
 LONGEST_MAKERS_WORD = 80
 """Of what a door maker is told in words: a style, a profile, a finish."""
 LONGEST_NOTE = 400
+LONGEST_SUPPLIER = 120
+LONGEST_REFERENCE = 80
 LONGEST_STEP = 400
 """Letters of a step of the work on a front, with the figures in it."""
 LONGEST_SET = 40

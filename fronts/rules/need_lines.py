@@ -55,4 +55,5 @@ def _need(item: str, lines: Sequence[NeedLine], share: Fraction) -> Need:
         kind=first.kind,
         unit=first.unit,
         is_screw=first.is_screw,
+        group=first.group,
     )

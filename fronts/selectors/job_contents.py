@@ -11,6 +11,7 @@ from fronts.models import (
     FrontReceipt,
     Opening,
     OrderCheck,
+    OrderSending,
     Snag,
 )
 from shopjobs.models import Job
@@ -27,6 +28,9 @@ def job_contents(job: Job) -> list[str]:
             job=job
         ),
         ("checked line of the order", "checked lines of the order"): OrderCheck.objects.filter(
+            job=job
+        ),
+        ("order sent to a supplier", "orders sent to suppliers"): OrderSending.objects.filter(
             job=job
         ),
         ("bought front checked off", "bought fronts checked off"): FrontReceipt.objects.filter(

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from fronts.facts.rows import from_row
 from fronts.models import FitRecord, OrderCheck, OrderList
 from fronts.rules.fits import FitFacts, RecordedFit
+from fronts.rules.order_facts import line_facts_from
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
 from fronts.rules.snags import RecordedSnag, SnagDone, SnagFacts
@@ -60,6 +61,7 @@ def _checks(job: Job, names: dict[int, str]) -> Iterable[RecordedCheck]:
             at=row.checked_at,
             by=name_in(row.checked_by_id, row.by, names),
             fingerprint=row.fingerprint,
+            against=line_facts_from(row.against) if row.against else None,
         )
 
 

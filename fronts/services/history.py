@@ -11,6 +11,7 @@ from fronts.models import Opening
 from fronts.models.kept import Kept
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
+from fronts.services.order_approvals import refuse_more_sent_than_approved
 from fronts.services.saving import AskFirst
 from shopjobs.access import Capability
 from shopjobs.models import Person, Revision, Shop
@@ -24,6 +25,11 @@ from shopjobs.words import moment_in_words
 
 _NAMED_AND_PLACED = frozenset({"fronts.cabinet", "fronts.opening", "fronts.front"})
 """Tables whose rows must agree with each other."""
+_ORDERED = frozenset({
+    "fronts.orderapproval", "fronts.approvedline", "fronts.ordersending", "fronts.sentline",
+    "fronts.orderarrival",
+})  # fmt: skip
+_OF_ORDER = _ORDERED | {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}
 
 
 class ChangedSince(AskFirst):
@@ -68,6 +74,8 @@ def _refuse_unsound(revision: Revision) -> None:
     if any(change.table == "shopjobs.person" for change in changes):
         _refuse_without_owner(revision.shop)
     of_kitchen = [change for change in changes if change.table in _NAMED_AND_PLACED]
+    if revision.job is not None and any(change.table in _ORDERED for change in changes):
+        refuse_more_sent_than_approved(revision.job)
     if revision.job is None or not of_kitchen:
         return
     if any(change.touches("label") or change.touches("closed_by") for change in of_kitchen):
@@ -106,7 +114,7 @@ def capability_for(revision: Revision, person: Person) -> Capability:
     tables = {change.table for change in changes_of(revision.changes)}
     if revision.job is None:
         return "people" if tables & {"shopjobs.person"} else "standard"
-    if tables <= {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}:
+    if tables <= _OF_ORDER:
         return "order"
     if tables <= {"fronts.fitrecord", "fronts.snag", "fronts.snagphoto"}:
         return "fit"

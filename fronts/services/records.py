@@ -110,7 +110,8 @@ def _add_checks(job: Job, checks: Iterable[RecordedCheck], people: Mapping[str, 
             continue
         row = row or OrderCheck(job=job)
         who = named("checked_by", people.get(check.by, check.by))
-        marked = {"checked_at": at, "fingerprint": check.fingerprint}
+        against = check.against.as_json if check.against else None
+        marked = {"checked_at": at, "fingerprint": check.fingerprint, "against": against}
         enter(row, {**columns_of(check.facts), **marked, **who})
         checked_at(row, f"check of {item}")
         saved(row)

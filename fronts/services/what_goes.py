@@ -16,9 +16,9 @@ from fronts.models import (
 )
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.fits import hangs_still
-from fronts.rules.hardware import needs_by_item
 from fronts.rules.results import Schedule
 from fronts.selectors.fits import fit_records_of
+from fronts.selectors.orders import order_lines
 from fronts.selectors.plans import finished_plan
 from fronts.selectors.schedules import schedule_of
 from fronts.services.rows import called
@@ -30,11 +30,11 @@ from shopjobs.words import moment_in_words
 class Settled:
     """What people settled by the kitchen as it is, as far as it holds.
 
-    Lines of the order that were checked, by their item; records of fit by their keys; the
+    Items of the order whose checks stand, how many of each; records of fit by their keys; the
     cutting plan. Of a kitchen by which nothing was settled no schedule is asked.
     """
 
-    checks: Mapping[str, OrderCheck]
+    checks: Mapping[str, int]
     fits: frozenset[int]
     plan: CutPlan | None
 
@@ -43,7 +43,7 @@ class Settled:
         if not self.checks and not self.fits and self.plan is None:
             return []
         now = schedule_of(job)
-        return [*self._fits_lost(job, now), *self._checks_lost(now), *self._plan_lost(now)]
+        return [*self._fits_lost(job, now), *self._checks_lost(job, now), *self._plan_lost(now)]
 
     def _fits_lost(self, job: Job, now: Schedule) -> Iterator[str]:
         fits = fit_records_of(job) if self.fits else {}
@@ -57,12 +57,15 @@ class Settled:
             are = "are other fronts now" if len(others) > 1 else "is another front now"
             yield f"{', '.join(others)} {are}, to be fitted anew"
 
-    def _checks_lost(self, now: Schedule) -> Iterator[str]:
-        needs = needs_by_item(now)
+    def _checks_lost(self, job: Job, now: Schedule) -> Iterator[str]:
+        if not self.checks:
+            return
         others = [
-            f"{item} {check.need} → {needs.get(item, 0)}"
-            for item, check in self.checks.items()
-            if check.need != needs.get(item, 0)
+            f"{line.item} {line.was} → {line.need}"
+            if line.was != line.need
+            else f"{line.item}, for other fronts or by other figures"
+            for line in sorted(order_lines(job, now), key=lambda line: line.item)
+            if line.item in self.checks and not line.stands
         ]
         if others:
             word = "check holds" if len(others) == 1 else "checks hold"
@@ -76,14 +79,14 @@ class Settled:
 
 def settled_in(job: Job) -> Settled:
     """What holds before something is taken away."""
-    checks = list(OrderCheck.objects.filter(job=job).order_by("item"))
+    has_checks = OrderCheck.objects.filter(job=job).exists()
     fits, plan = fit_records_of(job), finished_plan(job)
-    if not checks and not fits and plan is None:
+    if not has_checks and not fits and plan is None:
         return NOTHING_SETTLED
     now = schedule_of(job)
-    needs = needs_by_item(now)
+    lines = order_lines(job, now) if has_checks else []
     return Settled(
-        {check.item: check for check in checks if needs.get(check.item) == check.need},
+        {line.item: line.need for line in lines if line.stands and line.need},
         _hanging(fits, now),
         plan if plan and plan.fingerprint == parts_fingerprint(now.parts) else None,
     )

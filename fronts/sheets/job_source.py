@@ -10,17 +10,41 @@ from fronts.figures.cabinet_words import cabinet_words
 from fronts.figures.shown_figures import shown_figures
 from fronts.models import CutPlan
 from fronts.rules.fingerprint import parts_fingerprint, sheet_code
+from fronts.rules.results import Schedule
+from fronts.selectors.order_progress import ItemOrdered, order_progress
 from fronts.selectors.plans import named_plans
 from fronts.selectors.printed_sheets import first_printed
 from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
-from fronts.sheets.sheet_page import CutPlanSource, SheetSource, source_of
+from fronts.sheets.sheet_page import CutPlanSource, OrderSource, SheetSource, source_of
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job
 
 
 def source_of_job(job: Job, printed: date, plan: CutPlan | None = None) -> SheetSource:
-    """The job's kitchen with its schedule, and the plan where there is one."""
-    return with_plan(source_of(kitchen_of(job), printed), plan)
+    """The job's kitchen with its schedule, its order, and the plan where there is one."""
+    source = source_of(kitchen_of(job), printed)
+    return with_plan(replace(source, order=_order(job, source.schedule)), plan)
+
+
+def _order(job: Job, schedule: Schedule) -> OrderSource:
+    """How far the order is by what was approved; what has changed since is said too."""
+    progress = order_progress(job)
+    approval = progress.approval
+    if approval is None:
+        return OrderSource("Not approved yet: not to be ordered from.")
+    at = timezone.localtime(approval.approved_at)
+    state = f"Approved by {approval.approved_by.shown_name}, {at:%Y-%m-%d}."
+    changed = len(progress.differences(schedule))
+    if changed:
+        lines = "1 line has" if changed == 1 else f"{changed} lines have"
+        state = f"{state} {lines} changed since and wait to be decided on."
+    return OrderSource(state, {item.item: _so_far(item) for item in progress.items.values()})
+
+
+def _so_far(item: ItemOrdered) -> str:
+    """`12 approved, 12 sent, 10 came`."""
+    sent = f", {item.sent} sent, {item.came} came" if item.sent else ""
+    return f"{item.ordered} approved{sent}"
 
 
 def with_plan(source: SheetSource, plan: CutPlan | None) -> SheetSource:

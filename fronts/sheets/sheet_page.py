@@ -30,11 +30,20 @@ class CutPlanSource:
     outdated: bool = False
 
 
+@dataclass(frozen=True, slots=True)
+class OrderSource:
+    """How far the job's order is, in words; and each item that was approved, likewise."""
+
+    state: str
+    items: Mapping[str, str] = field(default_factory=dict)
+
+
 @dataclass(frozen=True)
 class SheetSource:
     """A kitchen, its schedule, and the day on which that is printed.
 
-    `records` are what people recorded on its job, for a sheet that needs them.
+    `records` are what people recorded on its job, for a sheet that needs them; `order` is how
+    far its hardware is ordered.
     `first_printed`: when sheets with these codes were printed first, if not now. `site` is the
     address at which codes can be looked up, as `https://fronts.example/`; "" where there is none.
     """
@@ -43,6 +52,7 @@ class SheetSource:
     schedule: Schedule
     printed: date
     plan: CutPlanSource | None = None
+    order: OrderSource | None = None
     records: Records = NO_RECORDS
     first_printed: Mapping[str, date] = field(default_factory=dict)
     site: str = ""

@@ -12,6 +12,7 @@ from fronts.rules.front_states import DONE
 from fronts.rules.kinds import SIDES
 from fronts.rules.labels import front_labels
 from fronts.rules.lengths import Mm
+from fronts.rules.order_facts import COUNT, FRONT_FACTS, LineFacts
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
 from fronts.rules.snags import RecordedSnag, SnagDone, SnagFacts
@@ -22,6 +23,7 @@ from tests.factories import NOW
 from tests.facts.distinct import Distinct
 from tests.facts.test_followed import CABINET, KITCHEN, STACK, typed
 
+AGAINST = LineFacts(4, 1, "ft", {"B1.a": {COUNT: "10/3", **dict.fromkeys(FRONT_FACTS, "7")}})
 LATER = NOW + timedelta(hours=2)
 
 
@@ -69,7 +71,7 @@ def test_every_fact_that_people_record_comes_back_from_file_and_database(
         RecordedFit("Z9", NOW, "Nobody Here", replace(other, label="Z9"), gone=True),
     )
     checks = (
-        RecordedCheck(new.thing(CheckFacts), NOW, "ines", "77-ab"),
+        RecordedCheck(new.thing(CheckFacts), NOW, "ines", "77-ab", AGAINST),
         RecordedCheck(CheckFacts("knob")),
     )
     told = new.thing(BoughtFront)

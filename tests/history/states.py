@@ -12,6 +12,7 @@ from fronts.rules.box_facts import BoxToMake, ShelfPins
 from fronts.rules.fits import FitFacts
 from fronts.rules.items import HandleItem
 from fronts.rules.kitchen import Point
+from fronts.rules.order_facts import LineFacts
 from fronts.rules.practice import inches
 from fronts.rules.wall_facts import Thing
 from fronts.selectors.schedules import schedule_of
@@ -23,7 +24,7 @@ from fronts.services.fits import fit_record
 from fronts.services.fronts import front_change
 from fronts.services.hardware import hardware_clear, items_set
 from fronts.services.openings import opening_delete
-from fronts.services.order_lists import order_line_check, order_line_uncheck
+from fronts.services.order_lists import order_line_uncheck
 from fronts.services.orders import order_check, order_uncheck
 from fronts.services.receipts import fronts_receive, receipt_take_back
 from fronts.services.stock import practice_set, stock_clear
@@ -31,8 +32,10 @@ from fronts.services.things import thing_create, thing_delete
 from fronts.snapshot.things import bare
 from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
+from tests.history.order_deeds import decide_on_order, receive_order, send_order
 from tests.history.shop_deeds import DEEDS_OF_SHOP, Deed, set_tables
 from tests.history.snag_deeds import snag_of_job
+from tests.ordering import line_checked
 from tests.saying import (
     box_set,
     cabinet_change,
@@ -183,7 +186,7 @@ def check_line(job: Job, by: Person, chance: random.Random) -> None:
     if chance.random() < 0.3:
         order_uncheck(job=job, item="hinge", by=by, at=NOW)
     else:
-        order_check(job=job, item="hinge", need=need, fingerprint="", by=by, at=NOW)
+        order_check(job=job, item="hinge", facts=LineFacts(need), fingerprint="", by=by, at=NOW)
 
 
 def make_box(job: Job, by: Person, chance: random.Random) -> None:
@@ -252,11 +255,11 @@ def line_of_list(job: Job, by: Person, chance: random.Random) -> None:
     """A line is checked as it is needed, and the list begins; or its mark goes, and the list."""
     found = schedule_of(job)
     begun = models.OrderCheck.objects.filter(job=job, item=found.hardware[0].item).exists()
-    item, need = found.hardware[0].item, found.hardware[0].need
+    item = found.hardware[0].item
     if begun:
         order_line_uncheck(job=job, item=item, by=by, at=NOW)
     else:
-        order_line_check(job=job, schedule=found, item=item, seen=need, by=by, at=NOW)
+        line_checked(job, item, by)
 
 
 def receive_front(job: Job, by: Person, chance: random.Random) -> None:
@@ -283,7 +286,7 @@ DEEDS: Mapping[str, Deed] = {
         delete_door, standard_of_job, stock_of_job, numbers_of_job, client_of_job, fit_front,
         check_line, enter_cabinet, enter_door, decide_front, tables_of_job, line_of_list,
         make_box, hardware_of_job, thing_on_wall, receive_front,
-        snag_of_job,
+        snag_of_job, decide_on_order, send_order, receive_order,
     )
 }  # fmt: skip
 """What people do to a job."""

@@ -12,7 +12,8 @@ from fronts.jobfile import read_job, write
 from fronts.rules.bought_results import CALLED, BoughtFront
 from fronts.rules.fits import FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.kinds import SIDES
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import Mm, exact
+from fronts.rules.order_facts import COUNT, LineFacts
 from fronts.rules.practice import inches
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import NO_RECORDS, CheckFacts, RecordedCheck, Records
@@ -132,8 +133,8 @@ def test_one_thing_wrong_with_a_record_of_fit(said: dict[str, Any], line: str) -
         ({"at": None}, "at: found nothing, wanted when, like 2027-03-12T10:00:00Z"),
         ({"at": None, "by": None, "need": None}, "note: found \"ordered\", wanted no note without "
          "need, at and by"),
-        ({"price": "3"}, "price: found an unknown key, wanted one of item, need, note, at, by, "
-         "fingerprint"),
+        ({"price": "3"}, "price: found an unknown key, wanted one of item, need, note, open, at, "
+         "by, fingerprint, against"),
     ],
 )  # fmt: skip
 def test_one_thing_wrong_with_an_order_check(said: dict[str, Any], line: str) -> None:
@@ -187,9 +188,18 @@ FITS = st.builds(
     facts=st.builds(FitFacts, label=WORDS, gaps=any_gaps(), note=WORDS, state=WORDS,
                     planned=any_gaps()),
 )  # fmt: skip
+AGAINST = st.builds(
+    LineFacts, need=st.integers(0, 1_000_000), spares=st.integers(0, 1_000_000),
+    unit=st.sampled_from(("", "ft", "m")),
+    fronts=st.dictionaries(WORDS, st.fixed_dictionaries(
+        {COUNT: LENGTHS.map(exact)}, optional={"overlay": LENGTHS.map(exact), "hinge": WORDS}
+    ), max_size=3),
+)  # fmt: skip
 CHECKS = st.builds(
     RecordedCheck, at=TIMES, by=WORDS, fingerprint=WORDS,
-    facts=st.builds(CheckFacts, item=WORDS, need=st.integers(0, 1_000_000), note=WORDS),
+    facts=st.builds(CheckFacts, item=WORDS, need=st.integers(0, 1_000_000), note=WORDS,
+                    open=st.booleans()),
+    against=st.none() | AGAINST,
 ) | st.builds(RecordedCheck, facts=st.builds(CheckFacts, item=WORDS))  # fmt: skip
 TOLD = st.builds(
     BoughtFront, kind=st.sampled_from(tuple(CALLED)), width=LENGTHS.filter(bool),

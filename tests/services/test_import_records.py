@@ -12,6 +12,7 @@ from fronts.jobfile import JobFile, read_job, write
 from fronts.models import Cabinet, FitRecord, Front, FrontReceipt, Opening, OrderCheck
 from fronts.rules.fits import FitFacts, Gaps, RecordedFit
 from fronts.rules.lengths import Mm
+from fronts.rules.order_facts import LineFacts
 from fronts.rules.practice import inches
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
 from fronts.selectors.fits import fit_records_of
@@ -23,7 +24,6 @@ from fronts.services.fits import fit_record
 from fronts.services.history import revision_undo
 from fronts.services.imports import job_import
 from fronts.services.openings import opening_delete
-from fronts.services.order_lists import order_line_check
 from fronts.services.orders import order_check
 from fronts.services.receipts import fronts_receive
 from fronts.snapshot import kitchen_of
@@ -31,6 +31,7 @@ from shopjobs.models import Job, Person, Revision, Shop
 from tests.factories import HINGES, NOW, PersonFactory, ShopFactory, door_and_drawer, overlaid
 from tests.history.rows_as_they_stand import state_of
 from tests.kitchen_files import small
+from tests.ordering import line_checked
 from tests.saying import cabinet_change
 
 LATER = NOW + timedelta(hours=1)
@@ -69,7 +70,7 @@ def worked_on(job: Job, installer: Person, office: Person) -> Job:
             hung="9c2", fingerprint="77-ab", by=installer, at=NOW + timedelta(minutes=minutes),
         )  # fmt: skip
     schedule = schedule_of(job)
-    order_line_check(job=job, schedule=schedule, item=HINGES, seen=2, by=office, at=NOW)
+    line_checked(job, HINGES, office)
     for line in schedule.bought:
         fronts_receive(
             job=job, schedule=schedule, line=line.front.short_name, count=1, by=office, at=NOW,
@@ -195,7 +196,7 @@ def test_the_later_mark_of_an_item_holds(shop: Shop, office: Person) -> None:
 
     taken_in(shop, checks=(CHECK,))
     assert OrderCheck.objects.get().need == 3
-    order_check(job=job, item=HINGES, need=4, fingerprint="", by=office, at=LATER)
+    order_check(job=job, item=HINGES, facts=LineFacts(4), fingerprint="", by=office, at=LATER)
     assert OrderCheck.objects.get().checked_by == office
 
 

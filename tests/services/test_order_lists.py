@@ -6,9 +6,10 @@ from django.core.exceptions import ValidationError
 from fronts.models import OrderCheck
 from fronts.selectors.order_lists import items_known
 from fronts.selectors.schedules import schedule_of
-from fronts.services.order_lists import order_line_check, order_line_uncheck
+from fronts.services.order_lists import order_line_uncheck
 from shopjobs.models import Job, Person
 from tests.factories import HINGES, NOW, BoxFactory, CabinetFactory, OpeningFactory, overlaid
+from tests.ordering import line_checked
 
 
 @pytest.fixture
@@ -26,7 +27,7 @@ def needs_of(job: Job) -> dict[str, int]:
 
 def check(job: Job, item: str, seen: int, by: Person) -> OrderCheck:
     """Check a line as it was seen."""
-    return order_line_check(job=job, schedule=schedule_of(job), item=item, seen=seen, by=by, at=NOW)
+    return line_checked(job, item, by, seen=seen)
 
 
 def add_a_drawer(job: Job) -> None:

@@ -48,8 +48,8 @@ def lines_of(job: Job) -> dict[str, OrderLine]:
 
 def check(job: Job, item: str, by: Person) -> OrderCheck:
     """Check a line as the schedule has it."""
-    need = lines_of(job)[item].need
-    return order_check(job=job, item=item, need=need, fingerprint="old", by=by, at=NOW)
+    facts = lines_of(job)[item].facts
+    return order_check(job=job, item=item, facts=facts, fingerprint="old", by=by, at=NOW)
 
 
 def test_nothing_is_checked_at_first(kitchen_job: Job) -> None:

@@ -37,6 +37,7 @@ from tests.factories import (
     door_and_drawer,
     overlaid,
 )
+from tests.ordering import facts_of
 from tests.saying import front_of, opening_change, shelf_pins_set, stock_set
 
 
@@ -65,8 +66,8 @@ def fitted(front: Front, by: Person) -> FitRecord:
 
 def checked(job: Job, item: str, by: Person) -> OrderCheck:
     """A line of the order, checked as it is now."""
-    (need,) = (need.need for need in schedule_of(job).hardware if need.item == item)
-    return order_check(job=job, item=item, need=need, fingerprint="", by=by, at=NOW)
+    facts = facts_of(job)[item]
+    return order_check(job=job, item=item, facts=facts, fingerprint="", by=by, at=NOW)
 
 
 def planned(job: Job, by: Person) -> CutPlan:

@@ -7,7 +7,15 @@ from typing import Any
 from django.apps import apps
 from django.db.models import ForeignKey, Model, QuerySet
 
-from fronts.models import FitRecord, Front
+from fronts.models import (
+    ApprovedLine,
+    FitRecord,
+    Front,
+    OrderApproval,
+    OrderArrival,
+    OrderSending,
+    SentLine,
+)
 from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.practice import inches
 from fronts.rules.shown_figures import ShownFigure
@@ -18,7 +26,6 @@ from fronts.services.cabinets import cabinet_delete
 from fronts.services.fits import fit_record
 from fronts.services.front_cuts import fronts_mark_cut
 from fronts.services.imports import job_import
-from fronts.services.order_lists import order_line_check
 from fronts.services.photos import photo_add
 from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
 from fronts.services.receipts import fronts_receive
@@ -30,6 +37,7 @@ from shopjobs.models import Job, Person, Shop
 from shopjobs.services.shop_files.tables import rows_of, shop_tables
 from tests.factories import NOW, PersonFactory, ShopFactory
 from tests.facts.whole_kitchen import whole_kitchen
+from tests.ordering import facts_of, line_checked
 from tests.own_ways import own_ways
 from tests.saying import cabinet_create, opening_create, stock_set
 from tests.services.test_cutting import begin
@@ -63,8 +71,8 @@ def whole_shop(name: str, part: Fraction) -> Shop:
 def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     """A front was fitted and has gone since, another is there; a line is checked; a plan begun."""
     schedule = schedule_of(job)
-    item = schedule.hardware[0]
-    order_line_check(job=job, schedule=schedule, item=item.item, seen=item.need, by=owner, at=NOW)
+    line_checked(job, schedule.hardware[0].item, owner, note="as «last» time")
+    _ordered(job, owner)
     gaps = Gaps(left=inches(1, 8))
     for front in Front.objects.filter(opening__cabinet__job=job):
         facts = FitFacts(label=str(front), gaps=gaps, note="planed «twice»")
@@ -89,6 +97,28 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     extra = cabinet_create(job=job, at=NOW, by=owner, **BODY)
     opening_create(cabinet=extra, at=NOW, by=owner, **HOLE)
     cabinet_delete(cabinet=extra, at=NOW, by=owner)
+
+
+def _ordered(job: Job, owner: Person) -> None:
+    """The list approved whatever stops there are, an order sent, and part of it come."""
+    by = {"approved_by": owner, "approved_at": NOW}
+    whole = OrderApproval.objects.create(job=job, kind="order", **by)
+    left = OrderApproval.objects.create(job=job, kind="dismissed", note="«on the shelf»", **by)
+    sending = OrderSending.objects.create(
+        job=job, supplier="Northfield", reference="«R»", sent_on=NOW.date(), sent_by=owner,
+        sent_at=NOW,
+    )  # fmt: skip
+    for item, facts in facts_of(job).items():
+        ApprovedLine.objects.create(
+            approval=whole, item=item, amount=facts.amount, facts=facts.as_json
+        )
+        line = SentLine.objects.create(
+            sending=sending, item=item, amount=facts.amount, unit=facts.unit
+        )
+    ApprovedLine.objects.create(approval=left, item=item, amount=0, facts=facts.as_json)
+    OrderArrival.objects.create(
+        line=line, amount=1, came_on=NOW.date(), note="«dented»", received_by=owner, received_at=NOW
+    )
 
 
 def _snags(job: Job, owner: Person, fitter: Person) -> None:

@@ -15,6 +15,7 @@ from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.results import Schedule
 from fronts.selectors.labels import keys_by_label
+from fronts.selectors.order_states import what_it_waits_for
 from fronts.selectors.receipts import received
 from fronts.selectors.schedules import schedule_of
 from fronts.services.receipts import fronts_receive, receipt_drop, receipt_take_back
@@ -87,6 +88,7 @@ def _page(
         "job": job,
         "step": "order",
         "bought": bought,
+        "waits": what_it_waits_for(job),
         "lines": [(row, _line_form(row, form)) for row in bought.rows],
         "stops": blocking_findings(request, job, schedule),
         "form": form,

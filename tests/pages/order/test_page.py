@@ -22,6 +22,7 @@ from tests.factories import (
     door_and_drawer,
     overlaid,
 )
+from tests.ordering import facts_of
 from tests.saying import front_of, standard_set
 
 SignIn = Callable[[Person], Client]
@@ -46,10 +47,9 @@ def mark(client: Client, job: Job, **changes: str | int) -> Any:
     posted: dict[str, str | int] = {"item": HINGES, "need": 2, "mark": "check", "note": ""}
     posted |= changes
     forms = dom(client.get(address(job))).all(".mark form")
-    seen = [
-        form.field("seen").value for form in forms if form.field("item").value == posted["item"]
-    ]
-    return client.post(address(job), {"seen": "".join(seen), **posted})
+    shown = [form for form in forms if form.field("item").value == posted["item"]]
+    hidden = {name: shown[0].field(name).value if shown else "" for name in ("seen", "looked_at")}
+    return client.post(address(job), {**hidden, **posted})
 
 
 def add_door(job: Job) -> None:
@@ -110,9 +110,9 @@ def test_a_mark_is_taken_back(kitchen_job: Job, office: Person, signed_in: SignI
 
 def test_htmx_gets_the_list_alone(kitchen_job: Job, office: Person, signed_in: SignIn) -> None:
     """Checking in place answers with the list, not with a page round it."""
-    answer = signed_in(office).post(
-        address(kitchen_job), {"item": HINGES, "need": 2, "mark": "check"}, headers=HTMX
-    )
+    client, shown = signed_in(office), facts_of(kitchen_job)[HINGES].short_name
+    asked = {"item": HINGES, "need": 2, "mark": "check", "looked_at": shown}
+    answer = client.post(address(kitchen_job), asked, headers=HTMX)
 
     assert answer.status_code == 200
     assert dom(answer).first.id == "order-list"
@@ -136,8 +136,8 @@ def test_what_has_changed_since_is_named(
 
     page = dom(client.get(address(kitchen_job)))
 
-    assert "was 2, now 4" in page.words
-    assert "was 1, no longer needed" in page.words
+    assert "order 2 more for B2." in page.words
+    assert "1 over: no longer needed" in page.words
     assert "new since this list was begun" in page.words
     assert "The kitchen has changed since" in page.words
     assert "Check 4 now" in page.words
@@ -239,7 +239,7 @@ def test_the_page_takes_few_queries(
     """However many lines there are."""
     client = signed_in(office)
 
-    with django_assert_max_num_queries(26):
+    with django_assert_max_num_queries(27):
         client.get(address(kitchen_job))
 
 
@@ -254,7 +254,7 @@ def test_the_file_holds_every_line(kitchen_job: Job, office: Person, signed_in: 
     assert answer["Content-Disposition"] == 'attachment; filename="K-1 order.csv"'
     assert rows[0] == [
         "item", "need", "spares", "why", "fronts", "checked by", "checked at",
-        "need when checked", "change", "note", "unit",
+        "need when checked", "change", "note", "unit", "approved", "sent", "came",
     ]  # fmt: skip
     hinge = next(row for row in rows if row[0] == HINGES)
     assert (hinge[1], hinge[4], hinge[5]) == ("2", "B1.a: 2", "otto")
@@ -292,7 +292,8 @@ def test_what_another_checked_since_stands(
 
     assert answer.status_code == 409
     told = dom(answer).one(".summary").words
-    assert f"Ada checked 2 × {HINGES} with the note “from the shelf” since you looked" in told
+    assert f"checked 2 × {HINGES} with the note “from the shelf” since you looked" in told
+    assert told.partition("Ada, at ")[1]
     assert "Your note was “brass ones”." in told
     assert OrderCheck.objects.get().note == "from the shelf"
     assert mark(signed_in(office), kitchen_job, mark="uncheck").status_code == 302

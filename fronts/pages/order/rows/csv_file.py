@@ -5,12 +5,15 @@ from django.http import HttpResponse
 from fronts.pages.order.rows.lines import HardwareList, Row
 from fronts.pages.shared.csv_cells import csv_bytes
 from fronts.pages.shared.file_answers import attachment
+from fronts.selectors.orders import OrderLine
 from shopjobs.models import Job
 
 COLUMNS = (
     "item", "need", "spares", "why", "fronts", "checked by", "checked at",
-    "need when checked", "change", "note", "unit",
+    "need when checked", "change", "note", "unit", "approved", "sent", "came",
 )  # fmt: skip
+NONE = ("", "", "")
+"""Of a line that nobody approved."""
 
 
 def order_csv(job: Job, hardware: HardwareList) -> HttpResponse:
@@ -27,10 +30,15 @@ def _cells(row: Row) -> tuple[str, ...]:
         str(line.spares),
         line.why,
         row.where,
-        line.checked_by,
-        line.checked_at.isoformat(timespec="minutes") if line.checked_at else "",
-        "" if line.was is None else str(line.was),
+        line.checked_by if line.is_checked else "",
+        _minute(line) if line.is_checked else "",
+        str(line.was) if line.is_checked else "",
         row.change,
         line.note,
         line.unit,
+        *((str(row.item.ordered), str(row.item.sent), str(row.item.came)) if row.item else NONE),
     )
+
+
+def _minute(line: OrderLine) -> str:
+    return line.checked_at.isoformat(timespec="minutes") if line.checked_at else ""

@@ -5,29 +5,60 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from fronts.figures.order_words import GROUP_TITLES, change_words
 from fronts.figures.sizes import tenths
-from fronts.rules.results import Schedule
+from fronts.pages.order.rows.progress import item_words
+from fronts.rules.kinds import Unit
 from fronts.selectors.order_lists import items_known
-from fronts.selectors.orders import OrderLine, order_lines
+from fronts.selectors.order_progress import ItemOrdered, OrderProgress
+from fronts.selectors.orders import OrderLine
 from shopjobs.models import Job
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """A line of the list; `change` says how it differs from what was checked, if it does."""
+    """A line of the list; `changes` say how it differs from what was checked, if it does.
+
+    `ordered` says how far it is once the list is approved.
+    """
 
     line: OrderLine
     where: str
     count: str
-    change: str
+    changes: tuple[str, ...]
     stands: bool
     key: str
+    ordered: tuple[str, ...] = ()
+    item: ItemOrdered | None = None
 
     @property
-    def seen(self) -> str:
-        """When the check was made that the page shows; "" where there is none."""
-        at = self.line.checked_at
-        return at.isoformat() if at else ""
+    def change(self) -> str:
+        """All that changed, on one line."""
+        return "; ".join(self.changes)
+
+    @property
+    def is_open(self) -> bool:
+        """Whether it waits to be checked."""
+        return self.line.need > 0 and not self.stands
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Lines of one kind under their title."""
+
+    title: str
+    key: str
+    rows: tuple[Row, ...]
+
+    @property
+    def open(self) -> list[Row]:
+        """The lines that wait to be checked."""
+        return [row for row in self.rows if row.is_open]
+
+    @property
+    def open_words(self) -> str:
+        """How many those are: `2 lines`."""
+        return _lines(self.open)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,29 +76,51 @@ class HardwareList:
         return any(row.line.spares for row in self.rows)
 
     @property
-    def is_through(self) -> bool:
-        """Whether there is nothing left to check."""
-        return self.wanted > 0 and self.checked == self.wanted and not self.changes
+    def open(self) -> list[Row]:
+        """The lines that wait to be checked."""
+        return [row for row in self.rows if row.is_open]
+
+    @property
+    def open_words(self) -> str:
+        """How many those are: `12 lines`."""
+        return _lines(self.open)
+
+    @property
+    def groups(self) -> list[Group]:
+        """The lines by their kinds, in their order; last what is no longer needed."""
+        by_title: dict[str, list[Row]] = defaultdict(list)
+        for row in self.rows:
+            gone = row.line.need == 0
+            by_title["No longer needed" if gone else GROUP_TITLES[row.line.group]].append(row)
+        return [
+            Group(title, f"group-{place}", tuple(rows))
+            for place, (title, rows) in enumerate(by_title.items())
+        ]
 
 
-def hardware_list(job: Job, schedule: Schedule) -> HardwareList:
-    """The job's hardware against what the office has checked."""
+def hardware_list(job: Job, lines: Sequence[OrderLine], progress: OrderProgress) -> HardwareList:
+    """The job's hardware against what the office has checked, and what became of it."""
     known = items_known(job)
-    lines = order_lines(job, schedule)
     gone = {line.item: line for line in lines if line.is_checked and line.need == 0}
     apart: dict[str, list[str]] = defaultdict(list)
     for line in lines:
         if line.kind in gone:
             apart[line.kind].append(line.item)
+    approved = progress.approval is not None
     rows = tuple(
-        _row(line, _told_apart(line, gone, apart) or _change(line, known), index)
+        _row(
+            line,
+            () if approved else _changes(line, known, gone, apart, job.unit),
+            index,
+            progress.items.get(line.item),
+        )
         for index, line in enumerate(lines)
     )
     return HardwareList(
         rows=rows,
         checked=sum(row.stands and row.line.need > 0 for row in rows),
         wanted=sum(line.need > 0 for line in lines),
-        changes=tuple(f"{row.line.item}: {row.change}" for row in rows if row.change),
+        changes=tuple(f"{row.line.item}: {row.change}" for row in rows if row.changes),
     )
 
 
@@ -100,31 +153,54 @@ def _told_apart(
     return ""
 
 
-def _row(line: OrderLine, change: str, index: int) -> Row:
-    key = f"line-{index}"
+def _row(line: OrderLine, changes: tuple[str, ...], index: int, item: ItemOrdered | None) -> Row:
     return Row(
         line=line,
         where=where_needed(line),
         count=_fronts(line.fronts),
-        change=change,
-        stands=line.is_checked and not line.is_changed,
-        key=key,
+        changes=changes,
+        stands=line.stands,
+        key=f"line-{index}",
+        ordered=tuple(item_words(item, line.unit)) if item else (),
+        item=item,
     )
 
 
-def _change(line: OrderLine, known: frozenset[str] | None) -> str:
-    if line.is_checked and line.need == 0:
+def _changes(
+    line: OrderLine,
+    known: frozenset[str] | None,
+    gone: Mapping[str, OrderLine],
+    apart: Mapping[str, Sequence[str]],
+    unit: Unit,
+) -> tuple[str, ...]:
+    """Everything that is otherwise than when the line was checked, or that it is new."""
+    told_apart = _told_apart(line, gone, apart)
+    if told_apart:
+        return (told_apart,)
+    if line.is_checked_by_number and line.is_changed:
+        return (_by_number(line),)
+    if line.is_checked:
+        return tuple(change_words(line.changes, unit, line.unit))
+    is_new = line.was is None and known is not None and line.item not in known
+    return ("new since this list was begun",) if is_new else ()
+
+
+def _by_number(line: OrderLine) -> str:
+    """Of a check of which the number alone is known."""
+    if line.need == 0:
         return f"was {line.was}, no longer needed"
-    if line.is_changed:
+    if line.was != line.need:
         return f"was {_so_much(line.was, line)}, now {_so_much(line.need, line)}"
-    if not line.is_checked and known is not None and line.item not in known:
-        return "new since this list was begun"
-    return ""
+    return "checked before the kitchen changed, by its number alone: look again"
 
 
 def _so_much(amount: int | None, line: OrderLine) -> str:
     """So many of a line, or so much of it where it is bought by length."""
     return f"{amount} {line.unit}".strip()
+
+
+def _lines(rows: Sequence[Row]) -> str:
+    return f"{len(rows)} line{'' if len(rows) == 1 else 's'}"
 
 
 def _fronts(fronts: Sequence[str]) -> str:

@@ -1,0 +1,1 @@
+"""The forms in which the order is checked, approved, sent and received."""

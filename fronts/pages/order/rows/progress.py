@@ -1,0 +1,83 @@
+"""How far each line of the order is, in words; and its stages, for the top of the page."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from fronts.figures.order_words import change_words
+from fronts.models.order_approvals import ACCEPTED, DISMISSED
+from fronts.rules.kinds import Unit
+from fronts.rules.order_states import OrderState
+from fronts.selectors.order_progress import Difference, ItemOrdered
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """A step of the order: what it is called, how far it is, and whether it is done."""
+
+    name: str
+    says: str
+    is_done: bool
+
+
+@dataclass(frozen=True, slots=True)
+class DifferenceRow:
+    """A change since the approval: the item, in words what changed, how many more to order."""
+
+    item: str
+    words: tuple[str, ...]
+    more: int
+    ticked: str
+    held: str
+
+
+def stages(state: OrderState, sent: int, approved_by: str) -> list[Stage]:
+    """Checked, approved, sent, received; each with how far it is."""
+    owed = sum(state.to_come.values())
+    all_sent = state.approved and not state.to_send and state.sent
+    return [
+        Stage("Checked", f"{state.checked} of {state.lines}", state.lines == state.checked),
+        Stage("Approved", approved_by or "not yet", state.approved),
+        Stage("Sent", _sent(state, sent), all_sent),
+        Stage(
+            "Received",
+            f"{owed} to come" if owed else "all there" if all_sent else "nothing yet",
+            all_sent and not owed,
+        ),
+    ]
+
+
+def _sent(state: OrderState, sent: int) -> str:
+    if not state.sent:
+        return "not yet"
+    times = f"{sent} order{'' if sent == 1 else 's'}"
+    return f"{times}, {state.to_send} left" if state.to_send else times
+
+
+def item_words(item: ItemOrdered, unit: str) -> list[str]:
+    """`12 approved`, `12 sent`, `10 came, 2 to come`."""
+    return [words for words in _item_words(item, unit) if words]
+
+
+def _item_words(item: ItemOrdered, unit: str) -> Iterator[str]:
+    wanted, counted = item.facts.amount, f" {unit}" if unit else ""
+    yield f"{item.ordered}{counted} approved"
+    if item.sent:
+        left = f", {item.to_send}{counted} left to send" if item.to_send else ""
+        yield f"{item.sent}{counted} sent{left}"
+        missing = max(0, item.sent - item.came)
+        yield f"{item.came}{counted} came" + (f", {missing}{counted} to come" if missing else "")
+    over = max(item.sent, item.came) - wanted
+    if item.sent and over > 0:
+        yield f"{over}{counted} over"
+    if item.decided.kind in (ACCEPTED, DISMISSED):
+        why = f": {item.decided.note}" if item.decided.note else ""
+        left = "order left as it was" if item.decided.kind == DISMISSED else "change accepted"
+        yield f"{left} by {item.decided.approved_by.shown_name}{why}"
+
+
+def difference_row(found: Difference, unit: Unit, ticked: str) -> DifferenceRow:
+    """A change since the approval in words; `ticked` is how its tick box names it."""
+    counted = found.now.unit or found.then.unit
+    words = change_words(found.changes, unit, counted)
+    held = f"{found.ordered} {counted}".strip()
+    return DifferenceRow(found.item, tuple(words), max(0, found.more), ticked, held)

@@ -1,0 +1,1 @@
+"""Views of the order: its lines, its approval, what was sent and what came."""

@@ -1,0 +1,204 @@
+"""How far a job's order is: what was approved of it, sent to whom, and what came."""
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from fronts.models import ApprovedLine, OrderApproval, OrderArrival, OrderSending, SentLine
+from fronts.models.order_approvals import ORDER
+from fronts.rules.order_changes import LineChange, line_changes
+from fronts.rules.order_facts import (
+    NOTHING_NEEDED,
+    LineFacts,
+    line_facts_from,
+    order_facts,
+    short_name_of,
+)
+from fronts.rules.results import Schedule
+from shopjobs.models import Job
+
+
+@dataclass(frozen=True, slots=True)
+class ItemOrdered:
+    """An item of the order: as it was approved last, and by which decision; the amounts of it.
+
+    `ordered` is what is to be sent in all, of which so many were `sent`, and so many `came`.
+    """
+
+    item: str
+    facts: LineFacts
+    decided: OrderApproval
+    ordered: int
+    sent: int = 0
+    came: int = 0
+
+    @property
+    def to_send(self) -> int:
+        """How many nobody sent for yet."""
+        return max(0, self.ordered - self.sent)
+
+
+@dataclass(frozen=True, slots=True)
+class LineSent:
+    """A line that was sent, and what came of it, the earliest first."""
+
+    row: SentLine
+    arrivals: tuple[OrderArrival, ...]
+
+    @property
+    def came(self) -> int:
+        return sum(each.amount for each in self.arrivals)
+
+    @property
+    def missing(self) -> int:
+        """How many are still to come."""
+        return max(0, self.row.amount - self.came)
+
+    @property
+    def how(self) -> str:
+        """`is-there`, or `is-short` where only a part came; "" where nothing did yet."""
+        if not self.missing:
+            return "is-there"
+        return "is-short" if self.came else ""
+
+
+@dataclass(frozen=True, slots=True)
+class Sent:
+    """An order that went to a supplier, with its lines."""
+
+    row: OrderSending
+    lines: tuple[LineSent, ...]
+
+    @property
+    def missing(self) -> int:
+        """How many of all its lines are still to come."""
+        return sum(line.missing for line in self.lines)
+
+    @property
+    def has_come(self) -> bool:
+        """Whether anything of it came."""
+        return any(line.arrivals for line in self.lines)
+
+    @property
+    def arrivals(self) -> "Sequence[OrderArrival]":
+        """All that came, what was written down first at the top."""
+        came = [each for line in self.lines for each in line.arrivals]
+        return sorted(came, key=lambda each: each.pk)
+
+    @property
+    def seen(self) -> str:
+        """What somebody has seen of it who looks at it now."""
+        row = self.row
+        said = [str(row.pk), row.supplier, row.reference, row.sent_on.isoformat()]
+        lines = (f"{line.row.pk} {line.row.amount}" for line in self.lines)
+        came = (f"{each.pk} {each.amount}" for each in self.arrivals)
+        return short_name_of([*said, *lines, *came])
+
+
+@dataclass(frozen=True, slots=True)
+class Difference:
+    """An item that the kitchen needs otherwise now than it was approved; what changed."""
+
+    item: str
+    then: LineFacts
+    now: LineFacts
+    changes: tuple[LineChange, ...]
+    ordered: int
+
+    @property
+    def more(self) -> int:
+        """How many would have to be ordered beside what is; below zero, how many are over."""
+        return self.now.amount - self.ordered
+
+
+@dataclass(frozen=True, slots=True)
+class OrderProgress:
+    """All decisions on the order, the earliest first; its items by name; what was sent."""
+
+    approvals: tuple[OrderApproval, ...]
+    items: dict[str, ItemOrdered]
+    sent: tuple[Sent, ...]
+
+    @property
+    def approval(self) -> OrderApproval | None:
+        """The list as a whole, approved."""
+        return next((each for each in self.approvals if each.kind == ORDER), None)
+
+    @property
+    def to_send(self) -> list[ItemOrdered]:
+        """The items of which something is still to be sent for."""
+        return [item for item in self.items.values() if item.to_send]
+
+    @property
+    def seen(self) -> str:
+        """What somebody has seen of it who looks at what is to be decided and sent."""
+        decided = (f"{each.pk} {each.approved_at.isoformat()}" for each in self.approvals)
+        sent = (
+            f"{line.row.pk} {line.row.item} {line.row.amount}"
+            for each in self.sent
+            for line in each.lines
+        )
+        return short_name_of([*decided, "sent", *sent])
+
+    def differences(self, schedule: Schedule) -> list[Difference]:
+        """What the kitchen needs otherwise than it was approved; nothing before it was."""
+        if self.approval is None:
+            return []
+        facts = order_facts(schedule)
+        return [
+            found
+            for item in dict.fromkeys([*facts, *self.items])
+            if (found := self._difference(item, facts.get(item, NOTHING_NEEDED))).changes
+        ]
+
+    def _difference(self, item: str, now: LineFacts) -> Difference:
+        held = self.items.get(item)
+        then = held.facts if held else NOTHING_NEEDED
+        return Difference(item, then, now, line_changes(then, now), held.ordered if held else 0)
+
+
+def order_progress(job: Job) -> OrderProgress:
+    """Everything that was decided, sent and received of the job's order."""
+    approvals = OrderApproval.objects.filter(job=job).select_related("approved_by")
+    held = tuple(approvals.order_by("pk"))
+    sent = tuple(_sent(job)) if held else ()
+    return OrderProgress(held, _items(held, sent), sent)
+
+
+def suppliers_of(job: Job) -> list[str]:
+    """The names to which the shop sent orders before."""
+    sent = OrderSending.objects.filter(job__shop=job.shop)
+    return list(sent.order_by("supplier").values_list("supplier", flat=True).distinct())
+
+
+def _items(approvals: Sequence[OrderApproval], sent: Sequence[Sent]) -> dict[str, ItemOrdered]:
+    by_key = {each.pk: each for each in approvals}
+    lines = ApprovedLine.objects.filter(approval__in=by_key) if by_key else ()
+    order = {key: place for place, key in enumerate(by_key)}
+    items: dict[str, ItemOrdered] = {}
+    for line in sorted(lines, key=lambda line: (order[line.approval_id], line.pk)):
+        before = items.get(line.item)
+        items[line.item] = ItemOrdered(
+            line.item, line_facts_from(line.facts), by_key[line.approval_id],
+            line.amount + (before.ordered if before else 0),
+        )  # fmt: skip
+    for each in sent:
+        for line in each.lines:
+            item = items.get(line.row.item)
+            if item is not None:
+                sum_sent, sum_came = item.sent + line.row.amount, item.came + line.came
+                items[line.row.item] = replace(item, sent=sum_sent, came=sum_came)
+    return items
+
+
+def _sent(job: Job) -> Iterator[Sent]:
+    rows = OrderSending.objects.filter(job=job).select_related("sent_by")
+    lines: dict[int, list[SentLine]] = defaultdict(list)
+    for line in SentLine.objects.filter(sending__job=job).order_by("pk"):
+        lines[line.sending_id].append(line)
+    arrivals: dict[int, list[OrderArrival]] = defaultdict(list)
+    came = OrderArrival.objects.filter(line__sending__job=job).select_related("received_by")
+    for each in came.order_by("pk"):
+        arrivals[each.line_id].append(each)
+    for row in rows.order_by("sent_on", "sent_at", "pk"):
+        yield Sent(row, tuple(LineSent(one, tuple(arrivals[one.pk])) for one in lines[row.pk]))
