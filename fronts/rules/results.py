@@ -174,8 +174,8 @@ class Need:
     `code` is the item's on the shop's list, `kind` what any of its kind is called, where
     the item has a name of its own; `why` in words; `spares` are to be ordered beside the need.
     `unit` is what `need` counts where that is no pieces: feet or metres, of whole ones the need,
-    of exact ones what each front takes. `is_screw`: it is driven, so it is taken along; no part
-    of the schedule's name.
+    of exact ones what each front takes. `is_screw`: it is driven, so it is taken along; `length`
+    in words of what has several under one code. Both are no part of the schedule's name.
     """
 
     item: str
@@ -188,6 +188,7 @@ class Need:
     kind: str = ""
     unit: str = ""
     is_screw: bool = field(default=False, repr=False)
+    length: str = field(default="", repr=False)
 
 
 @dataclass(frozen=True, slots=True)
