@@ -27,15 +27,16 @@ from fronts.models.sheet_sets import SheetFile, SheetSet
 from fronts.models.snags import Snag
 from fronts.models.standard import JobStandard, KindStandard, ShopStandard
 from fronts.models.stock import ShopNumber, Stock
+from fronts.models.suppliers import Goods, Offer, Supplier, UsualCurrency
 from fronts.models.walls import Thing, Wall
 
 __all__ = [
     "BandItem",
     "Box", "BoxToMake", "BoxesMadeOf", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "Front",
-    "FrontCut", "FrontReceipt",
+    "FrontCut", "FrontReceipt", "Goods",
     "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
     "KindStandard", "LiftItem",
-    "Opening", "OrderCheck", "OrderList", "PlanState", "PrintedSheet", "SavedFace", "SheetFile",
-    "SheetSet", "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Snag", "SnagPhoto",
-    "Stock", "Thing", "Wall", "WallPhoto", "WorkTick",
+    "Offer", "Opening", "OrderCheck", "OrderList", "PlanState", "PrintedSheet", "SavedFace",
+    "SheetFile", "SheetSet", "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Snag",
+    "SnagPhoto", "Stock", "Supplier", "Thing", "UsualCurrency", "Wall", "WallPhoto", "WorkTick",
 ]  # fmt: skip

@@ -24,6 +24,10 @@ from shopjobs.words import moment_in_words
 
 _NAMED_AND_PLACED = frozenset({"fronts.cabinet", "fronts.opening", "fronts.front"})
 """Tables whose rows must agree with each other."""
+_BUYING = frozenset({
+    "fronts.supplier", "fronts.goods", "fronts.offer", "fronts.usualcurrency",
+})  # fmt: skip
+"""Tables of what the shop buys, and from whom."""
 
 
 class ChangedSince(AskFirst):
@@ -104,6 +108,8 @@ def capability_for(revision: Revision, person: Person) -> Capability:
     What one did oneself one may take back; what others did to a kitchen, who may change it.
     """
     tables = {change.table for change in changes_of(revision.changes)}
+    if revision.job is None and tables <= _BUYING:
+        return "prices"
     if revision.job is None:
         return "people" if tables & {"shopjobs.person"} else "standard"
     if tables <= {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}:
