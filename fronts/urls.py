@@ -16,6 +16,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("", include("fronts.pages.job_file.urls")),
     path("", include("fronts.pages.standard.urls")),
     path("", include("fronts.pages.hardware.urls")),
+    path("", include("fronts.pages.suppliers.urls")),
     path("", include("fronts.pages.learned.urls")),
     path("", include("fronts.pages.history.urls")),
     path("", include("fronts.pages.whatif.urls")),

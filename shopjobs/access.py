@@ -14,7 +14,9 @@ from django_htmx.middleware import HtmxDetails
 
 from shopjobs.models import Person, Role, Shop
 
-Capability = Literal["jobs", "edit_kitchen", "measure", "fit", "order", "people", "standard"]
+Capability = Literal[
+    "jobs", "edit_kitchen", "measure", "fit", "order", "prices", "people", "standard"
+]
 
 _OWNER = frozenset({Role.OWNER})
 _DESK = frozenset({Role.OWNER, Role.OFFICE})
@@ -27,6 +29,7 @@ CAN: Mapping[Capability, frozenset[Role]] = MappingProxyType(
         "measure": _ALL,  # sizes found on site
         "fit": _ALL,  # what was fitted, and how it came out
         "order": _DESK,  # go through and check the hardware order
+        "prices": _DESK,  # suppliers, and what they ask
         "people": _OWNER,  # who belongs to the shop
         "standard": _OWNER,  # the shop's own habits
     }

@@ -1,5 +1,6 @@
 """A shop that does everything its own way: a value of its own in all that a shop can say."""
 
+from decimal import Decimal
 from fractions import Fraction
 from typing import Any
 
@@ -8,12 +9,16 @@ from fronts.rules.box_facts import BoxesMadeOf
 from fronts.rules.facts import rows_of
 from fronts.rules.items import HandleItem, Hardware, HingeItem, LiftItem, SlideItem, Span
 from fronts.rules.lengths import INCH, Mm
+from fronts.rules.money import Price
+from fronts.rules.offers import OfferFacts
 from fronts.rules.practice import NUMBERS, PLAIN, PRACTICE
 from fronts.rules.standards import COMMON_STOCK, DEFAULTS
 from fronts.services.boxes_made_of import boxes_made_of_set
 from fronts.services.hardware import items_set
+from fronts.services.offers import offer_add
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
+from fronts.services.suppliers import supplier_save, usual_currency_set
 from shopjobs.models import Shop
 from tests.factories import NOW
 from tests.saying import standard_set, stock_set
@@ -36,6 +41,7 @@ def own_ways(shop: Shop, part: Fraction) -> None:
         items = getattr(own_hardware(part), fact.name)
         items_set(owner=shop, at=NOW, kind=fact.kind, items=items)
     practice_set(owner=shop, at=NOW, values=own_numbers(part))
+    own_offers(shop, part)
     tables_set(
         owner=shop,
         at=NOW,
@@ -45,6 +51,17 @@ def own_ways(shop: Shop, part: Fraction) -> None:
         material=f"{part.denominator} mm board",
         frame_material=f"{part.denominator} mm oak",
     )
+
+
+def own_offers(shop: Shop, part: Fraction) -> None:
+    """What two suppliers ask for its hinge, in a currency that is not its usual one."""
+    usual_currency_set(shop=shop, code="CHF" if part.denominator % 2 else "SEK", at=NOW)
+    price = Price(Decimal(100 * part.numerator) / part.denominator, "CAD")
+    for name in (f"Supplier {part}", f"Another {part}"):
+        facts = {"name": name, "account": f"A-{part}", "lead_days": part.denominator}
+        row = supplier_save(shop=shop, facts=facts, at=NOW)
+        asked = OfferFacts(price, code=f"C-{part}", pack=Decimal(part.denominator), note=name)
+        offer_add(shop=shop, item="hinge H", supplier=row, facts=asked, preferred=True, at=NOW)
 
 
 def own_hardware(part: Fraction) -> Hardware:

@@ -51,7 +51,7 @@ class Migration(migrations.Migration):
             name='OrderSending',
             fields=[
                 ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('supplier', fronts.facts.words.WordsField(max_length=120)),
+                ('supplier', fronts.facts.words.WordsField(max_length=80)),
                 ('reference', fronts.facts.words.WordsField(blank=True, max_length=80)),
                 ('sent_on', models.DateField()),
                 ('sent_at', models.DateTimeField()),

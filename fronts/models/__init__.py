@@ -29,6 +29,7 @@ from fronts.models.sheet_sets import SheetFile, SheetSet
 from fronts.models.snags import Snag
 from fronts.models.standard import JobStandard, KindStandard, ShopStandard
 from fronts.models.stock import ShopNumber, Stock
+from fronts.models.suppliers import Goods, Offer, Supplier, UsualCurrency
 from fronts.models.walls import Thing, Wall
 
 __all__ = [
@@ -44,6 +45,7 @@ __all__ = [
     "Front",
     "FrontCut",
     "FrontReceipt",
+    "Goods",
     "HandleItem",
     "HandlePlace",
     "HardwareList",
@@ -52,6 +54,7 @@ __all__ = [
     "JobStandard",
     "KindStandard",
     "LiftItem",
+    "Offer",
     "Opening",
     "OrderApproval",
     "OrderArrival",
@@ -71,8 +74,10 @@ __all__ = [
     "Snag",
     "SnagPhoto",
     "Stock",
+    "Supplier",
     "Thing",
+    "UsualCurrency",
     "Wall",
     "WallPhoto",
     "WorkTick",
-]  # fmt: skip
+]

@@ -6,12 +6,12 @@ Companions come with their item: a hinge's screws, a slide's screws.
 from collections.abc import Iterator, Mapping, Sequence
 
 from fronts.rules.boxes_on_slides import Standing
+from fronts.rules.buying_names import plate_name
 from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.handles import thinnest
 from fronts.rules.kinds import FRONT_KINDS, SLIDES
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.lengths import show
 from fronts.rules.lifts import choose_lift, moment
 from fronts.rules.materials import PERCENT
 from fronts.rules.need_lines import NeedLine, summed
@@ -78,7 +78,7 @@ def _for_door(front: Front, hinges: Mapping[str | None, str]) -> Iterator[NeedLi
         kind="hinge",
     )  # fmt: skip
     if hinge.plate is not None:
-        plate = f"hinge plate {show(hinge.plate, 'mm')} mm for {hinge.code}"
+        plate = plate_name(hinge.plate, hinge.code)
         yield NeedLine("hinge", plate, label, count, "one a hinge, as high as its overlay asks")
     if hinge.screws:
         screws = "as many a hinge, with its plate, as it takes"
@@ -136,6 +136,7 @@ def _slides(
         "the first of the list that is as long as the box wants, for its expected load",
         spared=False,
         code=slide.code,
+        length=writer.say(length),
     )
     screws = int(kitchen.practice.slide_screws)
     why = f"{screws} for each box's slides"

@@ -47,7 +47,7 @@ LONGEST_MATERIAL = 80
 LONGEST_MAKERS_WORD = 80
 """Of what a door maker is told in words: a style, a profile, a finish."""
 LONGEST_NOTE = 400
-LONGEST_SUPPLIER = 120
+LONGEST_SUPPLIER = 80
 LONGEST_REFERENCE = 80
 LONGEST_STEP = 400
 """Letters of a step of the work on a front, with the figures in it."""

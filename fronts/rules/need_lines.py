@@ -29,6 +29,7 @@ class NeedLine:
     kind: str = ""
     unit: str = ""
     is_screw: bool = False
+    length: str = ""
 
 
 def summed(lines: Sequence[NeedLine], share: Fraction) -> tuple[Need, ...]:
@@ -56,4 +57,5 @@ def _need(item: str, lines: Sequence[NeedLine], share: Fraction) -> Need:
         unit=first.unit,
         is_screw=first.is_screw,
         group=first.group,
+        length=first.length,
     )

@@ -16,6 +16,7 @@ from fronts.models import ShopStandard
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.standards import EMPTY
 from fronts.services.boxes_made_of import boxes_made_of_set
+from fronts.services.demo_offers import demo_offers
 from fronts.services.hardware import ITEM_FACTS, items_set
 from fronts.services.imports import job_import
 from fronts.services.standards import standard_set
@@ -53,6 +54,7 @@ def demo_kitchen(*, kitchen: Kitchen, shop: Shop, at: datetime) -> Job | None:
         items = getattr(kitchen.hardware, fact.name)
         items_set(owner=shop, kind=kind, items=items, at=at, by=owner)
     boxes_made_of_set(owner=shop, boxes=kitchen.boxes_made_of, at=at, by=owner)
+    demo_offers(shop=shop, at=at, by=owner)
     silent = replace(kitchen, standard=EMPTY)
     return job_import(kitchen=silent, shop=shop, at=at, by=owner)
 

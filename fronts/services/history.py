@@ -30,6 +30,10 @@ _ORDERED = frozenset({
     "fronts.orderarrival",
 })  # fmt: skip
 _OF_ORDER = _ORDERED | {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}
+_BUYING = frozenset({
+    "fronts.supplier", "fronts.goods", "fronts.offer", "fronts.usualcurrency",
+})  # fmt: skip
+"""Tables of what the shop buys, and from whom."""
 
 
 class ChangedSince(AskFirst):
@@ -112,6 +116,8 @@ def capability_for(revision: Revision, person: Person) -> Capability:
     What one did oneself one may take back; what others did to a kitchen, who may change it.
     """
     tables = {change.table for change in changes_of(revision.changes)}
+    if revision.job is None and tables <= _BUYING:
+        return "prices"
     if revision.job is None:
         return "people" if tables & {"shopjobs.person"} else "standard"
     if tables <= _OF_ORDER:

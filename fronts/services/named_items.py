@@ -17,6 +17,7 @@ from fronts.models.items import Item
 from fronts.models.standard import StandardFields
 from fronts.rules.items import BandItem, HandleItem, HingeItem
 from fronts.rules.kinds import SIDES
+from fronts.services.offers import goods_renamed
 from fronts.services.saving import enter, saved
 from shopjobs.models import Job, Shop
 
@@ -56,7 +57,9 @@ def named_by(owner: Shop | Job, item: Item) -> list[str]:
 
 
 def name_anew(owner: Shop | Job, kind: type, was: str, now: str) -> None:
-    """Let all that named an item by its old code name it by its new one."""
+    """Let all that named an item by its old code name it by its new one, offers of it too."""
+    if isinstance(owner, Shop):
+        goods_renamed(owner, kind, was, now)
     for front in _fronts(owner, kind, was):
         enter(front, {NAMED_AS[kind]: now})
         saved(front)

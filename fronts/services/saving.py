@@ -161,6 +161,15 @@ def shop_changed(
     tell(Told(shop=shop, text=text, by=by, at=at, counts=True, went=went, words=words))
 
 
+def shop_told(*, shop: Shop, text: str, by: Person | None, at: datetime, fine: bool = True) -> None:
+    """Tell what somebody did for a shop that leaves its kitchens as they are.
+
+    `fine`: where the rows say it in a finer line, that is told.
+    """
+    words = partial(line_of, unit=shop.unit) if fine else None
+    tell(Told(shop=shop, text=text, by=by, at=at, words=words))
+
+
 def ways_changed(
     *,
     owner: Shop | Job,

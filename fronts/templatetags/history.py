@@ -22,7 +22,7 @@ def undo_bar(context: dict[str, Any], owner: Job | Shop) -> dict[str, Any]:
     return {
         "steps": steps_of(owner, person),
         "undo": undo_address(owner),
-        "history": history_address(owner),
+        "history": history_address(owner) if is_job or may(person, "standard") else "",
         "bar": reverse("fronts:job-undo-bar", args=[owner.pk]) if is_job else "",
         "back": context.get("back") or request.get_full_path(),
         "csrf_token": context.get("csrf_token"),

@@ -2,14 +2,20 @@
 
 import random
 from collections.abc import Callable, Mapping
+from decimal import Decimal
 
+from fronts.models import Offer, Supplier
 from fronts.rules.box_facts import BoxesMadeOf
 from fronts.rules.items import HandleItem
+from fronts.rules.money import Price
+from fronts.rules.offers import OfferFacts
 from fronts.rules.practice import inches
 from fronts.services.boxes_made_of import boxes_made_of_set
 from fronts.services.hardware import items_set
+from fronts.services.offers import offer_add, offer_change
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
+from fronts.services.suppliers import supplier_delete, supplier_save
 from shopjobs.models import Job, Person, Role, Shop
 from shopjobs.services.people import person_change, person_deactivate, person_reactivate
 from shopjobs.services.shops import shop_change
@@ -63,6 +69,29 @@ def facts_of_shop(job: Job, by: Person, chance: random.Random) -> None:
     )
 
 
+def offer_of_supplier(job: Job, by: Person, chance: random.Random) -> None:
+    """Another price, or an offer more; now and then from somebody else, and preferred."""
+    name, code = chance.choice(["Ash Yard", "Birch Yard"]), chance.choice("AB")
+    sold = Supplier.objects.filter(shop=job.shop, name=name).first()
+    row = sold or supplier_save(shop=job.shop, facts={"name": name}, by=by, at=NOW)
+    asked = OfferFacts(Price(Decimal(1 + chance.randrange(99)), "EUR"), code=code)
+    held = Offer.objects.filter(supplier=row, code=code).select_related("goods__shop").first()
+    if held is None:
+        offer_add(shop=job.shop, item="bumper", supplier=row, facts=asked, by=by, at=NOW)
+    else:
+        chosen = chance.random() < 1 / 2
+        offer_change(row=held, supplier=row, facts=asked, preferred=chosen, by=by, at=NOW)
+
+
+def supplier_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """A supplier goes with all offers, or comes."""
+    rows = list(Supplier.objects.filter(shop=job.shop).select_related("shop"))
+    if rows:
+        supplier_delete(row=chance.choice(rows), by=by, at=NOW)
+    else:
+        supplier_save(shop=job.shop, facts={"name": "Cedar Yard"}, by=by, at=NOW)
+
+
 def role_of_person(job: Job, by: Person, chance: random.Random) -> None:
     """Somebody becomes the office, or an installer."""
     person = _another(by)
@@ -98,5 +127,6 @@ DEEDS_OF_SHOP: Mapping[str, Deed] = {
     for deed in (
         standard_of_shop, stock_of_shop, hardware_of_shop, boxes_of_shop, numbers_of_shop,
         tables_of_shop, facts_of_shop, role_of_person, account_of_person,
+        offer_of_supplier, supplier_of_shop,
     )
 }  # fmt: skip

@@ -26,15 +26,18 @@ def csv_bytes(rows: Iterable[Iterable[str]]) -> bytes:
 
 
 def plain(cell: str) -> str:
-    """The cell as text: what begins like a formula gets an apostrophe before it."""
+    """The cell as text: what begins like a formula gets an apostrophe before it.
+
+    So does what begins like that behind apostrophes of its own, so that none is lost in `said`.
+    """
     inside = _INSIDE.sub(r"\1'\2", cell)
-    return f"'{inside}" if _FORMULA.match(cell) else inside
+    return f"'{inside}" if _FORMULA.match(cell.lstrip("'")) else inside
 
 
 def said(cell: str) -> str:
     """What a cell of such a file said before it was made plain."""
-    bare = cell[1:] if cell.startswith("'") and _FORMULA.match(cell[1:]) else cell
-    return _MADE_PLAIN.sub(r"\1\2", bare)
+    bare = _MADE_PLAIN.sub(r"\1\2", cell)
+    return bare[1:] if bare.startswith("'") and _FORMULA.match(bare.lstrip("'")) else bare
 
 
 _MADE_PLAIN = re.compile(rf"([;\t\r\n]{_UNSEEN}[\"']*)'({_START})")

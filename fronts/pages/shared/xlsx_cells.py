@@ -1,7 +1,8 @@
-"""A table as a spreadsheet file: text stays text, whole numbers are numbers; the door to it."""
+"""A table as a spreadsheet file: text stays text, numbers are numbers; the door to it."""
 
 import io
 from collections.abc import Sequence
+from decimal import Decimal
 
 from xlsxwriter import Workbook
 
@@ -18,7 +19,7 @@ _AS_TEXT = {
 }
 
 
-def xlsx_bytes(rows: Sequence[Sequence[str | int]], name: str) -> bytes:
+def xlsx_bytes(rows: Sequence[Sequence[str | int | Decimal]], name: str) -> bytes:
     """A file of one sheet of this name; its first row heads the others and stays in sight.
 
     Cells are made plain as in a CSV file, so that a copy saved as one holds no formula either.
@@ -28,7 +29,7 @@ def xlsx_bytes(rows: Sequence[Sequence[str | int]], name: str) -> bytes:
         sheet, bold = book.add_worksheet(name), book.add_format({"bold": True})
         for down, row in enumerate(rows):
             for across, cell in enumerate(row):
-                if isinstance(cell, int):
+                if isinstance(cell, int | Decimal):
                     sheet.write_number(down, across, cell)
                 else:
                     sheet.write_string(down, across, plain(cell), None if down else bold)

@@ -1,8 +1,10 @@
 """What a spreadsheet could make of the cells of a file."""
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from fronts.pages.shared.csv_cells import plain
+from fronts.pages.shared.csv_cells import plain, said
 
 
 @pytest.mark.parametrize(
@@ -28,3 +30,9 @@ from fronts.pages.shared.csv_cells import plain
 def test_no_cell_is_a_formula(cell: str, written: str) -> None:
     """What a spreadsheet could work out is text; other text is left alone."""
     assert plain(cell) == written
+
+
+@given(st.text(alphabet="=+-@\uff1d'\" ;\tab\n\ufeff"))
+def test_what_was_made_plain_is_read_back_as_it_was(cell: str) -> None:
+    """Apostrophes of its own included."""
+    assert said(plain(cell)) == cell

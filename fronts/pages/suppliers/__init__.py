@@ -1,0 +1,1 @@
+"""Suppliers, and what they ask for what the shop buys."""

@@ -1,0 +1,1 @@
+"""What is shown of offers, and how files say them."""

@@ -1,0 +1,107 @@
+"""The one name under which a shop buys a thing, whichever job needs it.
+
+An item of the shop's list goes by its code, so that its name may change without its offers
+being lost; what comes in sizes, by its code and its size; all else by the words of the order.
+"""
+
+import re
+from collections.abc import Mapping
+
+from fronts.rules.bought_results import CALLED, BoughtFront
+from fronts.rules.items import (
+    BandItem,
+    HandleItem,
+    Hardware,
+    HingeItem,
+    LiftItem,
+    SlideItem,
+)
+from fronts.rules.kinds import Unit
+from fronts.rules.lengths import Mm, show, show_with_unit
+from fronts.rules.results import Need
+
+HINGE, SLIDE, HANDLE, LIFT, BAND = "hinge", "slide", "knob or pull", "lift", "edge band"
+CALLED_BY: Mapping[type, str] = {
+    HingeItem: HINGE, SlideItem: SLIDE, HandleItem: HANDLE, LiftItem: LIFT, BandItem: BAND,
+}  # fmt: skip
+SCREWS = "Screws"
+GROUPS: Mapping[str, str] = {
+    "Hinges": r"hinge\b",
+    "Slides": rf"{SLIDE} ",
+    "Knobs and pulls": rf"{HANDLE}\b",
+    "Lifts, stays and tip-outs": rf"(?:{LIFT}|flap stay|tip-out)\b",
+    SCREWS: r".*\bscrew\b",
+    "Edge bands": rf"{BAND} ",
+    "Glass": r"glass\b",
+    "Sheets and sticks": r"(?:sheet|stick) ",
+    "Bought fronts": r"bought ",
+    "Other": "",
+}
+"""The groups of a shop's list, in its order, with how the names in them begin."""
+
+
+def name_of_need(need: Need) -> str:
+    """What a line of an order is bought as."""
+    if need.code is None:
+        return need.item
+    if need.length:
+        return _sized(need.code, need.length)
+    return f"{need.kind} {need.code}" if need.kind else need.item
+
+
+def items_by_name(hardware: Hardware, unit: Unit) -> dict[str, str]:
+    """What each item of a list is called, by what it is bought as; slides in each length."""
+    named: dict[str, str] = {}
+    for hinge in hardware.hinges:
+        named[f"{HINGE} {hinge.code}"] = hinge.name
+        named |= {plate_name(plate, hinge.code): "" for plate in hinge.plates}
+    for slide in hardware.slides:
+        lengths = (show_with_unit(each, unit) for each in slide.lengths)
+        named |= {_sized(slide.code, length): slide.name for length in lengths}
+    named |= {f"{HANDLE} {item.code}": item.name for item in hardware.handles}
+    named |= {f"{LIFT} {item.code}": item.name for item in hardware.lifts}
+    return named | {f"{BAND} {item.code}": item.name for item in hardware.bands}
+
+
+def plate_name(plate: Mm, code: str) -> str:
+    """The plate of a hinge, as high as it is."""
+    return f"hinge plate {show(plate, 'mm')} mm for {code}"
+
+
+def _sized(code: str, length: str) -> str:
+    return f"{SLIDE} {code}, {length}"
+
+
+def stock_name(
+    material: str, thickness: Mm, length: Mm, width: Mm | None, unit: Unit, *, is_stick: bool
+) -> str:
+    """A size of sheet, or of stick as wide as it is ripped: `sheet MDF 3/4 in, 96 × 48 in`."""
+    sizes = " × ".join(show(each, unit) for each in (length, width) if each is not None)
+    kind = "stick" if is_stick else "sheet"
+    return f"{kind} {material} {show_with_unit(thickness, unit)}, {sizes} {unit}"
+
+
+def name_of_bought(front: BoughtFront) -> str:
+    """Fronts that a maker asks one price for, whatever their size."""
+    told = (front.style, front.material, front.species, front.finish)
+    words = [CALLED[front.kind], *filter(None, told)]
+    return f"bought {', '.join(words)}"
+
+
+def renamed(name: str, kind: type, was: str, now: str) -> str | None:
+    """The name once an item of this kind has another code; None where it is none of its own."""
+    called = CALLED_BY[kind]
+    if kind is SlideItem:
+        start = _sized(was, "")
+        return _sized(now, name.removeprefix(start)) if name.startswith(start) else None
+    if name == f"{called} {was}":
+        return f"{called} {now}"
+    plate = re.fullmatch(rf"(hinge plate \S+ mm for ){re.escape(was)}", name)
+    return f"{plate[1]}{now}" if plate and kind is HingeItem else None
+
+
+def group_of(name: str) -> str:
+    """The group of a shop's list in which a name stands; screws are told by saying so."""
+    if re.match(GROUPS[SCREWS], name):
+        return SCREWS
+    return next(group for group, start in GROUPS.items() if re.match(start, name))

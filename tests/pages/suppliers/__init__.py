@@ -1,0 +1,1 @@
+"""Suppliers and prices, as people see them."""
