@@ -1,6 +1,7 @@
 """Fitting with one thumb on a phone: how many taps, how large, and what is on the first screen."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 import pytest
 from playwright.sync_api import Browser, Page, expect
@@ -90,6 +91,24 @@ def test_a_kitchen_is_fitted_in_few_taps(
     assert done.count() == Front.objects.filter(opening__cabinet__job=kitchen.job).count() == 38
     for one in done.filter(label__in=off):
         assert one.gap_top == (one.planned_top or 0) + inches(1, 16)
+
+
+def test_less_and_more_say_what_the_gap_is_now(phone: Page, kitchen: Cabinet) -> None:
+    """Also from what is planned between two marks of a rule, or typed with a comma."""
+    opening = Opening.objects.get(cabinet=kitchen, label="a")
+    opening.x += Fraction(1, 10)
+    opening.save()
+    phone.goto(f"/jobs/{kitchen.job_id}/fit/{kitchen.pk}/")
+    record = phone.locator("[id='record-B1.a']")
+    record.get_by_text("Not as planned").tap()
+    left, more = record.get_by_label("Left planned"), record.get_by_label("Left: more")
+    expect(left).to_have_attribute("placeholder", "≈1")
+
+    for typed, shown in (("", "1 1/16"), ("1,5", "1 9/16"), ('1-1/2"', "1 9/16")):
+        left.fill(typed)
+        more.tap()
+        expect(left).to_have_value(shown)
+        expect(record.get_by_role("status")).to_have_text(f"Left: {shown}")
 
 
 def test_a_step_waits_for_a_signal_as_a_record_does(phone: Page, kitchen: Cabinet) -> None:
