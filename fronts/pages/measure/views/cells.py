@@ -116,8 +116,8 @@ def _refused(
 def _theirs(rows: list[RowForm]) -> dict[str, str]:
     """What others saved meanwhile where somebody typed, by the keys of the cells."""
     return {
-        f"{row.key}-{name}": field.theirs or ""
+        f"{row.key}-{name}": vars(field)["theirs"] or ""
         for row in rows
         for name, field in row.form.fields.items()
-        if name in _CALLED and getattr(field, "has_theirs", False)
+        if name in _CALLED and "theirs" in vars(field)
     }
