@@ -96,11 +96,13 @@ def _photos(
     """The wall's photos, with what was refused; the whole page without htmx."""
     if not wants_part(request):
         if form is not None:
-            messages.error(request, " ".join(str(one) for one in form["image"].errors))
+            told = [str(one) for errors in form.errors.values() for one in errors]
+            messages.error(request, " ".join(told))
         return redirect("fronts:job-on-site", job.pk)
     shown = photos_by_wall(job).get(wall, [])
     context = {"job": job, "wall": wall, "shown": shown, "form": form}
-    return announce_change(render_page(request, PAGE, context, partial="photos", status=status))
+    answer = render_page(request, PAGE, context, partial="photos", status=status)
+    return announce_change(answer) if form is None else answer
 
 
 @job_view("measure", "GET", "HEAD")

@@ -71,13 +71,13 @@ class Pictures(forms.FileInput):
 
 
 class PicturesField(forms.Field):
-    """Photos, each made small and plain; an empty one is none."""
+    """Photos, each made small and plain."""
 
     widget = Pictures
 
     def clean(self, value: Any) -> list[bytes]:
         """What is no picture is refused here, where its file was chosen."""
-        chosen = [file for file in value or () if file.size]
+        chosen = list(value or ())
         if len(chosen) > MOST_SNAG_PHOTOS:
             raise ValidationError(f"Add {MOST_SNAG_PHOTOS} photos at most.")
         if any(file.size > MOST_BYTES for file in chosen):

@@ -120,10 +120,14 @@ def test_what_is_no_photo_is_told_where_it_was_chosen(job: Job, phone: Client) -
     """And nothing is kept."""
     answer = send(phone, job, b"no photo")
     assert answer.status_code == 422
-    assert "no photo that can be read" in dom(answer).one(".error").words
+    field = dom(answer).one("[type='file'][aria-invalid='true']")
+    told = dom(answer).one(f"[id='{field.attribute('aria-describedby')}']")
+    assert "no photo that can be read" in told.words
     assert not WallPhoto.objects.exists()
     plain = phone.post(f"/jobs/{job.pk}/photos/", {"wall": "North"}, follow=True)
     assert "Choose a photo" in dom(plain).words
+    far = phone.post(f"/jobs/{job.pk}/photos/", {"wall": "x" * 400}, follow=True)
+    assert "characters" in dom(far).words
 
 
 def test_a_deleted_photo_comes_back(job: Job, owner: Person, signed_in: SignIn) -> None:
