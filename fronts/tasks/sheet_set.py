@@ -12,14 +12,14 @@ from fronts.services.sheet_sets import (
     sheet_files_keep,
     sheet_sets_drop_older,
 )
-from fronts.sheets.job_source import with_codes, with_plan
+from fronts.sheets.job_source import source_of_kitchen, with_codes
 from fronts.sheets.pdf import Paper, PrintingError, render
 from fronts.sheets.registry import (
     Printout,
     every_printout,
     has_fittings_together,
 )
-from fronts.sheets.sheet_page import SheetSource, source_of
+from fronts.sheets.sheet_page import SheetSource
 from shopjobs.models import BackgroundTask, TaskState
 from shopjobs.services.refused import Refused
 from shopjobs.task_kinds import TaskKind
@@ -50,8 +50,9 @@ def _set_of(task: BackgroundTask) -> SheetSet:
 
 def _make(task: BackgroundTask) -> Files:
     sheet_set = _set_of(task)
-    source = with_plan(source_of(read(sheet_set.kitchen), sheet_set.printed_on), sheet_set.plan)
-    source = with_codes(source, sheet_set.job, sheet_set.site)
+    job, kitchen = sheet_set.job, read(sheet_set.kitchen)
+    source = source_of_kitchen(job, kitchen, sheet_set.printed_on, sheet_set.plan)
+    source = with_codes(source, job, sheet_set.site)
     printouts = list(every_printout(source))
     if _files_of(printouts) != sheet_set.sheets:
         raise Refused("The cutting plan of these sheets is gone. Print the sheets again.")
