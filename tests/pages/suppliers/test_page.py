@@ -10,6 +10,7 @@ from fronts.models import Goods, Offer, Supplier
 from fronts.rules.items import HandleItem, HingeItem, Span
 from fronts.rules.lengths import Mm
 from fronts.services.hardware import item_add, item_change
+from fronts.services.history import revision_undo
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.dom import dom
 from tests.factories import NOW
@@ -137,7 +138,8 @@ def test_an_offer_is_not_there_twice(desk: Client, shop: Shop) -> None:
     assert answer.status_code == 422
     assert "change that one" in dom(answer).one("main").words
     assert Goods.objects.count() == 1
-    assert desk.post(NEW, typed(item="bumper", supplier=held.supplier_id, code="CB-100")).url
+    other = typed(item="bumper", supplier=held.supplier_id, code="CB-100")
+    assert desk.post(NEW, other).status_code == 302
 
 
 def preferred(shop: Shop, item: str) -> str:
@@ -230,12 +232,13 @@ def test_days_are_the_offers_own_or_the_suppliers(desk: Client, shop: Shop) -> N
     assert days == ["0", "7"]
 
 
-def test_another_code_carries_the_offers_along(desk: Client, shop: Shop) -> None:
+def test_another_code_carries_the_offers_along(owner: Person, shop: Shop) -> None:
     """Of the item, and of what goes with it; what had the name before joins them. Undone as one."""
     row = item_add(owner=shop, item=hinge("H-1"), at=NOW)
     for name in ("hinge H-1", "hinge plate 3 mm for H-1", "hinge H-10"):
         offer(shop, name)
     offer(shop, "hinge H-2", "Birch")
+    before = sorted(Offer.objects.values_list("pk", "goods__name", "place"))
 
     item_change(row=row, item=hinge("H-2"), at=NOW)
 
@@ -243,12 +246,14 @@ def test_another_code_carries_the_offers_along(desk: Client, shop: Shop) -> None
     assert names == ["hinge H-10", "hinge H-2", "hinge plate 3 mm for H-2"]
     assert preferred(shop, "hinge H-2") == "Kestrel Lane Fittings"
     assert Offer.objects.filter(goods__name="hinge H-2").count() == 2
+    revision_undo(revision=Revision.objects.latest("pk"), by=owner, at=NOW)
+    assert sorted(Offer.objects.values_list("pk", "goods__name", "place")) == before
 
 
 def test_what_jobs_need_and_nobody_sells_is_listed(desk: Client, shop: Shop, job: Job) -> None:
     """With the jobs and how many; what somebody sells stands by itself."""
     furnish(job)
-    offer(shop, "bumper", price="4.60")
+    offer(shop, "bumper", price="4.60", least=3)
 
     page = dom(desk.get(f"{WAY}needed/")).one("main")
 
@@ -257,7 +262,11 @@ def test_what_jobs_need_and_nobody_sells_is_listed(desk: Client, shop: Shop, job
     assert "sheet MDF" in bare
     assert "K-1" in bare
     assert "bumper" not in bare
-    assert "4.60 USD" in sold
+    row = [cell.words for cell in page.all("table")[1].all("tbody td")]
+    assert row[2:4] == ["one", "4.60 USD"]
+    assert Decimal(row[5].split()[0]) == int(row[4]) * Decimal("4.60")
+    assert int(row[4]) >= 3
+    assert row[5] in sold.rpartition("In all")[2]
 
 
 def test_prices_are_no_change_of_a_kitchen(desk: Client, shop: Shop, job: Job) -> None:
