@@ -2,16 +2,18 @@
 
 from django.db import models
 
-from fronts.facts import columns
+from fronts.facts import WordsField, columns
 from fronts.models.fronts import Front
 from fronts.rules.cut_fronts import CutTo as Facts
+from fronts.rules.limits import LONGEST_NAME
 
 
 class FrontCut(models.Model):
     """The size that a front was cut to, where it was in its cabinet, and how it was made.
 
     A later change of the kitchen changes nothing of it: it says what is to be trimmed, or made
-    again. Cuts from before it was noted how a front is made have no build.
+    again. Cuts from before it was noted how a front is made have no build. `cut_by_name` is who
+    it was where a file names somebody who is not in the shop.
     """
 
     front = models.OneToOneField(Front, on_delete=models.CASCADE, related_name="cut")
@@ -33,7 +35,13 @@ class FrontCut(models.Model):
     cut_by = models.ForeignKey(
         "shopjobs.Person", null=True, blank=True, on_delete=models.RESTRICT, related_name="+"
     )
+    cut_by_name = WordsField(max_length=LONGEST_NAME, blank=True)
     cut_at = models.DateTimeField()
 
     def __str__(self) -> str:
         return f"{self.front}, cut"
+
+    @property
+    def by(self) -> str:
+        """The name of who marked it; "" where no name is known."""
+        return self.cut_by.shown_name if self.cut_by else self.cut_by_name
