@@ -18,7 +18,7 @@ from fronts.pages.on_site.rows.openings import Stop, by_wall, stops_of, to_conti
 from fronts.pages.on_site.rows.photos import photos_by_wall
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.form_answer import form_answer
-from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.pages.shared.job_view import entered_at, found_or_404, job_view, posted, who
 from fronts.pages.shared.photos_shown import PhotoShown, photo_answer
 from fronts.rules.site_sizes import NAMES
 from fronts.selectors.kitchens import cabinets_of, opening_of, placed_kitchen_of
@@ -66,7 +66,9 @@ def photo_new(request: SignedInRequest, job: Job) -> HttpResponse:
     form = PhotoForm(request.POST, request.FILES, auto_id=f"{PHOTO}-%s")
     return form_answer(
         request, form, show=partial(_photos, request, job, wall, form),
-        save=lambda: photo_add(job=job, wall=wall, picture=form.picture, **who(request)),
+        save=lambda: photo_add(
+            job=job, wall=wall, picture=form.picture, entered=entered_at(request), **who(request)
+        ),
         done=lambda _: _photos(request, job, wall),
     )  # fmt: skip
 

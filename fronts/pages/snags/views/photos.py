@@ -6,7 +6,7 @@ from django.http import HttpResponse
 
 from fronts.models import SnagPhoto
 from fronts.pages.shared.form_answer import form_answer
-from fronts.pages.shared.job_view import found_or_404, job_view, who
+from fronts.pages.shared.job_view import entered_at, found_or_404, job_view, who
 from fronts.pages.shared.photos_shown import photo_answer
 from fronts.pages.snags.forms import SnagPhotoForm
 from fronts.pages.snags.views.parts import row_answer
@@ -27,7 +27,10 @@ def snag_photo_new(request: SignedInRequest, job: Job, snag_id: int) -> HttpResp
         form,
         show=partial(row_answer, request, job, snag_id, photo_form=form),
         save=lambda: snag_photos_add(
-            snag=snag, pictures=form.cleaned_data["image"], **who(request)
+            snag=snag,
+            pictures=form.cleaned_data["image"],
+            entered=entered_at(request),
+            **who(request),
         ),
         done=lambda _: row_answer(request, job, snag_id),
     )
