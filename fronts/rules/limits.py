@@ -25,6 +25,8 @@ LEAST_KG = Fraction(1, 1000)
 MOST_KG = Fraction(1000)
 COARSEST_STEP = INCH
 MOST_FITS = 100_000
+MOST_TICKS = 400_000
+"""Of the steps of the work, on all fronts of a job."""
 MOST_CHECKS = 5000
 MOST_SENDINGS = 200
 MOST_SNAGS = 400

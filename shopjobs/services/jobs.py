@@ -1,6 +1,6 @@
 """Making, changing and deleting jobs."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from contextlib import AbstractContextManager
 from datetime import date, datetime, timedelta
 from decimal import Decimal
@@ -15,6 +15,7 @@ from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.services.change_words import words_of_rows
 from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import refuse_twice
+from shopjobs.services.unnamed_files import files_let_go, named_in
 
 FACTS = ("number", "client", "site", "unit", "step", "fit_on")
 """What is known of a job."""
@@ -100,21 +101,23 @@ def _purge(shop: Shop, at: datetime) -> None:
     """Let go for good of what was deleted long ago; lines of history stay, as words alone."""
     long_ago = at - timedelta(days=Job.DAYS_KEPT)
     jobs = Job.with_deleted.filter(shop=shop, deleted_at__lt=long_ago)
-    Revision.objects.filter(job__in=jobs).update(changes=[], can_undo=False)
+    revisions = Revision.objects.filter(job__in=jobs)
+    files = named_in(revisions)  # Those of a shop that came from elsewhere may lie anywhere.
+    revisions.update(changes=[], can_undo=False)
     folders = [f"photos/{shop.pk}/{job.pk}" for job in jobs]
     jobs.delete()
-    transaction.on_commit(partial(_let_files_go, folders), robust=True)
+    transaction.on_commit(partial(_let_files_go, folders, files), robust=True)
 
 
-def _let_files_go(folders: Sequence[str]) -> None:
-    """Remove what was uploaded for jobs that are gone for good."""
+def _let_files_go(folders: Sequence[str], files: Iterable[str]) -> None:
+    """Remove what was uploaded for jobs that are gone for good, and is nobody else's."""
+    files_let_go(files)
     for folder in folders:
         try:
             _, names = default_storage.listdir(folder)
         except OSError:
             continue
-        for name in names:
-            default_storage.delete(f"{folder}/{name}")
+        files_let_go(f"{folder}/{name}" for name in names)
 
 
 def _taken(number: str) -> AbstractContextManager[None]:

@@ -26,6 +26,7 @@ from fronts.services.cabinets import cabinet_delete
 from fronts.services.fits import fit_record
 from fronts.services.front_cuts import fronts_mark_cut
 from fronts.services.imports import job_import
+from fronts.services.photo_files import picture_put
 from fronts.services.photos import photo_add
 from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
 from fronts.services.receipts import fronts_receive
@@ -89,7 +90,8 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     begin(job, fitter)
     line = schedule.bought[0].front.short_name
     fronts_receive(job=job, schedule=schedule, line=line, count=1, note="late", by=owner, at=NOW)
-    photo_add(job=job, wall="Porch", picture=b"as a camera makes it", by=fitter, at=NOW)
+    image = picture_put(job=job, picture=b"as a camera makes it")
+    photo_add(job=job, wall="Porch", image=image, by=fitter, at=NOW)
     _snags(job, owner, fitter)
     shown = (ShownFigure("B1.a", "width", "15 1/2"), ShownFigure("B1", "stop", "too «wide»"))
     sheet = SheetShown(schedule.fronts[0].cabinet, "3f9a-07c2", shown)
@@ -126,7 +128,8 @@ def _snags(job: Job, owner: Person, fitter: Person) -> None:
     front = Front.objects.filter(opening__cabinet__job=job).select_related("opening__cabinet")[0]
     snag = snag_raise(
         job=job, facts=SnagFacts("front", "scratched", str(front)), front=front,
-        cabinet=front.opening.cabinet, pictures=[b"a scratch"], by=fitter, at=NOW,
+        cabinet=front.opening.cabinet, images=[picture_put(job=job, picture=b"a scratch")],
+        by=fitter, at=NOW,
     )  # fmt: skip
     snag_settle(snag=snag, note="planed", by=owner, at=NOW)
     facts = SnagFacts("job", "paint on the floor", due=date(2027, 3, 12))

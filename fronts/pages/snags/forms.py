@@ -92,7 +92,16 @@ def place(of: str, key: int | str = "", label: str = "") -> str:
     return f"{of} {key} {label}".strip()
 
 
-class SnagForm(HouseForm):
+class PicturesForm(HouseForm):
+    """A form with photos."""
+
+    @property
+    def pictures(self) -> list[bytes]:
+        """The photos, none where the form can't be saved as it was sent."""
+        return self.cleaned_data["image"] if self.is_valid() else []
+
+
+class SnagForm(PicturesForm):
     """A new snag. `places` are what it may be on, with what each is called."""
 
     on = forms.CharField(label="On", widget=forms.Select)
@@ -137,7 +146,7 @@ class SettledForm(SeenForm):
     done_note = OneText(label="What was done", required=False)
 
 
-class SnagPhotoForm(HouseForm):
+class SnagPhotoForm(PicturesForm):
     """One more photo of a snag, or several."""
 
     image = PicturesField(label="Photo")

@@ -178,6 +178,21 @@ def test_a_photo_of_a_snag(
     assert phone.get(src).status_code == 200
 
 
+def test_photos_that_waited_were_taken_when_the_snag_was_written(
+    job: Job, phone: Client, snag: Snag
+) -> None:
+    """With a new snag, and one that is added to it later."""
+    before = timezone.now() - timedelta(hours=20)
+    late = {**HTMX, "X-Entered": before.isoformat()}
+    said = {"on": "job", "words": "scratched", "image": [jpeg()]}
+    phone.post(f"/jobs/{job.pk}/snags/", said, headers=late)
+    phone.post(f"/jobs/{job.pk}/snags/{snag.pk}/photos/", {"image": jpeg()}, headers=late)
+
+    assert [photo.taken_at for photo in SnagPhoto.objects.all()] == [before, before]
+    assert Snag.objects.latest("pk").raised_at == before
+    assert Revision.objects.filter(job=job).latest("pk").at > before
+
+
 def test_who_may_take_a_snag_away(
     snag: Snag, desk: Client, job: Job, shop: Any, signed_in: SignIn
 ) -> None:
