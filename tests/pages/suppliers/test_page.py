@@ -1,6 +1,5 @@
 """The list of what the shop buys, its offers and suppliers."""
 
-from collections.abc import Callable
 from decimal import Decimal
 
 import pytest
@@ -17,15 +16,8 @@ from tests.factories import NOW
 from tests.pages.kitchens import furnish
 from tests.pages.suppliers.offered import offer, supplier, typed
 
-SignIn = Callable[[Person], Client]
 WAY = "/shop/suppliers/"
 NEW = f"{WAY}offers/new/"
-
-
-@pytest.fixture
-def desk(office: Person, signed_in: SignIn) -> Client:
-    """A browser in which the office is signed in."""
-    return signed_in(office)
 
 
 def hinge(code: str) -> HingeItem:
