@@ -4,6 +4,7 @@ from fronts.models.boxes import Box, BoxToMake, ShelfPins
 from fronts.models.cabinets import Cabinet
 from fronts.models.cuts import FrontCut
 from fronts.models.cutting import CutPlan, PlanState
+from fronts.models.dates import CalendarFeed, ClosedDays, JobDates, ShopDates, StageMark
 from fronts.models.doors import DoorOnHand, HingeBore
 from fronts.models.fitting import FitRecord, WorkTick
 from fronts.models.fronts import Front, HandlePlace
@@ -30,12 +31,11 @@ from fronts.models.stock import ShopNumber, Stock
 from fronts.models.walls import Thing, Wall
 
 __all__ = [
-    "BandItem",
-    "Box", "BoxToMake", "BoxesMadeOf", "Cabinet", "CutPlan", "DoorOnHand", "FitRecord", "Front",
-    "FrontCut", "FrontReceipt",
-    "HandleItem", "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobStandard",
-    "KindStandard", "LiftItem",
-    "Opening", "OrderCheck", "OrderList", "PlanState", "PrintedSheet", "SavedFace", "SheetFile",
-    "SheetSet", "ShelfPins", "ShopNumber", "ShopStandard", "SlideItem", "Snag", "SnagPhoto",
-    "Stock", "Thing", "Wall", "WallPhoto", "WorkTick",
+    "BandItem", "Box", "BoxToMake", "BoxesMadeOf", "Cabinet", "CalendarFeed", "ClosedDays",
+    "CutPlan", "DoorOnHand", "FitRecord", "Front", "FrontCut", "FrontReceipt", "HandleItem",
+    "HandlePlace", "HardwareList", "HingeBore", "HingeItem", "JobDates", "JobStandard",
+    "KindStandard", "LiftItem", "Opening", "OrderCheck", "OrderList", "PlanState", "PrintedSheet",
+    "SavedFace", "SheetFile", "SheetSet", "ShelfPins", "ShopDates", "ShopNumber", "ShopStandard",
+    "SlideItem", "Snag", "SnagPhoto", "StageMark", "Stock", "Thing", "Wall", "WallPhoto",
+    "WorkTick",
 ]  # fmt: skip
