@@ -43,7 +43,7 @@ class ShopDates:
     sunday: Annotated[bool, YesNo("Sunday")] = False
     measure_days: Annotated[int, Count("measuring", 1, MOST_STAGE_DAYS)] = 1
     order_days: Annotated[int, Count("ordering", 1, MOST_STAGE_DAYS)] = 1
-    lead_days: Annotated[int, Count("delivery of the order", 0, MOST_LEAD_DAYS)] = 10
+    lead_days: Annotated[int, Count("delivery", 0, MOST_LEAD_DAYS)] = 10
     cut_days: Annotated[int, Count("cutting", 1, MOST_STAGE_DAYS)] = 4
     finish_days: Annotated[int, Count("finishing", 1, MOST_STAGE_DAYS)] = 5
     fit_days: Annotated[int, Count("fitting", 1, MOST_STAGE_DAYS)] = 2
@@ -60,7 +60,7 @@ class JobDates:
 
     measure_days: Annotated[int | None, Count("measuring", 1, MOST_STAGE_DAYS)] = None
     order_days: Annotated[int | None, Count("ordering", 1, MOST_STAGE_DAYS)] = None
-    lead_days: Annotated[int | None, Count("delivery of the order", 0, MOST_LEAD_DAYS)] = None
+    lead_days: Annotated[int | None, Count("delivery", 0, MOST_LEAD_DAYS)] = None
     cut_days: Annotated[int | None, Count("cutting", 1, MOST_STAGE_DAYS)] = None
     finish_days: Annotated[int | None, Count("finishing", 1, MOST_STAGE_DAYS)] = None
     fit_days: Annotated[int | None, Count("fitting", 1, MOST_STAGE_DAYS)] = None

@@ -37,6 +37,8 @@ MOST_CLOSED = 400
 """Times that a shop is closed, past and to come."""
 LONGEST_CLOSED = 366
 """Days at a stretch."""
+LONGEST_MARK = 3 * 366
+"""Days since a stage was marked as begun or done, when that is said."""
 LONGEST_CLOSED_NAME = 60
 MOST_PHOTOS = 200
 """Of a job's walls."""

@@ -105,6 +105,8 @@ def capability_for(revision: Revision, person: Person) -> Capability:
     """
     tables = {change.table for change in changes_of(revision.changes)}
     if revision.job is None:
+        if tables <= {"fronts.shopdates", "fronts.closeddays"}:
+            return "jobs"
         return "people" if tables & {"shopjobs.person"} else "standard"
     if tables <= {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}:
         return "order"
