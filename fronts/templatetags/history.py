@@ -20,6 +20,7 @@ def undo_bar(context: dict[str, Any], owner: Job | Shop) -> dict[str, Any]:
     person: Person = request.user
     is_job = isinstance(owner, Job)
     return {
+        "reads_all": is_job or may(person, "standard"),
         "steps": steps_of(owner, person),
         "undo": undo_address(owner),
         "history": history_address(owner),

@@ -68,7 +68,7 @@ def job_undo_bar(request: SignedInRequest, job: Job) -> HttpResponse:
     return render_page(request, "fronts/history/bar_part.html", context)
 
 
-@needs("standard")
+@needs("jobs")
 @require_POST
 def shop_undo(request: SignedInRequest) -> HttpResponse:
     """Take back what somebody did to the shop's ways."""
