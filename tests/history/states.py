@@ -31,6 +31,7 @@ from fronts.services.things import thing_create, thing_delete
 from fronts.snapshot.things import bare
 from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
+from tests.history.date_deeds import dates_of_job
 from tests.history.shop_deeds import DEEDS_OF_SHOP, Deed, set_tables
 from tests.history.snag_deeds import snag_of_job
 from tests.saying import (
@@ -283,7 +284,7 @@ DEEDS: Mapping[str, Deed] = {
         delete_door, standard_of_job, stock_of_job, numbers_of_job, client_of_job, fit_front,
         check_line, enter_cabinet, enter_door, decide_front, tables_of_job, line_of_list,
         make_box, hardware_of_job, thing_on_wall, receive_front,
-        snag_of_job,
+        snag_of_job, dates_of_job,
     )
 }  # fmt: skip
 """What people do to a job."""
