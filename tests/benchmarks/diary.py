@@ -44,7 +44,9 @@ def _owner(count: int) -> Person:
     """Who owns a shop with so many open jobs."""
     shop = ShopFactory.create()
     owner = PersonFactory.create(shop=shop, owner=True)
-    facts = ShopDates(**{f"{stage}_at_once": 4 for stage in STAGES})
+    facts = ShopDates(
+        measure_at_once=4, order_at_once=4, cut_at_once=4, finish_at_once=4, fit_at_once=4
+    )
     shop_dates_set(shop=shop, facts=facts, by=owner, at=timezone.now())
     today = timezone.localdate()
     jobs = Job.objects.bulk_create(
