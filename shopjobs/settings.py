@@ -146,8 +146,12 @@ TASK_KINDS = {
 # What a job consists of beside its own facts, in words, for whoever deletes it.
 JOB_CONTENTS = "fronts.selectors.job_contents.job_contents"
 
+# What lets a person in without a password: it ends with the account, and never comes back from
+# a backup.
+WAYS_IN = ("shopjobs.Session", "fronts.CalendarFeed")
+
 # What is still to be settled of jobs, in words, for whoever looks at their list.
-JOBS_TO_SETTLE = "fronts.selectors.snags.open_snags_by_job"
+JOBS_TO_SETTLE = "fronts.selectors.to_settle.to_settle_by_job"
 
 # What a new shop, or one without jobs whose unit changes, is given of numbers of its own.
 SHOP_STARTER = "fronts.services.shop_start.shop_start"

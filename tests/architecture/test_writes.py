@@ -14,6 +14,7 @@ SERVICES = (
     *(ROOT / "shopjobs" / "services" / f"{name}.py" for name in ("jobs", "people", "shops")),
 )
 NO_FACTS = {
+    "calendar_feeds": "whose calendar is read where is nobody's to read back or bring back",
     "cutting": "a plan's state is no fact of the job; that it was begun and called off is noted",
     "cutting_task": "the same",
     "sheet_sets": "files that were printed are no fact of the job; that they were is noted",

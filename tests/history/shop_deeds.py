@@ -20,6 +20,7 @@ from shopjobs.models import Job, Person, Role, Shop
 from shopjobs.services.people import person_change, person_deactivate, person_reactivate
 from shopjobs.services.shops import shop_change
 from tests.factories import NOW
+from tests.history.date_deeds import days_of_shop
 from tests.saying import standard_set, stock_set
 
 Deed = Callable[[Job, Person, random.Random], object]
@@ -129,6 +130,6 @@ DEEDS_OF_SHOP: Mapping[str, Deed] = {
     for deed in (
         standard_of_shop, stock_of_shop, hardware_of_shop, boxes_of_shop, numbers_of_shop,
         tables_of_shop, facts_of_shop, role_of_person, account_of_person,
-        offer_of_supplier, supplier_of_shop,
+        offer_of_supplier, supplier_of_shop, days_of_shop,
     )
 }  # fmt: skip
