@@ -2,6 +2,7 @@
 
 from typing import ClassVar
 
+from django.conf import settings
 from django.db import models
 
 from shopjobs.models.shop import SIXTEENTH, Shop, Unit
@@ -18,7 +19,9 @@ class Living(models.Manager["Job"]):
 class Job(models.Model):
     """A kitchen that the shop works on. `step` is in millimetres.
 
-    One that was deleted is kept for some time, and can be brought back until then.
+    One that was deleted is kept for some time, and can be brought back until then. One that was
+    archived stands on no list of what there is to do, and is read as ever. `responsible` is who
+    sees to it.
     """
 
     DAYS_KEPT = 30
@@ -33,12 +36,20 @@ class Job(models.Model):
     unit = models.CharField(max_length=2, choices=Unit, default=Unit.INCH)
     step = models.DecimalField(max_digits=14, decimal_places=8, default=SIXTEENTH)
     fit_on = models.DateField(null=True, blank=True)
+    responsible = models.ForeignKey(
+        settings.AUTH_USER_MODEL, on_delete=models.SET_NULL, null=True, blank=True, related_name="+"
+    )
     created_at = models.DateTimeField(auto_now_add=True)
     updated_at = models.DateTimeField(auto_now=True)
     revision = models.PositiveIntegerField(default=1)
     deleted_at = models.DateTimeField(null=True, blank=True)
+    archived_at = models.DateTimeField(null=True, blank=True)
 
     class Meta:
+        indexes = [
+            models.Index(fields=["shop", "-updated_at", "-id"], name="jobs_by_last_change"),
+            models.Index(fields=["shop", "fit_on"], name="jobs_by_fitting_day"),
+        ]
         constraints = [
             models.UniqueConstraint(
                 fields=["shop", "number"],

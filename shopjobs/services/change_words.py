@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 from django.apps import apps
-from django.db.models import Field
+from django.db.models import Field, ForeignKey
 
 from shopjobs.row_changes import RowChange
 from shopjobs.row_values import python_value
@@ -38,6 +38,9 @@ def plain_words(field: "Field[Any, Any]", value: Any) -> str:
         return "nothing"
     if isinstance(value, bool):
         return "yes" if value else "no"
+    if isinstance(field, ForeignKey):
+        row = field.related_model._base_manager.filter(pk=value).first()
+        return "one that is gone" if row is None else str(getattr(row, "shown_name", row))
     held = python_value(field, value)
     chosen = dict(field.flatchoices).get(held)
     return str(held if chosen is None else chosen)

@@ -16,7 +16,7 @@ from shopjobs.services.change_words import words_of_rows
 from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import refuse_twice
 
-FACTS = ("number", "client", "site", "unit", "step", "fit_on")
+FACTS = ("number", "client", "site", "unit", "step", "fit_on", "responsible_id")
 """What is known of a job."""
 
 
@@ -31,9 +31,13 @@ def job_create(
     unit: str | None = None,
     step: Decimal | None = None,
     fit_on: date | None = None,
+    responsible: int | None = None,
     by: Person | None = None,
 ) -> Job:
-    """Make a job; where unit or step is not given, it is the shop's."""
+    """Make a job; where unit or step is not given, it is the shop's.
+
+    `responsible` is the key of a person of the shop.
+    """
     with _taken(number):
         job = saved(
             Job(
@@ -44,6 +48,7 @@ def job_create(
                 unit=unit or shop.unit,
                 step=shop.step if step is None else step,
                 fit_on=fit_on,
+                responsible_id=responsible,
             )
         )
     tell(Told(shop=shop, job=job, text=f"Made job {number}", at=at, by=by, stays=True))
@@ -60,12 +65,14 @@ def job_change(
     unit: str,
     step: Decimal,
     fit_on: date | None,
+    responsible: int | None,
     by: Person,
     at: datetime,
 ) -> Job:
     """Change what is known of a job. Measured sizes stay as they were measured."""
     job.number, job.client, job.site = number, client, site
     job.unit, job.step, job.fit_on = unit, step, fit_on
+    job.responsible_id = responsible
     with _taken(number):
         saved(job, FACTS)
     text = f"Changed job {number}"
@@ -94,6 +101,23 @@ def job_restore(*, job: Job, by: Person, at: datetime) -> Job:
     text = f"Brought back job {job.number}"
     tell(Told(shop=job.shop, job=job, text=text, at=at, by=by, stays=True))
     return job
+
+
+@recorded
+def job_archive(*, job: Job, by: Person, at: datetime) -> None:
+    """Take a job off the list of what there is to do; all of it stays as it is."""
+    job.archived_at = at
+    saved(job, ["archived_at"])
+    tell(Told(shop=job.shop, job=job, text=f"Archived job {job.number}", at=at, by=by))
+
+
+@recorded
+def job_unarchive(*, job: Job, by: Person, at: datetime) -> None:
+    """Put a job back on the list."""
+    job.archived_at = None
+    saved(job, ["archived_at"])
+    text = f"Took job {job.number} out of the archive"
+    tell(Told(shop=job.shop, job=job, text=text, at=at, by=by))
 
 
 def _purge(shop: Shop, at: datetime) -> None:
