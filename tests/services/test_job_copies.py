@@ -18,7 +18,7 @@ from fronts.services.stock import practice_set
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision
 from tests.dom import dom
-from tests.factories import NOW, JobFactory
+from tests.factories import NOW, CabinetFactory, JobFactory
 from tests.own_ways import own_ways
 from tests.pages.kitchens import furnish
 from tests.saying import standard_set, stock_set
@@ -77,7 +77,7 @@ def test_cuts_and_fits_stay_with_the_job(job: Job, owner: Person) -> None:
 
 def test_what_is_left_to_the_shop_stays_so(job: Job, owner: Person) -> None:
     """A later change of the house standard reaches the copy as it does the job."""
-    kitchen(job)
+    CabinetFactory.create(job=job)
     copy = copy_of(job, owner)
     assert not JobStandard.objects.filter(job=copy).exists()
 
