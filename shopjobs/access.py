@@ -27,7 +27,7 @@ CAN: Mapping[Capability, frozenset[Role]] = MappingProxyType(
         "measure": _ALL,  # sizes found on site
         "fit": _ALL,  # what was fitted, and how it came out
         "order": _DESK,  # go through and check the hardware order
-        "people": _OWNER,  # who belongs to the shop
+        "people": _OWNER,  # who belongs to the shop, and which clients are one
         "standard": _OWNER,  # the shop's own habits
     }
 )

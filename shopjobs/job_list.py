@@ -10,7 +10,7 @@ from datetime import date, timedelta
 
 from django.conf import settings
 from django.core.paginator import Page, Paginator
-from django.db.models import Case, F, Func, Q, QuerySet, Value, When
+from django.db.models import F, Func, Q, QuerySet, Value
 from django.db.models.functions import Length
 from django.utils.module_loading import import_string
 
@@ -95,7 +95,7 @@ def _narrowed(jobs: QuerySet[Job], asked: Asked, person: Person) -> QuerySet[Job
 def _holds(word: str, person: Person) -> Q:
     """Jobs whose number, client or site holds a word, or that have a cabinet called so."""
     found = Q(pk__in=import_string(settings.JOBS_WITH_CABINET)(person.shop, word))
-    for column in ("number", "client", "site"):
+    for column in ("number", "client__name", "site__address"):
         # SQLite takes capitals for the same letters in ASCII alone.
         for said in {word, word.lower(), word.upper(), word.capitalize()}:
             found |= Q(**{f"{column}__icontains": said})
@@ -148,6 +148,6 @@ def _in_order(jobs: QuerySet[Job], order: str) -> QuerySet[Job]:
         before_digits = Func(F("number"), Value(DIGITS), function="RTRIM")
         return jobs.order_by(before_digits, Length("number"), "number")
     if order == "client":
-        unnamed = Case(When(client="", then=Value(1)), default=Value(0))
-        return jobs.order_by(unnamed, "client", "-updated_at", "-pk")
+        by_name = F("client__name").asc(nulls_last=True)
+        return jobs.order_by(by_name, "-updated_at", "-pk")
     return jobs

@@ -2,7 +2,17 @@
 
 from django.urls import include, path
 
-from shopjobs.views import account, errors, job_list, jobs, offline, people, sessions, shops
+from shopjobs.views import (
+    account,
+    clients,
+    errors,
+    job_list,
+    jobs,
+    offline,
+    people,
+    sessions,
+    shops,
+)
 
 site_urls = (
     [
@@ -23,6 +33,11 @@ site_urls = (
         path("jobs/<int:job_id>/bring-back/", jobs.job_bring_back, name="job-bring-back"),
         path("jobs/<int:job_id>/archive/", jobs.job_to_archive, name="job-archive"),
         path("jobs/<int:job_id>/unarchive/", jobs.job_from_archive, name="job-unarchive"),
+        # clients
+        path("clients/", clients.client_list, name="client-list"),
+        path("clients/<int:client_id>/", clients.one_client, name="client-page"),
+        path("clients/<int:client_id>/merge/", clients.client_merge, name="client-merge"),
+        path("clients/<int:client_id>/delete/", clients.client_delete_now, name="client-delete"),
         # people
         path("people/", people.person_list, name="person-list"),
         path("people/<int:person_id>/", people.person_page, name="person-page"),

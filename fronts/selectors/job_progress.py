@@ -86,7 +86,7 @@ def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:
     exists = Q(door__isnull=False) | Q(choose=True) | Q(width__isnull=False, height__isnull=False)
     made = Q(cut__isnull=False) | Q(receipts__isnull=False) | done
     rows = Front.objects.filter(**{f"{_JOB}__in": jobs}).order_by()
-    return (
+    counted: QuerySet[Any, Any] = (
         rows.annotate(latest=Subquery(latest.values("state")[:1]))
         .values(_JOB)
         .annotate(
@@ -97,6 +97,7 @@ def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:
         )
         .values_list(_JOB, "fronts", "to_make", "made", "done")
     )
+    return counted
 
 
 def _order_lines(keys: list[int]) -> dict[int, Count]:

@@ -104,6 +104,8 @@ def capability_for(revision: Revision, person: Person) -> Capability:
     What one did oneself one may take back; what others did to a kitchen, who may change it.
     """
     tables = {change.table for change in changes_of(revision.changes)}
+    if tables <= {"shopjobs.client", "shopjobs.site"}:
+        return "jobs"
     if revision.job is None:
         return "people" if tables & {"shopjobs.person"} else "standard"
     if tables <= {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}:

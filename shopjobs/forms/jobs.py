@@ -61,12 +61,24 @@ def number_field() -> forms.CharField:
 
 def client_field() -> forms.CharField:
     """Whose kitchen it is."""
-    return forms.CharField(label="Client", max_length=120, required=False, validators=[one_line])
+    return forms.CharField(
+        label="Client",
+        max_length=120,
+        required=False,
+        validators=[one_line],
+        widget=forms.TextInput(attrs={"list": "clients"}),
+    )
 
 
 def site_field() -> forms.CharField:
     """Where the kitchen is."""
-    return forms.CharField(label="Site", max_length=240, required=False, validators=[one_line])
+    return forms.CharField(
+        label="Site",
+        max_length=240,
+        required=False,
+        validators=[one_line],
+        widget=forms.TextInput(attrs={"list": "sites"}),
+    )
 
 
 def fitting_day() -> forms.DateField:
@@ -148,6 +160,6 @@ def offer_step(form: forms.Form, current: Decimal) -> None:
 
 
 def _known(job: Job) -> dict[str, Any]:
-    names = ("number", "client", "site", "unit", "fit_on")
-    known = {name: getattr(job, name) for name in names}
-    return known | {"step": tidy(job.step), "responsible": job.responsible_id}
+    known = {name: getattr(job, name) for name in ("number", "unit", "fit_on")}
+    for_whom = {"client": job.client_name, "site": job.site_address}
+    return known | for_whom | {"step": tidy(job.step), "responsible": job.responsible_id}

@@ -23,12 +23,12 @@ def words_of(change: RowChange) -> str:
     """What changed of one row that was there before and after."""
     before, after = change.before or {}, change.after or {}
     table = apps.get_model(change.table)
-    said = [
-        f"{field.verbose_name} {plain_words(field, before[name])} → "
-        f"{plain_words(field, after[name])}"
-        for name in after
-        if (field := table._meta.get_field(name))
-    ]
+    said = []
+    for name in after:
+        field = table._meta.get_field(name)
+        was, now = plain_words(field, before[name]), plain_words(field, after[name])
+        if was != now:  # The same address of another client is another row.
+            said.append(f"{field.verbose_name} {was} → {now}")
     return f"{change.name}: {', '.join(said)}"
 
 

@@ -12,12 +12,16 @@ from django.db import transaction
 from django.utils.module_loading import import_string
 
 from shopjobs.models import Job, Person, Revision, Shop
+from shopjobs.row_changes import RowChange
 from shopjobs.services.change_words import words_of_rows
+from shopjobs.services.clients import client_named, site_at
 from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import refuse_twice
 
-FACTS = ("number", "client", "site", "unit", "step", "fit_on", "responsible_id")
+FACTS = ("number", "client_id", "site_id", "unit", "step", "fit_on", "responsible_id")
 """What is known of a job."""
+STEP_PLACES = Decimal("1e-8")
+"""As the database says it, so that a step that is the same is no change."""
 
 
 @recorded
@@ -36,15 +40,17 @@ def job_create(
 ) -> Job:
     """Make a job; where unit or step is not given, it is the shop's.
 
-    `responsible` is the key of a person of the shop.
+    `client` and `site` are found by what they are called, or made. `responsible` is the key of a
+    person of the shop.
     """
+    for_whom = client_named(shop, client)
     with _taken(number):
         job = saved(
             Job(
                 shop=shop,
                 number=number,
-                client=client,
-                site=site,
+                client=for_whom,
+                site=site_at(shop, for_whom, site),
                 unit=unit or shop.unit,
                 step=shop.step if step is None else step,
                 fit_on=fit_on,
@@ -70,13 +76,14 @@ def job_change(
     at: datetime,
 ) -> Job:
     """Change what is known of a job. Measured sizes stay as they were measured."""
-    job.number, job.client, job.site = number, client, site
-    job.unit, job.step, job.fit_on = unit, step, fit_on
+    job.number, job.client = number, client_named(job.shop, client)
+    job.site = site_at(job.shop, job.client, site)
+    job.unit, job.step, job.fit_on = unit, step.quantize(STEP_PLACES), fit_on
     job.responsible_id = responsible
     with _taken(number):
         saved(job, FACTS)
     text = f"Changed job {number}"
-    told = Told(shop=job.shop, job=job, text=text, at=at, by=by, counts=True, words=words_of_rows)
+    told = Told(shop=job.shop, job=job, text=text, at=at, by=by, counts=True, words=_words)
     tell(told)
     return job
 
@@ -118,6 +125,11 @@ def job_unarchive(*, job: Job, by: Person, at: datetime) -> None:
     saved(job, ["archived_at"])
     text = f"Took job {job.number} out of the archive"
     tell(Told(shop=job.shop, job=job, text=text, at=at, by=by))
+
+
+def _words(changes: Sequence[RowChange]) -> str:
+    """What changed of the job; that a client is new goes without saying."""
+    return words_of_rows([each for each in changes if each.table == Job._meta.label_lower])
 
 
 def _purge(shop: Shop, at: datetime) -> None:

@@ -6,16 +6,15 @@ Most jobs were fitted long ago and stand on the list still: the worst that can b
 asked for as an owner, its page with the search, the filters and the form.
 """
 
-import random
 from collections.abc import Callable, Iterator
 from datetime import timedelta
-from decimal import Decimal
 
 from django.test import Client
 from django.utils import timezone
 
 from fronts.models import Cabinet, FitRecord, Front, Opening, Snag
-from shopjobs.models import Job, Person, Role, Shop
+from shopjobs.models import Client as Customer
+from shopjobs.models import Job, Person, Role, Shop, Site
 from tests.benchmarks.edit import content
 from tests.benchmarks.figures import Figure, database, median_ms_in_turn
 from tests.factories import PersonFactory, ShopFactory
@@ -24,6 +23,7 @@ FEW, MANY = 50, 5000
 CABINETS, OPENINGS = 4, 3
 DONE_OF_TEN, LATE_ONES = 9, 20
 MOST_TIMES = 3
+ROADS = ("Hill Road", "Mill Lane")
 ROUNDS = 7
 LISTS = {
     "the list": "",
@@ -66,13 +66,19 @@ def _visitor(count: int) -> Client:
 
 def _fill(shop: Shop, count: int) -> None:
     """Jobs with a small kitchen each; most of them done years ago, the latest to come."""
-    chance, now = random.Random(count), timezone.now()
+    now = timezone.now()
+    names = [f"{wood} {number}" for number in range(count // 4) for wood in ("Ash", "Birch", "Elm")]
+    clients = Customer.objects.bulk_create(Customer(shop=shop, name=name) for name in names)
+    sites = Site.objects.bulk_create(
+        Site(shop=shop, client=client, address=f"{number % 83} {ROADS[number % len(ROADS)]}")
+        for number, client in enumerate(clients)
+    )
     jobs = Job.objects.bulk_create(
         Job(
             shop=shop,
             number=f"K-{number}",
-            client=f"{chance.choice(('Ash', 'Birch', 'Elm', 'Oak'))} {number % 97}",
-            site=f"{number % 83} {chance.choice(('Hill Road', 'Mill Lane'))}",
+            client=clients[number % len(clients)],
+            site=sites[number % len(sites)],
             fit_on=now.date() + timedelta(days=number - count + LATE_ONES // 2),
         )
         for number in range(count)
@@ -88,7 +94,7 @@ def _fill(shop: Shop, count: int) -> None:
     openings = Opening.objects.bulk_create(
         Opening(
             cabinet=cabinet, label="abc"[place], position=place, x=0, y=0, width=500,
-            height=Decimal(200), closed_by="drawer",
+            height=200, closed_by="drawer",
         )
         for cabinet in cabinets
         for place in range(OPENINGS)

@@ -245,11 +245,12 @@ def test_who_sees_to_it_is_named_in_the_history(
     client, address = signed_in(owner), f"/jobs/{job.pk}/settings/"
     seen = dom(client.get(address)).field("seen").value
     typed = {
-        "number": "K-1", "client": job.client, "site": job.site, "unit": "in", "step": "1.5875",
+        "number": "K-1", "client": "Lindqvist", "site": "12 Hill Road",
+        "unit": "in", "step": "1.5875",
         "responsible": str(office.pk), "seen": seen,
     }  # fmt: skip
 
     assert client.post(address, typed).status_code == 302
 
     line = Revision.objects.filter(job=job, person=owner).latest("pk")
-    assert line.text.endswith("responsible nothing → otto")
+    assert line.text == "K-1: responsible nothing → otto"

@@ -38,5 +38,5 @@ class JobCopyForm(HouseForm):
     fit_on = fitting_day()
 
     def __init__(self, *args: Any, job: Job, **kwargs: Any) -> None:
-        kwargs.setdefault("initial", {"client": job.client, "site": job.site})
+        kwargs.setdefault("initial", {"client": job.client_name, "site": job.site_address})
         super().__init__(*args, **kwargs)

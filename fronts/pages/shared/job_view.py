@@ -47,7 +47,7 @@ def job_view(
             if to_post is not None and not may(request.user, to_post):
                 raise PermissionDenied
             with transaction.atomic():
-                job = _one_of(jobs.select_for_update(), request, job_id)
+                job = _one_of(jobs.select_for_update(of=("self",)), request, job_id)
                 return view(request, job, *args, **kwargs)
 
         return require_http_methods([*(methods or ("GET", "HEAD", "POST"))])(found)
