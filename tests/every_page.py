@@ -41,7 +41,7 @@ def every_page(client: Client, job: Job, owner: Person) -> Iterator[tuple[str, s
         "job_id": job.pk, "cabinet_id": drawer.cabinet_id, "opening_id": drawer.pk, "index": 0,
         "page": "doors", "kind": "hinges", "size": "width_top", "topic": next(iter(SHORT_PAGES)),
         "key": door.pk, "snag_id": snag.pk, "cabinet_kind": "base", "person_id": owner.pk,
-        "code": frozen_code(job, "B1"), "closed_id": shut.pk,
+        "code": frozen_code(job, "B1"), "closed_id": shut.pk, "client_id": job.client_id,
     }  # fmt: skip
     for address in addresses(get_resolver().url_patterns):
         if not address.pattern.converters.keys() <= known.keys():

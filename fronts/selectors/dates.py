@@ -7,7 +7,6 @@ from datetime import date
 from typing import cast
 
 from django.db.models import QuerySet
-from django.utils import timezone
 
 from fronts.facts.rows import from_row
 from fronts.models import ClosedDays, JobDates, ShopDates, StageMark
@@ -16,12 +15,16 @@ from fronts.rules.date_facts import DOING, Stage, at_once, stage_days, workdays
 from fronts.rules.date_facts import JobDates as JobFacts
 from fronts.rules.date_facts import ShopDates as ShopFacts
 from fronts.rules.date_facts import StageMark as MarkFacts
+from fronts.rules.job_stages import stage_recorded
 from fronts.rules.lateness import Lateness, lateness
 from fronts.rules.stages import DatedJob, stage_of
 from fronts.rules.working_days import WorkingDays, working_days
+from fronts.selectors.job_counts import front_counts_of
 from shopjobs.models import Job, Shop
 
 NOTHING_SAID = JobFacts()
+LONG_AGO = date(1, 1, 1)
+"""The day of what is done without anybody saying when."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,15 +93,19 @@ def job_dates_of(job: Job) -> JobFacts:
 
 
 def dated_jobs(jobs: QuerySet[Job], shop: ShopFacts) -> list[DatedJob]:
-    """Jobs with their days and marks."""
+    """Jobs with their days and marks; what was recorded of all their fronts marks a stage too."""
     marks: dict[int, list[MarkFacts]] = defaultdict(list)
-    rows = StageMark.objects.filter(job__in=jobs.order_by())
+    asked = jobs.order_by()
+    rows = StageMark.objects.filter(job__in=asked)
     for key, stage, begun, done in rows.values_list("job_id", "stage", "begun_on", "done_on"):
         marks[key].append(MarkFacts(cast(Stage, stage), begun, done))
+    for key, counts in front_counts_of(asked):
+        if recorded := stage_recorded(counts):
+            marks[key].append(MarkFacts(recorded, None, LONG_AGO))
     return [
         DatedJob(
             job.pk, job.number, job.fit_on, stage_days(shop, _said(job)),
-            tuple(marks.get(job.pk, ())), job.client, job.site,
+            tuple(marks.get(job.pk, ())), job.client_name, job.site_address,
         )
         for job in jobs.select_related("dates").order_by("pk")
     ]  # fmt: skip
@@ -116,10 +123,10 @@ def _said(job: Job) -> JobFacts:
 
 
 def plan_of(shop: Shop, today: date) -> ShopPlan:
-    """The days of all the shop's jobs that have a fitting date and are not fitted."""
+    """The days of the shop's jobs on the list that have a fitting date and are not fitted."""
     calendar = calendar_of(shop)
     fitted = StageMark.objects.filter(stage="fit", done_on__isnull=False)
-    jobs = Job.objects.filter(shop=shop, fit_on__isnull=False)
+    jobs = Job.objects.filter(shop=shop, fit_on__isnull=False, archived_at=None)
     jobs = jobs.exclude(pk__in=fitted.values("job"))
     dated = {each.key: each for each in dated_jobs(jobs, calendar.facts)}
     plan = planned(dated.values(), calendar.days, at_once(calendar.facts), today)
@@ -138,15 +145,6 @@ def jobs_now(shop: Shop, today: date, keys: Iterable[int]) -> dict[int, JobNow]:
     }
 
 
-def late_words_by_job(jobs: QuerySet[Job]) -> dict[int, str]:
-    """`late at cutting`, by the jobs' keys, all of one shop; nothing of a job that is in time."""
-    rows = list(jobs)
-    if not rows:
-        return {}
-    now = jobs_now(rows[0].shop, timezone.localdate(), [each.pk for each in rows])
-    return {key: each.words for key, each in now.items() if each.words}
-
-
 def marks_of_job(job: Job) -> QuerySet[StageMark]:
     """What is marked of a job's stages, with who said so."""
     return StageMark.objects.filter(job=job).select_related("marked_by")
@@ -156,4 +154,4 @@ def marks_of_shop(shop: Shop, first: date, last: date) -> QuerySet[StageMark]:
     """What was done in the shop's jobs from one day to another."""
     jobs = Job.objects.filter(shop=shop)
     rows = StageMark.objects.filter(job__in=jobs, done_on__range=(first, last))
-    return rows.select_related("job").order_by("done_on", "job__number", "pk")
+    return rows.select_related("job__client", "job__site").order_by("done_on", "job__number", "pk")

@@ -117,6 +117,8 @@ def capability_for(revision: Revision, person: Person) -> Capability:
     What one did oneself one may take back; what others did to a kitchen, who may change it.
     """
     tables = {change.table for change in changes_of(revision.changes)}
+    if tables <= {"shopjobs.client", "shopjobs.site"}:
+        return "jobs"
     if revision.job is None:
         return _capability_for_shop(tables)
     if tables <= _OF_ORDER:

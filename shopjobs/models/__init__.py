@@ -1,5 +1,6 @@
-"""The tables of shops, people, their sessions, jobs, their history, long work, files put."""
+"""The tables of shops, people, sessions, clients, jobs, their history, long work, files put."""
 
+from shopjobs.models.client import Client, Site
 from shopjobs.models.file_put import FilePut
 from shopjobs.models.job import Job
 from shopjobs.models.person import Person, Role
@@ -11,6 +12,6 @@ from shopjobs.models.sign_in import SignInFailure
 from shopjobs.models.task import BackgroundTask, TaskState, Worker
 
 __all__ = [
-    "BackgroundTask", "FilePut", "Job", "Paper", "Person", "Revision", "Role", "SentForm",
-    "Session", "Shop", "SignInFailure", "TaskState", "Unit", "Worker",
+    "BackgroundTask", "Client", "FilePut", "Job", "Paper", "Person", "Revision", "Role", "SentForm",
+    "Session", "Shop", "SignInFailure", "Site", "TaskState", "Unit", "Worker",
 ]  # fmt: skip

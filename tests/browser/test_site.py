@@ -105,4 +105,4 @@ def test_a_job_is_made_without_javascript(plain_page: Page) -> None:
     plain_page.get_by_role("button", name="Make the job").click()
 
     expect(plain_page).to_have_url(re.compile(r"/jobs/\d+/"))
-    assert Job.objects.get().client == "Lindqvist"
+    assert Job.objects.get().client_name == "Lindqvist"

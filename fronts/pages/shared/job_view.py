@@ -66,7 +66,7 @@ def job_view(
 def job_held(request: SignedInRequest, job_id: int) -> Iterator[Job]:
     """The job as it is now, which nobody else changes until the block ends."""
     with transaction.atomic():
-        jobs = Job.objects.filter(shop=request.shop).select_for_update()
+        jobs = Job.objects.filter(shop=request.shop).select_for_update(of=("self",))
         yield _one_of(jobs, request, job_id)
 
 

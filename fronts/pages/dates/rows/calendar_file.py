@@ -68,7 +68,9 @@ def _done(marks: Iterable[StageMark]) -> Iterator[CalendarEvent]:
         if last is not None:
             stage = cast(Stage, mark.stage)
             span = Span(mark.begun_on or last, last)
-            yield CalendarEvent(stage, job.pk, span, job.number, job.client, job.site, is_done=True)
+            yield CalendarEvent(
+                stage, job.pk, span, job.number, job.client_name, job.site_address, is_done=True
+            )
 
 
 def calendar_file(shop: Shop, events: Iterable[CalendarEvent], changed: datetime) -> bytes:

@@ -154,7 +154,7 @@ def _entries(
     for mark in done:
         if mark.done_on is not None:
             job, stage_done = mark.job, cast(Stage, mark.stage)
-            entry = Entry(stage_done, job.pk, job.number, job.client, is_done=True)
+            entry = Entry(stage_done, job.pk, job.number, job.client_name, is_done=True)
             found[mark.done_on].append(entry)
     return found
 

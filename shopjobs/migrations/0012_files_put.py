@@ -6,7 +6,7 @@ from django.db import migrations, models
 class Migration(migrations.Migration):
 
     dependencies = [
-        ('shopjobs', '0007_what_went'),
+        ('shopjobs', '0011_jobs_without_names'),
     ]
 
     operations = [
