@@ -25,6 +25,7 @@ from fronts.selectors.dates import (
     marks_of_job,
     plan_of,
 )
+from fronts.selectors.order_states import what_it_waits_for
 from fronts.services.dates import (
     fit_day_set,
     job_dates_set,
@@ -163,6 +164,7 @@ def _page(
         "step": "dates",
         "stages": stage_rows(dated, known, marks_of_job(job), _may_mark(request)),
         "late": late,
+        "waits": what_it_waits_for(job),
         "is_closed": job.fit_on is not None and not known.calendar.days.is_open(job.fit_on),
         "closed_for": known.calendar.name_of(job.fit_on) if job.fit_on else "",
         "fit_form": fit_form or _fit_form(job),
