@@ -13,7 +13,6 @@ from fronts.services.hardware import item_add, item_change
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.dom import dom
 from tests.factories import NOW
-from tests.pages.kitchens import furnish
 from tests.pages.suppliers.offered import offer, supplier, typed
 
 SignIn = Callable[[Person], Client]
@@ -243,21 +242,6 @@ def test_another_code_carries_the_offers_along(desk: Client, shop: Shop) -> None
     assert names == ["hinge H-10", "hinge H-2", "hinge plate 3 mm for H-2"]
     assert preferred(shop, "hinge H-2") == "Kestrel Lane Fittings"
     assert Offer.objects.filter(goods__name="hinge H-2").count() == 2
-
-
-def test_what_jobs_need_and_nobody_sells_is_listed(desk: Client, shop: Shop, job: Job) -> None:
-    """With the jobs and how many; what somebody sells stands by itself."""
-    furnish(job)
-    offer(shop, "bumper", price="4.60")
-
-    page = dom(desk.get(f"{WAY}needed/")).one("main")
-
-    bare, sold = (table.words for table in page.all("table"))
-    assert "slide screw" in bare
-    assert "sheet MDF" in bare
-    assert "K-1" in bare
-    assert "bumper" not in bare
-    assert "4.60 USD" in sold
 
 
 def test_prices_are_no_change_of_a_kitchen(desk: Client, shop: Shop, job: Job) -> None:
