@@ -11,6 +11,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("", include("fronts.pages.on_site.urls")),
     path("", include("fronts.pages.fit.urls")),
     path("", include("fronts.pages.snags.urls")),
+    path("", include("fronts.pages.dates.urls")),
     path("", include("fronts.pages.sign_off.urls")),
     path("", include("fronts.pages.sheets.urls")),
     path("", include("fronts.pages.job_file.urls")),

@@ -30,7 +30,7 @@ CAN: Mapping[Capability, frozenset[Role]] = MappingProxyType(
         "fit": _ALL,  # what was fitted, and how it came out
         "order": _DESK,  # go through and check the hardware order
         "prices": _DESK,  # suppliers, and what they ask
-        "people": _OWNER,  # who belongs to the shop
+        "people": _OWNER,  # who belongs to the shop, and which clients are one
         "standard": _OWNER,  # the shop's own habits
     }
 )

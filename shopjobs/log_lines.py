@@ -2,6 +2,7 @@
 
 import json
 import logging
+import re
 from contextvars import ContextVar
 from datetime import UTC, datetime
 from typing import Any
@@ -11,6 +12,26 @@ from django.utils.functional import SimpleLazyObject
 
 CURRENT: ContextVar[HttpRequest | None] = ContextVar("request", default=None)
 """The request that is being answered here, if any."""
+
+PRIVATE_PATH = re.compile(r"(?<=/calendar/)[^\s\"'?]+")
+"""What makes an address private: whoever has it reads a calendar without signing in."""
+
+
+def without_secrets(text: str) -> str:
+    """The text with private addresses cut short."""
+    return PRIVATE_PATH.sub("…", text)
+
+
+class WithoutSecrets(logging.Filter):
+    """Keeps private addresses out of every line, Django's own among them."""
+
+    def filter(self, record: logging.LogRecord) -> bool:
+        """Cut them short in the record's message."""
+        said = record.getMessage()
+        clean = without_secrets(said)
+        if clean != said:
+            record.msg, record.args = clean, None
+        return True
 
 
 class ShortOfRefusals(logging.Filter):

@@ -21,12 +21,15 @@ def log_settings(environment: Environment) -> dict[str, Any]:
             "text": {"format": LINE},
             "json": {"()": "shopjobs.log_lines.JsonLine"},
         },
-        "filters": {"short": {"()": "shopjobs.log_lines.ShortOfRefusals"}},
+        "filters": {
+            "private": {"()": "shopjobs.log_lines.WithoutSecrets"},
+            "short": {"()": "shopjobs.log_lines.ShortOfRefusals"},
+        },
         "handlers": {
             "console": {
                 "class": "logging.StreamHandler",
                 "formatter": environment.log,
-                "filters": ["short"],
+                "filters": ["private", "short"],
             },
             **reports,
         },
@@ -42,10 +45,14 @@ def log_settings(environment: Environment) -> dict[str, Any]:
 def _reports(environment: Environment) -> dict[str, dict[str, Any]]:
     reports: dict[str, dict[str, Any]] = {}
     if environment.errors_mailed_to:
-        reports["mail"] = {"class": "shopjobs.error_reports.MailedErrors"}
+        reports["mail"] = {
+            "class": "shopjobs.error_reports.MailedErrors",
+            "filters": ["private"],
+        }
     if environment.errors_posted_to:
         reports["post"] = {
             "class": "shopjobs.error_reports.PostedErrors",
             "address": environment.errors_posted_to,
+            "filters": ["private"],
         }
     return reports

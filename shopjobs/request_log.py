@@ -11,7 +11,7 @@ from django.http.response import HttpResponseBase
 from django.utils.encoding import escape_uri_path
 
 from shopjobs.client_address import client_address
-from shopjobs.log_lines import CURRENT
+from shopjobs.log_lines import CURRENT, without_secrets
 
 LOG = logging.getLogger("shopjobs.requests")
 REQUEST_ID = re.compile(r"[A-Za-z0-9._-]{8,64}")
@@ -40,7 +40,7 @@ class RequestLog:
 
 def _write(request: HttpRequest, status: int, seconds: float) -> None:
     # What an address asks for behind its "?" may be people's own words, and stays out.
-    path = escape_uri_path(request.path)
+    path = escape_uri_path(without_secrets(request.path))
     facts = {
         "method": request.method,
         "path": path,

@@ -2,10 +2,10 @@
 
 from collections import Counter
 from collections.abc import Collection
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 
 from django.contrib.auth import HASH_SESSION_KEY
-from django.db.models import Case, QuerySet, Value, When
+from django.db.models import QuerySet
 from django.db.models.functions import Now
 
 from shopjobs.models import (
@@ -31,15 +31,6 @@ def jobs_of(person: Person) -> QuerySet[Job]:
     return Job.objects.filter(shop__people=person).order_by("-updated_at", "-pk")
 
 
-def jobs_to_fit_of(person: Person, today: date) -> QuerySet[Job]:
-    """The same jobs as who fits them goes through them: today's, those to come, then the rest."""
-    turn = Case(
-        When(fit_on=today, then=Value(0)), When(fit_on__gt=today, then=Value(1)), default=Value(2)
-    )
-    to_come = Case(When(fit_on__gte=today, then="fit_on"))
-    return jobs_of(person).order_by(turn, to_come, "-updated_at", "-pk")
-
-
 def deleted_jobs_of(person: Person) -> QuerySet[Job]:
     """Return the jobs of the person's shop that were deleted and can still be brought back."""
     jobs = Job.with_deleted.filter(shop__people=person).exclude(deleted_at=None)
@@ -54,6 +45,14 @@ def job_of(person: Person, job_id: int) -> Job:
 def people_of(person: Person) -> QuerySet[Person]:
     """Return the people of the person's shop, those who may sign in first."""
     return Person.objects.filter(shop__people=person).order_by("-is_active", "username")
+
+
+def people_at_work(shop: Shop, also: int | None = None) -> dict[int, str]:
+    """Return the names of those of the shop who may sign in, by their keys; `also` names one
+    more, who may be chosen already."""
+    people = [*Person.objects.filter(shop=shop).order_by("username")]
+    names = _names(people)
+    return {each.pk: names[each.pk] for each in people if each.is_active or each.pk == also}
 
 
 def names_in(shop: Shop) -> dict[int, str]:

@@ -146,8 +146,17 @@ TASK_KINDS = {
 # What a job consists of beside its own facts, in words, for whoever deletes it.
 JOB_CONTENTS = "fronts.selectors.job_contents.job_contents"
 
-# What is still to be settled of jobs, in words, for whoever looks at their list.
-JOBS_TO_SETTLE = "fronts.selectors.snags.open_snags_by_job"
+# What lets a person in without a password: it ends with the account, and never comes back from
+# a backup.
+WAYS_IN = ("shopjobs.Session", "fronts.CalendarFeed")
+
+# What the list of jobs is told of their kitchens: the stages that there are, each with its words;
+# how far the jobs of a page have come; how many jobs stand, late or not; and which have a cabinet
+# of a name.
+JOB_STAGES = "fronts.rules.job_stages.JOB_STAGES"
+JOB_PROGRESS = "fronts.selectors.job_progress.progress_of"
+JOB_STANDINGS = "fronts.selectors.job_progress.standings_of"
+JOBS_WITH_CABINET = "fronts.selectors.job_progress.jobs_with_cabinet"
 
 # What a new shop, or one without jobs whose unit changes, is given of numbers of its own.
 SHOP_STARTER = "fronts.services.shop_start.shop_start"

@@ -2,7 +2,17 @@
 
 from django.urls import include, path
 
-from shopjobs.views import account, errors, jobs, offline, people, sessions, shops
+from shopjobs.views import (
+    account,
+    clients,
+    errors,
+    job_list,
+    jobs,
+    offline,
+    people,
+    sessions,
+    shops,
+)
 
 site_urls = (
     [
@@ -16,11 +26,18 @@ site_urls = (
         path("sessions/others/end/", sessions.other_sessions_end, name="other-sessions-end"),
         path("sessions/<slug:handle>/end/", sessions.own_session_end, name="session-end"),
         # jobs
-        path("jobs/", jobs.job_list, name="job-list"),
+        path("jobs/", job_list.job_list, name="job-list"),
         path("jobs/steps/", jobs.step_list, name="step-list"),
         path("jobs/<int:job_id>/settings/", jobs.job_settings, name="job-settings"),
         path("jobs/<int:job_id>/delete/", jobs.job_delete_now, name="job-delete"),
         path("jobs/<int:job_id>/bring-back/", jobs.job_bring_back, name="job-bring-back"),
+        path("jobs/<int:job_id>/archive/", jobs.job_to_archive, name="job-archive"),
+        path("jobs/<int:job_id>/unarchive/", jobs.job_from_archive, name="job-unarchive"),
+        # clients
+        path("clients/", clients.client_list, name="client-list"),
+        path("clients/<int:client_id>/", clients.one_client, name="client-page"),
+        path("clients/<int:client_id>/merge/", clients.client_merge, name="client-merge"),
+        path("clients/<int:client_id>/delete/", clients.client_delete_now, name="client-delete"),
         # people
         path("people/", people.person_list, name="person-list"),
         path("people/<int:person_id>/", people.person_page, name="person-page"),

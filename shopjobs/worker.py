@@ -22,7 +22,7 @@ from django.utils.crypto import get_random_string
 from django_tasks_db.management.commands.db_worker import Worker as QueueWorker
 from django_tasks_db.models import DBTaskResult
 
-from shopjobs.models import BackgroundTask, TaskState
+from shopjobs.models import BackgroundTask, FilePut, TaskState
 from shopjobs.services.lost_tasks import (
     piece_give_back,
     piece_lost,
@@ -32,12 +32,14 @@ from shopjobs.services.lost_tasks import (
     worker_sign_off,
 )
 from shopjobs.services.task_pieces import piece_fail
+from shopjobs.services.unnamed_files import files_tidy
 from shopjobs.task_kinds import load_kinds
 
 LOOK = 0.5
 """Seconds between one look at the queue, or at the piece that is being made, and the next."""
 BEAT = 2.0
 TIDY = 600.0
+FILES = 3600.0
 NICE = 10
 """The pages come before long work."""
 
@@ -65,6 +67,8 @@ class PieceWorker(QueueWorker):
         """Take piece after piece until told to stop."""
         while self.is_wanted:
             self._look_around()
+            if self._is_time("files", FILES) and FilePut.objects.exists():
+                _tidy_files_aside()
             if DBTaskResult.objects.ready().exists():
                 self.run()
             else:
@@ -148,6 +152,19 @@ def _is_overtaken(task_id: int, run: int, look_around: Callable[[], None]) -> bo
         log.exception("the database is away or held up; the piece goes on")
         connection.close()
         return False
+
+
+def _tidy_files_aside() -> None:
+    """By a process of its own: a store that is slow or away holds nothing up."""
+    connections.close_all()
+    fork.Process(target=_tidy_files, daemon=True).start()
+
+
+def _tidy_files() -> None:
+    for number in (signal.SIGTERM, signal.SIGINT):
+        signal.signal(number, signal.SIG_DFL)
+    os.nice(NICE)
+    files_tidy(at=timezone.now())
 
 
 def _end_with(pid: int) -> None:

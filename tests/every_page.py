@@ -1,6 +1,7 @@
 """Every page of the site that has an address without anything special about it."""
 
 from collections.abc import Iterator
+from datetime import date
 from typing import Any
 
 from django.test import Client
@@ -8,7 +9,9 @@ from django.urls import NoReverseMatch, URLPattern, URLResolver, get_resolver, r
 
 from fronts.models import DoorOnHand, Opening
 from fronts.pages.standard.forms.short_pages import SHORT_PAGES
+from fronts.rules.date_facts import ClosedDays as ClosedFacts
 from fronts.rules.snags import SnagFacts
+from fronts.services.dates import closed_days_add
 from fronts.services.snags import snag_raise
 from shopjobs.models import Job, Person
 from tests.factories import NOW
@@ -32,11 +35,13 @@ def every_page(client: Client, job: Job, owner: Person) -> Iterator[tuple[str, s
         raise ValueError("the job has no drawer, or no door on hand")
     facts = SnagFacts("job", "paint on the floor")
     snag = snag_raise(job=job, facts=facts, by=owner, at=NOW)
+    closed = ClosedFacts(date(2027, 8, 2), date(2027, 8, 13), "summer holidays")
+    shut = closed_days_add(shop=job.shop, facts=closed, by=owner, at=NOW)
     known: dict[str, Any] = {
         "job_id": job.pk, "cabinet_id": drawer.cabinet_id, "opening_id": drawer.pk, "index": 0,
         "page": "doors", "kind": "hinges", "size": "width_top", "topic": next(iter(SHORT_PAGES)),
         "key": door.pk, "snag_id": snag.pk, "cabinet_kind": "base", "person_id": owner.pk,
-        "code": frozen_code(job, "B1"),
+        "code": frozen_code(job, "B1"), "closed_id": shut.pk, "client_id": job.client_id,
     }  # fmt: skip
     for address in addresses(get_resolver().url_patterns):
         if not address.pattern.converters.keys() <= known.keys():

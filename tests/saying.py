@@ -35,7 +35,8 @@ _ABOUT_FRONTS = (
 
 def client_set(job: Job, client: str, at: datetime, by: Person) -> Job:
     """The job is for another client."""
-    said = {name: getattr(job, name) for name in jobs.FACTS} | {"client": client}
+    said = {name: getattr(job, name) for name in ("number", "unit", "step", "fit_on")}
+    said |= {"client": client, "site": job.site_address, "responsible": job.responsible_id}
     return jobs.job_change(job=job, at=at, by=by, **said)
 
 

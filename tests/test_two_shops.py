@@ -94,6 +94,9 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "snag_id": Snag.objects.get(job=job).pk,
         "key": DoorOnHand.objects.get(job=job).pk,
         "code": frozen_code(job, "B2"),
+        "stage": "cut",
+        "closed_id": 0,
+        "token": "none",
     }
     pages = {}
     for address in addresses(urls.urlpatterns):

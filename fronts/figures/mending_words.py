@@ -47,8 +47,6 @@ def _one_sided(mending: Mending, truing: Truing, unit: str) -> Iterator[str]:
 
 
 def _moves(mending: Mending, front: Front, fitting: Fitting | None, unit: str) -> Iterator[str]:
-    if mending.leans:
-        yield "It hangs askew: set it square at its hinges, then measure again."
     for move in mending.moves:
         where, way = f", {move.where}" if move.where else "", _way(move)
         length = _said(abs(move.by), unit)

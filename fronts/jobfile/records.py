@@ -12,7 +12,8 @@ with `item` alone it stood on the list when somebody began to go through it, and
 checked it.
 
 An entry of `receipts` says `front`, `at`, `by`, `note`, `called` and `gone` likewise, and in
-`came` what its maker was told of a bought front that came. Of `snags`, see `snags_json`.
+`came` what its maker was told of a bought front that came. Of `snags`, see `snags_json`;
+of `cuts` and `ticks`, `work_json`.
 """
 
 from fronts.jobfile import sizes, values
@@ -21,6 +22,7 @@ from fronts.jobfile.json_text import Keys
 from fronts.jobfile.reader import Place, Record
 from fronts.jobfile.snags_json import snags
 from fronts.jobfile.stated import keys_of, stated, thing
+from fronts.jobfile.work_json import cuts, ticks
 from fronts.rules.bought_results import BoughtFront
 from fronts.rules.fits import ENDS, FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.kinds import SIDES
@@ -38,7 +40,7 @@ from fronts.rules.limits import (
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
 from fronts.rules.records import CheckFacts, RecordedCheck, Records
 
-KEYS = ("fits", "checks", "receipts", "snags")
+KEYS = ("fits", "checks", "receipts", "snags", "cuts", "ticks")
 LONGEST_FINGERPRINT = 64
 _FIT_KEYS = (
     "front", "at", "by", "state", "gaps", "planned", "was", "note",
@@ -53,12 +55,19 @@ _fingerprint = values.text(LONGEST_FINGERPRINT)
 
 
 def records(root: Record, kitchen: Kitchen) -> Records:
-    """What the keys `fits` and `checks` say, held against the kitchen that the file states."""
+    """What these keys say, held against the kitchen that the file states."""
     fronts = None if root.place.page.faults.any else front_labels_in(kitchen.cabinets)
     fits = [_fit(Record(place, _FIT_KEYS), fronts) for place in root.entries("fits", MOST_FITS)]
     places = root.entries("receipts", MOST_FRONTS_IN_ALL)
     receipts = [_receipt(Record(place, _RECEIPT_KEYS), fronts) for place in places]
-    return Records(tuple(fits), tuple(_checks(root)), tuple(receipts), snags(root, kitchen))
+    return Records(
+        fits=tuple(fits),
+        checks=tuple(_checks(root)),
+        receipts=tuple(receipts),
+        snags=snags(root, kitchen),
+        cuts=tuple(cuts(root, fronts)),
+        ticks=tuple(ticks(root, fronts)),
+    )
 
 
 def _fit(record: Record, fronts: frozenset[str] | None) -> RecordedFit:

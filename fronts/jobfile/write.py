@@ -11,6 +11,7 @@ from fronts.jobfile.snags_json import snag_said
 from fronts.jobfile.values import moment_said
 from fronts.rules import lengths
 from fronts.rules.box_facts import USUAL_BOXES, BoxesMadeOf
+from fronts.rules.cut_fronts import RecordedCut
 from fronts.rules.fact_kinds import Declared, Number
 from fronts.rules.facts import Fact, facts_of, rows_of
 from fronts.rules.fits import FrontThen, Gaps, RecordedFit, at_ends
@@ -19,7 +20,7 @@ from fronts.rules.kitchen import Cabinet, FrontFacts, Kitchen, Opening
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import NUMBER_NAMES, PLAIN, PRACTICE, Practice
 from fronts.rules.receipts import RecordedReceipt
-from fronts.rules.records import NO_RECORDS, RecordedCheck, Records
+from fronts.rules.records import NO_RECORDS, RecordedCheck, RecordedTick, Records
 from fronts.rules.standard_keys import Sides
 
 _KEYS = {span: key for key, span in items.SPANS.items()}
@@ -112,12 +113,15 @@ class _Writer:
         return said
 
     def records(self, records: Records) -> dict[str, Json]:
-        """Records of fit, order checks, what came and snags, each key where there are any."""
-        fits: list[Json] = [self.fit(fit) for fit in records.fits]
-        checks: list[Json] = [self.check(check) for check in records.checks]
-        came: list[Json] = [self.receipt(one) for one in records.receipts]
-        snags: list[Json] = [snag_said(snag) for snag in records.snags]
-        said = {"fits": fits, "checks": checks, "receipts": came, "snags": snags}
+        """Each kind of record under its key, where there are any."""
+        said: dict[str, list[Json]] = {
+            "fits": [self.fit(fit) for fit in records.fits],
+            "checks": [self.check(check) for check in records.checks],
+            "receipts": [self.receipt(one) for one in records.receipts],
+            "snags": [snag_said(snag) for snag in records.snags],
+            "cuts": [self.cut(cut) for cut in records.cuts],
+            "ticks": [self.tick(tick) for tick in records.ticks],
+        }
         return {key: entries for key, entries in said.items() if entries}
 
     def fit(self, fit: RecordedFit) -> Json:
@@ -180,6 +184,14 @@ class _Writer:
             **_said("called", facts.label if facts.label != receipt.front else ""),
             **_said("gone", receipt.gone),
         }
+
+    def cut(self, cut: RecordedCut) -> Json:
+        marked: dict[str, Json] = {"at": moment_said(cut.at), **_said("by", cut.by)}
+        return {"front": cut.front, **marked, **self.thing(cut.facts)}
+
+    def tick(self, tick: RecordedTick) -> Json:
+        marked: dict[str, Json] = {"at": moment_said(tick.at), **_said("by", tick.by)}
+        return {"front": tick.front, "step": tick.step, **marked}
 
     def practice(self, practice: Practice) -> dict[str, Json]:
         return {

@@ -4,6 +4,7 @@ from fronts.models.boxes import Box, BoxToMake, ShelfPins
 from fronts.models.cabinets import Cabinet
 from fronts.models.cuts import FrontCut
 from fronts.models.cutting import CutPlan, PlanState
+from fronts.models.dates import CalendarFeed, ClosedDays, JobDates, ShopDates, StageMark
 from fronts.models.doors import DoorOnHand, HingeBore
 from fronts.models.fitting import FitRecord, WorkTick
 from fronts.models.fronts import Front, HandlePlace
@@ -39,6 +40,8 @@ __all__ = [
     "BoxToMake",
     "BoxesMadeOf",
     "Cabinet",
+    "CalendarFeed",
+    "ClosedDays",
     "CutPlan",
     "DoorOnHand",
     "FitRecord",
@@ -51,6 +54,7 @@ __all__ = [
     "HardwareList",
     "HingeBore",
     "HingeItem",
+    "JobDates",
     "JobStandard",
     "KindStandard",
     "LiftItem",
@@ -68,11 +72,13 @@ __all__ = [
     "SheetFile",
     "SheetSet",
     "ShelfPins",
+    "ShopDates",
     "ShopNumber",
     "ShopStandard",
     "SlideItem",
     "Snag",
     "SnagPhoto",
+    "StageMark",
     "Stock",
     "Supplier",
     "Thing",

@@ -74,6 +74,7 @@ class WorkTick(models.Model):
     """A step of the work on a front that somebody ticked off.
 
     `step` is its words as they were: a step that says something else since is another one.
+    `ticked_by_name` is who it was where a file names somebody who is not in the shop.
     """
 
     front = models.ForeignKey(Front, on_delete=models.CASCADE, related_name="ticks")
@@ -81,6 +82,7 @@ class WorkTick(models.Model):
     ticked_by = models.ForeignKey(
         "shopjobs.Person", null=True, blank=True, on_delete=models.RESTRICT, related_name="+"
     )
+    ticked_by_name = WordsField(max_length=LONGEST_NAME, blank=True)
     ticked_at = models.DateTimeField()
 
     class Meta:
@@ -90,3 +92,8 @@ class WorkTick(models.Model):
 
     def __str__(self) -> str:
         return self.step
+
+    @property
+    def by(self) -> str:
+        """The name of who ticked it off; "" where no name is known."""
+        return self.ticked_by.shown_name if self.ticked_by else self.ticked_by_name

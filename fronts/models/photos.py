@@ -11,15 +11,19 @@ from fronts.rules.limits import LONGEST_LABEL
 from shopjobs.models import Job
 
 
+def place_of(job: Job) -> str:
+    """Where a new photo's file lies: by shop and job, under a name that nobody can guess."""
+    return f"photos/{job.shop_id}/{job.pk}/{secrets.token_hex(12)}.jpg"
+
+
 def _place(photo: Any, _: str) -> str:
-    """Where its file lies: by shop and job, under a name that nobody can guess."""
-    return f"photos/{photo.job.shop_id}/{photo.job.pk}/{secrets.token_hex(12)}.jpg"
+    return place_of(photo.job)
 
 
 class Photo(models.Model):
     """One photo of a `job`.
 
-    A deleted photo's file stays for as long as the deletion can be taken back.
+    A deleted photo's file stays for as long as history can bring the photo back.
     """
 
     image = models.FileField(upload_to=_place)

@@ -7,8 +7,9 @@ class SheetSet(models.Model):
     """A set and the kitchen as it was when somebody asked for it, as a job file.
 
     So that all its sheets agree, whoever changes what meanwhile; `fingerprint` is that of its
-    schedule. `site` is the address to which its sheets lead, "" where they lead nowhere. It goes
-    with its task.
+    schedule. `site` is the address to which its sheets lead, "" where they lead nowhere. `sheets`
+    counts the file of all fitting sheets too, which is put together when somebody asks for it.
+    It goes with its task.
     """
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")

@@ -25,10 +25,24 @@ LEAST_KG = Fraction(1, 1000)
 MOST_KG = Fraction(1000)
 COARSEST_STEP = INCH
 MOST_FITS = 100_000
+MOST_TICKS = 400_000
+"""Of the steps of the work, on all fronts of a job."""
 MOST_CHECKS = 5000
 MOST_SENDINGS = 200
 MOST_SNAGS = 400
 """On one job; all of them stand on one page."""
+MOST_STAGE_DAYS = 250
+"""Working days that one stage of a job takes: a year of them."""
+MOST_LEAD_DAYS = 250
+MOST_AT_ONCE = 100
+"""Jobs at one stage on one day."""
+MOST_CLOSED = 400
+"""Times that a shop is closed, past and to come."""
+LONGEST_CLOSED = 366
+"""Days at a stretch."""
+LONGEST_MARK = 3 * 366
+"""Days since a stage was marked as begun or done, when that is said."""
+LONGEST_CLOSED_NAME = 60
 MOST_PHOTOS = 200
 """Of a job's walls."""
 MOST_SNAG_PHOTOS = 12

@@ -7,8 +7,11 @@ packed. What is too small stays as wide a gap, or is made again. Past what a fro
 trimmed by it is made again too.
 
 Plain geometry (common practice, no source): a front that moves right by m has m more at its
-left and m less at its right. Where both upright sides are measured at both their ends, each
-end has its own shift; a hinge between them has what a straight line between the ends gives.
+left and m less at its right. One that is turned by t, its top to the right, hangs t·h farther to
+the right h above its middle, and t·x lower x to the right of that. Hinges stand along one edge:
+each is moved by itself as far across that edge as the front is off there, which turns the front
+about that edge; along it all hinges are moved alike, as far as the front is off at that edge.
+So it is for doors hinged at a side, and turned by 90° for those hinged at the top or bottom.
 """
 
 from collections.abc import Iterator, Mapping
@@ -18,13 +21,16 @@ from typing import Literal, TypeAlias
 
 from fronts.rules.fits import Gaps
 from fronts.rules.fitting_results import Fitting
-from fronts.rules.kinds import SIDES, Side
+from fronts.rules.kinds import SIDES, Hinged, Side
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front
 from fronts.rules.truing import Truing, end_shifts, errors_at, play_left
 
-Where: TypeAlias = Literal["", "at the top", "at the bottom", "upper hinge", "lower hinge"]
+Where: TypeAlias = Literal[
+    "", "at the top", "at the bottom", "at the left", "at the right",
+    "upper hinge", "lower hinge", "left hinge", "right hinge",
+]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +41,8 @@ class Move:
     play remains, None where nothing adjusts it: it is unscrewed and set anew. `turns` of its
     hinges' screws make it, None where it has none or their pitch is not known. `packing` goes
     under the plate of the hinge, where it is to go farther away from that than its screws move it.
-    `height` is where it is made, from the front's bottom.
+    `at` is where along the front it is made: from its bottom where it is moved `sideways`, else
+    from its left.
     """
 
     sideways: bool
@@ -45,7 +52,7 @@ class Move:
     left: Mm | None
     turns: Fraction | None
     packing: Mm
-    height: Mm
+    at: Mm
 
     @property
     def made(self) -> Mm:
@@ -58,14 +65,12 @@ class Mending:
     """What brings one front right: in this order.
 
     `gaps` are what is then left at each side of which something is known, `trims` what is sawn
-    off a side. `leans`: it hangs askew on hinges at its top or bottom, and is set square on them
-    first. `make_again`: it is past what may be trimmed.
+    off a side. `make_again`: it is past what may be trimmed.
     """
 
     moves: tuple[Move, ...]
     gaps: Mapping[Side, Mm]
     trims: Mapping[Side, Mm]
-    leans: bool
     make_again: bool
 
 
@@ -92,15 +97,10 @@ def mending_of(
 
     A side is trimmed only where the gap across from it is known too: else a move may be enough.
     """
-    across, upright = _held(front, fitting, practice)
-    ends = _ends(truing, measured)
-    at_hinges = front.hinged in ("top", "bottom")
-    leans = ends is not None and ends[0] != ends[1] and at_hinges
-    moves = (
-        *_sideways(truing, None if at_hinges else ends, front, across),
-        *_move(truing.shift_up, upright, "", NOTHING, sideways=False),
-    )
-    gaps = _gaps_after(measured, moves, front.height / 2)
+    held = dict(zip((True, False), _held(front, fitting, practice), strict=True))
+    hinged = front.hinged if fitting is None else None
+    moves = tuple(_moves(truing, _turned(truing, measured, front), front, hinged, held))
+    gaps = _gaps_after(measured, moves, front, hinged)
     known = [
         *(("left", "right") if truing.shift_right is not None else ()),
         *(("top", "bottom") if truing.shift_up is not None else ()),
@@ -116,7 +116,6 @@ def mending_of(
         moves=moves,
         gaps=gaps,
         trims=trims,
-        leans=leans,
         make_again=any(trim > trim_limit for trim in trims.values()),
     )
 
@@ -130,67 +129,109 @@ def _held(front: Front, fitting: Fitting | None, practice: Practice) -> tuple[_H
     return _Held(across, turn, right), _Held(upright, turn, up)
 
 
-def _ends(truing: Truing, measured: Gaps) -> tuple[Mm, Mm] | None:
-    left, right = (errors_at(measured, truing.planned, side) for side in ("left", "right"))
-    return end_shifts(left, right)
+def _turned(truing: Truing, measured: Gaps, front: Front) -> Fraction:
+    """How far it is turned, its top to the right, for each mm; 0 where nobody can tell.
+
+    The sides along which its hinges stand tell it best, the others as well as they can.
+    """
+    errors = {side: errors_at(measured, truing.planned, side) for side in SIDES}
+    upright = end_shifts(errors["left"], errors["right"])
+    level = end_shifts(errors["bottom"], errors["top"])
+    by_upright = None if upright is None else (upright[0] - upright[1]) / front.height
+    by_level = None if level is None else (level[0] - level[1]) / front.width
+    told = (by_level, by_upright) if _is_flap(front) else (by_upright, by_level)
+    return next((turned for turned in told if turned is not None), NOTHING)
 
 
-def _sideways(
-    truing: Truing, ends: tuple[Mm, Mm] | None, front: Front, held: _Held
+def _is_flap(front: Front) -> bool:
+    return front.hinged in ("top", "bottom")
+
+
+def _moves(
+    truing: Truing,
+    turned: Fraction,
+    front: Front,
+    hinged: Hinged | None,
+    held: Mapping[bool, _Held],
 ) -> Iterator[Move]:
-    """All of it alike, or at the two places by which it is held."""
-    if ends is None or ends[0] == ends[1]:
-        yield from _move(truing.shift_right, held, "", front.height / 2, sideways=True)
-        return
-    top, bottom = ends
-    places: tuple[tuple[Where, Mm], ...] = (
-        ("at the top", front.height), ("at the bottom", NOTHING),
-    )  # fmt: skip
-    if front.hinged and len(front.hinge_centres) > 1:
-        places = (
-            ("upper hinge", front.hinge_centres[-1]), ("lower hinge", front.hinge_centres[0]),
-        )  # fmt: skip
-    for where, height in places:
-        shift = bottom + (top - bottom) * height / front.height
-        yield from _move(shift, held, where, height, sideways=True, always=True)
+    """Sideways, then up: all of it alike, or across its hinges' edge at the two outermost."""
+    off_at_edge = _at_edge(turned, front, hinged)
+    for sideways, shift in ((True, truing.shift_right), (False, truing.shift_up)):
+        if turned and sideways != _is_flap(front):
+            slope, middle = (turned, front.height / 2) if sideways else (-turned, front.width / 2)
+            for where, at in _places(front):
+                off = (shift or NOTHING) + slope * (at - middle)
+                yield from _move(off, held[sideways], where, at, sideways=sideways, always=True)
+        elif shift is not None:
+            off = shift + off_at_edge[sideways]
+            yield from _move(off, held[sideways], "", NOTHING, sideways=sideways)
+
+
+def _places(front: Front) -> tuple[tuple[Where, Mm], ...]:
+    """Where it is held along the edge of its hinges, or up and down: the two outermost places."""
+    hinges = front.hinge_centres if front.hinged and len(front.hinge_centres) > 1 else ()
+    if _is_flap(front):
+        if hinges:
+            return ("left hinge", hinges[0]), ("right hinge", hinges[-1])
+        return ("at the left", NOTHING), ("at the right", front.width)
+    if hinges:
+        return ("upper hinge", hinges[-1]), ("lower hinge", hinges[0])
+    return ("at the top", front.height), ("at the bottom", NOTHING)
+
+
+def _at_edge(turned: Fraction, front: Front, hinged: Hinged | None) -> Mapping[bool, Mm]:
+    """How much farther than its middle its hinges' edge is off, `sideways` and up."""
+    across, along = turned * front.width / 2, turned * front.height / 2
+    more = {"left": (NOTHING, across), "right": (NOTHING, -across),
+            "top": (along, NOTHING), "bottom": (-along, NOTHING)}  # fmt: skip
+    right, up = more.get(hinged or "", (NOTHING, NOTHING))
+    return {True: right, False: up}
 
 
 def _move(
-    shift: Mm | None,
-    held: _Held,
-    where: Where,
-    height: Mm,
-    *,
-    sideways: bool,
-    always: bool = False,
+    shift: Mm, held: _Held, where: Where, at: Mm, *, sideways: bool, always: bool = False
 ) -> Iterator[Move]:
     """Nothing where it need not move; of two places that belong together `always` both."""
-    if shift is None or not (shift or always):
+    if not (shift or always):
         return
     wanted, play = -shift, held.play
     if play is None:
-        yield Move(sideways, where, wanted, wanted, None, None, NOTHING, height)
+        yield Move(sideways, where, wanted, wanted, None, None, NOTHING, at)
         return
     by = max(-play, min(play, wanted))
     turns = abs(by) / held.turn if held.turn else None
     past = abs(wanted - by)
     packing = past if held.away * wanted > 0 else NOTHING
-    yield Move(sideways, where, wanted, by, play - abs(by), turns, packing, height)
+    yield Move(sideways, where, wanted, by, play - abs(by), turns, packing, at)
 
 
-def _gaps_after(measured: Gaps, moves: tuple[Move, ...], middle: Mm) -> dict[Side, Mm]:
+def _gaps_after(
+    measured: Gaps, moves: tuple[Move, ...], front: Front, hinged: Hinged | None
+) -> dict[Side, Mm]:
     """The gap in the middle of each side once it is moved."""
-    aside = [move for move in moves if move.sideways]
-    right = _at(aside, middle)
-    up = sum((move.made for move in moves if not move.sideways), NOTHING)
+    turned = _turned_by(moves)
+    made = {True: NOTHING, False: NOTHING}
+    for sideways, middle in ((True, front.height / 2), (False, front.width / 2)):
+        ours = [move for move in moves if move.sideways == sideways]
+        made[sideways] = _at(ours, middle) - _at_edge(turned, front, hinged)[sideways]
+    right, up = made[True], made[False]
     added: Mapping[Side, Mm] = {"left": right, "right": -right, "bottom": up, "top": -up}
     return {side: gap + added[side] for side in SIDES if (gap := measured.mean(side)) is not None}
 
 
-def _at(moves: list[Move], height: Mm) -> Mm:
-    """How far a front goes aside at this height, by one move or on the line between two."""
+def _turned_by(moves: tuple[Move, ...]) -> Fraction:
+    """How far two moves at two places turn it, its top to the right."""
+    both = [move for move in moves if move.where]
+    if not both:
+        return NOTHING
+    one, other = both
+    slope = (one.made - other.made) / (one.at - other.at)
+    return slope if one.sideways else -slope
+
+
+def _at(moves: list[Move], middle: Mm) -> Mm:
+    """How far its middle goes, by one move or on the line between two."""
     if len(moves) < 2:
         return sum((move.made for move in moves), NOTHING)
-    high, low = moves
-    part = (height - low.height) / (high.height - low.height)
-    return low.made + (high.made - low.made) * part
+    one, other = moves
+    return one.made + (other.made - one.made) * (middle - one.at) / (other.at - one.at)

@@ -1,9 +1,10 @@
-"""What people put their names to on a job: fits, checks of the order, what came, snags."""
+"""What people put their names to on a job: fits, order checks, what came, snags, cuts, ticks."""
 
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Annotated
 
+from fronts.rules.cut_fronts import RecordedCut
 from fronts.rules.fact_kinds import Count, Label, Text, YesNo
 from fronts.rules.fits import RecordedFit
 from fronts.rules.limits import LONGEST_ITEM, LONGEST_NOTE, MOST_NEEDED
@@ -41,6 +42,16 @@ class RecordedCheck:
 
 
 @dataclass(frozen=True, slots=True)
+class RecordedTick:
+    """A step of the work on a front that was ticked off, in its words as they were then."""
+
+    front: str
+    step: str
+    at: datetime
+    by: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Records:
     """Everything recorded on a job, each kind in its order."""
 
@@ -48,6 +59,8 @@ class Records:
     checks: tuple[RecordedCheck, ...] = ()
     receipts: tuple[RecordedReceipt, ...] = ()
     snags: tuple[RecordedSnag, ...] = ()
+    cuts: tuple[RecordedCut, ...] = ()
+    ticks: tuple[RecordedTick, ...] = ()
 
 
 NO_RECORDS = Records()

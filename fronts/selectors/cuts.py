@@ -1,7 +1,8 @@
-"""What fronts of a job were cut to."""
+"""What fronts of a job were cut as."""
 
 from collections.abc import Mapping
 
+from fronts.facts.rows import from_row
 from fronts.models import FrontCut
 from fronts.rules.cut_fronts import CutTo
 from shopjobs.models import Job
@@ -15,5 +16,5 @@ def cuts_of(job: Job, keys: Mapping[str, int]) -> dict[str, FrontCut]:
 
 
 def cut_to_of(row: FrontCut) -> CutTo:
-    """The size and place that were kept."""
-    return CutTo(row.width, row.height, row.thickness, row.left, row.bottom)
+    """What was kept."""
+    return from_row(CutTo, row)

@@ -162,7 +162,7 @@ def order_progress(job: Job) -> OrderProgress:
     approvals = OrderApproval.objects.filter(job=job).select_related("approved_by")
     held = tuple(approvals.order_by("pk"))
     sent = tuple(_sent(job)) if held else ()
-    return OrderProgress(held, _items(held, sent), sent)
+    return OrderProgress(held, _items(job, held, sent), sent)
 
 
 def suppliers_of(job: Job) -> list[str]:
@@ -171,16 +171,17 @@ def suppliers_of(job: Job) -> list[str]:
     return list(sent.order_by("supplier").values_list("supplier", flat=True).distinct())
 
 
-def _items(approvals: Sequence[OrderApproval], sent: Sequence[Sent]) -> dict[str, ItemOrdered]:
+def _items(
+    job: Job, approvals: Sequence[OrderApproval], sent: Sequence[Sent]
+) -> dict[str, ItemOrdered]:
     by_key = {each.pk: each for each in approvals}
-    lines = ApprovedLine.objects.filter(approval__in=by_key) if by_key else ()
-    order = {key: place for place, key in enumerate(by_key)}
+    rows = ApprovedLine.objects.filter(approval__job=job) if by_key else ApprovedLine.objects.none()
     items: dict[str, ItemOrdered] = {}
-    for line in sorted(lines, key=lambda line: (order[line.approval_id], line.pk)):
-        before = items.get(line.item)
-        items[line.item] = ItemOrdered(
-            line.item, line_facts_from(line.facts), by_key[line.approval_id],
-            line.amount + (before.ordered if before else 0),
+    for row in rows.order_by("approval_id", "pk"):
+        before = items.get(row.item)
+        items[row.item] = ItemOrdered(
+            row.item, line_facts_from(row.facts), by_key[row.approval_id],
+            row.amount + (before.ordered if before else 0),
         )  # fmt: skip
     for each in sent:
         for line in each.lines:

@@ -3,12 +3,14 @@
 from collections.abc import Iterable
 
 from fronts.facts.rows import from_row
-from fronts.models import FitRecord, OrderCheck, OrderList
+from fronts.models import FitRecord, FrontCut, OrderCheck, OrderList, WorkTick
+from fronts.rules.cut_fronts import RecordedCut
 from fronts.rules.fits import FitFacts, RecordedFit
 from fronts.rules.order_facts import line_facts_from
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
-from fronts.rules.records import CheckFacts, RecordedCheck, Records
+from fronts.rules.records import CheckFacts, RecordedCheck, RecordedTick, Records
 from fronts.rules.snags import RecordedSnag, SnagDone, SnagFacts
+from fronts.selectors.cuts import cut_to_of
 from fronts.selectors.kitchens import front_keys_of
 from fronts.selectors.receipts import receipts_of
 from fronts.selectors.snags import snags_of
@@ -20,7 +22,7 @@ Called = dict[int | None, str]
 
 
 def records_of(job: Job) -> Records:
-    """Every record of fit, bought front and snag, the oldest first, and the hardware list."""
+    """Every record of its kind, the oldest first, and the hardware list in its order."""
     names = names_in(job.shop)
     called: Called = {key: label for label, key in front_keys_of(job).items()}
     return Records(
@@ -28,6 +30,8 @@ def records_of(job: Job) -> Records:
         checks=tuple(_checks(job, names)),
         receipts=tuple(_receipts(job, called, names)),
         snags=tuple(_snags(job, called, names)),
+        cuts=tuple(_cuts(called, names)),
+        ticks=tuple(_ticks(called, names)),
     )
 
 
@@ -92,6 +96,20 @@ def _snags(job: Job, called: Called, names: dict[int, str]) -> Iterable[Recorded
             who=name_in(row.assigned_to_id, row.who, names),
             done=done,
         )
+
+
+def _cuts(called: Called, names: dict[int, str]) -> Iterable[RecordedCut]:
+    rows = FrontCut.objects.filter(front__in=[*called]).select_related("cut_by")
+    for row in rows.order_by("cut_at", "pk"):
+        by = name_in(row.cut_by_id, row.by, names)
+        yield RecordedCut(called[row.front_id], row.cut_at, by, cut_to_of(row))
+
+
+def _ticks(called: Called, names: dict[int, str]) -> Iterable[RecordedTick]:
+    rows = WorkTick.objects.filter(front__in=[*called]).select_related("ticked_by")
+    for row in rows.order_by("ticked_at", "pk"):
+        by = name_in(row.ticked_by_id, row.by, names)
+        yield RecordedTick(called[row.front_id], row.step, row.ticked_at, by)
 
 
 def name_in(person: int | None, shown: str, names: dict[int, str]) -> str:

@@ -29,6 +29,11 @@ def files_of(sheet_set: SheetSet) -> QuerySet[SheetFile]:
     return SheetFile.objects.filter(sheet_set=sheet_set).order_by("pk")
 
 
+def fittings_of(sheet_set: SheetSet) -> QuerySet[SheetFile]:
+    """Those of them that are for cabinets."""
+    return files_of(sheet_set).exclude(cabinet="")
+
+
 def printed_before(job: Job, made_from: Iterable[str]) -> Mapping[str, bytes]:
     """Files of the job's sets that were made from just this, by the names of that."""
     files = SheetFile.objects.filter(sheet_set__job=job, made_from__in=[*made_from])

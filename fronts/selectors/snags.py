@@ -111,12 +111,12 @@ def open_by_label(job: Job) -> dict[str, OpenSnags]:
     return _by((label, due) for label, due in on if label)
 
 
-def open_snags_by_job(jobs: QuerySet[Job]) -> dict[int, str]:
-    """`2 snags, 1 late`, by the jobs' keys; nothing of a job without open ones."""
+def open_snags_by_job(jobs: QuerySet[Job] | Iterable[int]) -> dict[int, OpenSnags]:
+    """How many snags of each job are open, by the jobs' keys; nothing of a job without any."""
     late = Count("pk", filter=Q(due__lt=timezone.localdate()))
     rows = Snag.objects.filter(job__in=jobs, done_at=None).order_by().values("job")
     counts = rows.annotate(count=Count("pk"), late=late).values_list("job", "count", "late")
-    return {job: OpenSnags(count, late).words for job, count, late in counts}
+    return {job: OpenSnags(count, late) for job, count, late in counts}
 
 
 def _by(rows: Iterable[tuple[Key, date | None]]) -> dict[Key, OpenSnags]:

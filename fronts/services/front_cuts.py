@@ -1,9 +1,9 @@
 """Marking fronts as cut, each with the size that it has then."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict
 from datetime import datetime
 
+from fronts.facts.rows import columns_of
 from fronts.models import FrontCut
 from fronts.rules.cut_fronts import cut_to
 from fronts.rules.fits import hung_as
@@ -46,7 +46,8 @@ def fronts_mark_cut(
     held = {row.front_id: row for row in FrontCut.objects.filter(front__in=keys.values())}
     for label, front in fronts.items():
         row = held.get(keys[label]) or FrontCut(front_id=keys[label])
-        enter(row, {**asdict(cut_to(front, kitchen)), "cut_by": by, "cut_at": at})
+        marked = {"cut_by": by, "cut_by_name": "", "cut_at": at}
+        enter(row, {**columns_of(cut_to(front, kitchen)), **marked})
         checked(row)
         saved(row)
     job_told(job=job, text=f"Marked as cut: {_listed([*fronts])}", by=by, at=at)

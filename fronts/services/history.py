@@ -34,6 +34,7 @@ _BUYING = frozenset({
     "fronts.supplier", "fronts.goods", "fronts.offer", "fronts.usualcurrency",
 })  # fmt: skip
 """Tables of what the shop buys, and from whom."""
+_DAYS = frozenset({"fronts.shopdates", "fronts.closeddays"})
 
 
 class ChangedSince(AskFirst):
@@ -116,10 +117,10 @@ def capability_for(revision: Revision, person: Person) -> Capability:
     What one did oneself one may take back; what others did to a kitchen, who may change it.
     """
     tables = {change.table for change in changes_of(revision.changes)}
-    if revision.job is None and tables <= _BUYING:
-        return "prices"
+    if tables <= {"shopjobs.client", "shopjobs.site"}:
+        return "jobs"
     if revision.job is None:
-        return "people" if tables & {"shopjobs.person"} else "standard"
+        return _capability_for_shop(tables)
     if tables <= _OF_ORDER:
         return "order"
     if tables <= {"fronts.fitrecord", "fronts.snag", "fronts.snagphoto"}:
@@ -127,3 +128,12 @@ def capability_for(revision: Revision, person: Person) -> Capability:
     if "shopjobs.job" in tables:
         return "jobs"
     return "measure" if revision.person_id == person.pk else "edit_kitchen"
+
+
+def _capability_for_shop(tables: set[str]) -> Capability:
+    """The same of what belongs to no job."""
+    if tables <= _BUYING:
+        return "prices"
+    if tables <= _DAYS:
+        return "jobs"
+    return "people" if tables & {"shopjobs.person"} else "standard"

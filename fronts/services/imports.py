@@ -25,6 +25,7 @@ from fronts.snapshot.hardware import boxes_made_of_in_force, hardware_in_force
 from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.models import Job, Person, Shop
+from shopjobs.services.clients import client_named, site_at
 from shopjobs.services.recording import deleted, recorded
 from shopjobs.services.refused import Refused
 
@@ -76,8 +77,9 @@ def _job(facts: JobFacts, shop: Shop, job: Job | None, *, replace: bool) -> Job:
         step = as_decimal(facts.step)
     except LengthError as error:
         raise ValidationError({"step": str(error)}) from error
-    job.client, job.site, job.unit = facts.client, facts.site, facts.unit
-    job.step, job.fit_on = step, facts.fit_on
+    job.client = client_named(shop, facts.client)
+    job.site = site_at(shop, job.client, facts.site)
+    job.unit, job.step, job.fit_on = facts.unit, step, facts.fit_on
     checked(job)
     saved(job)
     return job

@@ -5,7 +5,7 @@ from datetime import datetime
 
 from django.core.exceptions import ValidationError
 
-from fronts.models import ApprovedLine, OrderApproval, OrderSending
+from fronts.models import ApprovedLine, OrderApproval, OrderSending, SentLine
 from fronts.models.order_approvals import ACCEPTED, ADDITION, DISMISSED, ORDER
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.order_facts import LineFacts
@@ -91,9 +91,9 @@ def refuse_more_sent_than_approved(job: Job) -> None:
     """What was sent stays approved, whatever is taken back."""
     progress = order_progress(job)
     held = {item.item: item for item in progress.items.values()}
-    sent = OrderSending.objects.filter(job=job).values_list("lines__item", flat=True)
+    sent = SentLine.objects.filter(sending__job=job).values_list("item", flat=True)
     for name in sent:
-        if name is not None and (name not in held or held[name].sent > held[name].ordered):
+        if name not in held or held[name].sent > held[name].ordered:
             raise Refused(f"{name} is sent already: take that back first.")
 
 

@@ -64,7 +64,7 @@ def records_add(*, job: Job, records: Records, before: Recorded) -> None:
     _add_checks(job, records.checks, people)
     receipts_add(job, records.receipts, people, before.receipts)
     snags_add(job, records.snags, people, before.snags)
-    work_add(job, before.work)
+    work_add(job, records, people, before.work)
 
 
 def _add_fits(

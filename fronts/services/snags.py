@@ -25,12 +25,12 @@ def snag_raise(
     cabinet: Cabinet | None = None,
     front: Front | None = None,
     who: Person | None = None,
-    pictures: Sequence[bytes] = (),
+    images: Sequence[str] = (),
     entered: datetime | None = None,
 ) -> Snag:
-    """Write a snag down, with its photos; `who` is to settle it.
+    """Write a snag down, with its photos, whose files were put; `who` is to settle it.
 
-    `entered` is when it was written, where it waited to be sent.
+    `entered` is when it was written and they were taken, where it waited to be sent.
 
     One on a front is on its `cabinet` too. What it is on may have gone by then: the snag is
     kept all the same, and says what that was called.
@@ -43,7 +43,7 @@ def snag_raise(
     )  # fmt: skip
     checked(snag)
     saved(snag)
-    snag_photos_add(snag=snag, pictures=pictures, by=by, at=at)
+    snag_photos_add(snag=snag, images=images, by=by, at=at, entered=entered)
     _told(snag, f"Wrote down a snag on {snag.on}: {snag.words}", by, at)
     return snag
 

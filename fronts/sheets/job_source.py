@@ -10,20 +10,32 @@ from fronts.figures.cabinet_words import cabinet_words
 from fronts.figures.shown_figures import shown_figures
 from fronts.models import CutPlan
 from fronts.rules.fingerprint import parts_fingerprint, sheet_code
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
+from fronts.rules.runs import stood
 from fronts.selectors.order_progress import ItemOrdered, order_progress
 from fronts.selectors.plans import named_plans
 from fronts.selectors.printed_sheets import first_printed
+from fronts.selectors.schedules import schedule_for
 from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
-from fronts.sheets.sheet_page import CutPlanSource, OrderSource, SheetSource, source_of
+from fronts.sheets.sheet_page import CutPlanSource, OrderSource, SheetSource
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job
 
 
 def source_of_job(job: Job, printed: date, plan: CutPlan | None = None) -> SheetSource:
     """The job's kitchen with its schedule, its order, and the plan where there is one."""
-    source = source_of(kitchen_of(job), printed)
-    return with_plan(replace(source, order=_order(job, source.schedule)), plan)
+    return source_of_kitchen(job, kitchen_of(job), printed, plan)
+
+
+def source_of_kitchen(
+    job: Job, kitchen: Kitchen, printed: date, plan: CutPlan | None
+) -> SheetSource:
+    """The same of the job's kitchen as it is, or was: worked out once, then remembered."""
+    kitchen = stood(kitchen)
+    schedule = schedule_for(job, kitchen)
+    source = SheetSource(kitchen, schedule, printed, order=_order(job, schedule))
+    return _with_plan(source, plan)
 
 
 def _order(job: Job, schedule: Schedule) -> OrderSource:
@@ -47,7 +59,7 @@ def _so_far(item: ItemOrdered) -> str:
     return f"{item.ordered} approved{sent}"
 
 
-def with_plan(source: SheetSource, plan: CutPlan | None) -> SheetSource:
+def _with_plan(source: SheetSource, plan: CutPlan | None) -> SheetSource:
     """The same with a cutting plan, if any, that says by whom and from which parts it was made."""
     if plan is None:
         return source

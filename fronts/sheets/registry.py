@@ -104,9 +104,12 @@ def every_printout(source: SheetSource) -> Iterator[Printout]:
             yield Printout(f"{_plain(sheet.name)}.pdf", partial(sheet.content, source))
 
 
-def has_fittings_together(printouts: Iterable[Printout]) -> bool:
-    """Whether several of the files are for cabinets, so that those come in one file too."""
-    return sum(bool(printout.cabinet) for printout in printouts) > 1
+def has_fittings_together(cabinets: Iterable[str]) -> bool:
+    """Whether several of the files are for cabinets, so that those come in one file too.
+
+    Said by the cabinet of each file, "" where it has none.
+    """
+    return sum(map(bool, cabinets)) > 1
 
 
 def _fittings(source: SheetSource) -> Iterator[Printout]:

@@ -73,7 +73,7 @@ class _Made:
 
 
 def has_templates(source: SheetSource) -> bool:
-    """Whether anything is bored or any jig made."""
+    """Whether anything is bored or any jig made: merged, some are left of any."""
     schedule = source.schedule
     return bool(schedule.jigs) or any(True for _ in hole_groups(schedule, source.kitchen))
 
@@ -87,12 +87,13 @@ def content(source: SheetSource) -> str:
     context = {
         "title": "Templates at true size",
         "stops": findings_of(schedule).stops,
+        "spared": len(source.jig_plan.spared),
         "bar": show_with_unit(BAR[unit], unit),
         "listed": list(_listed(made, pages)),
         "already": [(already_words(each), each.fronts)
                     for each in bored_before(schedule, kitchen)],
         "drawings": [SafeString(template_page(cards, unit)) for cards in pages],
-        "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
+        "cautions": cautions.at_bench(source.jig_plan.jigs, schedule.shims, schedule.fronts),
     }  # fmt: skip
     return page("templates.html", source, context)
 
@@ -105,7 +106,7 @@ def _made(source: SheetSource) -> Iterator[_Made]:
     for template in sorted(templates, key=lambda each: titles.index(template_title(each))):
         for portion in _portions(template):
             yield _of_holes(portion, unit, stopped)
-    profiles = jig_profiles(schedule.jigs)
+    profiles = jig_profiles(source.jig_plan.jigs)
     for profile in profiles:
         about = profile_about(profile, unit)
         yield _of_jig("Jig’s end", about, jig_end(profile, unit), profile, stopped)

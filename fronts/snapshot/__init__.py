@@ -54,8 +54,8 @@ def job_facts(job: Job) -> JobFacts:
     """Whose kitchen it is, and how the shop works on it."""
     return JobFacts(
         number=job.number,
-        client=job.client,
-        site=job.site,
+        client=job.client_name,
+        site=job.site_address,
         unit=cast(Unit, str(job.unit)),
         step=Fraction(job.step),
         fit_on=job.fit_on,

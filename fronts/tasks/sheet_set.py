@@ -1,10 +1,10 @@
 """All sheets of a job as a task: a few files are a piece, so that shops take turns."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import TypeAlias, cast
 
 from fronts.jobfile import read
-from fronts.models import SheetFile, SheetSet
+from fronts.models import SheetSet
 from fronts.selectors.sheet_sets import printed_before
 from fronts.services.sheet_sets import (
     MadeFile,
@@ -12,16 +12,14 @@ from fronts.services.sheet_sets import (
     sheet_files_keep,
     sheet_sets_drop_older,
 )
-from fronts.sheets.job_source import with_codes, with_plan
-from fronts.sheets.pdf import Paper, PrintingError, made_from, render
+from fronts.sheets.job_source import source_of_kitchen, with_codes
+from fronts.sheets.pdf import Paper, PrintingError, render
 from fronts.sheets.registry import (
-    FITTINGS_TOGETHER,
     Printout,
     every_printout,
-    fittings_together,
     has_fittings_together,
 )
-from fronts.sheets.sheet_page import SheetSource, source_of
+from fronts.sheets.sheet_page import SheetSource
 from shopjobs.models import BackgroundTask, TaskState
 from shopjobs.services.refused import Refused
 from shopjobs.task_kinds import TaskKind
@@ -35,8 +33,12 @@ Files: TypeAlias = list[MadeFile]
 def sheets_and_pieces(source: SheetSource) -> tuple[int, int]:
     """How many files the set has, and in how many pieces they are made."""
     printouts = list(every_printout(source))
-    together = has_fittings_together(printouts)
-    return len(printouts) + together, -(-len(printouts) // FILES_A_PIECE) + together
+    return _files_of(printouts), -(-len(printouts) // FILES_A_PIECE)
+
+
+def _files_of(printouts: Sequence[Printout]) -> int:
+    """With the one that has all fitting sheets; that is put together when somebody asks for it."""
+    return len(printouts) + has_fittings_together(each.cabinet for each in printouts)
 
 
 def _set_of(task: BackgroundTask) -> SheetSet:
@@ -48,13 +50,13 @@ def _set_of(task: BackgroundTask) -> SheetSet:
 
 def _make(task: BackgroundTask) -> Files:
     sheet_set = _set_of(task)
-    source = with_plan(source_of(read(sheet_set.kitchen), sheet_set.printed_on), sheet_set.plan)
-    source = with_codes(source, sheet_set.job, sheet_set.site)
+    job, kitchen = sheet_set.job, read(sheet_set.kitchen)
+    source = source_of_kitchen(job, kitchen, sheet_set.printed_on, sheet_set.plan)
+    source = with_codes(source, job, sheet_set.site)
     printouts = list(every_printout(source))
-    if len(printouts) + has_fittings_together(printouts) != sheet_set.sheets:
+    if _files_of(printouts) != sheet_set.sheets:
         raise Refused("The cutting plan of these sheets is gone. Print the sheets again.")
-    now = printouts[task.done * FILES_A_PIECE :][:FILES_A_PIECE]
-    return _printed(now, sheet_set) if now else _together(sheet_set, source)
+    return _printed(printouts[task.done * FILES_A_PIECE :][:FILES_A_PIECE], sheet_set)
 
 
 def _printed(printouts: Iterable[Printout], sheet_set: SheetSet) -> Files:
@@ -69,18 +71,6 @@ def _printed(printouts: Iterable[Printout], sheet_set: SheetSet) -> Files:
         ]
     except PrintingError as lacking:
         raise Refused(str(lacking)) from lacking
-
-
-def _together(sheet_set: SheetSet, source: SheetSource) -> Files:
-    fittings = SheetFile.objects.filter(sheet_set=sheet_set).exclude(cabinet="").order_by("pk")
-    number = source.kitchen.job.number
-    parts = [number, *fittings.values_list("cabinet", "made_from")]
-    name = made_from(repr(parts), cast(Paper, sheet_set.paper))
-    content = printed_before(sheet_set.job, [name]).get(name)
-    if content is None:
-        files = ((file.cabinet, bytes(file.content)) for file in fittings)
-        content = fittings_together(number, files)
-    return [MadeFile(FITTINGS_TOGETHER, "", name, content)]
 
 
 def _keep(task: BackgroundTask, made: Files) -> None:

@@ -20,9 +20,10 @@ def undo_bar(context: dict[str, Any], owner: Job | Shop) -> dict[str, Any]:
     person: Person = request.user
     is_job = isinstance(owner, Job)
     return {
+        "reads_all": is_job or may(person, "standard"),
         "steps": steps_of(owner, person),
         "undo": undo_address(owner),
-        "history": history_address(owner) if is_job or may(person, "standard") else "",
+        "history": history_address(owner),
         "bar": reverse("fronts:job-undo-bar", args=[owner.pk]) if is_job else "",
         "back": context.get("back") or request.get_full_path(),
         "csrf_token": context.get("csrf_token"),

@@ -1,5 +1,6 @@
 """Forms of a job."""
 
+from collections.abc import Mapping
 from decimal import Decimal
 from typing import Any
 
@@ -9,6 +10,7 @@ from django.urls import reverse_lazy
 from shopjobs.forms.house import DateInput, HouseForm
 from shopjobs.forms.seen import SeenForm
 from shopjobs.models import Job, Shop, Unit
+from shopjobs.selectors import people_at_work
 from shopjobs.steps import USUAL, step_choices, step_text, tidy, unit_of
 from shopjobs.words import one_line
 
@@ -36,6 +38,59 @@ class UnitField(forms.ChoiceField):
         }
 
 
+class PersonField(forms.TypedChoiceField):
+    """A person of the shop, by the key, or nobody."""
+
+    def __init__(self, label: str) -> None:
+        super().__init__(label=label, required=False, coerce=int, empty_value=None)
+
+    def offer(self, people: Mapping[int, str]) -> None:
+        """Let one of these be chosen, or nobody."""
+        self.choices = [("", "nobody yet"), *((str(key), name) for key, name in people.items())]
+
+
+def number_field() -> forms.CharField:
+    """What a job is called within its shop."""
+    return forms.CharField(
+        label="Job number",
+        max_length=40,
+        validators=[one_line],
+        error_messages={"required": "Enter a job number, like K-104."},
+    )
+
+
+def client_field() -> forms.CharField:
+    """Whose kitchen it is."""
+    return forms.CharField(
+        label="Client",
+        max_length=120,
+        required=False,
+        validators=[one_line],
+        widget=forms.TextInput(attrs={"list": "clients"}),
+    )
+
+
+def site_field() -> forms.CharField:
+    """Where the kitchen is."""
+    return forms.CharField(
+        label="Site",
+        max_length=240,
+        required=False,
+        validators=[one_line],
+        widget=forms.TextInput(attrs={"list": "sites"}),
+    )
+
+
+def fitting_day() -> forms.DateField:
+    """The day on which the fronts are to be hung."""
+    return forms.DateField(
+        label="Fit on",
+        required=False,
+        widget=DateInput(),
+        error_messages={"invalid": "Enter a date, like 2027-03-12."},
+    )
+
+
 class StepForm(HouseForm):
     """A form with a unit and a step, which go together."""
 
@@ -53,14 +108,9 @@ class StepForm(HouseForm):
 class NewJobForm(StepForm):
     """What a job starts with; its unit and step are the shop's until changed."""
 
-    number = forms.CharField(
-        label="Job number",
-        max_length=40,
-        validators=[one_line],
-        error_messages={"required": "Enter a job number, like K-104."},
-    )
-    client = forms.CharField(label="Client", max_length=120, required=False, validators=[one_line])
-    site = forms.CharField(label="Site", max_length=240, required=False, validators=[one_line])
+    number = number_field()
+    client = client_field()
+    site = site_field()
     unit = UnitField(
         label="Unit",
         help_text="What a bare number means, and how sizes are shown.",
@@ -69,12 +119,19 @@ class NewJobForm(StepForm):
     step = StepField(
         label="Cutting step", help_text="Front sizes go down to this step.", required=False
     )
+    fit_on = fitting_day()
+    responsible = PersonField("Who sees to it")
 
-    def __init__(self, *args: Any, shop: Shop, **kwargs: Any) -> None:
+    def __init__(
+        self, *args: Any, shop: Shop, responsible: int | None = None, **kwargs: Any
+    ) -> None:
         kwargs.setdefault("initial", {"unit": shop.unit, "step": tidy(shop.step)})
         super().__init__(*args, **kwargs)
         self.shop = shop
         offer_step(self, shop.step)
+        who = self.fields["responsible"]
+        if isinstance(who, PersonField):
+            who.offer(people_at_work(shop, responsible))
 
     def clean(self) -> dict[str, Any]:
         """A unit without a step has its usual one; neither: the shop's hold."""
@@ -88,16 +145,9 @@ class NewJobForm(StepForm):
 class JobForm(SeenForm, NewJobForm):
     """Everything that is known of a job beside its kitchen."""
 
-    fit_on = forms.DateField(
-        label="Fit on",
-        required=False,
-        widget=DateInput(),
-        error_messages={"invalid": "Enter a date, like 2027-03-12."},
-    )
-
     def __init__(self, *args: Any, job: Job, **kwargs: Any) -> None:
         kwargs.setdefault("initial", _known(job))
-        super().__init__(*args, shop=job.shop, **kwargs)
+        super().__init__(*args, shop=job.shop, responsible=job.responsible_id, **kwargs)
         self.fields["unit"].required = self.fields["step"].required = True
         offer_step(self, job.step)
 
@@ -110,5 +160,6 @@ def offer_step(form: forms.Form, current: Decimal) -> None:
 
 
 def _known(job: Job) -> dict[str, Any]:
-    names = ("number", "client", "site", "unit", "fit_on")
-    return {name: getattr(job, name) for name in names} | {"step": tidy(job.step)}
+    known = {name: getattr(job, name) for name in ("number", "unit", "fit_on")}
+    for_whom = {"client": job.client_name, "site": job.site_address}
+    return known | for_whom | {"step": tidy(job.step), "responsible": job.responsible_id}

@@ -1,7 +1,7 @@
 """Forms of what others change too: what was shown goes along, and only what was touched counts."""
 
 import json
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from django import forms
@@ -86,7 +86,7 @@ class SeenForm(HouseForm):
                 self._put(data, name, held)
             elif not _same(field, typed, held):
                 clashing[name] = self._words(name, held, typed)
-                vars(field).update(has_theirs=True, theirs=held)
+                vars(field).update(has_theirs=True, theirs=_as_read(field, held))
         if self.table is not None and self._table_clashes(seen.get(ROWS), now[ROWS]):
             clashing[ROWS] = (
                 f"{self.written_by(ROWS)} changed the rows while you were typing. "
@@ -115,8 +115,9 @@ class SeenForm(HouseForm):
             data[key] = value or ""
 
     def _words(self, name: str, held: str | None, typed: str) -> str:
-        theirs = f"“{held}”" if held else "nothing"
-        yours = f"“{typed}”" if typed else "nothing"
+        field = self.fields[name]
+        theirs = f"“{_as_read(field, held)}”" if held else "nothing"
+        yours = f"“{_as_read(field, typed)}”" if typed else "nothing"
         return (
             f"{self.written_by(name)} made this {theirs} while you were typing; yours is {yours}. "
             "Save again to put yours in its place."
@@ -165,6 +166,12 @@ def _same(field: forms.Field, one: str, other: str | None) -> bool:
         return bool(field.clean(one) == field.clean(other or ""))
     except ValidationError:
         return False
+
+
+def _as_read(field: forms.Field, value: str | None) -> str:
+    """What a field holds as a person reads it: of a list, the words of what is chosen."""
+    chosen: Iterable[Any] = getattr(field, "choices", ())
+    return next((str(words) for key, words in chosen if str(key) == value), value or "")
 
 
 def _parsed(said: Any) -> Mapping[str, Any]:

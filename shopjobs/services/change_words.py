@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 from django.apps import apps
-from django.db.models import Field
+from django.db.models import Field, ForeignKey
 
 from shopjobs.row_changes import RowChange
 from shopjobs.row_values import python_value
@@ -23,12 +23,12 @@ def words_of(change: RowChange) -> str:
     """What changed of one row that was there before and after."""
     before, after = change.before or {}, change.after or {}
     table = apps.get_model(change.table)
-    said = [
-        f"{field.verbose_name} {plain_words(field, before[name])} → "
-        f"{plain_words(field, after[name])}"
-        for name in after
-        if (field := table._meta.get_field(name))
-    ]
+    said = []
+    for name in after:
+        field = table._meta.get_field(name)
+        was, now = plain_words(field, before[name]), plain_words(field, after[name])
+        if was != now:  # The same address of another client is another row.
+            said.append(f"{field.verbose_name} {was} → {now}")
     return f"{change.name}: {', '.join(said)}"
 
 
@@ -38,6 +38,9 @@ def plain_words(field: "Field[Any, Any]", value: Any) -> str:
         return "nothing"
     if isinstance(value, bool):
         return "yes" if value else "no"
+    if isinstance(field, ForeignKey):
+        row = field.related_model._base_manager.filter(pk=value).first()
+        return "one that is gone" if row is None else str(getattr(row, "shown_name", row))
     held = python_value(field, value)
     chosen = dict(field.flatchoices).get(held)
     return str(held if chosen is None else chosen)

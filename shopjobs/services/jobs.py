@@ -1,6 +1,6 @@
 """Making, changing and deleting jobs."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from contextlib import AbstractContextManager
 from datetime import date, datetime, timedelta
 from decimal import Decimal
@@ -12,12 +12,17 @@ from django.db import transaction
 from django.utils.module_loading import import_string
 
 from shopjobs.models import Job, Person, Revision, Shop
+from shopjobs.row_changes import RowChange
 from shopjobs.services.change_words import words_of_rows
+from shopjobs.services.clients import client_named, site_at
 from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import refuse_twice
+from shopjobs.services.unnamed_files import files_let_go, named_in
 
-FACTS = ("number", "client", "site", "unit", "step", "fit_on")
+FACTS = ("number", "client_id", "site_id", "unit", "step", "fit_on", "responsible_id")
 """What is known of a job."""
+STEP_PLACES = Decimal("1e-8")
+"""As the database says it, so that a step that is the same is no change."""
 
 
 @recorded
@@ -31,19 +36,26 @@ def job_create(
     unit: str | None = None,
     step: Decimal | None = None,
     fit_on: date | None = None,
+    responsible: int | None = None,
     by: Person | None = None,
 ) -> Job:
-    """Make a job; where unit or step is not given, it is the shop's."""
+    """Make a job; where unit or step is not given, it is the shop's.
+
+    `client` and `site` are found by what they are called, or made. `responsible` is the key of a
+    person of the shop.
+    """
+    for_whom = client_named(shop, client)
     with _taken(number):
         job = saved(
             Job(
                 shop=shop,
                 number=number,
-                client=client,
-                site=site,
+                client=for_whom,
+                site=site_at(shop, for_whom, site),
                 unit=unit or shop.unit,
                 step=shop.step if step is None else step,
                 fit_on=fit_on,
+                responsible_id=responsible,
             )
         )
     tell(Told(shop=shop, job=job, text=f"Made job {number}", at=at, by=by, stays=True))
@@ -60,16 +72,19 @@ def job_change(
     unit: str,
     step: Decimal,
     fit_on: date | None,
+    responsible: int | None,
     by: Person,
     at: datetime,
 ) -> Job:
     """Change what is known of a job. Measured sizes stay as they were measured."""
-    job.number, job.client, job.site = number, client, site
-    job.unit, job.step, job.fit_on = unit, step, fit_on
+    job.number, job.client = number, client_named(job.shop, client)
+    job.site = site_at(job.shop, job.client, site)
+    job.unit, job.step, job.fit_on = unit, step.quantize(STEP_PLACES), fit_on
+    job.responsible_id = responsible
     with _taken(number):
         saved(job, FACTS)
     text = f"Changed job {number}"
-    told = Told(shop=job.shop, job=job, text=text, at=at, by=by, counts=True, words=words_of_rows)
+    told = Told(shop=job.shop, job=job, text=text, at=at, by=by, counts=True, words=_words)
     tell(told)
     return job
 
@@ -96,25 +111,49 @@ def job_restore(*, job: Job, by: Person, at: datetime) -> Job:
     return job
 
 
+@recorded
+def job_archive(*, job: Job, by: Person, at: datetime) -> None:
+    """Take a job off the list of what there is to do; all of it stays as it is."""
+    job.archived_at = at
+    saved(job, ["archived_at"])
+    tell(Told(shop=job.shop, job=job, text=f"Archived job {job.number}", at=at, by=by))
+
+
+@recorded
+def job_unarchive(*, job: Job, by: Person, at: datetime) -> None:
+    """Put a job back on the list."""
+    job.archived_at = None
+    saved(job, ["archived_at"])
+    text = f"Took job {job.number} out of the archive"
+    tell(Told(shop=job.shop, job=job, text=text, at=at, by=by))
+
+
+def _words(changes: Sequence[RowChange]) -> str:
+    """What changed of the job; that a client is new goes without saying."""
+    return words_of_rows([each for each in changes if each.table == Job._meta.label_lower])
+
+
 def _purge(shop: Shop, at: datetime) -> None:
     """Let go for good of what was deleted long ago; lines of history stay, as words alone."""
     long_ago = at - timedelta(days=Job.DAYS_KEPT)
     jobs = Job.with_deleted.filter(shop=shop, deleted_at__lt=long_ago)
-    Revision.objects.filter(job__in=jobs).update(changes=[], can_undo=False)
+    revisions = Revision.objects.filter(job__in=jobs)
+    files = named_in(revisions)  # Those of a shop that came from elsewhere may lie anywhere.
+    revisions.update(changes=[], can_undo=False)
     folders = [f"photos/{shop.pk}/{job.pk}" for job in jobs]
     jobs.delete()
-    transaction.on_commit(partial(_let_files_go, folders), robust=True)
+    transaction.on_commit(partial(_let_files_go, folders, files), robust=True)
 
 
-def _let_files_go(folders: Sequence[str]) -> None:
-    """Remove what was uploaded for jobs that are gone for good."""
+def _let_files_go(folders: Sequence[str], files: Iterable[str]) -> None:
+    """Remove what was uploaded for jobs that are gone for good, and is nobody else's."""
+    files_let_go(files)
     for folder in folders:
         try:
             _, names = default_storage.listdir(folder)
         except OSError:
             continue
-        for name in names:
-            default_storage.delete(f"{folder}/{name}")
+        files_let_go(f"{folder}/{name}" for name in names)
 
 
 def _taken(number: str) -> AbstractContextManager[None]:

@@ -8,7 +8,7 @@ from shopjobs.services.change_words import words_of_rows
 from shopjobs.services.notes import note
 from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import Refused, refuse_twice
-from shopjobs.services.sessions import sessions_end
+from shopjobs.services.sessions import sessions_end, ways_in_end
 
 
 @recorded
@@ -50,14 +50,14 @@ def person_change(
 
 @recorded
 def person_deactivate(*, person: Person, by: Person, at: datetime) -> Person:
-    """Let a person sign in no more, and end their sessions for good.
+    """Let a person sign in no more, and end their sessions and private addresses for good.
 
     What they did keeps their name.
     """
     _refuse_last_owner(person, None)
     person.is_active = False
     saved(person, ["is_active"])
-    sessions_end(person=person)
+    ways_in_end(person=person)
     tell(Told(shop=_shop(person), text=f"Closed the account of {person}", at=at, by=by))
     return person
 

@@ -1,31 +1,31 @@
-"""The list of jobs, and what is known of a job beside its kitchen."""
+"""What is known of a job beside its kitchen; deleted, archived, and brought back."""
 
 from functools import partial
-from typing import Any
 
-from django.conf import settings
 from django.contrib import messages
-from django.core.exceptions import PermissionDenied
-from django.db.models import QuerySet
 from django.http import Http404, HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.template.loader import render_to_string
 from django.utils import timezone
-from django.utils.module_loading import import_string
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
-from shopjobs.access import SignedInRequest, in_turn, may, needs, signed_in
+from shopjobs.access import SignedInRequest, in_turn, needs, signed_in
 from shopjobs.edit_conflict import last_writer
 from shopjobs.forms.house import unsaved
-from shopjobs.forms.jobs import JobForm, NewJobForm
-from shopjobs.models import Job, Role
+from shopjobs.forms.jobs import JobForm
+from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page
-from shopjobs.selectors import deleted_jobs_of, job_of, jobs_of, jobs_to_fit_of
-from shopjobs.services.jobs import job_change, job_create, job_delete, job_restore
+from shopjobs.selectors import deleted_jobs_of, job_of
+from shopjobs.services.jobs import (
+    job_archive,
+    job_change,
+    job_delete,
+    job_restore,
+    job_unarchive,
+)
 from shopjobs.services.recording import revisions_kept
 from shopjobs.services.refused import Refused
 from shopjobs.steps import GROUP, STEPS, USUAL
-from shopjobs.views.made_once import made_once
 
 
 def job_or_404(request: SignedInRequest, job_id: int) -> Job:
@@ -36,50 +36,11 @@ def job_or_404(request: SignedInRequest, job_id: int) -> Job:
         raise Http404 from missing
 
 
-@signed_in
-@require_http_methods(["GET", "POST"])
-def job_list(request: SignedInRequest) -> HttpResponse:
-    """Show the shop's jobs; make a new one."""
-    form = NewJobForm(request.POST if request.method == "POST" else None, shop=request.shop)
-    if form.is_bound:
-        if not may(request.user, "jobs"):
-            raise PermissionDenied
-        if job := made_once(request, form, job_create):
-            return go_to(request, "fronts:job-measure", job.pk)
-    return render_page(
-        request,
-        "shopjobs/job_list.html",
-        {"form": form, "deleted": _deleted(request), **_jobs(request)},
-        partial="new-job",
-        status=422 if form.is_bound else 200,
-    )
-
-
-def _jobs(request: SignedInRequest) -> dict[str, Any]:
-    """The jobs in the order in which the person goes through them, and where a job opens.
-
-    With each, what is still to be settled of it, in words.
-    """
-    today = timezone.localdate()
-    if request.user.role == Role.INSTALLER:
-        jobs, opens = jobs_to_fit_of(request.user, today), "fronts:job-fit"
-    else:
-        jobs, opens = jobs_of(request.user), "fronts:job-measure"
-    words = import_string(settings.JOBS_TO_SETTLE)(jobs)
-    with_words = [(job, words.get(job.pk, "")) for job in jobs]
-    return {"jobs": with_words, "opens": opens, "today": today}
-
-
-def _deleted(request: SignedInRequest) -> QuerySet[Job] | None:
-    """What can be brought back, for those who may."""
-    return deleted_jobs_of(request.user) if may(request.user, "jobs") else None
-
-
 @needs("jobs")
 @require_http_methods(["GET", "POST"])
 @in_turn
 def job_settings(request: SignedInRequest, job_id: int) -> HttpResponse:
-    """Show and change a job's number, client, site, unit, step and date."""
+    """Show and change a job's number, client, site, unit, step, date and who sees to it."""
     job = job_or_404(request, job_id)
     form = JobForm(request.POST if request.method == "POST" else None, job=job)
     form.written_by = partial(last_writer, job, [job])
@@ -143,6 +104,28 @@ def job_bring_back(request: SignedInRequest, job_id: int) -> HttpResponse:
         return go_to(request, "shopjobs:job-list")
     messages.success(request, f"Job {job.number} is back.")
     return go_to(request, "fronts:job-measure", job.pk)
+
+
+@needs("jobs")
+@require_POST
+def job_to_archive(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """Take a job off the list; it is read as ever, and can be put back."""
+    job = job_or_404(request, job_id)
+    if job.archived_at is None:
+        job_archive(job=job, by=request.user, at=timezone.now())
+    messages.success(request, render_to_string("shopjobs/job_archived.html", {"job": job}, request))
+    return go_to(request, "shopjobs:job-list")
+
+
+@needs("jobs")
+@require_POST
+def job_from_archive(request: SignedInRequest, job_id: int) -> HttpResponse:
+    """Put a job back on the list."""
+    job = job_or_404(request, job_id)
+    if job.archived_at is not None:
+        job_unarchive(job=job, by=request.user, at=timezone.now())
+    messages.success(request, f"Job {job.number} is on the list again.")
+    return go_to(request, "shopjobs:job-list")
 
 
 @signed_in

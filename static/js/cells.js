@@ -10,21 +10,38 @@ const cells = (() => {
   const differs = (cell) => cell.value !== cell.defaultValue;
   const told = (cell) => cell.getAttribute(WAITS) ?? cell.defaultValue; // As the server has it.
 
-  // Sent together they are one step back.
+  // Sent together they are one step back. One save goes after the other, each to the words that
+  // the server has when it goes: what was refused meanwhile it has never had.
+  let sent = Promise.resolve();
   function save(some, saying = "") {
     untold = saying;
     const changed = some.filter((cell) => cell.value !== told(cell));
     if (!changed.length) return tellUntold();
-    const values = { seen: JSON.stringify(Object.fromEntries(
-      changed.map((cell) => [cell.name, told(cell)]))) };
-    for (const cell of changed) {
-      values[cell.name] = cell.value;
-      cell.setAttribute(WAITS, cell.value);
-    }
+    for (const cell of changed) cell.setAttribute(WAITS, cell.value);
     say(changed, "Saving …");
-    const asked = { source: document.body, values, swap: "none" };
-    htmx.ajax("POST", table().dataset.cells, asked).catch(() => {}); // faults.js says it.
+    const values = Object.fromEntries(changed.map((cell) => [cell.name, cell.value]));
+    const to = table().dataset.cells;
+    sent = sent.then(() => send(values, to));
   }
+
+  async function send(values, to) {
+    const has = Object.keys(values).map((name) => [name, document.getElementById(name)])
+      .filter(([, cell]) => cell).map(([name, cell]) => [name, cell.defaultValue]);
+    const asked = {
+      source: document.body,
+      values: { ...values, seen: JSON.stringify(Object.fromEntries(has)) },
+      swap: "none",
+    };
+    await htmx.ajax("POST", to, asked).catch(() => {}); // faults.js says it.
+  }
+
+  // What somebody else saved meanwhile was seen once it is said: saved again, one's own holds.
+  document.addEventListener("cells-theirs", ({ detail: { theirs } }) => {
+    for (const [name, value] of Object.entries(theirs)) {
+      const cell = document.getElementById(name);
+      if (cell) cell.defaultValue = value;
+    }
+  });
 
   function say(cells, words) {
     for (const cell of cells) cell.title = words;

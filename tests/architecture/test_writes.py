@@ -14,14 +14,14 @@ SERVICES = (
     *(ROOT / "shopjobs" / "services" / f"{name}.py" for name in ("jobs", "people", "shops")),
 )
 NO_FACTS = {
+    "calendar_feeds": "whose calendar is read where is nobody's to read back or bring back",
     "cutting": "a plan's state is no fact of the job; that it was begun and called off is noted",
     "cutting_task": "the same",
     "sheet_sets": "files that were printed are no fact of the job; that they were is noted",
     "work_ticks": "a step that is done is no fact of the kitchen; who did it and when is its own",
     "printed_sheets": "what paper shows that was printed is no fact of the job",
-    "jobs: Revision.objects.filter(job__in=jobs).update": "history itself, of a job long gone",
+    "jobs: revisions.update": "history itself, of a job long gone",
     "jobs: jobs.delete": "what was deleted a month ago",
-    "jobs: default_storage.delete": "the files of such a job",
     "people: Person.objects.create_user": "a password is never kept in history; it is noted",
     "people: person.save": "a password is never kept in history; it is noted",
     "shops: Shop.objects.create": "a shop begins with nothing before it",

@@ -25,7 +25,10 @@ __all__ = ["no_search_for_offcuts"]
 DESK = 1280
 PHONE = 390
 AT_A_DESK = pytest.mark.parametrize("width", [DESK], ids=["desk"])
+ON_A_PHONE = pytest.mark.parametrize("width", [PHONE], ids=["phone"])
 """What has nothing to do with the window's width is tried at one of them."""
+SMALLEST_TARGET = 44
+"""The least height in CSS px of what a finger presses."""
 ARGUMENTS = [
     "--headless",
     "--no-sandbox",
@@ -37,6 +40,8 @@ ARGUMENTS = [
     "--disable-sync",
 ]
 LAST_ANSWER_S = 30
+FIRST_PAGE_MS = 30_000
+"""A page may be the first that the server draws, on a machine that does much else."""
 NO_CHROMIUM = "Browser tests can't run: Chromium is not installed (Debian's package: chromium)"
 
 
@@ -96,6 +101,7 @@ def open_context(
         java_script_enabled=scripts,
     )
     context.set_default_timeout(10_000)
+    context.set_default_navigation_timeout(FIRST_PAGE_MS)
     return context
 
 

@@ -5,6 +5,7 @@ import re
 import pytest
 from playwright.sync_api import Page, Route, expect
 
+from fronts.rules.practice import inches
 from shopjobs.models import Revision
 from tests.browser.conftest import AT_A_DESK
 from tests.browser.test_wall_table import depths, run
@@ -42,3 +43,18 @@ def test_what_is_taken_back_before_the_answer_is_saved_too(run: Page) -> None:
     expect(depth).to_have_value(said)
     assert depths() == kept
     assert Revision.objects.count() == before + 2
+
+
+def test_what_was_refused_meanwhile_is_nobodys_change(run: Page) -> None:
+    """The cell is mended before its refusal is there, and two more are left: all three hold."""
+    held: list[Route] = []
+    run.route(re.compile("/cells/"), lambda route: held.append(route), times=1)
+    for value, cell in (("2 x", "B1"), ("22", "B1"), ("20", "B2"), ("19", "B3")):
+        run.get_by_label(f"Depth of {cell}", exact=True).focus()
+        run.keyboard.type(value)
+        run.keyboard.press("Tab")
+    expect(run.locator("[data-waits]")).to_have_count(3)
+    held[0].continue_()
+    expect(run.locator("[data-waits]")).to_have_count(0)
+    expect(run.locator("#cell-faults")).to_be_empty()
+    assert depths() == [inches(22), inches(20), inches(19)]

@@ -9,18 +9,19 @@ from fronts.models import Cabinet, Opening
 from fronts.rules.practice import inches
 from fronts.selectors.kitchens import placed_kitchen_of
 from shopjobs.models import Job, Person
-from tests.browser.conftest import PHONE, sign_in
+from tests.browser.conftest import AT_A_DESK, ON_A_PHONE, SMALLEST_TARGET, sign_in
 from tests.browser.opened_forms import line_of, shown_openings
 from tests.factories import CabinetFactory, OpeningFactory, overlaid
 from tests.pages.kitchens import furnish
 
 pytestmark = pytest.mark.slow
-SMALLEST_TARGET = 44
 CONTROLS = (
     "main :is(button, select, summary, input:not([type=hidden], [type=checkbox]), .does a, .adds a,"
     " .more a, .ways a, .boxes a, .actions a, .fronts a):visible"
 )
-HEIGHT = "control => control.getBoundingClientRect().height"
+SMALL = """(controls, least) => controls
+  .filter((control) => control.getBoundingClientRect().height < least)
+  .map((control) => control.outerHTML.slice(0, 80))"""
 
 
 def press(page: Page, *keys: str) -> None:
@@ -44,6 +45,7 @@ def entered(page: Page, label: str) -> None:
     expect(width_field(page)).to_have_value("")
 
 
+@AT_A_DESK
 def test_four_cabinets_from_nothing_by_keyboard(page: Page, job: Job) -> None:
     """Only what is new of each cabinet is typed; the walls and the fronts follow."""
     overlaid(job)
@@ -88,6 +90,7 @@ def test_an_edit_in_place_is_followed_by_the_drawing(page: Page, job: Job) -> No
     assert page.evaluate("window.same") is True
 
 
+@ON_A_PHONE
 def test_one_front_of_a_stack_is_changed_in_place(page: Page, job: Job) -> None:
     """Its form stands where the opening stood; the line and the schedule follow."""
     overlaid(job)
@@ -115,6 +118,7 @@ def test_one_front_of_a_stack_is_changed_in_place(page: Page, job: Job) -> None:
     assert page.evaluate("window.same") is True
 
 
+@AT_A_DESK
 def test_the_drawing_follows_the_keys_and_leaves_them_alone(page: Page, job: Job) -> None:
     """Typing redraws the cabinet beside the form; a half-typed size only makes it wait."""
     furnish(job)
@@ -135,6 +139,7 @@ def test_the_drawing_follows_the_keys_and_leaves_them_alone(page: Page, job: Job
     assert opening.width == inches(15)
 
 
+@AT_A_DESK
 def test_a_fault_takes_the_focus_and_leads_to_its_field(page: Page, job: Job) -> None:
     """The summary is focused; its line leads to the field, where what was typed stands."""
     page.goto(f"/jobs/{job.pk}/")
@@ -149,6 +154,7 @@ def test_a_fault_takes_the_focus_and_leads_to_its_field(page: Page, job: Job) ->
     expect(width_field(page)).to_have_attribute("aria-invalid", "true")
 
 
+@AT_A_DESK
 def test_a_front_in_the_drawing_leads_to_its_row_and_back(page: Page, job: Job) -> None:
     """A click on a front is in its row; where one is in the table, the drawing marks the front."""
     furnish(job)
@@ -184,6 +190,7 @@ def test_deleting_says_what_went_and_brings_it_back(page: Page, job: Job) -> Non
     assert Cabinet.objects.filter(label="B2").exists()
 
 
+@AT_A_DESK
 def test_fields_that_mean_nothing_are_put_away(page: Page, job: Job) -> None:
     """A door asks for its hinges, a stack for its drawers."""
     opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
@@ -197,6 +204,7 @@ def test_fields_that_mean_nothing_are_put_away(page: Page, job: Job) -> None:
     expect(page.get_by_label("How many drawers")).to_be_visible()
 
 
+@AT_A_DESK
 def test_it_all_works_without_javascript(plain_page: Page, job: Job) -> None:
     """Without scripts the same forms are pages of their own, and lead back."""
     overlaid(job)
@@ -223,9 +231,8 @@ def test_it_all_works_without_javascript(plain_page: Page, job: Job) -> None:
     expect(page.locator("#cabinets")).to_contain_text("Door, hinged right")
 
 
-def test_the_installer_measures_on_a_phone(
-    open_page: Page, installer: Person, job: Job, width: int
-) -> None:
+@ON_A_PHONE
+def test_the_installer_measures_on_a_phone(open_page: Page, installer: Person, job: Job) -> None:
     """The installer gets the measured sizes of an opening in its place, and nothing else."""
     furnish(job)
     page = open_page
@@ -264,21 +271,16 @@ def test_nothing_scrolls_sideways_but_drawings_and_tables(page: Page, job: Job) 
     expect(box).to_be_focused()
 
 
-def test_targets_are_large_enough_for_a_finger(page: Page, width: int, job: Job) -> None:
+@ON_A_PHONE
+def test_targets_are_large_enough_for_a_finger(page: Page, job: Job) -> None:
     """On a phone every control of the job's page and its forms is at least 44 px high."""
-    if width == PHONE:
-        furnish(job)
-        opening = Opening.objects.get(cabinet__label="B2")
-        start = f"/jobs/{job.pk}/"
-        for address in (
-            start, f"{start}cabinets/new/", f"{start}openings/{opening.pk}/",
-            f"{start}openings/{opening.pk}/fronts/0/", f"{start}openings/{opening.pk}/boxes/0/",
-            "/shop/standard/", "/shop/standard/lap/", "/jobs/import/",
-        ):  # fmt: skip
-            page.goto(address)
-            small = [
-                control.evaluate("control => control.outerHTML")[:80]
-                for control in page.locator(CONTROLS).all()
-                if control.evaluate(HEIGHT) < SMALLEST_TARGET
-            ]
-            assert small == [], address
+    furnish(job)
+    opening = Opening.objects.get(cabinet__label="B2")
+    start = f"/jobs/{job.pk}/"
+    for address in (
+        start, f"{start}cabinets/new/", f"{start}openings/{opening.pk}/",
+        f"{start}openings/{opening.pk}/fronts/0/", f"{start}openings/{opening.pk}/boxes/0/",
+        "/shop/standard/", "/shop/standard/lap/", "/jobs/import/",
+    ):  # fmt: skip
+        page.goto(address)
+        assert page.locator(CONTROLS).evaluate_all(SMALL, SMALLEST_TARGET) == [], address

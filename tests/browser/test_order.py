@@ -27,7 +27,7 @@ def test_a_box_is_received_and_what_is_short_found(page: Page, job: Job, office:
     sent_to(job, "Northfield", office)
     taps = 0
 
-    page.goto(f"/jobs/{job.pk}/order/")
+    page.goto(f"/jobs/{job.pk}/order/", timeout=60_000)
     assert page.evaluate(OVERLAPS) == 0
     assert not page.evaluate(SIDEWAYS)
     short = page.get_by_label("Came of hinge screw", exact=True)

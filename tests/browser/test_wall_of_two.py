@@ -39,7 +39,8 @@ def test_what_did_not_get_through_goes_along_with_the_next(run: Page) -> None:
 def test_two_people_in_one_wall(
     run: Page, job: Job, browser: Browser, live_server: LiveServer, width: int, office: Person
 ) -> None:
-    """What each types goes together; where both typed into one cell, the later one is told."""
+    """What each types goes together; where both typed into one cell, the later one is told,
+    and has it by saving again."""
     context = open_context(browser, live_server, width)
     come_in(context, live_server, office)
     other = context.new_page()
@@ -60,6 +61,9 @@ def test_two_people_in_one_wall(
     expect(fault).to_contain_text("19")
     expect(run.get_by_label("Depth of B3", exact=True)).to_have_value("18")
     assert Cabinet.objects.get(label="B3").depth == inches(19)
+    type_in(run, "Depth of B3", "18")
+    expect(fault).to_be_empty()
+    assert Cabinet.objects.get(label="B3").depth == inches(18)
     context.close()
 
 

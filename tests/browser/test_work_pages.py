@@ -8,15 +8,16 @@ from playwright.sync_api import Locator, Page, expect
 from fronts.models import Cabinet, FitRecord, OrderCheck
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
-from tests.browser.conftest import AT_A_DESK, PHONE
-from tests.factories import PASSWORD, door_and_drawer, overlaid
+from tests.browser.conftest import AT_A_DESK, ON_A_PHONE, SMALLEST_TARGET
+from tests.factories import PASSWORD, JobFactory, door_and_drawer, overlaid
 from tests.queue_work import in_queue, workers
 
-TARGET, MAIN_TARGET = 44, 64
-"""Smallest targets in CSS px: on any phone page, and of what an installer does in gloves."""
+MAIN_TARGET = 64
+"""The least height in CSS px of what an installer does in gloves."""
 TEXT = 16
 """Smaller text in an input makes phones zoom in."""
-HEIGHT = "control => control.getBoundingClientRect().height"
+SIZES = """controls => controls.map((one) => [one.textContent.trim(),
+  one.getBoundingClientRect().height, parseFloat(getComputedStyle(one).fontSize)])"""
 
 
 @pytest.fixture
@@ -33,6 +34,7 @@ def a_worker() -> Iterator[None]:
         yield
 
 
+@AT_A_DESK
 def test_a_line_is_checked_in_place_and_taken_back(page: Page, cabinet: Cabinet) -> None:
     """The list stays; the mark has a name and a time; the focus goes on to the next line."""
     page.goto(f"/jobs/{cabinet.job_id}/order/")
@@ -48,6 +50,7 @@ def test_a_line_is_checked_in_place_and_taken_back(page: Page, cabinet: Cabinet)
     expect(page.locator(".stages")).to_contain_text("0 of")
 
 
+@AT_A_DESK
 def test_a_line_is_checked_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
     """A plain form does the same, note and all."""
     plain_page.goto(f"/jobs/{cabinet.job_id}/order/")
@@ -65,6 +68,7 @@ def not_as_planned(record: Locator) -> None:
     record.get_by_text("Not as planned").click()
 
 
+@ON_A_PHONE
 def test_a_fit_is_recorded_in_place(page: Page, cabinet: Cabinet) -> None:
     """A slip is refused beside its field; what was typed beside it stays; then it is kept."""
     page.goto(f"/jobs/{cabinet.job_id}/fit/")
@@ -89,6 +93,7 @@ def test_a_fit_is_recorded_in_place(page: Page, cabinet: Cabinet) -> None:
     assert FitRecord.objects.get().gap_left == inches(15, 16)
 
 
+@ON_A_PHONE
 def test_a_fit_is_recorded_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
     """A plain form does the same, and comes back to where one was."""
     plain_page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
@@ -101,6 +106,7 @@ def test_a_fit_is_recorded_without_javascript(plain_page: Page, cabinet: Cabinet
     assert plain_page.url.endswith("#record-B1.a")
 
 
+@ON_A_PHONE
 def test_without_a_connection_it_is_said_where_one_looks(page: Page, cabinet: Cabinet) -> None:
     """However far down the form stands; what was typed waits there, and is sent by itself."""
     page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
@@ -120,6 +126,7 @@ def test_without_a_connection_it_is_said_where_one_looks(page: Page, cabinet: Ca
     expect(drawer.locator(".by")).to_contain_text("Ada, ")
 
 
+@AT_A_DESK
 def test_a_form_from_before_a_sign_in_says_so_where_one_looks(page: Page, cabinet: Cabinet) -> None:
     """A cookie that is gone is a fault that is seen too."""
     page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
@@ -132,6 +139,7 @@ def test_a_form_from_before_a_sign_in_says_so_where_one_looks(page: Page, cabine
     expect(drawer.locator(".faults .fault")).to_be_in_viewport()
 
 
+@ON_A_PHONE
 def test_what_was_typed_outlives_the_session(page: Page, owner: Person, cabinet: Cabinet) -> None:
     """After signing in again one stands at the same form, and nothing is typed twice."""
     page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
@@ -161,6 +169,7 @@ def test_what_was_typed_outlives_the_session(page: Page, owner: Person, cabinet:
     assert page.evaluate("Object.keys(localStorage).filter(key => key.includes('draft'))") == []
 
 
+@ON_A_PHONE
 def test_tables_keep_their_words_on_the_narrowest_phone(page: Page, cabinet: Cabinet) -> None:
     """At 320 px nothing scrolls sideways and no word is broken in two."""
     page.set_viewport_size({"width": 320, "height": 700})
@@ -180,27 +189,27 @@ def test_tables_keep_their_words_on_the_narrowest_phone(page: Page, cabinet: Cab
 
 @AT_A_DESK
 @pytest.mark.usefixtures("a_worker")
-def test_a_plan_is_made_while_the_page_shows_how_far_it_is(page: Page, cabinet: Cabinet) -> None:
-    """The form gives way to the progress, and that to the drawn plan, without a reload."""
+def test_a_plan_is_made_while_the_page_shows_how_far_it_is(
+    page: Page, plain_page: Page, cabinet: Cabinet
+) -> None:
+    """The form gives way to the progress, and that to the drawn plan, without a reload; where no
+    scripts run the page says that it is at work, and looks again by itself."""
     page.goto(f"/jobs/{cabinet.job_id}/cut/")
     page.get_by_role("button", name="Make the plan").click()
-
     expect(page.locator(".at-work")).to_contain_text("materials worked out")
     expect(page.locator("#cut-plan .takes")).to_contain_text("proved least", timeout=60_000)
     expect(page.locator("#cut-plan svg").first).to_be_visible()
 
-
-@AT_A_DESK
-@pytest.mark.usefixtures("a_worker")
-def test_a_plan_is_made_without_javascript(plain_page: Page, cabinet: Cabinet) -> None:
-    """The page says that it is at work, and looks again by itself."""
-    plain_page.goto(f"/jobs/{cabinet.job_id}/cut/")
+    another = JobFactory.create(shop=cabinet.job.shop, number="K-2")
+    overlaid(another)
+    door_and_drawer(another)
+    plain_page.goto(f"/jobs/{another.pk}/cut/")
     plain_page.get_by_role("button", name="Make the plan").click()
     expect(plain_page.locator("#cut-plan")).to_contain_text("Look again")
-
     expect(plain_page.locator("#cut-plan .takes")).to_contain_text("proved least", timeout=60_000)
 
 
+@AT_A_DESK
 def test_a_plan_that_nobody_works_on_says_so_and_is_called_off(
     page: Page, cabinet: Cabinet
 ) -> None:
@@ -224,26 +233,27 @@ def test_nothing_scrolls_sideways(page: Page, cabinet: Cabinet) -> None:
         assert wide <= 0, path
 
 
-def test_targets_fit_a_finger(page: Page, width: int, cabinet: Cabinet) -> None:
+@ON_A_PHONE
+def test_targets_fit_a_finger(page: Page, cabinet: Cabinet) -> None:
     """Whatever is pressed on a phone is high enough."""
-    smallest = TARGET if width == PHONE else 0
     controls = "main :is(button, select, summary, a, input:not([type=hidden], [type=checkbox]))"
     for path in ("cut/", "order/", "fit/", f"fit/{cabinet.pk}/"):
         page.goto(f"/jobs/{cabinet.job_id}/{path}")
-        for control in page.locator(f"{controls}:visible").all():
-            assert control.evaluate(HEIGHT) > smallest - 1, (path, control.text_content())
+        sizes = page.locator(f"{controls}:visible").evaluate_all(SIZES)
+        assert sizes
+        assert [one for one in sizes if one[1] <= SMALLEST_TARGET - 1] == [], path
 
 
 def test_what_an_installer_does_is_large(page: Page, cabinet: Cabinet) -> None:
     """Links to cabinets, inputs and buttons for gloved thumbs; text that does not zoom."""
     page.goto(f"/jobs/{cabinet.job_id}/fit/")
-    for link in page.locator(".cabinets a").all():
-        assert link.evaluate(HEIGHT) >= MAIN_TARGET
-
+    links = page.locator(".cabinets a").evaluate_all(SIZES)
     page.goto(f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/")
-    for control in page.locator(
+    controls = page.locator(
         ".record :is(input:not([type=hidden]), button:not(.aside)):visible"
-    ).all():
-        assert control.evaluate(HEIGHT) >= MAIN_TARGET
-        size = control.evaluate("control => parseFloat(getComputedStyle(control).fontSize)")
-        assert size >= TEXT
+    ).evaluate_all(SIZES)
+
+    assert links
+    assert controls
+    assert [one for one in links + controls if one[1] < MAIN_TARGET] == []
+    assert [one for one in controls if one[2] < TEXT] == []

@@ -7,6 +7,7 @@ from fronts.facts.rows import columns_of
 from fronts.jobfile import read_job, write
 from fronts.pages.fit.forms import AS_PLANNED, FitForm
 from fronts.rules.bought_results import BoughtFront
+from fronts.rules.cut_fronts import CutTo, RecordedCut
 from fronts.rules.fits import UPRIGHT, FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.front_states import DONE
 from fronts.rules.kinds import SIDES
@@ -14,7 +15,7 @@ from fronts.rules.labels import front_labels
 from fronts.rules.lengths import Mm
 from fronts.rules.order_facts import COUNT, FRONT_FACTS, LineFacts
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
-from fronts.rules.records import CheckFacts, RecordedCheck, Records
+from fronts.rules.records import CheckFacts, RecordedCheck, RecordedTick, Records
 from fronts.rules.snags import RecordedSnag, SnagDone, SnagFacts
 from fronts.selectors.records import records_of
 from fronts.services.imports import job_import
@@ -79,7 +80,12 @@ def test_every_fact_that_people_record_comes_back_from_file_and_database(
         RecordedReceipt(front, NOW, "ines", ReceiptFacts(front, told, "by van")),
         RecordedReceipt("Z9", NOW, "Nobody Here", ReceiptFacts("Z8", told), gone=True),
     )
-    records = Records(fits, checks, receipts)
+    cuts = (RecordedCut(front, NOW, "Nobody Here", new.thing(CutTo)),)
+    ticks = (
+        RecordedTick(front, "Hang it.", NOW, "ines"),
+        RecordedTick(front, "Adjust it.", LATER, "Nobody Here"),
+    )
+    records = Records(fits, checks, receipts, cuts=cuts, ticks=ticks)
 
     stated = read_job(write(KITCHEN, records))
     job = job_import(kitchen=stated.kitchen, records=stated.records, shop=shop, at=NOW)
@@ -88,6 +94,7 @@ def test_every_fact_that_people_record_comes_back_from_file_and_database(
     assert stated.records == records
     assert set(kept.fits) == set(fits)
     assert kept.checks == checks
+    assert (kept.cuts, kept.ticks) == (cuts, ticks)
     assert set(kept.receipts) == {receipts[0], replace(receipts[1], front="Z8")}
 
 

@@ -1,43 +1,49 @@
 """What people do to a job's order, as deeds that are taken back."""
 
 import random
-from contextlib import suppress
 
-from django.core.exceptions import ValidationError
-
-from fronts.models.order_approvals import ACCEPTED, ADDITION, DISMISSED
+from fronts.models import ApprovedLine, OrderApproval
+from fronts.models.order_approvals import ACCEPTED, ADDITION, DISMISSED, ORDER
 from fronts.selectors.order_progress import order_progress
 from fronts.selectors.schedules import schedule_of
 from fronts.services.order_approvals import differences_settle
 from fronts.services.order_arrivals import last_arrival_take_back, lines_receive
+from fronts.services.saving import job_told, saved
 from shopjobs.models import Job, Person
+from shopjobs.services.recording import made, recorded
 from tests.factories import NOW
-from tests.ordering import approved, sent_of, sent_to
+from tests.ordering import facts_of, sent_of, sent_to
 
 
+@recorded
 def decide_on_order(job: Job, by: Person, chance: random.Random) -> None:
     """The list is approved; once it is, its changes are decided on."""
-    found, progress = schedule_of(job), order_progress(job)
-    if progress.approval is None:
-        approved(job, by)
+    if order_progress(job).approval is None:
+        _approve_despite_stops(job, by)
         return
-    seen = {each.item: each.now.short_name for each in progress.differences(found)}
+    found = schedule_of(job)
+    seen = {each.item: each.now.short_name for each in order_progress(job).differences(found)}
     differences_settle(
         job=job, schedule=found, looked_at=seen, note="enough on the shelf", by=by, at=NOW,
         kind=chance.choice((ADDITION, ACCEPTED, DISMISSED)),
     )  # fmt: skip
 
 
+@recorded
 def send_order(job: Job, by: Person, chance: random.Random) -> None:
-    """Something goes to a supplier."""
-    with suppress(ValidationError):
-        sent_to(job, f"Supplier {chance.randrange(9)}", by)
+    """What is left goes to a supplier; the list is approved for that where it is not."""
+    if order_progress(job).approval is None:
+        _approve_despite_stops(job, by)
+    sent_to(job, f"Supplier {chance.randrange(9)}", by)
 
 
+@recorded
 def receive_order(job: Job, by: Person, chance: random.Random) -> None:
-    """Some of it comes, or what came last is taken back."""
+    """Some of an order comes, or what came last is taken back; it is sent where none was."""
+    if not sent_of(job):
+        send_order(job, by, chance)
     sent = chance.choice(sent_of(job))
-    if chance.random() < 0.3:
+    if sent.has_come and chance.random() < 0.3:
         last_arrival_take_back(job=job, sent=sent, by=by, at=NOW)
         return
     amounts = {line.row.pk: 1 + chance.randrange(9) for line in sent.lines}
@@ -45,3 +51,14 @@ def receive_order(job: Job, by: Person, chance: random.Random) -> None:
         job=job, sent=sent, amounts=amounts, came_on=NOW.date(), note="", confirmed=True,
         by=by, at=NOW,
     )  # fmt: skip
+
+
+def _approve_despite_stops(job: Job, by: Person) -> None:
+    """As the service does, whatever stops the kitchen of a random deed has."""
+    approval = OrderApproval(job=job, kind=ORDER, approved_by=by, approved_at=NOW)
+    saved(approval)
+    made(ApprovedLine, [
+        ApprovedLine(approval=approval, item=item, amount=facts.amount, facts=facts.as_json)
+        for item, facts in facts_of(job).items()
+    ])  # fmt: skip
+    job_told(job=job, text="Approved the hardware order", by=by, at=NOW)

@@ -20,6 +20,7 @@ from shopjobs.models import Job, Person, Role, Shop
 from shopjobs.services.people import person_change, person_deactivate, person_reactivate
 from shopjobs.services.shops import shop_change
 from tests.factories import NOW
+from tests.history.date_deeds import days_of_shop
 from tests.saying import standard_set, stock_set
 
 Deed = Callable[[Job, Person, random.Random], object]
@@ -70,10 +71,12 @@ def facts_of_shop(job: Job, by: Person, chance: random.Random) -> None:
 
 
 def offer_of_supplier(job: Job, by: Person, chance: random.Random) -> None:
-    """Another price, or an offer more; now and then from somebody else, and preferred."""
-    name, code = chance.choice(["Ash Yard", "Birch Yard"]), chance.choice("AB")
-    sold = Supplier.objects.filter(shop=job.shop, name=name).first()
-    row = sold or supplier_save(shop=job.shop, facts={"name": name}, by=by, at=NOW)
+    """Another price, or an offer more, now and then preferred; a supplier where there is none."""
+    row = Supplier.objects.filter(shop=job.shop).order_by("pk").first()
+    if row is None:
+        supplier_save(shop=job.shop, facts={"name": "Ash Yard"}, by=by, at=NOW)
+        return
+    code = chance.choice("AB")
     asked = OfferFacts(Price(Decimal(1 + chance.randrange(99)), "EUR"), code=code)
     held = Offer.objects.filter(supplier=row, code=code).select_related("goods__shop").first()
     if held is None:
@@ -127,6 +130,6 @@ DEEDS_OF_SHOP: Mapping[str, Deed] = {
     for deed in (
         standard_of_shop, stock_of_shop, hardware_of_shop, boxes_of_shop, numbers_of_shop,
         tables_of_shop, facts_of_shop, role_of_person, account_of_person,
-        offer_of_supplier, supplier_of_shop,
+        offer_of_supplier, supplier_of_shop, days_of_shop,
     )
 }  # fmt: skip

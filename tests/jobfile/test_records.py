@@ -10,13 +10,15 @@ from hypothesis import strategies as st
 
 from fronts.jobfile import read_job, write
 from fronts.rules.bought_results import CALLED, BoughtFront
+from fronts.rules.cut_fronts import CutTo, RecordedCut
 from fronts.rules.fits import FitFacts, Gaps, RecordedFit, end_names
 from fronts.rules.kinds import SIDES
 from fronts.rules.lengths import Mm, exact
 from fronts.rules.order_facts import COUNT, LineFacts
 from fronts.rules.practice import inches
 from fronts.rules.receipts import ReceiptFacts, RecordedReceipt
-from fronts.rules.records import NO_RECORDS, CheckFacts, RecordedCheck, Records
+from fronts.rules.records import NO_RECORDS, CheckFacts, RecordedCheck, RecordedTick, Records
+from fronts.rules.standard_keys import Sides
 from tests.kitchen_files import faults_of, small
 
 WHEN = datetime(2027, 3, 12, 10, tzinfo=UTC)
@@ -142,6 +144,57 @@ def test_one_thing_wrong_with_an_order_check(said: dict[str, Any], line: str) ->
     assert with_check(**said) == [f"checks[0].{line}"]
 
 
+CUT = {
+    "front": "B1.a", "at": "2027-03-12T10:00:00Z", "by": "Ines", "width": "16", "height": "29",
+    "thickness": "3/4", "left": "-1/16", "bottom": "1", "build": "five-piece",
+    "material": "hard maple", "grain": "upright",
+    "frame": {"left": "2 1/4", "right": "2 1/4", "top": "2 1/4", "bottom": "3"},
+    "glass": True, "hinged": "left", "on_hand": True,
+}  # fmt: skip
+SIZES = ("width", "height", "thickness", "left", "bottom")
+TICK = {"front": "B1.a", "step": "Hang it.", "at": "2027-03-12T10:00:00Z", "by": "Ines"}
+
+
+def test_cuts_and_ticks_are_written_as_they_were_read() -> None:
+    """In the words and the order of the file; of a cut only its size and place are needed."""
+    older = {name: CUT[name] for name in ("front", "at", *SIZES)}
+
+    for cut in (CUT, older):
+        stated = read_job(file(cuts=[cut], ticks=[TICK]))
+        tree = json.loads(write(stated.kitchen, stated.records))
+
+        assert list(tree["cuts"][0].items()) == list(cut.items())
+        assert tree["ticks"] == [TICK]
+    assert stated.records.cuts[0].facts.build is None
+
+
+@pytest.mark.parametrize(
+    ("said", "line"),
+    [
+        ({"front": "B1.b"}, 'front: found "B1.b", wanted the label of a front of this kitchen'),
+        ({"width": "0"}, 'width: found "0", wanted a length above zero, like 23 5/8'),
+        ({"width": None}, "width: found null, wanted a length above zero"),
+        ({"build": "solid"}, 'build: found "solid", wanted one of slab, five-piece'),
+        ({"hinged": "there"}, 'hinged: found "there", wanted one of left, right, top, bottom'),
+        ({"frame": {"left": "2"}}, "frame.right: found nothing, wanted a length above zero"),
+        ({"mood": "good"}, "mood: found an unknown key, wanted one of front, at, by, width, "
+         "height, thickness, left, bottom, build, material, grain, frame, glass, hinged, on_hand"),
+    ],
+)  # fmt: skip
+def test_what_is_wrong_with_a_cut(said: dict[str, Any], line: str) -> None:
+    """One slip is told at its key."""
+    assert faults_of(file(cuts=[CUT | said]))[0] == f"cuts[0].{line}"
+
+
+def test_a_front_is_cut_once_and_a_step_is_ticked_once() -> None:
+    """A second of either is refused at its own place; so is a step without words."""
+    assert faults_of(file(cuts=[CUT, CUT], ticks=[TICK, TICK, TICK | {"step": ""}])) == [
+        'cuts[1].front: found "B1.a", wanted a front that no other cut has',
+        'ticks[1].step: found "Hang it.", wanted a step that no other tick is of',
+        'ticks[2].step: found "", wanted a label of 1 to 400 characters',
+    ]
+
+
 def test_an_item_is_checked_once() -> None:
     """A second line of it is refused at its own place."""
     assert faults_of(file(checks=[CHECK, {"item": "hinge"}])) == [
@@ -159,8 +212,8 @@ def test_a_slip_in_the_kitchen_does_not_make_the_records_wrong() -> None:
     assert fault.startswith("cabinets[0].openings[0].closed_by: ")
 
 
-@pytest.mark.parametrize("key", ["fits", "checks"])
-def test_version_1_knows_neither(key: str) -> None:
+@pytest.mark.parametrize("key", ["fits", "checks", "cuts", "ticks"])
+def test_version_1_knows_none_of_them(key: str) -> None:
     """It is read as ever."""
     (fault,) = faults_of(json.dumps(small() | {key: []}))
 
@@ -212,8 +265,22 @@ RECEIPTS = st.builds(
     RecordedReceipt, front=st.just("B1.a"), at=TIMES, by=WORDS, gone=st.booleans(),
     facts=st.builds(ReceiptFacts, label=WORDS, front=TOLD, note=WORDS),
 )  # fmt: skip
+ABOVE = LENGTHS.filter(bool)
+CUTS = st.builds(
+    RecordedCut, front=st.just("B1.a"), at=TIMES, by=WORDS,
+    facts=st.builds(
+        CutTo, width=ABOVE, height=ABOVE, thickness=ABOVE, left=LENGTHS.map(lambda at: -at),
+        bottom=LENGTHS, build=st.sampled_from((None, "slab", "five-piece")), material=WORDS,
+        grain=st.sampled_from((None, "upright")), glass=st.booleans(), on_hand=st.booleans(),
+        frame=st.none() | st.builds(Sides, ABOVE, ABOVE, ABOVE, ABOVE),
+        hinged=st.sampled_from((None, "left", "bottom")),
+    ),
+)  # fmt: skip
+TICKS = st.builds(RecordedTick, front=st.just("B1.a"), at=TIMES, by=WORDS, step=WORDS)
 RECORDS = st.builds(
-    Records, fits=st.lists(FITS, max_size=3).map(tuple),
+    Records, cuts=st.lists(CUTS, max_size=1).map(tuple),
+    ticks=st.lists(TICKS, max_size=2, unique_by=lambda tick: tick.step).map(tuple),
+    fits=st.lists(FITS, max_size=3).map(tuple),
     receipts=st.lists(RECEIPTS, max_size=2).map(tuple),
     checks=st.lists(CHECKS, max_size=3, unique_by=lambda check: check.facts.item).map(tuple),
 )  # fmt: skip

@@ -1,6 +1,8 @@
 """What the tables keep, a job file can carry: the same words, of the same lengths."""
 
 from fractions import Fraction
+from functools import partial
+from typing import Any
 
 import pytest
 from django.core.exceptions import ValidationError
@@ -23,7 +25,8 @@ from fronts.rules.screws import thread_diameter
 from fronts.services.saving import checked
 from fronts.services.standards import tables_set
 from fronts.snapshot import kitchen_of
-from shopjobs.models import Job, Shop
+from shopjobs.models import Client, Job, Shop, Site
+from shopjobs.services.jobs import job_create
 from tests.factories import (
     NOW,
     CabinetFactory,
@@ -38,8 +41,8 @@ from tests.saying import door_change, stock_set
     ("table", "name", "longest"),
     [
         (Job, "number", LONGEST_LABEL),
-        (Job, "client", LONGEST_CLIENT),
-        (Job, "site", LONGEST_SITE),
+        (Client, "name", LONGEST_CLIENT),
+        (Site, "address", LONGEST_SITE),
         (Cabinet, "label", LONGEST_LABEL),
         (Cabinet, "wall", LONGEST_LABEL),
         (Opening, "label", LONGEST_LABEL),
@@ -78,9 +81,12 @@ def test_the_longest_words_come_back_from_a_file(shop: Shop) -> None:
 @pytest.mark.parametrize("name", ["number", "client", "site"])
 def test_what_no_file_may_hold_is_kept_out_of_a_job(shop: Shop, name: str, text: str) -> None:
     """The message is at the field."""
-    job = Job(**{"shop": shop, "number": "K-9", name: text})
+    said: dict[str, Any] = {"shop": shop, "number": "K-9", name: text}
+    keep = (
+        partial(checked, Job(**said)) if name == "number" else partial(job_create, at=NOW, **said)
+    )
     with pytest.raises(ValidationError) as refused:
-        checked(job)
+        keep()
 
     assert refused.value.message_dict[name][0] == "Use plain text on one line."
 

@@ -11,6 +11,7 @@ from django.test import Client
 from django.utils import timezone
 
 from fronts.models import CutPlan, SheetFile, SheetSet
+from fronts.sheets.registry import has_fittings_together
 from shopjobs.models import BackgroundTask, Job, Person, TaskState, Worker
 from tests.factories import JobFactory
 from tests.pages.cut.planned import cut_kitchen, make_plan
@@ -69,8 +70,10 @@ def test_nothing_is_lost_doubled_or_stuck(
     for plan in CutPlan.objects.exclude(state="failed"):
         assert (plan.state, len(plan.found)) == ("done", len(plan.asked))
     for sheet_set in SheetSet.objects.filter(task__state=TaskState.DONE):
-        names = [*SheetFile.objects.filter(sheet_set=sheet_set).values_list("name", flat=True)]
-        assert len(names) == len(set(names)) == sheet_set.sheets
+        files = SheetFile.objects.filter(sheet_set=sheet_set)
+        names = [*files.values_list("name", flat=True)]
+        together = has_fittings_together(files.values_list("cabinet", flat=True))
+        assert len(names) == len(set(names)) == sheet_set.sheets - together
     for person, jobs in theirs.items():
         other = signed_in(stranger if person == owner else owner)
         for job in jobs:

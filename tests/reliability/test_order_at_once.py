@@ -77,7 +77,7 @@ def test_what_came_is_counted_once_for_each_who_wrote_it(
         form = dom(desks[0].get(f"/jobs/{job.pk}/order/")).one(".sending > form")
         first = form.all('input[name^="came-"]')[0].attribute("name")
         statuses = both(desks, job, ".sending > form", what="these", **{first: "1"})
-        came = OrderArrival.objects.filter(line_id=first.removeprefix("came-"))
+        came = OrderArrival.objects.filter(line_id=int(first.removeprefix("came-")))
         amounts = [each.amount for each in came]
         tally.of(*[] if (statuses, amounts) == ([302, 409], [1]) else [f"{statuses} {amounts}"])
         OrderSending.objects.all().delete()

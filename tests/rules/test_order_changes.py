@@ -5,6 +5,7 @@ from dataclasses import replace
 import pytest
 
 from fronts.figures.order_words import change_words
+from fronts.rules.kinds import ClosedBy
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.order_changes import line_changes
 from fronts.rules.order_facts import COUNT, LineFacts, line_facts_from, order_facts
@@ -16,7 +17,7 @@ from tests.rules.small_kitchens import all_round, cabinet, kitchen, opening
 TWO = LineFacts(4, 1, "", {"B1.a": {COUNT: "2"}, "B5.a.1": {COUNT: "2"}})
 
 
-def doors(overlay: str, closed_by: str = "pair") -> dict[str, LineFacts]:
+def doors(overlay: str, closed_by: ClosedBy = "pair") -> dict[str, LineFacts]:
     """What the order of a cabinet with doors of this overlay depends on."""
     made: Kitchen = replace(
         kitchen(cabinet(opening(closed_by))), standard=Standard(overlay=all_round(overlay))

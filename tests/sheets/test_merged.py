@@ -59,6 +59,19 @@ def test_it_is_still_tagged_for_reading_aloud(together: PdfReader) -> None:
     assert [by_number[link["/StructParent"]].get_object()["/S"] for link in links] == ["/Link"]
 
 
+def test_a_link_leads_to_its_place_in_its_own_file(together: PdfReader) -> None:
+    """On the page of the cabinet that it stands on."""
+    notes: Any = together.pages[2]["/Annots"]
+    (link,) = (note.get_object() for note in notes)
+    destination = together.named_destinations[link["/A"]["/D"] if "/A" in link else link["/Dest"]]
+    assert together.get_destination_page_number(destination) == 2
+
+
+def test_of_the_same_files_it_is_the_same_file() -> None:
+    """So that it may be known by what it was made from."""
+    assert merged(FILES, "K-1 – All") == merged(FILES, "K-1 – All")
+
+
 def test_it_says_what_it_is(together: PdfReader) -> None:
     """In the window's title."""
     assert together.metadata is not None

@@ -12,7 +12,7 @@ from fronts.rules.order_of_cabinets import changes_along, least_changes
 from fronts.rules.practice import PRACTICE
 from fronts.rules.set_ups import set_ups, tools_used
 from fronts.rules.standard_keys import Standard
-from fronts.sheets import jigs, set_up
+from fronts.sheets import jigs, set_up, templates
 from fronts.sheets.pdf import PAPERS, Paper, render
 from fronts.sheets.sheet_page import SheetSource, source_of
 from tests.dom import Answer
@@ -92,6 +92,20 @@ def test_without_a_merged_jig_notool_is_said_of_it() -> None:
     source = source_of(apart("1/2", "1"), PRINTED)
     assert "not made" not in text_of(source)
     assert "not made" not in Answer(jigs.content(source)).words
+
+
+def test_set_up_jigs_and_templates_have_the_same_jigs() -> None:
+    """One for both fronts, as thick on each; drawn at true size once, and none is beside it."""
+    source = merging()
+    assert "1 jig 1 × 14 B1.a, B2.a sits 1/64 higher" in text_of(source)
+    to_cut = " ".join(Answer(jigs.content(source)).words.split())
+    assert "Jig 1 × 14 no slot; for B1.a, B2.a" in to_cut
+    printed = Answer(templates.content(source))
+    ends = [row.words for row in printed.all(".templates tr") if " For: " in row.words]
+    assert [" ".join(each.split()[1:]) for each in ends] == ["For: B1.a, B2.a"]
+    assert "1 1/64" not in printed.words
+    spared = "1 of the schedule’s jigs is not made"
+    assert (spared in to_cut, spared in printed.words) == (True, True)
 
 
 def test_the_sheet_of_jigs_has_the_merged_ones_to_cut() -> None:

@@ -126,7 +126,7 @@ def _measured(source: SheetSource, pages: Sequence[Drawn]) -> None:
     holes = hole_templates(source.schedule, source.kitchen, REACH)
     titles = list(dict.fromkeys(map(template_title, holes)))
     holes = tuple(sorted(holes, key=lambda each: titles.index(template_title(each))))
-    profiles = jig_profiles(source.schedule.jigs)
+    profiles = jig_profiles(source.jig_plan.jigs)
     slotted = [each for each in profiles if each.slot]
     found = taped(pages)
     assert sorted(found) == list(range(1, len(holes) + len(profiles) + len(slotted) + 1))

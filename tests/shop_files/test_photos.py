@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 
 from fronts.models import WallPhoto
+from fronts.services.photo_files import picture_put
 from fronts.services.photos import photo_add
 from shopjobs.models import Job, Shop
 from shopjobs.services.refused import Refused
@@ -27,7 +28,7 @@ def _uploads(settings: Any, tmp_path: Path) -> None:
 @pytest.fixture
 def file(shop: Shop, job: Job) -> bytes:
     """The file of a shop with one photo."""
-    photo_add(job=job, wall="North", picture=TAKEN, at=NOW)
+    photo_add(job=job, wall="North", image=picture_put(job=job, picture=TAKEN), at=NOW)
     to = BytesIO()
     shop_export(shop=shop, to=to)
     return to.getvalue()
@@ -60,7 +61,8 @@ def test_a_photo_is_there_in_another_installation(
 
 def test_a_photo_whose_file_is_gone_is_none(shop: Shop, job: Job) -> None:
     """The rest of the shop goes along all the same."""
-    photo = photo_add(job=job, wall="North", picture=TAKEN, at=NOW)
+    image = picture_put(job=job, picture=TAKEN)
+    photo = photo_add(job=job, wall="North", image=image, at=NOW)
     Path(photo.image.path).unlink()
     to = BytesIO()
     shop_export(shop=shop, to=to)

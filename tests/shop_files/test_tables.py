@@ -14,7 +14,8 @@ from shopjobs.services.shop_files.tables import (
 )
 
 WITHOUT_KEYS = {
-    "fronts.cutplan.asked", "fronts.cutplan.found", "fronts.orderlist.items",
+    "fronts.approvedline.facts", "fronts.cutplan.asked", "fronts.cutplan.found",
+    "fronts.ordercheck.against", "fronts.orderlist.items",
     "fronts.printedsheet.figures",
     "shopjobs.revision.went",
     *(f"fronts.{level}standard.{name}" for level in ("shop", "job")

@@ -16,6 +16,7 @@ from fronts.models import (
     OrderSending,
     SentLine,
 )
+from fronts.rules.date_facts import ClosedDays, JobDates, ShopDates
 from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.practice import inches
 from fronts.rules.shown_figures import ShownFigure
@@ -23,9 +24,12 @@ from fronts.rules.snags import SnagFacts
 from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.schedules import schedule_of
 from fronts.services.cabinets import cabinet_delete
+from fronts.services.calendar_feeds import feed_make
+from fronts.services.dates import closed_days_add, job_dates_set, shop_dates_set, stage_finish
 from fronts.services.fits import fit_record
 from fronts.services.front_cuts import fronts_mark_cut
 from fronts.services.imports import job_import
+from fronts.services.photo_files import picture_put
 from fronts.services.photos import photo_add
 from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
 from fronts.services.receipts import fronts_receive
@@ -89,8 +93,10 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     begin(job, fitter)
     line = schedule.bought[0].front.short_name
     fronts_receive(job=job, schedule=schedule, line=line, count=1, note="late", by=owner, at=NOW)
-    photo_add(job=job, wall="Porch", picture=b"as a camera makes it", by=fitter, at=NOW)
+    image = picture_put(job=job, picture=b"as a camera makes it")
+    photo_add(job=job, wall="Porch", image=image, by=fitter, at=NOW)
     _snags(job, owner, fitter)
+    _dates(job, owner, fitter)
     shown = (ShownFigure("B1.a", "width", "15 1/2"), ShownFigure("B1", "stop", "too «wide»"))
     sheet = SheetShown(schedule.fronts[0].cabinet, "3f9a-07c2", shown)
     printed_sheets_keep(job=job, sheets=[sheet], at=NOW)
@@ -126,11 +132,23 @@ def _snags(job: Job, owner: Person, fitter: Person) -> None:
     front = Front.objects.filter(opening__cabinet__job=job).select_related("opening__cabinet")[0]
     snag = snag_raise(
         job=job, facts=SnagFacts("front", "scratched", str(front)), front=front,
-        cabinet=front.opening.cabinet, pictures=[b"a scratch"], by=fitter, at=NOW,
+        cabinet=front.opening.cabinet, images=[picture_put(job=job, picture=b"a scratch")],
+        by=fitter, at=NOW,
     )  # fmt: skip
     snag_settle(snag=snag, note="planed", by=owner, at=NOW)
     facts = SnagFacts("job", "paint on the floor", due=date(2027, 3, 12))
     snag_raise(job=job, facts=facts, who=fitter, by=owner, at=NOW)
+
+
+def _dates(job: Job, owner: Person, fitter: Person) -> None:
+    """The shop's days and those of the job, a stage that is done; a calendar, which stays here."""
+    usual = ShopDates(saturday=True, cut_days=3, fit_at_once=2)
+    shop_dates_set(shop=job.shop, facts=usual, by=owner, at=NOW)
+    closed = ClosedDays(date(2027, 8, 2), date(2027, 8, 13), "summer holidays")
+    closed_days_add(shop=job.shop, facts=closed, by=owner, at=NOW)
+    job_dates_set(job=job, facts=JobDates(cut_days=7, lead_days=0), by=owner, at=NOW)
+    stage_finish(job=job, stage="measure", on=NOW.date(), by=fitter, at=NOW)
+    feed_make(person=fitter, at=NOW)
 
 
 Rows = dict[str, list[dict[str, Any]]]

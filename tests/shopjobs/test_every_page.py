@@ -14,6 +14,7 @@ PAGES = {
     # address: (who gets it, what it heads)
     "/jobs/": ("ada otto ines", "Jobs"),
     "/jobs/{job}/settings/": ("ada otto", "Settings of job K-1"),
+    "/clients/": ("ada otto ines", "Clients"),
     "/people/": ("ada", "People"),
     "/people/{person}/": ("ada", "ines"),
     "/shop/": ("ada", "Shop"),

@@ -9,6 +9,7 @@ from django.utils import timezone
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import JobFactory
+from tests.shopjobs.kitchens import done_kitchen
 
 SignIn = Callable[[Person], Client]
 
@@ -16,21 +17,25 @@ SignIn = Callable[[Person], Client]
 def test_todays_jobs_are_first_and_open_on_fit(
     installer: Person, owner: Person, signed_in: SignIn
 ) -> None:
-    """Then those to come, the nearest first; then what has no day, or one that is past."""
+    """Then what is late, what is to come, the nearest first, what has no day, what is done."""
     today = timezone.localdate()
-    days = {"past": -2, "far": 9, "today": 0, "near": 1, "none": None}
+    days = {"done": -1, "past": -2, "far": 9, "today": 0, "near": 1, "none": None}
     for number, day in days.items():
         on = None if day is None else today + timedelta(days=day)
         JobFactory.create(shop=installer.shop, number=number, fit_on=on)
+    done_kitchen(Job.objects.get(number="done"), installer)
 
-    links = dom(signed_in(installer).get("/jobs/")).all("a.row-link")
+    page = dom(signed_in(installer).get("/jobs/"))
 
-    assert [link.words for link in links] == ["today", "near", "far", "none", "past"]
+    links = page.all("a.row-link")
+    assert [link.words for link in links] == ["today", "past", "near", "far", "none", "done"]
     first = Job.objects.get(number="today")
     assert links[0].attribute("href") == f"/jobs/{first.pk}/fit/"
-    assert dom(signed_in(installer).get("/jobs/")).one("td strong").words == "today"
+    assert page.one("td .due").words == "today"
+    assert page.one("td .late").words == "late by 2 days"
+    assert "Today’s first, then what is late" in page.words
     for_owner = dom(signed_in(owner).get("/jobs/")).all("a.row-link")
     assert {link.attribute("href") for link in for_owner} == {
         f"/jobs/{job.pk}/" for job in Job.objects.all()
     }
-    assert for_owner[0].words == "none"
+    assert for_owner[0].words == "done"

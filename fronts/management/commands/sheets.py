@@ -62,7 +62,7 @@ def _printed(source: SheetSource, paper: Paper) -> Iterator[tuple[str, bytes]]:
         yield printout.file, content
         if printout.cabinet:
             fittings.append((printout.cabinet, content))
-    if has_fittings_together(printouts):
+    if has_fittings_together(each.cabinet for each in printouts):
         yield FITTINGS_TOGETHER, fittings_together(source.kitchen.job.number, fittings)
 
 

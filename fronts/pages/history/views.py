@@ -68,10 +68,10 @@ def job_undo_bar(request: SignedInRequest, job: Job) -> HttpResponse:
     return render_page(request, "fronts/history/bar_part.html", context)
 
 
-@needs("prices")
+@needs("jobs")
 @require_POST
 def shop_undo(request: SignedInRequest) -> HttpResponse:
-    """Take back what somebody did to the shop's ways, where one may do that: prices or more."""
+    """Take back what somebody did to the shop's ways, where one may do that."""
     return _undo(request, request.shop)
 
 

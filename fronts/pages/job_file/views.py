@@ -1,4 +1,4 @@
-"""A job as a file, or as a notebook: taken in as a new job; and handed out."""
+"""A job as a file, or as a notebook: taken in as a new job; and handed out. A job once more."""
 
 import re
 from collections.abc import Sequence
@@ -8,16 +8,18 @@ from functools import partial
 from django.contrib import messages
 from django.core.exceptions import ValidationError
 from django.http import HttpResponse
+from django.template.loader import render_to_string
 from django.views.decorators.http import require_http_methods
 
 from fronts import jobfile
 from fronts.notebook import NotebookRefused
-from fronts.pages.job_file.forms import JobFileForm
+from fronts.pages.job_file.forms import JobCopyForm, JobFileForm
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.kitchen import Kitchen
 from fronts.selectors.records import records_of
 from fronts.services.imports import job_import
+from fronts.services.job_copies import job_copy
 from fronts.services.notebook_jobs import notebook_enter
 from fronts.snapshot import kitchen_of
 from shopjobs.access import SignedInRequest, needs
@@ -26,6 +28,7 @@ from shopjobs.pages import go_to, render_page
 from shopjobs.services.refused import Refused
 
 PAGE = "fronts/job_file/page.html"
+COPY = "fronts/job_file/copy.html"
 MOST_SHOWN = 200
 MOST_CABINETS = 300
 """What a page's answer has the time for; the command takes in any number."""
@@ -54,6 +57,27 @@ def job_import_page(request: SignedInRequest) -> HttpResponse:
         save=partial(_take_in, request, form, faults),
         done=partial(_taken_in, request),
     )
+
+
+@job_view("jobs")
+def job_copy_page(request: SignedInRequest, job: Job) -> HttpResponse:
+    """Copy a job's kitchen under a new number."""
+    form = JobCopyForm(posted(request), job=job)
+
+    def show(*, status: int = 200) -> HttpResponse:
+        shown = {"form": form, "job": job}
+        return render_page(request, COPY, shown, partial="job-copy", status=status)
+
+    def save() -> Job:
+        return job_copy(job=job, **form.cleaned_data, **who(request))
+
+    return form_answer(request, form, show=show, save=save, done=partial(_copied, request, job))
+
+
+def _copied(request: SignedInRequest, job: Job, copy: Job) -> HttpResponse:
+    said = {"job": job, "copy": copy}
+    messages.success(request, render_to_string("fronts/job_file/copied.html", said, request))
+    return go_to(request, "fronts:job-measure", copy.pk)
 
 
 def _take_in(request: SignedInRequest, form: JobFileForm, faults: list[jobfile.Fault]) -> Job:

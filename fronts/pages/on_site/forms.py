@@ -36,6 +36,11 @@ class PhotoForm(HouseForm):
     picture: bytes = b""
     """The photo, made small and plain."""
 
+    @property
+    def pictures(self) -> list[bytes]:
+        """The photo, if it is one."""
+        return [self.picture] if self.is_valid() else []
+
     def clean_image(self) -> Any:
         """What is no picture is refused here, where its file was chosen."""
         image = self.cleaned_data["image"]

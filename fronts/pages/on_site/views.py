@@ -1,5 +1,6 @@
 """Measuring on site: all openings by wall, and one size at a time."""
 
+from collections.abc import Sequence
 from functools import partial
 
 from django.contrib import messages
@@ -18,7 +19,8 @@ from fronts.pages.on_site.rows.openings import Stop, by_wall, stops_of, to_conti
 from fronts.pages.on_site.rows.photos import photos_by_wall
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.form_answer import form_answer
-from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.pages.shared.job_view import entered_at, found_or_404, job_view, posted, who
+from fronts.pages.shared.photos_sent import held_with_photos
 from fronts.pages.shared.photos_shown import PhotoShown, photo_answer
 from fronts.rules.site_sizes import NAMES
 from fronts.selectors.kitchens import cabinets_of, opening_of, placed_kitchen_of
@@ -59,14 +61,23 @@ def _with_photos(
     return [*known, *((wall, [], shown) for wall, shown in photos.items())]
 
 
-@job_view("measure", "POST")
+@job_view("measure", "POST", holds=False)
 def photo_new(request: SignedInRequest, job: Job) -> HttpResponse:
     """Keep a photo of a wall."""
-    wall = request.POST.get("wall", "")
     form = PhotoForm(request.POST, request.FILES, auto_id=f"{PHOTO}-%s")
+    with held_with_photos(request, job, form) as (held, images):
+        return _photo_answer(request, held, form, images)
+
+
+def _photo_answer(
+    request: SignedInRequest, job: Job, form: PhotoForm, images: Sequence[str]
+) -> HttpResponse:
+    wall = request.POST.get("wall", "")
     return form_answer(
         request, form, show=partial(_photos, request, job, wall, form),
-        save=lambda: photo_add(job=job, wall=wall, picture=form.picture, **who(request)),
+        save=lambda: photo_add(
+            job=job, wall=wall, image=images[0], entered=entered_at(request), **who(request)
+        ),
         done=lambda _: _photos(request, job, wall),
     )  # fmt: skip
 
@@ -96,11 +107,13 @@ def _photos(
     """The wall's photos, with what was refused; the whole page without htmx."""
     if not wants_part(request):
         if form is not None:
-            messages.error(request, " ".join(str(one) for one in form["image"].errors))
+            told = [str(one) for errors in form.errors.values() for one in errors]
+            messages.error(request, " ".join(told))
         return redirect("fronts:job-on-site", job.pk)
     shown = photos_by_wall(job).get(wall, [])
     context = {"job": job, "wall": wall, "shown": shown, "form": form}
-    return announce_change(render_page(request, PAGE, context, partial="photos", status=status))
+    answer = render_page(request, PAGE, context, partial="photos", status=status)
+    return announce_change(answer) if form is None else answer
 
 
 @job_view("measure", "GET", "HEAD")

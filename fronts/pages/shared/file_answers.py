@@ -5,6 +5,7 @@ from typing import Literal
 from urllib.parse import quote
 
 from django.http import HttpResponse
+from django.http.response import HttpResponseBase
 
 LONGEST = 80
 _UNSAFE = re.compile(r'[\x00-\x1f\x7f<>:"/\\|?*;%]+')
@@ -26,6 +27,13 @@ def attachment(content: bytes, kind: str, name: str) -> HttpResponse:
 def inline(content: bytes, kind: str, name: str) -> HttpResponse:
     """A file to be looked at in the browser."""
     return _file(content, kind, name, "inline")
+
+
+def asked_about_again(response: HttpResponseBase, etag: str) -> HttpResponseBase:
+    """The file, kept by its browser, which asks each time whether it is still this one."""
+    response.headers["ETag"] = etag
+    response.headers["Cache-Control"] = "private, no-cache"
+    return response
 
 
 def _file(

@@ -1,6 +1,7 @@
 """A view of one job of the shop, and what such views ask of their requests."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from datetime import datetime, timedelta
 from functools import wraps
 from typing import Any, Concatenate, ParamSpec, TypeVar
@@ -24,13 +25,18 @@ T = TypeVar("T")
 
 
 def job_view(
-    capability: Capability, *methods: str, to_post: Capability | None = None
+    capability: Capability,
+    *methods: str,
+    to_post: Capability | None = None,
+    holds: bool = True,
 ) -> Callable[[Callable[Concatenate[SignedInRequest, Job, P], HttpResponse]], AnyView[Any]]:
     """Hand the view its job; while one request changes a job, others that would wait.
 
     The view's page is drawn after that, when others may go on.
     `methods` are those that the view answers, GET and POST where none is named;
     `to_post` is what one must be allowed beside `capability` in order to change anything.
+    A view that has slow work to do before it changes anything holds its job itself then, by
+    `job_held`: it `holds` not from its beginning.
     """
 
     def guard(
@@ -46,13 +52,22 @@ def job_view(
                 return view(request, _one_of(jobs, request, job_id), *args, **kwargs)
             if to_post is not None and not may(request.user, to_post):
                 raise PermissionDenied
-            with transaction.atomic():
-                job = _one_of(jobs.select_for_update(), request, job_id)
+            if not holds:
+                return view(request, _one_of(jobs, request, job_id), *args, **kwargs)
+            with job_held(request, job_id) as job:
                 return view(request, job, *args, **kwargs)
 
         return require_http_methods([*(methods or ("GET", "HEAD", "POST"))])(found)
 
     return guard
+
+
+@contextmanager
+def job_held(request: SignedInRequest, job_id: int) -> Iterator[Job]:
+    """The job as it is now, which nobody else changes until the block ends."""
+    with transaction.atomic():
+        jobs = Job.objects.filter(shop=request.shop).select_for_update(of=("self",))
+        yield _one_of(jobs, request, job_id)
 
 
 def _one_of(jobs: QuerySet[Job], request: SignedInRequest, job_id: int) -> Job:

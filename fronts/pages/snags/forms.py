@@ -71,13 +71,13 @@ class Pictures(forms.FileInput):
 
 
 class PicturesField(forms.Field):
-    """Photos, each made small and plain; an empty one is none."""
+    """Photos, each made small and plain."""
 
     widget = Pictures
 
     def clean(self, value: Any) -> list[bytes]:
         """What is no picture is refused here, where its file was chosen."""
-        chosen = [file for file in value or () if file.size]
+        chosen = list(value or ())
         if len(chosen) > MOST_SNAG_PHOTOS:
             raise ValidationError(f"Add {MOST_SNAG_PHOTOS} photos at most.")
         if any(file.size > MOST_BYTES for file in chosen):
@@ -92,7 +92,16 @@ def place(of: str, key: int | str = "", label: str = "") -> str:
     return f"{of} {key} {label}".strip()
 
 
-class SnagForm(HouseForm):
+class PicturesForm(HouseForm):
+    """A form with photos."""
+
+    @property
+    def pictures(self) -> list[bytes]:
+        """The photos, none where the form can't be saved as it was sent."""
+        return self.cleaned_data["image"] if self.is_valid() else []
+
+
+class SnagForm(PicturesForm):
     """A new snag. `places` are what it may be on, with what each is called."""
 
     on = forms.CharField(label="On", widget=forms.Select)
@@ -137,7 +146,7 @@ class SettledForm(SeenForm):
     done_note = OneText(label="What was done", required=False)
 
 
-class SnagPhotoForm(HouseForm):
+class SnagPhotoForm(PicturesForm):
     """One more photo of a snag, or several."""
 
     image = PicturesField(label="Photo")

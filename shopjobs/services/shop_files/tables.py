@@ -13,7 +13,9 @@ Table = type[Model]
 OF_THE_INSTALLATION = {
     "shopjobs.signinfailure": "counts guesses at names of every shop, for minutes",
     "shopjobs.sentform": "tells a form that comes twice here, for days",
+    "shopjobs.fileput": "files that are being put here, for minutes",
     "shopjobs.session": "lets a browser into this installation, and no other",
+    "fronts.calendarfeed": "lets a calendar program read this installation, and no other",
     "fronts.sheetset": "is printed again in a minute",
     "fronts.sheetfile": "is printed again in a minute",
     "shopjobs.worker": "says which processes of this installation are at work",

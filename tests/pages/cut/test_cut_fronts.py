@@ -5,7 +5,7 @@ from collections.abc import Callable
 import pytest
 from django.test import Client
 
-from fronts.models import Cabinet, FrontCut, Opening
+from fronts.models import Cabinet, Front, FrontCut, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
 from tests.dom import Answer, dom
@@ -65,6 +65,22 @@ def test_what_is_cut_keeps_its_size_and_a_measurement_says_what_to_trim(
     assert FrontCut.objects.get().width == inches(16)
     assert "Changed meanwhile: B1.a." in mark(shop_floor, job, door).words
     assert "0 of 2 fronts cut" in mark(shop_floor, job, door, drawer, take_back="on").words
+
+
+def test_what_is_to_be_made_otherwise_since_is_told(
+    cabinet: Cabinet, shop_floor: Client, job: Job
+) -> None:
+    """In another wood it is made again; a cut of which only the size was kept says nothing."""
+    mark(shop_floor, job, *values(shop_floor, job))
+    Front.objects.filter(opening__label="a").update(material="Maple", hinged="right")
+
+    door, drawer = (row.words for row in page(shop_floor, job).all("tbody tr"))
+    assert "make again: cut in MDF, now Maple" in door
+    assert "✓ holds" in drawer
+    Front.objects.filter(opening__label="a").update(material="")
+    assert "hinged at the left when it was cut, now at the right" in page(shop_floor, job).words
+    FrontCut.objects.update(build="", material="", hinged="")
+    assert "changed since" not in page(shop_floor, job).words
 
 
 def test_a_front_that_changed_while_it_was_ticked_is_not_marked(

@@ -214,3 +214,19 @@ def test_a_later_change_of_the_kitchen_shows_as_such(
     assert "1/16 narrower; 1/16 lower" in said
     assert "the left gap planned 1/8, was 3/32" in said
     assert shown(phone, cabinet).one(".state").words == "○ not hung"
+
+
+def test_the_list_leads_to_the_first_front_that_can_be_done(
+    cabinet: Cabinet, phone: Client
+) -> None:
+    """A problem is passed over; where each is done or a problem, nothing leads on."""
+
+    def leads() -> list[tuple[str, str]]:
+        page = dom(phone.get(f"/jobs/{cabinet.job_id}/fit/"))
+        return [(link.words, link.attribute("href")) for link in page.all(".go-on")]
+
+    assert leads() == [("Begin with B1.a", f"{address(cabinet)}#record-B1.a-front")]
+    say(phone, cabinet, "damaged")
+    assert leads() == [("Begin with B1.b", f"{address(cabinet)}#record-B1.b-front")]
+    say(phone, cabinet, "as planned", front="B1.b")
+    assert leads() == []

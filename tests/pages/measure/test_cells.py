@@ -201,3 +201,20 @@ def test_a_width_and_a_face_together_are_taken_back_at_once(job: Job, desk: Clie
     last = Revision.objects.filter(job=job).latest("pk")
     assert desk.post(f"/jobs/{job.pk}/undo/", {"revision": last.pk}).status_code == 302
     assert kitchen_of(job) == before
+
+
+def test_what_another_saved_meanwhile_is_told_to_the_table(
+    base: Cabinet, job: Job, desk: Client
+) -> None:
+    """So that the same words, sent again, take its place."""
+    depth = key(base, "depth")
+    body = {depth: "20", "seen": json.dumps({depth: "23"})}
+
+    answer = desk.post(f"/jobs/{job.pk}/cells/", body, headers=HTMX)
+
+    assert answer.status_code == 422
+    assert json.loads(answer["HX-Trigger"]) == {"cells-theirs": {"theirs": {depth: "24"}}}
+    body["seen"] = json.dumps({depth: "24"})
+    assert desk.post(f"/jobs/{job.pk}/cells/", body, headers=HTMX).status_code == 200
+    base.refresh_from_db()
+    assert base.depth == inches(20)

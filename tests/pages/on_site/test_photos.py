@@ -11,6 +11,7 @@ import pytest
 from django.core.exceptions import ValidationError
 from django.core.files.uploadedfile import SimpleUploadedFile
 from django.test import Client
+from django.utils import timezone
 from PIL import Image
 from PIL.ExifTags import GPS, IFD, Base
 
@@ -116,14 +117,40 @@ def test_a_photo_sent_twice_is_one(job: Job, phone: Client) -> None:
     assert WallPhoto.objects.count() == 1
 
 
+def test_a_photo_that_waited_was_taken_when_it_was_entered(job: Job, phone: Client) -> None:
+    """History says when it came; what can't be a time of taking it is when it came."""
+    before = timezone.now() - timedelta(hours=20)
+    later, long_ago = timezone.now() + timedelta(hours=1), before - timedelta(days=100)
+    wrong = ["yesterday", "2027-99-99T10:00:00Z", later.isoformat(), long_ago.isoformat()]
+    for said in (before.isoformat(), *wrong):
+        image = SimpleUploadedFile("IMG_1.jpg", taken(), "image/jpeg")
+        phone.post(
+            f"/jobs/{job.pk}/photos/", {"wall": "North", "image": image},
+            headers={**HTMX, "X-Entered": said},
+        )  # fmt: skip
+
+    first, *others = WallPhoto.objects.order_by("pk")
+    came = Revision.objects.filter(text="Took a photo of wall North").order_by("pk")[0].at
+    assert first.taken_at == before
+    assert all(came <= photo.taken_at <= timezone.now() for photo in others)
+    assert len(others) == len(wrong)
+    shown = dom(phone.get(f"/jobs/{job.pk}/measuring/"))
+    said = timezone.localtime(before).strftime("%H:%M")
+    assert said in shown.all("figcaption")[-1].words  # The latest stands first.
+
+
 def test_what_is_no_photo_is_told_where_it_was_chosen(job: Job, phone: Client) -> None:
     """And nothing is kept."""
     answer = send(phone, job, b"no photo")
     assert answer.status_code == 422
-    assert "no photo that can be read" in dom(answer).one(".error").words
+    field = dom(answer).one("[type='file'][aria-invalid='true']")
+    told = dom(answer).one(f"[id='{field.attribute('aria-describedby')}']")
+    assert "no photo that can be read" in told.words
     assert not WallPhoto.objects.exists()
     plain = phone.post(f"/jobs/{job.pk}/photos/", {"wall": "North"}, follow=True)
     assert "Choose a photo" in dom(plain).words
+    far = phone.post(f"/jobs/{job.pk}/photos/", {"wall": "x" * 400}, follow=True)
+    assert "characters" in dom(far).words
 
 
 def test_a_deleted_photo_comes_back(job: Job, owner: Person, signed_in: SignIn) -> None:

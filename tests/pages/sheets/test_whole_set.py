@@ -77,6 +77,25 @@ def test_all_sheets_are_printed_and_taken_away(
     assert Revision.objects.filter(job=job, text="Had all sheets printed").exists()
 
 
+def test_all_fitting_sheets_in_one_are_fetched_once(
+    cabinet: Cabinet, installer: Person, signed_in: SignIn
+) -> None:
+    """A browser that has the file is told so; of another set it is another."""
+    client, job = signed_in(installer), cabinet.job
+    path = f"{page_of(job)}set/fitting/"
+    client.post(page_of(job))
+    first = client.get(path)
+
+    again = client.get(path, headers={"If-None-Match": first["ETag"]})
+    assert (again.status_code, again.content) == (304, b"")
+
+    Cabinet.objects.filter(label="B3").update(height=inches(31))
+    client.post(page_of(job))
+    changed = client.get(path, headers={"If-None-Match": first["ETag"]})
+    assert changed.status_code == 200
+    assert PrintedSheet.objects.filter(label="B3").latest("pk").code in text_of(changed.content)
+
+
 def test_the_page_counts_the_sheets(cabinet: Cabinet, installer: Person, signed_in: SignIn) -> None:
     """Four at a time; whoever comes back sees how far it is."""
     worker_beat(name="bench-1", host="bench", pid=1)

@@ -87,10 +87,20 @@ def test_what_is_wrong_is_told_at_its_field(
     assert not Snag.objects.exists()
 
 
+def faulty(answer: Any) -> list[str]:
+    """What is told of the photos that were chosen, as each input says it."""
+    page = dom(answer)
+    fields = page.all("[type='file'][aria-invalid='true']")
+    return [page.one(f"[id='{one.attribute('aria-describedby')}']").words for one in fields]
+
+
 def test_what_is_no_photo_is_refused(job: Job, phone: Client) -> None:
-    """So are more of them than a snag has; an empty one is none."""
-    torn = SimpleUploadedFile("a.jpg", b"no photo", "image/jpeg")
-    assert "no photo that can be read" in dom(write(phone, job, "job", image=torn)).words
+    """At its field; so is an empty file, and so are more of them than a snag has."""
+    for content in (b"no photo", b""):
+        torn = SimpleUploadedFile("a.jpg", content, "image/jpeg")
+        camera, device = faulty(write(phone, job, "job", image=torn))
+        assert camera == device
+        assert "no photo that can be read" in camera
     few = [jpeg() for _ in range(10)]
     assert write(phone, job, "job", image=few).status_code == 200
     snag = Snag.objects.get()
@@ -98,7 +108,9 @@ def test_what_is_no_photo_is_refused(job: Job, phone: Client) -> None:
         f"/jobs/{job.pk}/snags/{snag.pk}/photos/", {"image": [jpeg() for _ in few]}, headers=HTMX
     )
     assert answer.status_code == 422
-    assert f"{MOST_SNAG_PHOTOS} photos at most" in dom(answer).words
+    assert "HX-Trigger-After-Settle" not in answer
+    [told] = faulty(answer)
+    assert f"{MOST_SNAG_PHOTOS} photos at most" in told
     assert SnagPhoto.objects.count() == 10
 
 
@@ -166,6 +178,21 @@ def test_a_photo_of_a_snag(
     assert phone.get(src).status_code == 200
 
 
+def test_photos_that_waited_were_taken_when_the_snag_was_written(
+    job: Job, phone: Client, snag: Snag
+) -> None:
+    """With a new snag, and one that is added to it later."""
+    before = timezone.now() - timedelta(hours=20)
+    late = {**HTMX, "X-Entered": before.isoformat()}
+    said = {"on": "job", "words": "scratched", "image": [jpeg()]}
+    phone.post(f"/jobs/{job.pk}/snags/", said, headers=late)
+    phone.post(f"/jobs/{job.pk}/snags/{snag.pk}/photos/", {"image": jpeg()}, headers=late)
+
+    assert [photo.taken_at for photo in SnagPhoto.objects.all()] == [before, before]
+    assert Snag.objects.latest("pk").raised_at == before
+    assert Revision.objects.filter(job=job).latest("pk").at > before
+
+
 def test_who_may_take_a_snag_away(
     snag: Snag, desk: Client, job: Job, shop: Any, signed_in: SignIn
 ) -> None:
@@ -200,7 +227,7 @@ def test_without_scripts(job: Job, door: Front, cabinet: Cabinet, phone: Client)
     assert wrong.status_code == 422
     assert "Keep it to 400" in dom(wrong).one(".summary").words
     torn = SimpleUploadedFile("a.jpg", b"no photo", "image/jpeg")
-    assert "no photo" in dom(phone.post(f"{address}{snag.pk}/photos/", {"image": torn})).words
+    assert "no photo" in faulty(phone.post(f"{address}{snag.pk}/photos/", {"image": torn}))[0]
     done = phone.post(f"{address}{snag.pk}/done/", {"seen": UNSETTLED, "done_note": "eased"})
     assert done.url == f"{address}#snag-{snag.pk}"  # type: ignore[attr-defined]
 

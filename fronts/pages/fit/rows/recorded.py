@@ -8,7 +8,7 @@ from fronts.facts.rows import columns_of, from_row
 from fronts.figures.fit_changes import fit_change_words
 from fronts.figures.gap_ends import at_its_ends
 from fronts.figures.mending_words import mending_lines
-from fronts.figures.sizes import signed
+from fronts.figures.sizes import on_one_line, signed
 from fronts.models import FitRecord
 from fronts.pages.fit.rows.at_front import AtFront
 from fronts.rules.fit_changes import fit_changes
@@ -115,9 +115,13 @@ def _earlier(record: FitRecord, unit: str) -> Earlier:
 def _gap(side: Side, planned: Gaps, measured: Gaps, unit: str) -> Gap:
     off = [signed(error, unit) for error in errors_at(measured, planned, side)]
     wanted, found = (_shown(side, gaps, unit) for gaps in (planned, measured))
-    return Gap(side, wanted, found, ", ".join(at_its_ends(side, off)))
+    return Gap(side, wanted, found, _ends(side, off))
 
 
 def _shown(side: Side, gaps: Gaps, unit: str) -> str:
-    figures = [show(figure, unit) for figure in gaps.figures(side)]
-    return ", ".join(at_its_ends(side, figures))
+    return _ends(side, [show(figure, unit) for figure in gaps.figures(side)])
+
+
+def _ends(side: Side, figures: Sequence[str]) -> str:
+    """Both ends, where there are two; a narrow column breaks between them alone."""
+    return ", ".join(on_one_line(end) for end in at_its_ends(side, figures))

@@ -1,6 +1,6 @@
 """A kitchen as the installer goes through it: cabinets by wall, and how each front stands."""
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from django.urls import reverse
@@ -11,6 +11,7 @@ from fronts.figures.fronts import what
 from fronts.figures.sizes import size
 from fronts.models import FitRecord
 from fronts.pages.fit.rows.at_front import standing
+from fronts.pages.fit.rows.fronts import record_key
 from fronts.pages.shared.drawn_walls import drawn_walls
 from fronts.rules.front_states import NOT_HUNG, FrontState
 from fronts.rules.kitchen import Cabinet, Kitchen
@@ -114,6 +115,16 @@ def walls_of(
         )
         for name in kitchen.wall_names
     ]
+
+
+def where_to_go_on(job: Job, walls: Iterable[Wall]) -> tuple[str, str]:
+    """The first front that can be done and is not, and where that is; "" where there is none."""
+    for row in (row for wall in walls for row in wall.cabinets if row.number is not None):
+        for front in row.fronts:
+            if not (front.state.is_done or front.state.is_problem):
+                at = reverse("fronts:job-fit-cabinet", args=[job.pk, row.number])
+                return front.label, f"{at}#{record_key(front.label)}-front"
+    return "", ""
 
 
 def _row(

@@ -3,7 +3,7 @@
 from django.http import HttpResponse
 
 from fronts.pages.fit.rows.at_cabinet import cabinet_numbers
-from fronts.pages.fit.rows.walls import walls_of
+from fronts.pages.fit.rows.walls import walls_of, where_to_go_on
 from fronts.pages.shared.job_view import job_view
 from fronts.rules.front_states import A_PROBLEM, DONE, NOT_HUNG, TO_ADJUST
 from fronts.selectors.fits import fit_records_of
@@ -20,11 +20,14 @@ def job_fit(request: SignedInRequest, job: Job) -> HttpResponse:
     kitchen = placed_kitchen_of(job)
     schedule, records = schedule_for(job, kitchen), fit_records_of(job)
     walls = walls_of(job, kitchen, schedule, cabinet_numbers(job), records)
+    next_front, next_address = where_to_go_on(job, walls)
     rows = [row for wall in walls for row in wall.cabinets]
     context = {
         "job": job,
         "step": "fit",
         "walls": walls,
+        "next_front": next_front,
+        "next_address": next_address,
         "states": (NOT_HUNG, TO_ADJUST, DONE, A_PROBLEM),
         "done": sum(row.done for row in rows),
         "problems": sum(row.problems for row in rows),

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
-from django_htmx.http import reswap
+from django_htmx.http import reswap, trigger_client_event
 
 from fronts.models import DoorOnHand
 from fronts.pages.measure.rows.cells import COLUMNS, SAYS, Typed
@@ -109,4 +109,15 @@ def _refused(
         return page(request, job, Typed(request.POST, faults), status=422)
     response = PartsResponse(request, (f"{PAGE}#cell-faults",), {"job": job, "faults": faults})
     response.status_code = 422
+    trigger_client_event(response, "cells-theirs", {"theirs": _theirs(rows)})
     return reswap(response, "none")
+
+
+def _theirs(rows: list[RowForm]) -> dict[str, str]:
+    """What others saved meanwhile where somebody typed, by the keys of the cells."""
+    return {
+        f"{row.key}-{name}": vars(field)["theirs"] or ""
+        for row in rows
+        for name, field in row.form.fields.items()
+        if name in _CALLED and "theirs" in vars(field)
+    }

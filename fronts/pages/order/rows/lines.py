@@ -3,6 +3,7 @@
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from typing import cast
 
 from fronts.figures.order_words import GROUP_TITLES, change_words
 from fronts.figures.where_needed import where_needed
@@ -34,6 +35,11 @@ class Row:
     def change(self) -> str:
         """All that changed, on one line."""
         return "; ".join(self.changes)
+
+    @property
+    def is_again(self) -> bool:
+        """Whether it was checked before it changed."""
+        return bool(self.changes) and self.line.is_checked
 
     @property
     def is_open(self) -> bool:
@@ -109,7 +115,7 @@ def hardware_list(job: Job, lines: Sequence[OrderLine], progress: OrderProgress)
     rows = tuple(
         _row(
             line,
-            () if approved else _changes(line, known, gone, apart, job.unit),
+            () if approved else _changes(line, known, gone, apart, cast(Unit, str(job.unit))),
             index,
             progress.items.get(line.item),
         )

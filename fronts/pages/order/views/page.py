@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
-from typing import Any
+from typing import Any, cast
 
 from django.http import HttpResponse
 from django.utils import timezone
@@ -21,6 +21,7 @@ from fronts.pages.order.rows.lines import HardwareList, Row, hardware_list
 from fronts.pages.order.rows.progress import difference_row, stages
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.blocking_findings import blocking_findings
+from fronts.rules.kinds import Unit
 from fronts.rules.order_facts import short_name_of
 from fronts.rules.order_states import what_is_waited_for
 from fronts.rules.results import Schedule
@@ -102,7 +103,8 @@ def order_page(
         "approve": _sent_or(form, ApproveForm, lambda: approve_form(job, lines, progress)),
         "to_add": any(each.more > 0 for each in differences),
         "differences": [
-            difference_row(each, job.unit, ticked(each.item, each.now)) for each in differences
+            difference_row(each, cast(Unit, str(job.unit)), ticked(each.item, each.now))
+            for each in differences
         ],
         "changes": _sent_or(form, ChangesForm, lambda: changes_form(job, progress)),
         "send": _sent_or(form, SendForm, lambda: send_form(job, progress)),

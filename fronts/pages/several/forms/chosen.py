@@ -109,6 +109,8 @@ def _or_usual(choices: Mapping[Any, str]) -> list[tuple[str, str]]:
 
 def jobs_to_copy_to(job: Job) -> list[tuple[int, str]]:
     """This job, then the others of its shop, the newest first."""
-    others = Job.objects.filter(shop=job.shop_id).exclude(pk=job.pk).order_by("-pk")
-    named = [(each.pk, f"{each.number} {each.client}".strip()) for each in others]
+    others = Job.objects.filter(shop=job.shop_id, archived_at=None).exclude(pk=job.pk)
+    named = [
+        (each.pk, f"{each.number} {each.client_name}".strip()) for each in others.order_by("-pk")
+    ]
     return [(job.pk, "This one"), *named]

@@ -1,12 +1,13 @@
 """The printed set as its page shows it: how far it is, or what it holds."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 
 from fronts.models import CutPlan, SheetSet
 from fronts.pages.shared.task_progress import TaskProgress, task_progress
-from fronts.selectors.sheet_sets import files_of, is_kept
-from fronts.sheets.registry import FITTING, FITTINGS_TOGETHER, SHEETS
+from fronts.selectors.sheet_sets import files_of, fittings_of, is_kept
+from fronts.sheets.registry import FITTING, SHEETS, has_fittings_together
 from fronts.sheets.sheet_page import SheetSource
 from shopjobs.services.lost_tasks import KEPT_FOR
 
@@ -58,8 +59,12 @@ def set_shown(
         kept_until=made_at + KEPT_FOR,
         fingerprint=sheet_set.fingerprint,
         outdated=same != now,
-        has_fittings=files_of(sheet_set).filter(name=FITTINGS_TOGETHER).exists(),
+        has_fittings=has_fittings_together(_cabinets(sheet_set)),
     )
+
+
+def _cabinets(sheet_set: SheetSet) -> Iterable[str]:
+    return fittings_of(sheet_set).values_list("cabinet", flat=True)
 
 
 def single_sheets(source: SheetSource) -> list[str]:

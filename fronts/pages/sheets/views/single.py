@@ -12,7 +12,7 @@ from django.utils.cache import get_conditional_response
 from django.utils.http import quote_etag
 from django.views.decorators.http import require_safe
 
-from fronts.pages.shared.file_answers import inline
+from fronts.pages.shared.file_answers import asked_about_again, inline
 from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.wall_addresses import WALL
 from fronts.selectors.kitchens import cabinet_of, cabinets_of
@@ -129,9 +129,7 @@ def _printed(
     file = inline(content, "application/pdf", f"{job.number} {called}.pdf")
     # A file that was not made is no file of length 0.
     response = file if content else StreamingHttpResponse((), headers=dict(file.items()))
-    response.headers["ETag"] = etag
-    response.headers["Cache-Control"] = "private, no-cache"
-    return response
+    return asked_about_again(response, etag)
 
 
 def _made(job: Job, name: str, sheet: Printout, paper: PageSize) -> bytes:

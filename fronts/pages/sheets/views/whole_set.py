@@ -3,24 +3,33 @@
 import io
 import zipfile
 from functools import partial
+from typing import cast
 
 from django.http import Http404, HttpResponse
+from django.http.response import HttpResponseBase
 from django.utils import timezone
+from django.utils.cache import get_conditional_response
+from django.utils.http import quote_etag
 from django.views.decorators.http import require_safe
 
 from fronts.models import SheetSet
 from fronts.pages.shared.blocking_findings import blocking_findings
-from fronts.pages.shared.file_answers import attachment, inline
+from fronts.pages.shared.file_answers import asked_about_again, attachment, inline
 from fronts.pages.shared.form_answer import form_answer
-from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.pages.sheets.forms import PrintForm
 from fronts.pages.sheets.rows.printed_set import Progress, progress_of, set_shown, single_sheets
 from fronts.selectors.plans import finished_plan
-from fronts.selectors.sheet_sets import files_of, is_kept, latest_set
+from fronts.selectors.sheet_sets import files_of, fittings_of, is_kept, latest_set
 from fronts.services.sheet_sets import sheet_set_begin, sheet_set_cancel
 from fronts.sheets.fitting import fitted_cabinets
 from fronts.sheets.job_source import source_of_job, with_codes_kept
-from fronts.sheets.registry import FITTINGS_TOGETHER
+from fronts.sheets.pdf import Paper, made_from
+from fronts.sheets.registry import (
+    FITTINGS_TOGETHER,
+    fittings_together,
+    has_fittings_together,
+)
 from fronts.tasks.sheet_set import sheets_and_pieces
 from shopjobs.access import SignedInRequest, signed_in
 from shopjobs.models import Job
@@ -64,20 +73,41 @@ def sheet_set_call_off(request: SignedInRequest, job: Job) -> HttpResponse:
 def sheet_set_zip(request: SignedInRequest, job_id: int) -> HttpResponse:
     """All files of the set in one."""
     job = job_or_404(request, job_id)
-    packed = io.BytesIO()
+    kept, packed = _kept_set(job), io.BytesIO()
+    files = {file.name: bytes(file.content) for file in files_of(kept)}
+    if has_fittings_together(fittings_of(kept).values_list("cabinet", flat=True)):
+        files[FITTINGS_TOGETHER] = _together(kept)
     with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as archive:
-        for file in files_of(_kept_set(job)):
-            archive.writestr(file.name, bytes(file.content))
+        for name, content in files.items():
+            archive.writestr(name, content)
     return attachment(packed.getvalue(), "application/zip", f"{job.number} sheets.zip")
 
 
 @signed_in
 @require_safe
-def sheet_set_fittings(request: SignedInRequest, job_id: int) -> HttpResponse:
-    """The fitting sheets of all cabinets, to look at and to print."""
+def sheet_set_fittings(request: SignedInRequest, job_id: int) -> HttpResponseBase:
+    """The fitting sheets of all cabinets, to look at and to print.
+
+    They are put together when somebody asks for them, not again for a browser that has them.
+    """
     job = job_or_404(request, job_id)
-    file = found_or_404(files_of(_kept_set(job)).get, name=FITTINGS_TOGETHER)
-    return inline(bytes(file.content), "application/pdf", f"{job.number} fitting sheets.pdf")
+    kept = _kept_set(job)
+    parts = fittings_of(kept).values_list("cabinet", "made_from")
+    if not has_fittings_together(cabinet for cabinet, _ in parts):
+        raise Http404
+    etag = quote_etag(made_from(repr([job.number, *parts]), cast(Paper, kept.paper))[:32])
+    known: HttpResponse | None = get_conditional_response(request, etag=etag)
+    if known is not None:
+        return known
+    content = _together(kept)
+    file = inline(content, "application/pdf", f"{job.number} fitting sheets.pdf")
+    return asked_about_again(file, etag)
+
+
+def _together(kept: SheetSet) -> bytes:
+    fittings = fittings_of(kept).values_list("cabinet", "content")
+    files = ((cabinet, bytes(content)) for cabinet, content in fittings)
+    return fittings_together(kept.job.number, files)
 
 
 def _kept_set(job: Job) -> SheetSet:

@@ -1,5 +1,6 @@
 """A job's snags, and a new one of them."""
 
+from collections.abc import Sequence
 from functools import partial
 
 from django.http import HttpResponse
@@ -9,6 +10,7 @@ from fronts.models import Snag
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import entered_at, job_view, who
+from fronts.pages.shared.photos_sent import held_with_photos
 from fronts.pages.snags.forms import SnagForm
 from fronts.pages.snags.views.parts import (
     HERE,
@@ -27,22 +29,34 @@ from shopjobs.pages import render_page, wants_part
 from shopjobs.selectors import colleague_of
 
 
-@job_view("measure", to_post="fit")
+@job_view("measure", to_post="fit", holds=False)
 def job_snags(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the job's snags; write a new one down, here or at a cabinet."""
-    sent = (request.POST, request.FILES) if request.method == "POST" else ()
     here = here_of(request, job)
-    form = new_form(job, here, *sent)
+    if request.method != "POST":
+        return _answer(request, job, here, new_form(job, here))
+    form = new_form(job, here, request.POST, request.FILES)
+    with held_with_photos(request, job, form) as (held, images):
+        return _answer(request, held, here, form, images)
+
+
+def _answer(
+    request: SignedInRequest,
+    job: Job,
+    here: int | None,
+    form: SnagForm,
+    images: Sequence[str] = (),
+) -> HttpResponse:
     return form_answer(
         request,
         form,
         show=partial(_shown, request, job, here, form),
-        save=partial(_raise, request, job, form),
+        save=partial(_raise, request, job, form, images),
         done=partial(_raised, request, job, here),
     )
 
 
-def _raise(request: SignedInRequest, job: Job, form: SnagForm) -> Snag:
+def _raise(request: SignedInRequest, job: Job, form: SnagForm, images: Sequence[str]) -> Snag:
     given = form.cleaned_data
     at = place_now(job, *given["on"])
     return snag_raise(
@@ -51,7 +65,7 @@ def _raise(request: SignedInRequest, job: Job, form: SnagForm) -> Snag:
         cabinet=at.cabinet,
         front=at.front,
         who=colleague_of(request.user, given["who"]) if given["who"] else None,
-        pictures=given["image"],
+        images=images,
         entered=entered_at(request),
         **who(request),
     )

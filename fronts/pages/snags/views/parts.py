@@ -1,6 +1,7 @@
 """What the pages with snags are drawn from: the job's own, and a part of each cabinet's."""
 
 from functools import partial
+from http import HTTPStatus
 from typing import Any
 
 from django.db.models import QuerySet
@@ -107,7 +108,8 @@ def row_answer(
     shown = snag_shown(snag, fronts_called(job, [snag]), form)
     context = {"job": job, "step": "snags", "shown": shown, "here": here or "", **said}
     template = ROW if wants_part(request) else "fronts/snags/refused.html"
-    return announce_change(render_page(request, template, context, status=status))
+    answer = render_page(request, template, context, status=status)
+    return announce_change(answer) if status == HTTPStatus.OK else answer
 
 
 def back_to(job: Job, here: int | None, snag_id: int | None = None) -> str:

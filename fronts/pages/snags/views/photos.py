@@ -1,12 +1,14 @@
 """Photos of a snag: kept, shown, taken away."""
 
+from collections.abc import Sequence
 from functools import partial
 
 from django.http import HttpResponse
 
 from fronts.models import SnagPhoto
 from fronts.pages.shared.form_answer import form_answer
-from fronts.pages.shared.job_view import found_or_404, job_view, who
+from fronts.pages.shared.job_view import entered_at, found_or_404, job_view, who
+from fronts.pages.shared.photos_sent import held_with_photos
 from fronts.pages.shared.photos_shown import photo_answer
 from fronts.pages.snags.forms import SnagPhotoForm
 from fronts.pages.snags.views.parts import row_answer
@@ -17,17 +19,27 @@ from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 
 
-@job_view("fit", "POST")
+@job_view("fit", "POST", holds=False)
 def snag_photo_new(request: SignedInRequest, job: Job, snag_id: int) -> HttpResponse:
     """Keep one more photo of a snag, or several."""
-    snag = found_or_404(snag_of, job, snag_id)
     form = SnagPhotoForm(request.POST, request.FILES, auto_id=f"snag-{snag_id}-%s")
+    with held_with_photos(request, job, form) as (held, images):
+        return _photo_answer(request, held, snag_id, form, images)
+
+
+def _photo_answer(
+    request: SignedInRequest, job: Job, snag_id: int, form: SnagPhotoForm, images: Sequence[str]
+) -> HttpResponse:
+    snag = found_or_404(snag_of, job, snag_id)
     return form_answer(
         request,
         form,
         show=partial(row_answer, request, job, snag_id, photo_form=form),
         save=lambda: snag_photos_add(
-            snag=snag, pictures=form.cleaned_data["image"], **who(request)
+            snag=snag,
+            images=images,
+            entered=entered_at(request),
+            **who(request),
         ),
         done=lambda _: row_answer(request, job, snag_id),
     )

@@ -109,8 +109,8 @@ class OfferForm(SeenForm):
         except NoAmount as fault:
             self.add_error("price", sentence(str(fault)))
         if not self.errors:
-            for name, fault in offer_faults(self.facts).items():
-                self.add_error(name, sentence(fault))
+            for name, words in offer_faults(self.facts).items():
+                self.add_error(name, sentence(words))
         return given
 
     @property

@@ -24,7 +24,7 @@ from shopjobs.words import fits_one_line
 
 WIDEST = 40
 """Columns that a file may have; those of other headings are left out."""
-MOST_LETTERS = 1_000_000
+MOST_LETTERS = 700_000
 """In all cells of a file together."""
 Cells = list[tuple[int, list[str]]]
 """Lines by their numbers, each with a cell for every one of `COLUMNS`."""

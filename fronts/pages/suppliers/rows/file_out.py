@@ -31,5 +31,6 @@ def offers_csv(shop: Shop) -> HttpResponse:
 
 def offers_xlsx(shop: Shop) -> HttpResponse:
     """The same as a spreadsheet; prices, packs and days are numbers there."""
-    rows = [list(COLUMNS.values()), *(list(row.values()) for row in offer_rows(shop))]
+    rows: list[list[str | int | Decimal]] = [list(COLUMNS.values())]
+    rows += [list(row.values()) for row in offer_rows(shop)]
     return attachment(xlsx_bytes(rows, NAME), KIND, f"{NAME}.xlsx")

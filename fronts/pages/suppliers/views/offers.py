@@ -1,6 +1,7 @@
 """Offers one by one: entered, changed, preferred, taken out."""
 
 from functools import partial
+from typing import Any
 
 from django.contrib import messages
 from django.http import HttpResponse
@@ -79,10 +80,14 @@ def offer_delete_now(request: SignedInRequest, key: int) -> HttpResponse:
     return back()
 
 
-def _form(request: SignedInRequest, row: Offer | None, **kwargs: object) -> OfferForm:
-    shop = request.shop
-    known = {"suppliers": suppliers_of(shop), "usual": usual_currency(shop), "row": row}
-    return OfferForm(posted(request), **known, **kwargs)
+def _form(request: SignedInRequest, row: Offer | None, **kwargs: Any) -> OfferForm:
+    return OfferForm(
+        posted(request),
+        suppliers=suppliers_of(request.shop),
+        usual=usual_currency(request.shop),
+        row=row,
+        **kwargs,
+    )
 
 
 def _chosen(request: SignedInRequest, form: OfferForm) -> Supplier:

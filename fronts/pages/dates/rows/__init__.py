@@ -1,0 +1,1 @@
+"""What the pages of dates show, worked out from planned days."""

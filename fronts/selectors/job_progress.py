@@ -1,0 +1,84 @@
+"""How far jobs have come, counted in the database: a list of jobs asks for no schedule."""
+
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import date
+from typing import Any
+
+from django.db.models import QuerySet
+from django.utils import timezone
+
+from fronts.models import Cabinet, OrderCheck, OrderList
+from fronts.rules.job_stages import DONE, JOB_STAGES, JobCounts, is_late, job_stage, waits_for
+from fronts.rules.snags import NO_SNAGS
+from fronts.selectors.dates import jobs_now
+from fronts.selectors.job_counts import all_done_of, counts_of
+from fronts.selectors.snags import open_snags_by_job
+from shopjobs.job_progress import Count, JobProgress, Standing
+from shopjobs.models import Job, Shop
+
+
+def progress_of(jobs: Iterable[Job]) -> dict[int, JobProgress]:
+    """How far each job of one shop has come, by its key, in a fixed number of questions."""
+    listed, today = list(jobs), timezone.localdate()
+    if not listed:
+        return {}
+    keys = [job.pk for job in listed]
+    counts, lines = counts_of(keys), _order_lines(keys)
+    now = jobs_now(listed[0].shop, today, keys)
+    found = {}
+    for job in listed:
+        counted = counts.get(job.pk, JobCounts())
+        standing = _standing(counted, job.fit_on, today)
+        said = _said(standing, counted, lines.get(job.pk, Count()))
+        found[job.pk] = said if standing.is_done else replace(said, late=now[job.pk].words)
+    return found
+
+
+def standings_of(jobs: QuerySet[Job]) -> dict[int, Standing]:
+    """What each of the jobs is at, and whether it is late, by its key.
+
+    A job whose fronts are all done is told by two counts; only of others more is asked.
+    """
+    rows, today = dict(jobs.values_list("pk", "fit_on")), timezone.localdate()
+    all_done, snags = all_done_of(jobs), open_snags_by_job(jobs)
+    counts = counts_of([key for key in rows if key not in all_done])
+    for key, fronts in all_done.items():
+        counts[key] = JobCounts(fronts, done=fronts, snags=snags.get(key, NO_SNAGS))
+    return {
+        key: _standing(counts.get(key, JobCounts()), fit_on, today) for key, fit_on in rows.items()
+    }
+
+
+def jobs_with_cabinet(shop: Shop, word: str) -> QuerySet[Any, Any]:
+    """The keys of the shop's jobs in which a cabinet is called so, in capitals or not."""
+    return Cabinet.objects.filter(job__shop=shop, label__iexact=word).values("job")
+
+
+def _order_lines(keys: list[int]) -> dict[int, Count]:
+    """How many lines of each job's hardware order are checked, of those that stood on it."""
+    checked: dict[int, set[str]] = {}
+    for job, item in OrderCheck.objects.filter(job__in=keys, open=False).values_list("job", "item"):
+        checked.setdefault(job, set()).add(item)
+    listed = {job: set(items) for job, items in checked.items()}
+    for job, items in OrderList.objects.filter(job__in=keys).values_list("job", "items"):
+        listed.setdefault(job, set()).update(items)
+    return {job: Count(len(checked.get(job, ())), len(items)) for job, items in listed.items()}
+
+
+def _standing(counts: JobCounts, fit_on: date | None, today: date) -> Standing:
+    stage = job_stage(counts)
+    done = stage == DONE
+    return Standing(stage.word, is_done=done, is_late=is_late(fit_on, today, done=done))
+
+
+def _said(standing: Standing, counts: JobCounts, lines: Count) -> JobProgress:
+    return JobProgress(
+        standing=standing,
+        stage=JOB_STAGES[standing.stage],
+        waits_for=waits_for(counts),
+        snags=counts.snags.words,
+        order=lines,
+        made=Count(counts.made, counts.to_make),
+        fitted=Count(counts.done, counts.fronts),
+    )

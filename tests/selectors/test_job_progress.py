@@ -1,0 +1,95 @@
+"""How far jobs have come, counted from their rows."""
+
+from datetime import timedelta
+
+from django.utils import timezone
+from pytest_django import DjangoAssertNumQueries
+
+from fronts.models import Front, OrderCheck, OrderList
+from fronts.rules.snags import SnagFacts
+from fronts.selectors.job_progress import progress_of, standings_of
+from fronts.services.snags import snag_raise
+from shopjobs.job_progress import Count, JobProgress
+from shopjobs.models import Job, Person, Shop
+from tests.factories import NOW, JobFactory
+from tests.shopjobs.kitchens import cut, done_kitchen, fitted, kitchen
+
+
+def progress(job: Job) -> JobProgress:
+    """How far the job has come; what a list says of all jobs agrees with it."""
+    found = progress_of([job])[job.pk]
+    assert standings_of(Job.objects.filter(pk=job.pk))[job.pk] == found.standing
+    return found
+
+
+def test_a_job_comes_from_measuring_to_done(job: Job, owner: Person) -> None:
+    """Each stage by what was recorded; the latest record of a front is the one that counts."""
+    assert progress(job).stage == "to measure"
+
+    left, right = kitchen(job)
+    found = progress(job)
+    assert (found.stage, found.made, found.fitted) == ("to cut", Count(0, 2), Count(0, 2))
+
+    cut(job, owner, "B1.a")
+    assert progress(job).made == Count(1, 2)
+    assert progress(job).waits_for == "1 front to cut or to come"
+
+    fitted(right, owner, "to-adjust")
+    assert progress(job).stage == "to cut"
+    fitted(right, owner, "done", 1)
+    found = progress(job)
+    assert (found.stage, found.made, found.fitted) == ("to fit", Count(2, 2), Count(1, 2))
+
+    fitted(left, owner)
+    assert progress(job).stage == "done"
+    fitted(left, owner, "to-remake", 1)
+    assert progress(job).fitted == Count(1, 2)
+    fitted(left, owner, "done", 2)
+
+    facts = SnagFacts("job", "paint on the floor")
+    snag_raise(job=job, facts=facts, by=owner, at=NOW)
+    assert (progress(job).stage, progress(job).snags) == ("to settle", "1 snag")
+
+
+def test_what_is_there_already_need_not_be_cut(job: Job) -> None:
+    """A front made of a door on hand, or one of a size of its own that exists."""
+    kitchen(job)
+    Front.objects.update(choose=True)
+
+    found = progress(job)
+
+    assert (found.stage, found.made, found.fitted) == ("to fit", Count(0, 0), Count(0, 2))
+
+
+def test_lines_of_the_order_count_once_somebody_began(job: Job, owner: Person) -> None:
+    """Those that stood on it then, and those that were checked beside them."""
+    assert progress(job).order == Count(0, 0)
+    OrderList.objects.create(job=job, items=["hinge", "slide"])
+    for item in ("hinge", "knob"):
+        OrderCheck.objects.create(job=job, item=item, need=1, checked_at=NOW, checked_by=owner)
+
+    assert progress(job).order == Count(2, 3)
+
+
+def test_late_is_what_is_past_and_not_done(shop: Shop, owner: Person) -> None:
+    """By the day on which it was to be fitted."""
+    yesterday = timezone.localdate() - timedelta(days=1)
+    late, done = (JobFactory.create(shop=shop, fit_on=yesterday) for _ in range(2))
+    done_kitchen(done, owner)
+
+    assert progress(late).standing.is_late
+    assert not progress(done).standing.is_late
+
+
+def test_many_jobs_cost_no_more_questions(
+    shop: Shop, owner: Person, django_assert_num_queries: DjangoAssertNumQueries
+) -> None:
+    """The number of jobs and fronts makes no difference, and no schedule is asked for."""
+    jobs = [JobFactory.create(shop=shop) for _ in range(3)]
+    for job in jobs:
+        done_kitchen(job, owner)
+
+    with django_assert_num_queries(4):
+        progress_of(jobs)
+    with django_assert_num_queries(4):
+        progress_of(jobs[:1])
