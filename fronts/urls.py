@@ -8,6 +8,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("", include("fronts.pages.cut.urls")),
     path("", include("fronts.pages.order.urls")),
     path("", include("fronts.pages.bought.urls")),
+    path("", include("fronts.pages.cost.urls")),
     path("", include("fronts.pages.on_site.urls")),
     path("", include("fronts.pages.fit.urls")),
     path("", include("fronts.pages.snags.urls")),

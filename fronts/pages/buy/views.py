@@ -11,7 +11,7 @@ from fronts.pages.buy.rows.jobs import job_choices
 from fronts.pages.buy.rows.purchases import bought_rows
 from fronts.pages.shared.purchase_asked import Asked, purchase_asked, purchase_from
 from shopjobs.access import SignedInRequest, needs
-from shopjobs.models import Person
+from shopjobs.models import Person, Shop
 from shopjobs.pages import render_page
 
 PAGE = "fronts/buy/page.html"
@@ -23,16 +23,16 @@ def buy(request: SignedInRequest) -> HttpResponse:
     """Show what the chosen jobs need, by supplier; without any, the jobs to choose from."""
     asked = purchase_asked(request.shop, request.GET)
     status = 422 if asked.faults else 200
-    return render_page(request, PAGE, shown(request.user, asked), status=status)
+    return render_page(request, PAGE, shown(request.shop, request.user, asked), status=status)
 
 
-def shown(person: Person, asked: Asked) -> dict[str, Any]:
+def shown(shop: Shop, person: Person, asked: Asked) -> dict[str, Any]:
     """All that the page shows a person of the shop."""
     return {
         "asked": asked,
         "jobs": job_choices(person, asked.bought.jobs),
         "chosen": asked.bought.jobs,
-        "bought": bought_rows(asked, person.shop.name, timezone.localdate()),
+        "bought": bought_rows(asked, shop.name, timezone.localdate()),
     }
 
 
