@@ -15,7 +15,7 @@ from django_htmx.middleware import HtmxDetails
 from shopjobs.models import Person, Role, Shop
 
 Capability = Literal[
-    "jobs", "edit_kitchen", "measure", "fit", "order", "prices", "people", "standard"
+    "jobs", "edit_kitchen", "measure", "fit", "order", "prices", "budget", "people", "standard"
 ]
 
 _OWNER = frozenset({Role.OWNER})
@@ -30,6 +30,7 @@ CAN: Mapping[Capability, frozenset[Role]] = MappingProxyType(
         "fit": _ALL,  # what was fitted, and how it came out
         "order": _DESK,  # go through and check the hardware order
         "prices": _DESK,  # suppliers, and what they ask
+        "budget": _OWNER,  # what a job may cost
         "people": _OWNER,  # who belongs to the shop, and which clients are one
         "standard": _OWNER,  # the shop's own habits
     }

@@ -120,7 +120,7 @@ def test_no_page_shows_another_shops_values(
     assert pages_of(our_job, signed_in(owner)) == before
     assert {"shop-standard", "job-measure", "job-stock", "job-standard", "job-order"} <= set(before)
     assert {"shop-hardware", "job-hardware", "shop-items-csv", "job-boxes"} <= set(before)
-    assert {"shop-suppliers", "shop-suppliers-needed", "shop-offers-csv"} <= set(before)
+    assert {"shop-suppliers", "shop-offers-csv"} <= set(before)
     assert {"job-what-if", "job-suited", "job-snags", "snag", "job-sign-off"} <= set(before)
 
 

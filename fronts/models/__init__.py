@@ -1,6 +1,7 @@
 """The tables: what people measured and decided, one file a thing."""
 
 from fronts.models.boxes import Box, BoxToMake, ShelfPins
+from fronts.models.budgets import JobBudget
 from fronts.models.cabinets import Cabinet
 from fronts.models.cuts import FrontCut
 from fronts.models.cutting import CutPlan, PlanState
@@ -54,6 +55,7 @@ __all__ = [
     "HardwareList",
     "HingeBore",
     "HingeItem",
+    "JobBudget",
     "JobDates",
     "JobStandard",
     "KindStandard",

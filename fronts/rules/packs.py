@@ -44,6 +44,12 @@ def packs_to_buy(
     return Purchase(packs, packs * pack, cost)
 
 
+def share_of_price(unit: str, offer: OfferFacts) -> Fraction | None:
+    """What one of the unit costs, its share of a pack; None where the offer counts otherwise."""
+    share = _in_units_of(offer.unit, unit or PIECE)
+    return None if share is None else share * Fraction(offer.price.amount) / Fraction(offer.pack)
+
+
 def _in_units_of(asked: str, unit: str) -> Fraction | None:
     """How many of the asked unit one of the other is."""
     if asked == unit:

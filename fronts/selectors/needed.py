@@ -1,61 +1,141 @@
-"""What the shop's jobs need that is bought, over all of them, by its buying name."""
+"""What jobs need that is bought, by its buying name and with what causes it.
 
-from collections.abc import Iterator
-from dataclasses import dataclass
-from typing import cast
+It is remembered per job until a change of the kitchen, or of the shop's ways, is counted
+(`Job.revision`), or another cutting plan is finished: so many jobs together are asked for at
+once that their kitchens can't be read again for every page. What prices and suppliers say, and
+what was sent for, is never part of it.
+"""
 
-from fronts.cutting.plan_json import stored_request
+from collections import OrderedDict
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+from datetime import datetime
+from fractions import Fraction
+from threading import Lock
+from typing import TypeAlias
+
+from django.db.models import Sum
+
+from fronts.cutting.model import Plan
+from fronts.cutting.plan_json import stored_plan, stored_request
+from fronts.cutting.stock_used import stock_bought
+from fronts.models import CutPlan, PlanState, SentLine
+from fronts.rules.buying import Cause, Wanted
 from fronts.rules.buying_names import name_of_bought, name_of_need, stock_name
 from fronts.rules.cutting_groups import CuttingGroup, cutting_groups
+from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.kinds import Unit
 from fronts.rules.lengths import Mm
+from fronts.rules.results import Schedule
 from fronts.rules.usual_stock import USUAL_SHEET, USUAL_STICK
-from fronts.selectors.plans import finished_plan
-from fronts.selectors.schedules import MOST_JOBS, schedule_of
-from shopjobs.models import Job, Shop
+from fronts.selectors.schedules import schedule_of
+from shopjobs.models import Job
 
-LATEST_JOBS = MOST_JOBS
-"""What a job needs is worked out of its kitchen: for so many jobs as are remembered."""
-
-
-@dataclass(frozen=True, slots=True)
-class NeededBy:
-    """So much of one thing in a job, spares included; None where only a cutting plan says it."""
-
-    name: str
-    job: Job
-    amount: int | None
-    unit: str = ""
+MOST_JOBS = 64
+"""So many jobs are remembered, and at most so many are bought for together."""
+_State: TypeAlias = tuple[int, datetime, datetime, int | None]
+_known: OrderedDict[int, tuple[_State, tuple[Wanted, ...]]] = OrderedDict()
+_lock = Lock()
 
 
-def needed(shop: Shop) -> Iterator[NeededBy]:
-    """All that the jobs changed last need, job by job."""
-    jobs = Job.objects.filter(shop=shop).order_by("-updated_at", "-pk")
-    for job in jobs.select_related("shop")[:LATEST_JOBS]:
-        yield from needed_by(job)
+def wanted_by(jobs: Sequence[Job]) -> list[Wanted]:
+    """What the jobs need, job by job; of what was sent for already, so much is covered."""
+    plans = _finished_plans(jobs)
+    sent = _sent(jobs)
+    return [
+        replace(each, covered=sent[key])
+        if (key := (job.pk, each.item, each.unit)) in sent
+        else each
+        for job in jobs
+        for each in _remembered(job, plans.get(job.pk))
+    ]
 
 
-def needed_by(job: Job) -> Iterator[NeededBy]:
-    """What one job needs: hardware, bought fronts, sheets and sticks."""
-    schedule = schedule_of(job)
+def _finished_plans(jobs: Sequence[Job]) -> dict[int, int]:
+    """The key of the plan that was finished last, by the job's."""
+    rows = CutPlan.objects.filter(job__in=jobs, state=PlanState.DONE)
+    return dict(rows.order_by("started_at", "pk").values_list("job_id", "pk"))
+
+
+def _sent(jobs: Sequence[Job]) -> dict[tuple[int, str, str], Fraction]:
+    """How much of each line of their orders went to suppliers."""
+    rows = SentLine.objects.filter(sending__job__in=jobs).order_by()
+    sums = rows.values_list("sending__job_id", "item", "unit").annotate(Sum("amount"))
+    return {(job, item, unit): Fraction(amount) for job, item, unit, amount in sums}
+
+
+def _remembered(job: Job, plan: int | None) -> tuple[Wanted, ...]:
+    state = job.revision, job.updated_at, job.created_at, plan
+    with _lock:
+        held = _known.get(job.pk)
+        if held is not None and held[0] == state:
+            _known.move_to_end(job.pk)
+            return held[1]
+    found = tuple(needs_of(schedule_of(job), CutPlan.objects.filter(pk=plan or 0).first()))
+    with _lock:
+        _known[job.pk] = state, found
+        _known.move_to_end(job.pk)
+        while len(_known) > MOST_JOBS:
+            _known.popitem(last=False)
+    return found
+
+
+def needs_of(schedule: Schedule, plan: CutPlan | None) -> Iterator[Wanted]:
+    """What one kitchen needs: hardware, bought fronts, and sheets and sticks by its plan."""
+    job, cabinets = schedule.job.number, {each.label: each.cabinet for each in schedule.fronts}
+
+    def causes(amounts: Iterable[tuple[str, int | Fraction]]) -> tuple[Cause, ...]:
+        return tuple(
+            Cause(front, cabinets.get(front, ""), Fraction(much)) for front, much in amounts
+        )
+
     for need in schedule.hardware:
-        yield NeededBy(name_of_need(need), job, need.need + need.spares, need.unit)
+        yield Wanted(
+            name_of_need(need), job, Fraction(need.need), Fraction(need.spares),
+            unit=need.unit, item=need.item, causes=causes(need.per_front.items()),
+        )  # fmt: skip
     for line in schedule.bought:
-        yield NeededBy(name_of_bought(line.front), job, line.count)
-    plan = finished_plan(job)
-    asked = plan.asked if plan else []
-    stock = {each["key"]: stored_request(each).stock for each in asked}
-    unit = cast(Unit, str(job.unit))
+        fronts = causes((label, 1) for label in line.labels)
+        yield Wanted(name_of_bought(line.front), job, Fraction(line.count), causes=fronts)
+    unit = schedule.job.unit
+    plans = _plans_that_hold(schedule, plan)
     for group in cutting_groups(schedule.parts):
-        sizes = [(each.length, each.width) for each in stock.get(group.key, ())]
-        for length, width in sizes or [_usual_size(group, unit)]:
-            name = stock_name(
-                group.material, group.thickness, length, group.width if width is None else width,
-                unit, is_stick=width is None,
-            )  # fmt: skip
-            yield NeededBy(name, job, None)
+        found = plans.get(group.key)
+        if found is None or found.unplaced:
+            length, width = _usual_size(group, unit)
+            yield Wanted(_stock_name(group, length, width, unit), job, None)
+        for used in stock_bought(found) if found else ():
+            shares = _by_front(group, used.shares)
+            name = _stock_name(group, used.length, used.width, unit)
+            yield Wanted(name, job, Fraction(used.count), causes=causes(shares.items()))
+
+
+def _plans_that_hold(schedule: Schedule, plan: CutPlan | None) -> dict[str, Plan]:
+    """The plans by their materials' keys; none where the parts are others by now."""
+    if plan is None or plan.fingerprint != parts_fingerprint(schedule.parts):
+        return {}
+    return {
+        asked["key"]: stored_plan(found, stored_request(asked))
+        for asked, found in zip(plan.asked, plan.found, strict=False)
+    }
+
+
+def _by_front(group: CuttingGroup, shares: dict[str, Fraction]) -> dict[str, Fraction]:
+    """Shares of parts as those of the fronts that they are of."""
+    fronts = {part.label: part.front for part in group.parts}
+    summed: dict[str, Fraction] = {}
+    for label, share in shares.items():
+        front = fronts.get(label, "")
+        summed[front] = summed.get(front, Fraction(0)) + share
+    return summed
+
+
+def _stock_name(group: CuttingGroup, length: Mm, width: Mm | None, unit: Unit) -> str:
+    """A stick has no width of its own: it is bought as wide as it is ripped."""
+    across = group.width if width is None else width
+    return stock_name(group.material, group.thickness, length, across, unit, is_stick=width is None)
 
 
 def _usual_size(group: CuttingGroup, unit: Unit) -> tuple[Mm, Mm | None]:
-    """From what a group is cut where no plan said so; a stick has no width of its own."""
+    """From what a group is cut where no plan said so."""
     return (USUAL_STICK[unit], None) if group.sticks else USUAL_SHEET[unit]

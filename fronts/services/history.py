@@ -123,6 +123,8 @@ def capability_for(revision: Revision, person: Person) -> Capability:
         return _capability_for_shop(tables)
     if tables <= _OF_ORDER:
         return "order"
+    if "fronts.jobbudget" in tables:
+        return "budget"
     if tables <= {"fronts.fitrecord", "fronts.snag", "fronts.snagphoto"}:
         return "fit"
     if "shopjobs.job" in tables:

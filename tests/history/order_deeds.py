@@ -1,11 +1,14 @@
 """What people do to a job's order, as deeds that are taken back."""
 
 import random
+from decimal import Decimal
 
 from fronts.models import ApprovedLine, OrderApproval
 from fronts.models.order_approvals import ACCEPTED, ADDITION, DISMISSED, ORDER
+from fronts.rules.money import Price
 from fronts.selectors.order_progress import order_progress
 from fronts.selectors.schedules import schedule_of
+from fronts.services.budgets import job_budget_set
 from fronts.services.order_approvals import differences_settle
 from fronts.services.order_arrivals import last_arrival_take_back, lines_receive
 from fronts.services.saving import job_told, saved
@@ -13,6 +16,12 @@ from shopjobs.models import Job, Person
 from shopjobs.services.recording import made, recorded
 from tests.factories import NOW
 from tests.ordering import facts_of, sent_of, sent_to
+
+
+def budget_of_job(job: Job, by: Person, chance: random.Random) -> None:
+    """It may cost otherwise, or nobody says."""
+    price = chance.choice((None, Price(Decimal(chance.randrange(9000)), "USD")))
+    job_budget_set(job=job, price=price, by=by, at=NOW)
 
 
 @recorded

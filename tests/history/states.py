@@ -33,7 +33,7 @@ from fronts.snapshot.things import bare
 from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
 from tests.history.date_deeds import dates_of_job
-from tests.history.order_deeds import decide_on_order, receive_order, send_order
+from tests.history.order_deeds import budget_of_job, decide_on_order, receive_order, send_order
 from tests.history.shop_deeds import DEEDS_OF_SHOP, Deed, set_tables
 from tests.history.snag_deeds import snag_of_job
 from tests.ordering import line_checked
@@ -287,7 +287,7 @@ DEEDS: Mapping[str, Deed] = {
         delete_door, standard_of_job, stock_of_job, numbers_of_job, client_of_job, fit_front,
         check_line, enter_cabinet, enter_door, decide_front, tables_of_job, line_of_list,
         make_box, hardware_of_job, thing_on_wall, receive_front,
-        snag_of_job, decide_on_order, send_order, receive_order, dates_of_job,
+        snag_of_job, decide_on_order, send_order, receive_order, dates_of_job, budget_of_job,
     )
 }  # fmt: skip
 """What people do to a job."""

@@ -7,7 +7,6 @@ from fronts.pages.suppliers.views import files, lists, offers, suppliers
 _ALL, _OFFERS = "shop/suppliers/", "shop/suppliers/offers/"
 urlpatterns: list[URLPattern] = [
     path(_ALL, lists.suppliers, name="shop-suppliers"),
-    path(f"{_ALL}needed/", lists.suppliers_needed, name="shop-suppliers-needed"),
     path(f"{_ALL}new/", suppliers.supplier_new, name="shop-supplier-new"),
     path(f"{_ALL}<int:key>/", suppliers.supplier_edit, name="shop-supplier"),
     path(f"{_ALL}<int:key>/delete/", suppliers.supplier_delete_now, name="shop-supplier-delete"),

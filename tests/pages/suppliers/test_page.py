@@ -13,7 +13,6 @@ from fronts.services.history import revision_undo
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.dom import dom
 from tests.factories import NOW
-from tests.pages.kitchens import furnish
 from tests.pages.suppliers.offered import offer, supplier, typed
 
 WAY = "/shop/suppliers/"
@@ -240,25 +239,6 @@ def test_another_code_carries_the_offers_along(owner: Person, shop: Shop) -> Non
     assert Offer.objects.filter(goods__name="hinge H-2").count() == 2
     revision_undo(revision=Revision.objects.latest("pk"), by=owner, at=NOW)
     assert sorted(Offer.objects.values_list("pk", "goods__name", "place")) == before
-
-
-def test_what_jobs_need_and_nobody_sells_is_listed(desk: Client, shop: Shop, job: Job) -> None:
-    """With the jobs and how many; what somebody sells stands by itself."""
-    furnish(job)
-    offer(shop, "bumper", price="4.60", least=3)
-
-    page = dom(desk.get(f"{WAY}needed/")).one("main")
-
-    bare, sold = (table.words for table in page.all("table"))
-    assert "slide screw" in bare
-    assert "sheet MDF" in bare
-    assert "K-1" in bare
-    assert "bumper" not in bare
-    row = [cell.words for cell in page.all("table")[1].all("tbody td")]
-    assert row[2:4] == ["one", "4.60 USD"]
-    assert Decimal(row[5].split()[0]) == int(row[4]) * Decimal("4.60")
-    assert int(row[4]) >= 3
-    assert row[5] in sold.rpartition("In all")[2]
 
 
 def test_prices_are_no_change_of_a_kitchen(desk: Client, shop: Shop, job: Job) -> None:

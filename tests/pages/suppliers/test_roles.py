@@ -17,7 +17,7 @@ SignIn = Callable[[Person], Client]
 WAY = "/shop/suppliers/"
 PRICE = "7318.47"
 NAME = "Quillfeather Supply"
-FILES = ("prices.csv", "prices.xlsx", "file/", "needed/", "new/", "offers/new/")
+FILES = ("prices.csv", "prices.xlsx", "file/", "new/", "offers/new/")
 
 
 @pytest.mark.parametrize("way", ["", *FILES])

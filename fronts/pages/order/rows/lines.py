@@ -3,11 +3,10 @@
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import cast
 
 from fronts.figures.order_words import GROUP_TITLES, change_words
-from fronts.figures.sizes import tenths
+from fronts.figures.where_needed import where_needed
 from fronts.pages.order.rows.progress import item_words
 from fronts.rules.kinds import Unit
 from fronts.selectors.order_lists import items_known
@@ -130,24 +129,6 @@ def hardware_list(job: Job, lines: Sequence[OrderLine], progress: OrderProgress)
     )
 
 
-def where_needed(line: OrderLine) -> str:
-    """`2 each: B1.a, B1.b; B2.a: 1`."""
-    by_count: dict[int | Fraction, list[str]] = defaultdict(list)
-    for front, count in line.per_front.items():
-        by_count[count].append(front)
-    return "; ".join(
-        f"{_amount(count, line.unit)} each: {', '.join(fronts)}"
-        if len(fronts) > 1
-        else f"{fronts[0]}: {_amount(count, line.unit)}"
-        for count, fronts in sorted(by_count.items(), reverse=True)
-    )
-
-
-def _amount(count: int | Fraction, unit: str) -> str:
-    """A count, or a length as it is bought."""
-    return str(count) if isinstance(count, int) else tenths(count, unit)
-
-
 def _told_apart(
     line: OrderLine, gone: Mapping[str, OrderLine], apart: Mapping[str, Sequence[str]]
 ) -> str:
@@ -162,7 +143,7 @@ def _told_apart(
 def _row(line: OrderLine, changes: tuple[str, ...], index: int, item: ItemOrdered | None) -> Row:
     return Row(
         line=line,
-        where=where_needed(line),
+        where=where_needed(line.per_front, line.unit),
         count=_fronts(line.fronts),
         changes=changes,
         stands=line.stands,

@@ -1,4 +1,4 @@
-"""The whole list: what the shop buys and from whom; what its jobs need; all of it as a file."""
+"""The whole list: what the shop buys and from whom; all of it as a file."""
 
 from functools import partial
 
@@ -10,15 +10,13 @@ from fronts.pages.shared.job_view import posted, who
 from fronts.pages.suppliers.forms.suppliers import CurrencyForm
 from fronts.pages.suppliers.rows.file_out import offers_csv, offers_xlsx
 from fronts.pages.suppliers.rows.goods import goods_groups
-from fronts.pages.suppliers.rows.needed import needed_list
 from fronts.pages.suppliers.views.guard import back, prices_view
-from fronts.selectors.needed import LATEST_JOBS, needed
 from fronts.selectors.offers import listed_items, offers_by_name, suppliers_of, usual_currency
 from fronts.services.suppliers import usual_currency_set
 from shopjobs.access import SignedInRequest
 from shopjobs.pages import render_page
 
-PAGE, NEEDED = "fronts/suppliers/page.html", "fronts/suppliers/needed.html"
+PAGE = "fronts/suppliers/page.html"
 
 
 @prices_view()
@@ -60,14 +58,6 @@ def _page(request: SignedInRequest, form: CurrencyForm, *, status: int = 200) ->
         "has_offers": bool(offers),
     }
     return render_page(request, PAGE, context, status=status)
-
-
-@prices_view("GET", "HEAD")
-def suppliers_needed(request: SignedInRequest) -> HttpResponse:
-    """Show what the latest jobs need: first what nobody sells yet."""
-    listed = needed_list(needed(request.shop), offers_by_name(request.shop))
-    context = {"listed": listed, "latest_jobs": LATEST_JOBS}
-    return render_page(request, NEEDED, context)
 
 
 @prices_view("GET", "HEAD")

@@ -1,0 +1,1 @@
+"""What the shop buys for one job or several together, by supplier."""

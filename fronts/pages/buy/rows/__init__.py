@@ -1,0 +1,1 @@
+"""What is bought, as the page shows it and as files."""

@@ -1,0 +1,1 @@
+"""What all that is bought for a job costs, against what it may cost."""

@@ -1,0 +1,36 @@
+"""The purchase sheet for a supplier, as PDF on the shop's paper."""
+
+from typing import cast
+
+from django.http import HttpResponse
+from django.utils import timezone
+from django.views.decorators.http import require_safe
+
+from fronts.pages.shared.file_answers import inline
+from fronts.pages.shared.purchase_asked import purchase_from
+from fronts.sheets import purchase
+from fronts.sheets.pdf import Paper, PrintingBusyError, PrintingError, render
+from fronts.sheets.places import printing_place
+from shopjobs.access import SignedInRequest, needs
+from shopjobs.pages import render_page
+
+
+@needs("prices")
+@require_safe
+def purchase_sheet(request: SignedInRequest, supplier: int) -> HttpResponse:
+    """What one supplier is asked for, to print or to send."""
+    shop = request.shop
+    _, words = purchase_from(shop, request.GET, supplier)
+    html = purchase.content(words, shop.name, timezone.localdate())
+    try:
+        with printing_place(shop.pk):
+            content = render(html, cast(Paper, str(shop.paper)))
+    except PrintingError as lacking:
+        busy = isinstance(lacking, PrintingBusyError)
+        context = {"layout": "base.html", "message": str(lacking), "busy": busy}
+        refused = render_page(request, "fronts/sheets/no_printing.html", context, status=503)
+        # Django logs each 503 as a failure of the site's; a queue for the printer is none.
+        refused._has_been_logged = busy  # type: ignore[attr-defined]
+        return refused
+    name = f"{words.supplier.name} {' '.join(words.jobs)[:40]}.pdf"
+    return inline(content, "application/pdf", name)

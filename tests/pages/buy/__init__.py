@@ -1,0 +1,1 @@
+"""What the shop buys for its jobs."""
