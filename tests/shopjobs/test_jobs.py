@@ -128,7 +128,7 @@ def test_the_list_asks_the_database_little(
     JobFactory.create_batch(30, shop=shop)
     client = signed_in(owner)
 
-    with django_assert_max_num_queries(20):
+    with django_assert_max_num_queries(24):
         client.get("/jobs/")
 
 

@@ -32,7 +32,7 @@ def test_todays_jobs_are_first_and_open_on_fit(
     first = Job.objects.get(number="today")
     assert links[0].attribute("href") == f"/jobs/{first.pk}/fit/"
     assert page.one("td .due").words == "today"
-    assert page.one("td .late").words == "late by 2 days"
+    assert page.one("td.day .late").words == "late by 2 days"
     assert "Today’s first, then what is late" in page.words
     for_owner = dom(signed_in(owner).get("/jobs/")).all("a.row-link")
     assert {link.attribute("href") for link in for_owner} == {
