@@ -96,6 +96,7 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "code": frozen_code(job, "B2"),
         "stage": "cut",
         "closed_id": 0,
+        "sending_id": 0,
         "token": "none",
     }
     pages = {}
@@ -120,7 +121,7 @@ def test_no_page_shows_another_shops_values(
     assert pages_of(our_job, signed_in(owner)) == before
     assert {"shop-standard", "job-measure", "job-stock", "job-standard", "job-order"} <= set(before)
     assert {"shop-hardware", "job-hardware", "shop-items-csv", "job-boxes"} <= set(before)
-    assert {"shop-suppliers", "shop-offers-csv"} <= set(before)
+    assert {"shop-suppliers", "shop-offers-csv", "shop-buy", "job-cost"} <= set(before)
     assert {"job-what-if", "job-suited", "job-snags", "snag", "job-sign-off"} <= set(before)
 
 
