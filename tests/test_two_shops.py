@@ -12,7 +12,7 @@ from django.urls import URLPattern, URLResolver, reverse
 
 from fronts import urls
 from fronts.jobfile import read
-from fronts.models import DoorOnHand, Opening, OrderSending, ShopNumber, Snag
+from fronts.models import DoorOnHand, Opening, ShopNumber, Snag
 from fronts.pages.standard.forms.short_pages import SHORT_PAGES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.practice import PRACTICE
@@ -55,14 +55,10 @@ def our_shop(request: pytest.FixtureRequest, their_shop: Shop, shop: Shop) -> Sh
 
 @pytest.fixture
 def our_job(our_shop: Shop, job: Job) -> Job:
-    """A kitchen of ours, with a snag, and something that was sent for."""
+    """A kitchen of ours, with a snag."""
     furnish(job)
     facts = SnagFacts("job", "paint on the floor")
-    person = PersonFactory.create(shop=our_shop)
-    snag_raise(job=job, facts=facts, by=person, at=NOW)
-    OrderSending.objects.create(
-        job=job, supplier="Northfield", sent_on=NOW.date(), sent_by=person, sent_at=NOW
-    )
+    snag_raise(job=job, facts=facts, by=PersonFactory.create(shop=our_shop), at=NOW)
     return job
 
 
@@ -100,8 +96,7 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "code": frozen_code(job, "B2"),
         "stage": "cut",
         "closed_id": 0,
-        "sending_id": OrderSending.objects.get(job=job).pk,
-        "supplier": 0,
+        "sending_id": 0,
         "token": "none",
     }
     pages = {}
@@ -126,7 +121,7 @@ def test_no_page_shows_another_shops_values(
     assert pages_of(our_job, signed_in(owner)) == before
     assert {"shop-standard", "job-measure", "job-stock", "job-standard", "job-order"} <= set(before)
     assert {"shop-hardware", "job-hardware", "shop-items-csv", "job-boxes"} <= set(before)
-    assert {"shop-suppliers", "shop-offers-csv"} <= set(before)
+    assert {"shop-suppliers", "shop-offers-csv", "shop-buy", "job-cost"} <= set(before)
     assert {"job-what-if", "job-suited", "job-snags", "snag", "job-sign-off"} <= set(before)
 
 

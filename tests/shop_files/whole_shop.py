@@ -1,6 +1,7 @@
 """A shop with a row in every table that a shop has, and its rows as values to compare."""
 
 from datetime import date
+from decimal import Decimal
 from fractions import Fraction
 from typing import Any
 
@@ -18,11 +19,13 @@ from fronts.models import (
 )
 from fronts.rules.date_facts import ClosedDays, JobDates, ShopDates
 from fronts.rules.fits import FitFacts, Gaps, hung_as
+from fronts.rules.money import Price
 from fronts.rules.practice import inches
 from fronts.rules.shown_figures import ShownFigure
 from fronts.rules.snags import SnagFacts
 from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.schedules import schedule_of
+from fronts.services.budgets import job_budget_set
 from fronts.services.cabinets import cabinet_delete
 from fronts.services.calendar_feeds import feed_make
 from fronts.services.dates import closed_days_add, job_dates_set, shop_dates_set, stage_finish
@@ -97,6 +100,7 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     photo_add(job=job, wall="Porch", image=image, by=fitter, at=NOW)
     _snags(job, owner, fitter)
     _dates(job, owner, fitter)
+    job_budget_set(job=job, price=Price(Decimal("4711.13"), "USD"), by=owner, at=NOW)
     shown = (ShownFigure("B1.a", "width", "15 1/2"), ShownFigure("B1", "stop", "too «wide»"))
     sheet = SheetShown(schedule.fronts[0].cabinet, "3f9a-07c2", shown)
     printed_sheets_keep(job=job, sheets=[sheet], at=NOW)

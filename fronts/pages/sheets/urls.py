@@ -10,7 +10,7 @@ urlpatterns: list[URLPattern] = [
     # Short, so that the QR code of it is coarse and easy to scan.
     path("s/", codes.sheet_codes, name="sheet-codes"),
     path("s/<str:code>/", codes.sheet_code, name="sheet-code"),
-    path("shop/buy/<int:supplier>/purchase.pdf", purchase.purchase_sheet, name="shop-buy-sheet"),
+    path("shop/buy/<int:key>/purchase.pdf", purchase.purchase_sheet, name="shop-buy-sheet"),
     path(_SHEETS, whole_set.job_sheets, name="job-sheets"),
     path(_SHEETS + "set/cancel/", whole_set.sheet_set_call_off, name="sheet-set-cancel"),
     path(_SHEETS + "set/zip/", whole_set.sheet_set_zip, name="sheet-set-zip"),

@@ -5,7 +5,9 @@ from decimal import Decimal
 from typing import Any
 
 import pytest
+from django.db import connection
 from django.test import Client
+from django.test.utils import CaptureQueriesContext
 
 from fronts.models import OrderSending, SentLine
 from fronts.selectors.schedules import schedule_of
@@ -170,6 +172,20 @@ def test_without_jobs_they_are_chosen(desk: Client, job: Job) -> None:
     assert "K-1 Lindqvist order not approved yet" in page.one(".buy-jobs").words
     assert not page.has(".buy-from, .buy-apart")
     assert page.one(".buy-for details").carries("open")
+
+
+def test_more_jobs_ask_the_database_no_more(desk: Client, shop: Shop, job: Job) -> None:
+    """Once what each needs is known."""
+    furnish(job)
+    second = another(shop)
+    asked(desk, job, second)
+    counts = []
+    for jobs in ([job], [job, second]):
+        with CaptureQueriesContext(connection) as queries:
+            asked(desk, *jobs)
+            counts.append(len(queries))
+
+    assert counts[0] == counts[1]
 
 
 def test_only_who_sees_prices_sees_it(

@@ -17,10 +17,10 @@ from shopjobs.pages import render_page
 
 @needs("prices")
 @require_safe
-def purchase_sheet(request: SignedInRequest, supplier: int) -> HttpResponse:
+def purchase_sheet(request: SignedInRequest, key: int) -> HttpResponse:
     """What one supplier is asked for, to print or to send."""
     shop = request.shop
-    _, words = purchase_from(shop, request.GET, supplier)
+    _, words = purchase_from(shop, request.GET, key)
     html = purchase.content(words, shop.name, timezone.localdate())
     try:
         with printing_place(shop.pk):
