@@ -32,11 +32,6 @@ def pictures_put(job: Job, pictures: Sequence[bytes]) -> Iterator[list[str]]:
         _settle(names)
 
 
-def picture_put(*, job: Job, picture: bytes) -> str:
-    """Put a picture where the job's photos lie: the name of its file."""
-    return file_put(name=place_of(job), content=picture, at=timezone.now())
-
-
 def _settle(names: Sequence[str]) -> None:
     try:
         if names:

@@ -8,7 +8,6 @@ from typing import Any
 import pytest
 
 from fronts.models import WallPhoto
-from fronts.services.photo_files import picture_put
 from fronts.services.photos import photo_add
 from shopjobs.models import Job, Shop
 from shopjobs.services.refused import Refused
@@ -16,6 +15,7 @@ from shopjobs.services.shop_files.exporting import shop_export
 from shopjobs.services.shop_files.importing import shop_import
 from shopjobs.services.shop_files.lines import read_lines, write_lines
 from tests.factories import NOW
+from tests.pictures import picture_put
 
 TAKEN = b"as a camera makes it"
 

@@ -32,7 +32,6 @@ from fronts.services.dates import closed_days_add, job_dates_set, shop_dates_set
 from fronts.services.fits import fit_record
 from fronts.services.front_cuts import fronts_mark_cut
 from fronts.services.imports import job_import
-from fronts.services.photo_files import picture_put
 from fronts.services.photos import photo_add
 from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
 from fronts.services.receipts import fronts_receive
@@ -46,6 +45,7 @@ from tests.factories import NOW, PersonFactory, ShopFactory
 from tests.facts.whole_kitchen import whole_kitchen
 from tests.ordering import facts_of, line_checked
 from tests.own_ways import own_ways
+from tests.pictures import picture_put
 from tests.saying import cabinet_create, opening_create, stock_set
 from tests.services.test_cutting import begin
 

@@ -11,12 +11,12 @@ from django.test import Client
 from django.utils import timezone
 
 from fronts.models import WallPhoto
-from fronts.services.photo_files import picture_put
 from fronts.services.photos import photo_add, photo_delete
 from shopjobs.models import FilePut, Job, Person, Revision
 from shopjobs.services.jobs import job_delete
 from shopjobs.services.unnamed_files import files_tidy
 from tests.factories import NOW, JobFactory
+from tests.pictures import picture_put
 
 SignIn = Callable[[Person], Client]
 
