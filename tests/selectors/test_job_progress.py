@@ -89,7 +89,7 @@ def test_many_jobs_cost_no_more_questions(
     for job in jobs:
         done_kitchen(job, owner)
 
-    with django_assert_num_queries(4):
+    with django_assert_num_queries(10):
         progress_of(jobs)
-    with django_assert_num_queries(4):
+    with django_assert_num_queries(10):
         progress_of(jobs[:1])
