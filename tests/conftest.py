@@ -6,10 +6,11 @@ are tried when they are asked for.
 
 import logging
 from collections.abc import Callable, Iterator
+from typing import Any
 
 import pytest
 from django.test import Client
-from hypothesis import Phase, settings
+from hypothesis import HealthCheck, Phase, settings
 from hypothesis.internal.conjecture import providers
 from hypothesis.internal.constants_ast import Constants
 
@@ -24,8 +25,10 @@ __all__ = ["pytest_terminal_summary", "tally"]
 # numbers that stand in their source, and a test by itself tries others than within the suite.
 providers._get_local_constants = Constants
 
-settings.register_profile("fixed", derandomize=True)
-settings.register_profile("explore", derandomize=False, print_blob=True)
+BUSY: dict[str, Any] = {"deadline": None, "suppress_health_check": [HealthCheck.too_slow]}
+"""However busy the machine is: how long an example takes says nothing of what is tried."""
+settings.register_profile("fixed", derandomize=True, **BUSY)
+settings.register_profile("explore", derandomize=False, print_blob=True, **BUSY)
 settings.register_profile(
     "unshrunk", derandomize=True, phases=(Phase.explicit, Phase.generate)
 )  # for trials that only ask whether a test fails
