@@ -34,7 +34,9 @@ def _worded_alike(found: Schedule) -> Schedule:
             replace(e, hinge=e.hinge and replace(e.hinge, reason="")) for e in found.fronts
         ),
         fittings=tuple(replace(e, tape=replace(e.tape, why="")) for e in found.fittings),
-        hardware=tuple(replace(e, item="", kind="", why="") for e in found.hardware if not e.unit),
+        hardware=tuple(
+            replace(e, item="", kind="", why="", length="") for e in found.hardware if not e.unit
+        ),
         findings=tuple(replace(e, message="") for e in found.findings),
     )
 
