@@ -116,7 +116,7 @@ def test_an_upgrade_and_the_way_back(
 
     assert "migrations since: 0." in said
     assert here.rows() == before
-    (number,) = [job["number"] for job in before["shopjobs.job"] if job["client_id"]]
+    (number,) = [job["number"] for job in before["shopjobs.job"] if job["client"]]
     export = f"python manage.py export_job {quote(number)} --shop 'Alder Row Cabinets'"
     run([export], checkout, environ)
     refusal = "python manage.py restore var/newer.zip --replace 2>&1 || echo left with $?"
