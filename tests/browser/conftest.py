@@ -12,7 +12,7 @@ from collections.abc import Iterator
 import pytest
 from django.conf import settings
 from django.test import Client
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
 from pytest_django.live_server_helper import LiveServer
 
 from shopjobs.bootstrap import chromium
@@ -42,6 +42,8 @@ ARGUMENTS = [
 LAST_ANSWER_S = 30
 FIRST_PAGE_MS = 30_000
 """A page may be the first that the server draws, on a machine that does much else."""
+SEEN_MS = 20_000
+"""How long is waited for what a page shows; what never comes is as wrong after it."""
 NO_CHROMIUM = "Browser tests can't run: Chromium is not installed (Debian's package: chromium)"
 
 
@@ -56,6 +58,7 @@ def browser() -> Iterator[Browser]:
     # Playwright's own loop runs in this thread, and Django takes that for async code.
     before = os.environ.get("DJANGO_ALLOW_ASYNC_UNSAFE")
     os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "true"
+    expect.set_options(timeout=SEEN_MS)
     with sync_playwright() as playwright:
         chosen = playwright.chromium.launch(executable_path=path, args=ARGUMENTS)
         yield chosen
@@ -100,7 +103,7 @@ def open_context(
         has_touch=width == PHONE,
         java_script_enabled=scripts,
     )
-    context.set_default_timeout(10_000)
+    context.set_default_timeout(SEEN_MS)
     context.set_default_navigation_timeout(FIRST_PAGE_MS)
     return context
 
