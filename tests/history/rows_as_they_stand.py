@@ -1,33 +1,32 @@
-"""Every row of a job's shop as it stands."""
+"""Every row of every shop as it stands."""
 
-from functools import cache
 from typing import Any
 
-from django.db.models import Model, QuerySet
+from django.db import connection
 
-from shopjobs.models import Job, Revision, Session, Shop
+from shopjobs.models import Revision
 from shopjobs.services.recording import UNRECORDED
-from shopjobs.services.shop_files.rows import values_of
-from shopjobs.services.shop_files.tables import rows_of as rows_of_shop
 from shopjobs.services.shop_files.tables import shop_tables
 
 
-def state_of(job: Job) -> dict[tuple[str, Any], dict[str, Any]]:
-    """Every row of the job's shop with all its values, but for history itself and counters."""
-    rows = {}
-    for label, found in _rows_of(job.shop).items():
-        left_out = UNRECORDED.get(label, set())
-        for row in found.all():
-            values = {name: value for name, value in values_of(row).items() if name not in left_out}
-            rows[label, row.pk] = values
-    return rows
+def state_of_shops() -> dict[tuple[str, Any], dict[str, Any]]:
+    """Every row that is a shop's with all its values, but for history itself and counters.
 
-
-@cache
-def _rows_of(shop: Shop) -> dict[str, QuerySet[Model]]:
-    """Where the rows of a shop are found, by their table: asked many times, made once."""
-    return {
-        label: rows_of_shop(shop, table)
-        for label, table in shop_tables().items()
-        if table not in (Revision, Session) and not table._meta.auto_created
-    }
+    Read as the database has it: it is asked for hundreds of times, of all tables.
+    """
+    state = {}
+    with connection.cursor() as cursor:
+        for label, table in shop_tables().items():
+            if table is Revision:
+                continue
+            cursor.execute(f'SELECT * FROM "{table._meta.db_table}"')
+            columns = [column[0] for column in cursor.description]
+            unrecorded = UNRECORDED.get(label, ())
+            left_out = {
+                field.column for field in table._meta.concrete_fields if field.name in unrecorded
+            }
+            for row in cursor.fetchall():
+                values = dict(zip(columns, row, strict=True))
+                key = label, values[table._meta.pk.column]
+                state[key] = {name: values[name] for name in columns if name not in left_out}
+    return state

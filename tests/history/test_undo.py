@@ -15,7 +15,7 @@ from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.services.history_steps import steps_of
 from shopjobs.services.refused import Refused
 from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
-from tests.history.rows_as_they_stand import state_of
+from tests.history.rows_as_they_stand import state_of_shops
 from tests.history.shop_deeds import DEEDS_OF_SHOP
 from tests.history.states import DEEDS, do
 from tests.kitchen_files import demo_kitchen
@@ -36,18 +36,18 @@ def test_each_deed_is_taken_back_and_done_again(deed: str, demo: Job, owner: Per
     chance = random.Random(7)
     for other in ("close_otherwise", "box_behind", "fit_front", "stock_of_job", "check_line"):
         do(other, demo, owner, chance)
-    before, told = state_of(demo), Revision.objects.count()
+    before, told = state_of_shops(), Revision.objects.count()
     for _ in range(20):
         do(deed, demo, owner, chance)
         if Revision.objects.count() > told:
             break
-    after = state_of(demo)
+    after = state_of_shops()
     assert after != before
 
     undo(demo, owner)
-    assert state_of(demo) == before
+    assert state_of_shops() == before
     redo(demo, owner)
-    assert state_of(demo) == after
+    assert state_of_shops() == after
 
 
 @pytest.mark.parametrize("deed", DEEDS_OF_SHOP)
@@ -57,49 +57,49 @@ def test_each_deed_of_the_shop_is_taken_back_and_done_again(
     """What holds for all jobs, and people: the same, in the shop's own history."""
     shop, chance = demo.shop, random.Random(7)
     do(deed, demo, owner, chance)
-    before = state_of(demo)
+    before = state_of_shops()
     for _ in range(20):
         do(deed, demo, owner, chance)
-        after = state_of(demo)
+        after = state_of_shops()
         if after != before:
             break
     assert after != before
 
     undo(shop, owner)
-    assert state_of(demo) == before
+    assert state_of_shops() == before
     redo(shop, owner)
-    assert state_of(demo) == after
+    assert state_of_shops() == after
 
 
 @pytest.mark.parametrize("seed", range(3))
 def test_any_row_of_deeds_is_taken_back_step_by_step(seed: int, demo: Job, owner: Person) -> None:
     """As many steps as one likes, and all of them again."""
     chance = random.Random(seed)
-    states = [state_of(demo)]
+    states = [state_of_shops()]
     while len(states) <= MANY:
         do(chance.choice(list(DEEDS)), demo, owner, chance)
-        state = state_of(demo)
+        state = state_of_shops()
         if state != states[-1]:
             states.append(state)
 
     for state in reversed(states[:-1]):
         undo(demo, owner)
-        assert state_of(demo) == state
+        assert state_of_shops() == state
     for state in states[1:]:
         redo(demo, owner)
-        assert state_of(demo) == state
+        assert state_of_shops() == state
     assert steps_of(demo, owner).redo is None
 
 
 def test_an_import_over_a_job_is_one_step(demo: Job, owner: Person) -> None:
     """The kitchen that was there comes back, with the same keys."""
-    before, kitchen = state_of(demo), kitchen_of(demo)
+    before, kitchen = state_of_shops(), kitchen_of(demo)
     job_import(kitchen=kitchen, shop=demo.shop, at=NOW, by=owner, replace=True)
-    assert state_of(demo) != before
+    assert state_of_shops() != before
 
     undo(demo, owner)
 
-    assert state_of(demo) == before
+    assert state_of_shops() == before
 
 
 def test_a_new_deed_ends_what_could_be_done_again(demo: Job, owner: Person) -> None:
