@@ -79,8 +79,8 @@ def differences_settle(
         for item, one in wanted.items()
     }
     approval = _approval(job, kind, note, by, at, lines)
+    name = fingerprint(schedule)
     for item, (facts, _) in lines.items():
-        name = fingerprint(schedule)
         order_check(job=job, item=item, facts=facts, fingerprint=name, by=by, at=at)
     why = f" ({note})" if note else ""
     job_told(job=job, text=f"{_SAYS[kind]}: {', '.join(lines)}{why}", by=by, at=at)
