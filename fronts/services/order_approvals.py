@@ -89,8 +89,7 @@ def differences_settle(
 
 def refuse_more_sent_than_approved(job: Job) -> None:
     """What was sent stays approved, whatever is taken back."""
-    progress = order_progress(job)
-    held = {item.item: item for item in progress.items.values()}
+    held = order_progress(job).items
     sent = SentLine.objects.filter(sending__job=job).values_list("item", flat=True)
     for name in sent:
         if name not in held or held[name].sent > held[name].ordered:

@@ -53,12 +53,8 @@ def _sent(state: OrderState, sent: int) -> str:
     return f"{times}, {state.to_send} left" if state.to_send else times
 
 
-def item_words(item: ItemOrdered, unit: str) -> list[str]:
+def item_words(item: ItemOrdered, unit: str) -> Iterator[str]:
     """`12 approved`, `12 sent`, `10 came, 2 to come`."""
-    return [words for words in _item_words(item, unit) if words]
-
-
-def _item_words(item: ItemOrdered, unit: str) -> Iterator[str]:
     wanted, counted = item.facts.amount, f" {unit}" if unit else ""
     yield f"{item.ordered}{counted} approved"
     if item.sent:
