@@ -144,7 +144,7 @@ def _row(line: OrderLine, changes: tuple[str, ...], index: int, item: ItemOrdere
         changes=changes,
         stands=line.stands,
         key=f"line-{index}",
-        ordered=tuple(item_words(item, line.unit)) if item else (),
+        ordered=tuple(item_words(item)) if item else (),
         item=item,
     )
 

@@ -53,15 +53,16 @@ def _sent(state: OrderState, sent: int) -> str:
     return f"{times}, {state.to_send} left" if state.to_send else times
 
 
-def item_words(item: ItemOrdered, unit: str) -> Iterator[str]:
-    """`12 approved`, `12 sent`, `10 came, 2 to come`."""
-    wanted, counted = item.facts.amount, f" {unit}" if unit else ""
+def item_words(item: ItemOrdered) -> Iterator[str]:
+    """`12 approved`, `12 sent`, `10 came, 2 to come`, counted as it was approved."""
+    wanted, unit = item.facts.amount, item.facts.unit
+    counted = f" {unit}" if unit else ""
     yield f"{item.ordered}{counted} approved"
     if item.sent:
         left = f", {item.to_send}{counted} left to send" if item.to_send else ""
         yield f"{item.sent}{counted} sent{left}"
-        missing = max(0, item.sent - item.came)
-        yield f"{item.came}{counted} came" + (f", {missing}{counted} to come" if missing else "")
+        to_come = f", {item.to_come}{counted} to come" if item.to_come else ""
+        yield f"{item.came}{counted} came{to_come}"
     over = max(item.sent, item.came) - wanted
     if item.sent and over > 0:
         yield f"{over}{counted} over"
