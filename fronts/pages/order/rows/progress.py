@@ -21,11 +21,10 @@ class Stage:
 
 @dataclass(frozen=True, slots=True)
 class DifferenceRow:
-    """A change since the approval: the item, in words what changed, how many more to order."""
+    """A change since the approval: the item, in words what changed, how many are ordered."""
 
     item: str
     words: tuple[str, ...]
-    more: int
     ticked: str
     held: str
 
@@ -76,5 +75,18 @@ def difference_row(found: Difference, unit: Unit, ticked: str) -> DifferenceRow:
     """A change since the approval in words; `ticked` is how its tick box names it."""
     counted = found.now.unit or found.then.unit
     words = change_words(found.changes, unit, counted)
-    held = f"{found.ordered} {counted}".strip()
-    return DifferenceRow(found.item, tuple(words), max(0, found.more), ticked, held)
+    return DifferenceRow(found.item, tuple(words), ticked, _held(found, counted))
+
+
+def _held(found: Difference, counted: str) -> str:
+    """`5 approved so far`; what is short or over of it, where the change alone doesn't say so.
+
+    The order may have been left as it was at an earlier change.
+    """
+    held = f"{found.ordered} {counted}".strip() + " approved so far"
+    if found.more == found.now.amount - found.then.amount:
+        return held
+    if not found.more:
+        return f"{held}, which is enough"
+    amount = f"{abs(found.more)} {counted}".strip()
+    return f"{held}, {amount} {'to order' if found.more > 0 else 'over'}"
