@@ -3,7 +3,6 @@
 from collections.abc import Callable
 from typing import Any
 
-import pytest
 from django.test import Client
 
 from fronts.models import (
@@ -21,8 +20,6 @@ from tests.factories import (
     HINGES,
     NOW,
     OpeningFactory,
-    door_and_drawer,
-    overlaid,
 )
 from tests.ordering import approved, facts_of, line_checked, sent_to
 from tests.pages.shared.sending import as_sent
@@ -30,14 +27,6 @@ from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
-
-
-@pytest.fixture
-def kitchen_job(job: Job) -> Job:
-    """A job with a door on two hinges, and a drawer."""
-    overlaid(job)
-    door_and_drawer(job)
-    return job
 
 
 def page_of(client: Client, job: Job) -> Part:
