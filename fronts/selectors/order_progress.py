@@ -202,7 +202,7 @@ def _sent(job: Job) -> Iterator[Sent]:
     for line in SentLine.objects.filter(sending__job=job).order_by("pk"):
         lines[line.sending_id].append(line)
     arrivals: dict[int, list[OrderArrival]] = defaultdict(list)
-    came = OrderArrival.objects.filter(line__sending__job=job).select_related("received_by")
+    came = OrderArrival.objects.filter(line__sending__job=job).select_related("line", "received_by")
     for each in came.order_by("pk"):
         arrivals[each.line_id].append(each)
     for row in rows.order_by("sent_on", "sent_at", "pk"):
