@@ -66,13 +66,14 @@ def order_lines_check(
 @recorded
 def order_line_note(
     *, job: Job, schedule: Schedule, item: str, note: str, by: Person, at: datetime
-) -> OrderCheck:
-    """Write a note on a line of the list."""
+) -> None:
+    """Write a note on a line of the list, or take one off it."""
     facts = order_facts(schedule)
     if item not in facts and not OrderCheck.objects.filter(job=job, item=item).exists():
         raise ValidationError(_gone(item))
-    _items_looked_at(job, facts, [])
-    return order_note(job=job, item=item, note=note, by=by, at=at)
+    order_note(job=job, item=item, note=note, by=by, at=at)
+    if not _begins_anew(job):
+        _items_looked_at(job, facts, [])
 
 
 @recorded
@@ -84,8 +85,7 @@ def order_line_uncheck(
         order_line_drop(job=job, item=item, by=by, at=at)
     else:
         order_uncheck(job=job, item=item, by=by, at=at)
-    if not OrderCheck.objects.filter(job=job).exists():
-        deleted(OrderList.objects.filter(job=job))
+    _begins_anew(job)
 
 
 def items_stand(*, job: Job, items: Iterable[str]) -> None:
@@ -93,6 +93,14 @@ def items_stand(*, job: Job, items: Iterable[str]) -> None:
     begun = OrderList.objects.filter(job=job).first() or OrderList(job=job)
     enter(begun, {"items": [*dict.fromkeys([*begun.items, *items])]})
     saved(begun)
+
+
+def _begins_anew(job: Job) -> bool:
+    """Without any mark left nothing is known of the list."""
+    if OrderCheck.objects.filter(job=job).exists():
+        return False
+    deleted(OrderList.objects.filter(job=job))
+    return True
 
 
 def _items_looked_at(job: Job, facts: Iterable[str], items: Iterable[str]) -> None:
