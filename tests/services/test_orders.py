@@ -228,8 +228,8 @@ def test_undo_leaves_nothing_sent_that_is_not_approved(kitchen_job: Job, office:
 def test_too_many_of_one_order_are_not_taken_for_another(kitchen_job: Job, office: Person) -> None:
     """What the second supplier owes is still to come, on the line as in what is waited for."""
     approved(kitchen_job, office)
-    sent_to(kitchen_job, "Ash", office, **{HINGES: 2})
-    sent_to(kitchen_job, "Birch", office, **{HINGES: 1})
+    sent_to(kitchen_job, "Ash", office, {HINGES: 2})
+    sent_to(kitchen_job, "Birch", office, {HINGES: 1})
 
     receive(kitchen_job, office, hinges=3, confirmed=True)
 
