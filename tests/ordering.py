@@ -1,5 +1,6 @@
 """A job's order in tests: lines checked, approved, sent."""
 
+from collections.abc import Mapping
 from datetime import datetime
 
 from fronts.models import OrderApproval, OrderCheck, OrderSending
@@ -39,13 +40,13 @@ def approved(job: Job, by: Person, *, at: datetime = NOW) -> OrderApproval:
 
 
 def sent_to(
-    job: Job, supplier: str, by: Person, *, at: datetime = NOW, **amounts: int
+    job: Job, supplier: str, by: Person, amounts: Mapping[str, int] | None = None
 ) -> OrderSending:
     """All that is left to send, or so many of some items, sent to a supplier."""
     left = {item.item: item.to_send for item in order_progress(job).to_send}
     return order_send(
-        job=job, supplier=supplier, reference="R-7", sent_on=at.date(), amounts=amounts or left,
-        by=by, at=at,
+        job=job, supplier=supplier, reference="R-7", sent_on=NOW.date(), amounts=amounts or left,
+        by=by, at=NOW,
     )  # fmt: skip
 
 

@@ -49,6 +49,8 @@ LineChange = AmountChange | SparesChange | UnitChange | FactChange
 
 def line_changes(then: LineFacts, now: LineFacts) -> tuple[LineChange, ...]:
     """Everything that differs, how many first."""
+    if then == now:
+        return ()  # As most lines are, of which there are many fronts to go through.
     return (*_amounts(then, now), *_facts(then, now))
 
 

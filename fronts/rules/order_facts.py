@@ -6,14 +6,17 @@ opening the line again: they are what its item was picked by (common practice, n
 
 import hashlib
 import json
+from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import cached_property
 from typing import Any, Literal
 
+from fronts.rules.banded_edges import Banding
 from fronts.rules.box_results import BoxOnSlide
 from fronts.rules.lengths import exact
-from fronts.rules.results import Front, Need, Part, Schedule
+from fronts.rules.results import Front, Need, Schedule
 
 COUNT = "count"
 Figure = Literal["word", "length", "metric", "weight"]
@@ -59,7 +62,7 @@ FRONT_FACTS: Mapping[str, FactKind] = {
 """Every fact but how many a front takes, in the order in which a change of it is told."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class LineFacts:
     """A line of the order: how many, spares beside them, of which unit; each front by its label.
 
@@ -86,7 +89,7 @@ class LineFacts:
         fronts = {label: dict(facts) for label, facts in self.fronts.items()}
         return {"need": self.need, "spares": self.spares, "unit": self.unit, "fronts": fronts}
 
-    @property
+    @cached_property
     def short_name(self) -> str:
         """The same for a line that says exactly this."""
         return short_name_of([json.dumps(self.as_json, sort_keys=True)])
@@ -109,6 +112,10 @@ def order_facts(schedule: Schedule) -> dict[str, LineFacts]:
     """What each line of the schedule's hardware depends on, by its item."""
     fronts = {front.label: front for front in schedule.fronts}
     boxes = {box.front: box for box in schedule.boxes}
+    banded: dict[str, list[Banding]] = defaultdict(list)
+    for part in schedule.parts:
+        if part.banding:
+            banded[part.front].append(part.banding)
     return {
         need.item: LineFacts(
             need.need,
@@ -116,7 +123,7 @@ def order_facts(schedule: Schedule) -> dict[str, LineFacts]:
             need.unit,
             {
                 label: {COUNT: exact(Fraction(count))}
-                | _front_facts(need, fronts.get(label), boxes.get(label), schedule.parts)
+                | _front_facts(need, fronts.get(label), boxes.get(label), banded[label])
                 for label, count in need.per_front.items()
             },
         )
@@ -125,7 +132,7 @@ def order_facts(schedule: Schedule) -> dict[str, LineFacts]:
 
 
 def _front_facts(
-    need: Need, front: Front | None, box: BoxOnSlide | None, parts: Iterable[Part]
+    need: Need, front: Front | None, box: BoxOnSlide | None, banded: Iterable[Banding]
 ) -> FrontFacts:
     if need.is_screw or front is None:
         return {}
@@ -139,7 +146,7 @@ def _front_facts(
         case "lift":
             found = _lift(need, front)
         case "edge band":
-            found = _band(need, front, parts)
+            found = _band(need, banded)
         case _:
             found = iter(())
     return {name: _text(value) for name, value in found if value not in (None, "")}
@@ -182,8 +189,7 @@ def _lift(need: Need, front: Front) -> Iterator[tuple[str, Any]]:
     yield "weight", front.weight_kg
 
 
-def _band(need: Need, front: Front, parts: Iterable[Part]) -> Iterator[tuple[str, Any]]:
-    banded = (part.banding for part in parts if part.front == front.label and part.banding)
+def _band(need: Need, banded: Iterable[Banding]) -> Iterator[tuple[str, Any]]:
     bands = (band for banding in banded for _, band, _ in banding.edges())
     band = next((band for band in bands if band.code == need.code), None)
     if band is not None:

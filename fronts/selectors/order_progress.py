@@ -23,6 +23,7 @@ class ItemOrdered:
     """An item of the order: as it was approved last, and by which decision; the amounts of it.
 
     `ordered` is what is to be sent in all, of which so many were `sent`, and so many `came`.
+    So many are `to_come`: what one supplier sent too much of, another still owes.
     """
 
     item: str
@@ -31,6 +32,7 @@ class ItemOrdered:
     ordered: int
     sent: int = 0
     came: int = 0
+    to_come: int = 0
 
     @property
     def to_send(self) -> int:
@@ -187,8 +189,10 @@ def _items(
         for line in each.lines:
             item = items.get(line.row.item)
             if item is not None:
-                sum_sent, sum_came = item.sent + line.row.amount, item.came + line.came
-                items[line.row.item] = replace(item, sent=sum_sent, came=sum_came)
+                items[line.row.item] = replace(
+                    item, sent=item.sent + line.row.amount, came=item.came + line.came,
+                    to_come=item.to_come + line.missing,
+                )  # fmt: skip
     return items
 
 
@@ -198,7 +202,7 @@ def _sent(job: Job) -> Iterator[Sent]:
     for line in SentLine.objects.filter(sending__job=job).order_by("pk"):
         lines[line.sending_id].append(line)
     arrivals: dict[int, list[OrderArrival]] = defaultdict(list)
-    came = OrderArrival.objects.filter(line__sending__job=job).select_related("received_by")
+    came = OrderArrival.objects.filter(line__sending__job=job).select_related("line", "received_by")
     for each in came.order_by("pk"):
         arrivals[each.line_id].append(each)
     for row in rows.order_by("sent_on", "sent_at", "pk"):

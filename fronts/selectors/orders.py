@@ -99,7 +99,7 @@ def order_lines(job: Job, schedule: Schedule) -> list[OrderLine]:
     """The job's hardware in the schedule's order; behind it what was checked and fell away."""
     rows = OrderCheck.objects.filter(job=job).select_related("checked_by")
     checks = {check.item: check for check in rows.order_by("item")}
-    now, facts = fingerprint(schedule), order_facts(schedule)
+    now, facts = fingerprint(schedule) if checks else "", order_facts(schedule)
     lines = [
         _line(need, facts[need.item], checks.pop(need.item, None), now)
         for need in schedule.hardware

@@ -79,8 +79,8 @@ def differences_settle(
         for item, one in wanted.items()
     }
     approval = _approval(job, kind, note, by, at, lines)
+    name = fingerprint(schedule)
     for item, (facts, _) in lines.items():
-        name = fingerprint(schedule)
         order_check(job=job, item=item, facts=facts, fingerprint=name, by=by, at=at)
     why = f" ({note})" if note else ""
     job_told(job=job, text=f"{_SAYS[kind]}: {', '.join(lines)}{why}", by=by, at=at)
@@ -89,8 +89,7 @@ def differences_settle(
 
 def refuse_more_sent_than_approved(job: Job) -> None:
     """What was sent stays approved, whatever is taken back."""
-    progress = order_progress(job)
-    held = {item.item: item for item in progress.items.values()}
+    held = order_progress(job).items
     sent = SentLine.objects.filter(sending__job=job).values_list("item", flat=True)
     for name in sent:
         if name not in held or held[name].sent > held[name].ordered:

@@ -58,7 +58,7 @@ def last_arrival_take_back(*, job: Job, sent: Sent, by: Person, at: datetime) ->
         return
     last = sent.arrivals[-1].received_at
     rows = [each for each in sent.arrivals if each.received_at == last]
-    deleted(OrderArrival.objects.filter(pk__in=[row.pk for row in rows]))
+    deleted(rows)
     said = ", ".join(f"{row.amount} × {row.line.item}" for row in rows)
     text = f"Took back that {said} came from {sent.row.supplier}"
     job_told(job=job, text=text, by=by, at=at)

@@ -34,7 +34,11 @@ def order_line_check(
     """
     facts = order_facts(schedule)
     _refuse_changed(item, facts, seen, looked_at)
-    return _check(job, schedule, item, facts, by, at, note)
+    _items_looked_at(job, facts, [item])
+    return order_check(
+        job=job, item=item, facts=facts[item], fingerprint=fingerprint(schedule), by=by, at=at,
+        note=note,
+    )  # fmt: skip
 
 
 @recorded
@@ -50,8 +54,10 @@ def order_lines_check(
     facts = order_facts(schedule)
     for item, name in looked_at.items():
         _refuse_changed(item, facts, None, name)
+    _items_looked_at(job, facts, looked_at)
+    name = fingerprint(schedule)
     for item in looked_at:
-        _check(job, schedule, item, facts, by, at, None)
+        order_check(job=job, item=item, facts=facts[item], fingerprint=name, by=by, at=at)
     lines = "1 line" if len(looked_at) == 1 else f"{len(looked_at)} lines"
     job_told(job=job, text=f"Checked {lines}: {', '.join(looked_at)}", by=by, at=at)
     return len(looked_at)
@@ -60,13 +66,14 @@ def order_lines_check(
 @recorded
 def order_line_note(
     *, job: Job, schedule: Schedule, item: str, note: str, by: Person, at: datetime
-) -> OrderCheck:
-    """Write a note on a line of the list."""
+) -> None:
+    """Write a note on a line of the list, or take one off it."""
     facts = order_facts(schedule)
     if item not in facts and not OrderCheck.objects.filter(job=job, item=item).exists():
         raise ValidationError(_gone(item))
-    items_stand(job=job, items=facts if items_known(job) is None else [])
-    return order_note(job=job, item=item, note=note, by=by, at=at)
+    order_note(job=job, item=item, note=note, by=by, at=at)
+    if not _begins_anew(job):
+        _items_looked_at(job, facts, [])
 
 
 @recorded
@@ -78,8 +85,7 @@ def order_line_uncheck(
         order_line_drop(job=job, item=item, by=by, at=at)
     else:
         order_uncheck(job=job, item=item, by=by, at=at)
-    if not OrderCheck.objects.filter(job=job).exists():
-        deleted(OrderList.objects.filter(job=job))
+    _begins_anew(job)
 
 
 def items_stand(*, job: Job, items: Iterable[str]) -> None:
@@ -89,20 +95,17 @@ def items_stand(*, job: Job, items: Iterable[str]) -> None:
     saved(begun)
 
 
-def _check(
-    job: Job,
-    schedule: Schedule,
-    item: str,
-    facts: Mapping[str, LineFacts],
-    by: Person,
-    at: datetime,
-    note: str | None,
-) -> OrderCheck:
-    items_stand(job=job, items=facts if items_known(job) is None else [item])
-    return order_check(
-        job=job, item=item, facts=facts[item], fingerprint=fingerprint(schedule), by=by, at=at,
-        note=note,
-    )  # fmt: skip
+def _begins_anew(job: Job) -> bool:
+    """Without any mark left nothing is known of the list."""
+    if OrderCheck.objects.filter(job=job).exists():
+        return False
+    deleted(OrderList.objects.filter(job=job))
+    return True
+
+
+def _items_looked_at(job: Job, facts: Iterable[str], items: Iterable[str]) -> None:
+    """Where the list is begun by that, nothing that is on it is new."""
+    items_stand(job=job, items=facts if items_known(job) is None else items)
 
 
 def _refuse_changed(

@@ -7,7 +7,7 @@ from django.core.exceptions import ValidationError
 
 from fronts.models import OrderSending, SentLine
 from fronts.rules.limits import MOST_SENDINGS
-from fronts.selectors.order_progress import OrderProgress, order_progress
+from fronts.selectors.order_progress import OrderProgress, Sent, order_progress
 from fronts.services.saving import checked, enter, job_told, saved
 from shopjobs.models import Job, Person
 from shopjobs.services.recording import deleted, made, recorded
@@ -63,13 +63,12 @@ def sending_change(
 
 
 @recorded
-def sending_take_back(*, job: Job, sending: OrderSending, by: Person, at: datetime) -> None:
+def sending_take_back(*, job: Job, sent: Sent, by: Person, at: datetime) -> None:
     """It was not sent after all; not once any of it came."""
-    found = next((each for each in order_progress(job).sent if each.row.pk == sending.pk), None)
-    if found is not None and found.has_come:
+    if sent.has_come:
         raise ValidationError("Some of it came: take that back first.")
-    deleted([sending])
-    text = f"Took back that an order went to {sending.supplier}"
+    deleted([sent.row])
+    text = f"Took back that an order went to {sent.row.supplier}"
     job_told(job=job, text=text, by=by, at=at)
 
 

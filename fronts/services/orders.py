@@ -1,6 +1,7 @@
 """Going through the hardware list line by line."""
 
 from datetime import datetime
+from typing import Any
 
 from fronts.models import OrderCheck
 from fronts.rules.order_facts import LineFacts
@@ -37,17 +38,21 @@ def order_check(
 
 
 @recorded
-def order_note(*, job: Job, item: str, note: str, by: Person, at: datetime) -> OrderCheck:
-    """Write a note on a line, whether it is checked or not; a check stays who made it."""
+def order_note(*, job: Job, item: str, note: str, by: Person, at: datetime) -> None:
+    """Write a note on a line, whether it is checked or not; a check stays who made it.
+
+    Without a check and a note nothing is left of the line's mark.
+    """
     line = _line(job, item)
-    enter(line, {"note": note})
-    if line._state.adding or line.open:
-        enter(line, {"open": True, "checked_by": by, "checked_by_name": "", "checked_at": at})
-    checked(line)
-    saved(line)
+    is_open = line._state.adding or line.open
+    if is_open and not note:
+        deleted(OrderCheck.objects.filter(job=job, item=item))
+    else:
+        enter(line, {"note": note, **(_left_open(by, at) if is_open else {})})
+        checked(line)
+        saved(line)
     job_told(job=job, text=f"Noted on {item}: {note}" if note else f"No note on {item}", by=by,
              at=at)  # fmt: skip
-    return line
 
 
 @recorded
@@ -57,7 +62,7 @@ def order_uncheck(*, job: Job, item: str, by: Person, at: datetime) -> None:
     if line is None:
         return
     if line.note:
-        enter(line, {"open": True, "checked_by": by, "checked_by_name": "", "checked_at": at})
+        enter(line, _left_open(by, at))
         saved(line)
     else:
         deleted([line])
@@ -69,6 +74,11 @@ def order_line_drop(*, job: Job, item: str, by: Person, at: datetime) -> None:
     """Take a line off the list that is no longer needed, with its note."""
     if deleted(OrderCheck.objects.filter(job=job, item=item)):
         job_told(job=job, text=f"Took {item} off the list", by=by, at=at)
+
+
+def _left_open(by: Person, at: datetime) -> dict[str, Any]:
+    """What a mark says that is a note alone."""
+    return {"open": True, "checked_by": by, "checked_by_name": "", "checked_at": at}
 
 
 def _line(job: Job, item: str) -> OrderCheck:

@@ -6,7 +6,7 @@ from django.core.exceptions import ValidationError
 from fronts.models import OrderCheck
 from fronts.selectors.order_lists import items_known
 from fronts.selectors.schedules import schedule_of
-from fronts.services.order_lists import order_line_uncheck
+from fronts.services.order_lists import order_line_note, order_line_uncheck
 from shopjobs.models import Job, Person
 from tests.factories import HINGES, NOW, BoxFactory, CabinetFactory, OpeningFactory, overlaid
 from tests.ordering import line_checked
@@ -90,6 +90,27 @@ def test_without_any_mark_the_list_begins_anew(kitchen_job: Job, office: Person)
 
     order_line_uncheck(job=kitchen_job, item=screw, by=office, at=NOW)
     assert items_known(kitchen_job) is None
+
+
+def test_without_check_and_note_nothing_is_left_of_a_line(kitchen_job: Job, office: Person) -> None:
+    """A note that is taken off again leaves the list as nobody began it; a check stays."""
+
+    def note(words: str) -> None:
+        order_line_note(
+            job=kitchen_job, schedule=schedule_of(kitchen_job), item=HINGES, note=words,
+            by=office, at=NOW,
+        )  # fmt: skip
+
+    note("brass ones")
+    assert items_known(kitchen_job) is not None
+    note("")
+    assert not OrderCheck.objects.exists()
+    assert items_known(kitchen_job) is None
+
+    check(kitchen_job, HINGES, 2, office)
+    note("brass ones")
+    note("")
+    assert not OrderCheck.objects.get().open
 
 
 def test_two_jobs_go_through_their_own_lists(kitchen_job: Job, office: Person) -> None:

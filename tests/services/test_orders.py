@@ -7,6 +7,7 @@ from django.core.exceptions import ValidationError
 
 from fronts.models import ApprovedLine, Opening, OrderApproval, OrderArrival, OrderSending
 from fronts.models.order_approvals import ACCEPTED, ADDITION, DISMISSED
+from fronts.pages.order.rows.progress import item_words
 from fronts.selectors.order_progress import ItemOrdered, order_progress
 from fronts.selectors.order_states import what_it_waits_for
 from fronts.selectors.schedules import schedule_of
@@ -194,15 +195,15 @@ def test_what_came_short_stays_to_come(kitchen_job: Job, office: Person) -> None
 def test_mistakes_are_taken_back_in_their_order(kitchen_job: Job, office: Person) -> None:
     """What came, then what was sent, then the approval."""
     approved(kitchen_job, office)
-    sending = sent_to(kitchen_job, "Ash", office)
+    sent_to(kitchen_job, "Ash", office)
     receive(kitchen_job, office, hinges=1)
     with pytest.raises(ValidationError, match="Some of it came"):
-        sending_take_back(job=kitchen_job, sending=sending, by=office, at=NOW)
+        sending_take_back(job=kitchen_job, sent=sent_of(kitchen_job)[0], by=office, at=NOW)
     with pytest.raises(ValidationError, match="Some of it is sent"):
         order_approval_take_back(job=kitchen_job, by=office, at=NOW)
 
     last_arrival_take_back(job=kitchen_job, sent=sent_of(kitchen_job)[0], by=office, at=NOW)
-    sending_take_back(job=kitchen_job, sending=sending, by=office, at=NOW)
+    sending_take_back(job=kitchen_job, sent=sent_of(kitchen_job)[0], by=office, at=NOW)
     order_approval_take_back(job=kitchen_job, by=office, at=NOW)
 
     assert not OrderArrival.objects.exists()
@@ -222,3 +223,16 @@ def test_undo_leaves_nothing_sent_that_is_not_approved(kitchen_job: Job, office:
     revision_undo(revision=by_approval, at=NOW, by=office)
 
     assert not OrderApproval.objects.exists()
+
+
+def test_too_many_of_one_order_are_not_taken_for_another(kitchen_job: Job, office: Person) -> None:
+    """What the second supplier owes is still to come, on the line as in what is waited for."""
+    approved(kitchen_job, office)
+    sent_to(kitchen_job, "Ash", office, {HINGES: 2})
+    sent_to(kitchen_job, "Birch", office, {HINGES: 1})
+
+    receive(kitchen_job, office, hinges=3, confirmed=True)
+
+    assert "1 item from Birch" in what_it_waits_for(kitchen_job)
+    assert (hinges(kitchen_job).came, hinges(kitchen_job).to_come) == (3, 1)
+    assert "3 came, 1 to come" in item_words(hinges(kitchen_job))

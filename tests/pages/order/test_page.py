@@ -19,22 +19,12 @@ from tests.factories import (
     NOW,
     BoxFactory,
     OpeningFactory,
-    door_and_drawer,
-    overlaid,
 )
 from tests.ordering import facts_of
 from tests.saying import front_of, standard_set
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
-
-
-@pytest.fixture
-def kitchen_job(job: Job) -> Job:
-    """A job with a door on two hinges, and a drawer."""
-    overlaid(job)
-    door_and_drawer(job)
-    return job
 
 
 def address(job: Job) -> str:

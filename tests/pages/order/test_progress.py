@@ -3,7 +3,6 @@
 from collections.abc import Callable
 from typing import Any
 
-import pytest
 from django.test import Client
 
 from fronts.models import (
@@ -14,14 +13,13 @@ from fronts.models import (
     SentLine,
 )
 from fronts.rules.practice import inches
+from fronts.selectors.order_progress import order_progress
 from shopjobs.models import Job, Person
 from tests.dom import Part, dom
 from tests.factories import (
     HINGES,
     NOW,
     OpeningFactory,
-    door_and_drawer,
-    overlaid,
 )
 from tests.ordering import approved, facts_of, line_checked, sent_to
 from tests.pages.shared.sending import as_sent
@@ -29,14 +27,6 @@ from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
-
-
-@pytest.fixture
-def kitchen_job(job: Job) -> Job:
-    """A job with a door on two hinges, and a drawer."""
-    overlaid(job)
-    door_and_drawer(job)
-    return job
 
 
 def page_of(client: Client, job: Job) -> Part:
@@ -174,6 +164,26 @@ def test_changes_since_are_decided_on_the_page(
     page = page_of(desk, kitchen_job)
     assert HINGES not in page.one("#changes-form").words
     assert "5 approved" in page.words
+
+
+def test_what_is_to_order_is_told_where_an_earlier_change_was_left(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    """The change is from the last decision, the order from what was approved."""
+    desk = signed_in(office)
+    approved(kitchen_job, office)
+    OpeningFactory.create(cabinet__job=kitchen_job, cabinet__label="B2", cabinet__x=600)
+    form = page_of(desk, kitchen_job).one("#changes-form")
+    assert f"{HINGES} order 2 more for B2.a 3 approved so far " in form.words
+    sends(desk, form, kind="dismissed", note="on the shelf", line=ticks(form))
+    OpeningFactory.create(cabinet__job=kitchen_job, cabinet__label="B3", cabinet__x=1200)
+
+    form = page_of(desk, kitchen_job).one("#changes-form")
+    told = f"{HINGES} order 2 more for B3.a 3 approved so far, 4 to order"
+    assert told in form.words
+    sends(desk, form, kind="addition", line=ticks(form))
+
+    assert order_progress(kitchen_job).items[HINGES].to_send == 7
 
 
 def test_more_than_was_ordered_is_asked_about(

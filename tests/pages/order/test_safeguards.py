@@ -26,15 +26,6 @@ from tests.pages.order.test_progress import door_opening, page_of, sends
 from tests.pages.shared.sending import as_sent
 
 SignIn = Callable[[Person], Client]
-HTMX = {"HX-Request": "true"}
-
-
-@pytest.fixture
-def kitchen_job(job: Job) -> Job:
-    """A job with a door on two hinges, and a drawer."""
-    overlaid(job)
-    door_and_drawer(job)
-    return job
 
 
 @pytest.mark.parametrize("what", ["approve", "changes", "send", "receive", "change", "back"])

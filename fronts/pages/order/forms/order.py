@@ -123,11 +123,10 @@ class SendForm(SendingForm):
     @property
     def amounts(self) -> dict[str, int]:
         """How many of each item that was ticked."""
-        found = {}
-        for item in self.items:
-            if self.cleaned_data.get(f"goes-{_place(item)}"):
-                found[item.item] = self.cleaned_data.get(f"amount-{_place(item)}") or 0
-        return {item: amount for item, amount in found.items() if amount}
+        typed = self.cleaned_data
+        ticked = [item for item in self.items if typed.get(f"goes-{_place(item)}")]
+        amounts = {item.item: typed.get(f"amount-{_place(item)}") for item in ticked}
+        return {item: amount for item, amount in amounts.items() if amount}
 
     @property
     def lines(self) -> list[tuple[ItemOrdered, forms.BoundField, forms.BoundField]]:

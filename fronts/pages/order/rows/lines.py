@@ -68,11 +68,9 @@ class Group:
 
 @dataclass(frozen=True, slots=True)
 class HardwareList:
-    """The whole list: its rows, how many of them are checked and still hold, what changed."""
+    """The whole list: its rows, and what changed of them."""
 
     rows: tuple[Row, ...]
-    checked: int
-    wanted: int
     changes: tuple[str, ...]
 
     @property
@@ -123,8 +121,6 @@ def hardware_list(job: Job, lines: Sequence[OrderLine], progress: OrderProgress)
     )
     return HardwareList(
         rows=rows,
-        checked=sum(row.stands and row.line.need > 0 for row in rows),
-        wanted=sum(line.need > 0 for line in lines),
         changes=tuple(f"{row.line.item}: {row.change}" for row in rows if row.changes),
     )
 
@@ -148,7 +144,7 @@ def _row(line: OrderLine, changes: tuple[str, ...], index: int, item: ItemOrdere
         changes=changes,
         stands=line.stands,
         key=f"line-{index}",
-        ordered=tuple(item_words(item, line.unit)) if item else (),
+        ordered=tuple(item_words(item)) if item else (),
         item=item,
     )
 

@@ -21,11 +21,10 @@ class Stage:
 
 @dataclass(frozen=True, slots=True)
 class DifferenceRow:
-    """A change since the approval: the item, in words what changed, how many more to order."""
+    """A change since the approval: the item, in words what changed, how many are ordered."""
 
     item: str
     words: tuple[str, ...]
-    more: int
     ticked: str
     held: str
 
@@ -53,19 +52,16 @@ def _sent(state: OrderState, sent: int) -> str:
     return f"{times}, {state.to_send} left" if state.to_send else times
 
 
-def item_words(item: ItemOrdered, unit: str) -> list[str]:
-    """`12 approved`, `12 sent`, `10 came, 2 to come`."""
-    return [words for words in _item_words(item, unit) if words]
-
-
-def _item_words(item: ItemOrdered, unit: str) -> Iterator[str]:
-    wanted, counted = item.facts.amount, f" {unit}" if unit else ""
+def item_words(item: ItemOrdered) -> Iterator[str]:
+    """`12 approved`, `12 sent`, `10 came, 2 to come`, counted as it was approved."""
+    wanted, unit = item.facts.amount, item.facts.unit
+    counted = f" {unit}" if unit else ""
     yield f"{item.ordered}{counted} approved"
     if item.sent:
         left = f", {item.to_send}{counted} left to send" if item.to_send else ""
         yield f"{item.sent}{counted} sent{left}"
-        missing = max(0, item.sent - item.came)
-        yield f"{item.came}{counted} came" + (f", {missing}{counted} to come" if missing else "")
+        to_come = f", {item.to_come}{counted} to come" if item.to_come else ""
+        yield f"{item.came}{counted} came{to_come}"
     over = max(item.sent, item.came) - wanted
     if item.sent and over > 0:
         yield f"{over}{counted} over"
@@ -79,5 +75,18 @@ def difference_row(found: Difference, unit: Unit, ticked: str) -> DifferenceRow:
     """A change since the approval in words; `ticked` is how its tick box names it."""
     counted = found.now.unit or found.then.unit
     words = change_words(found.changes, unit, counted)
-    held = f"{found.ordered} {counted}".strip()
-    return DifferenceRow(found.item, tuple(words), max(0, found.more), ticked, held)
+    return DifferenceRow(found.item, tuple(words), ticked, _held(found, counted))
+
+
+def _held(found: Difference, counted: str) -> str:
+    """`5 approved so far`; what is short or over of it, where the change alone doesn't say so.
+
+    The order may have been left as it was at an earlier change.
+    """
+    held = f"{found.ordered} {counted}".strip() + " approved so far"
+    if found.more == found.now.amount - found.then.amount:
+        return held
+    if not found.more:
+        return f"{held}, which is enough"
+    amount = f"{abs(found.more)} {counted}".strip()
+    return f"{held}, {amount} {'to order' if found.more > 0 else 'over'}"

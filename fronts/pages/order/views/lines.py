@@ -81,7 +81,8 @@ def _mark(
         order_line_uncheck(job=job, item=item, drop=asked["mark"] == "drop", **by_whom)
         return None
     if asked["mark"] == "note":
-        return order_line_note(job=job, schedule=schedule, item=item, note=note, **by_whom)
+        order_line_note(job=job, schedule=schedule, item=item, note=note, **by_whom)
+        return None
     return order_line_check(
         job=job, schedule=schedule, item=item, seen=asked["need"], looked_at=asked["looked_at"],
         note=note, **by_whom,

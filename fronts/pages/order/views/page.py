@@ -194,11 +194,11 @@ def _ticks(rows: Sequence[Row]) -> list[str]:
 
 def _line_form(row: Row, sent: HouseForm) -> OrderLineForm:
     """The line's form; the one that was refused keeps what was typed."""
-    of_line = isinstance(sent, OrderLineForm) and sent.is_bound
-    if of_line and isinstance(sent, OrderLineForm) and sent.data.get("item") == row.line.item:
+    item = row.line.item
+    if isinstance(sent, OrderLineForm) and sent.is_bound and sent.data.get("item") == item:
         sent.auto_id = f"{row.key}-%s"
         return sent
-    initial = {"item": row.line.item, "need": row.line.need, "note": row.line.note}
+    initial = {"item": item, "need": row.line.need, "note": row.line.note}
     return OrderLineForm(initial=initial, auto_id=f"{row.key}-%s")
 
 

@@ -78,7 +78,7 @@ def order_sending_take_back(request: SignedInRequest, job: Job, sending_id: int)
         request,
         form,
         show=partial(order_page, request, job, schedule, form, at=sending_id),
-        save=lambda: sending_take_back(job=job, sending=sent.row, **who(request)),
+        save=lambda: sending_take_back(job=job, sent=sent, **who(request)),
         done=lambda _: answered(request, job, schedule),
     )
 
