@@ -20,7 +20,7 @@ from shopjobs.pages import render_page
 def purchase_sheet(request: SignedInRequest, key: int) -> HttpResponse:
     """What one supplier is asked for, to print or to send."""
     shop = request.shop
-    _, words = purchase_from(shop, request.GET, key)
+    words = purchase_from(shop, request.GET, key)
     html = purchase.content(words, shop.name, timezone.localdate())
     try:
         with printing_place(shop.pk):
@@ -32,5 +32,4 @@ def purchase_sheet(request: SignedInRequest, key: int) -> HttpResponse:
         # Django logs each 503 as a failure of the site's; a queue for the printer is none.
         refused._has_been_logged = busy  # type: ignore[attr-defined]
         return refused
-    name = f"{words.supplier.name} {' '.join(words.jobs)[:40]}.pdf"
-    return inline(content, "application/pdf", name)
+    return inline(content, "application/pdf", f"{words.file_name}.pdf")
