@@ -19,6 +19,7 @@ HEADS = (
     "cost", "currency", "working days", "jobs",
 )  # fmt: skip
 ONE = Decimal(1)
+_LONGEST_JOBS = 40
 Cell = str | int | Decimal
 
 
@@ -107,6 +108,11 @@ class PurchaseWords:
     purchase: SupplierPurchase
     rows: tuple[PurchaseRow, ...]
     jobs: tuple[str, ...]
+
+    @property
+    def file_name(self) -> str:
+        """What its files are called, without their endings."""
+        return f"{self.supplier.name} {' '.join(self.jobs)[:_LONGEST_JOBS]}"
 
     @property
     def costs(self) -> str:

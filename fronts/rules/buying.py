@@ -31,8 +31,8 @@ class Cause:
 class Wanted:
     """So much of one thing for one job, with spares beside it; None where no plan says it yet.
 
-    `job` is its number, `item` the line of its order; `covered` is what was sent for already or
-    lies reserved. `unit` is what all amounts count, "" where pieces.
+    `job` is its number, `item` the line of its order; `covered` is what was sent for
+    already. `unit` is what all amounts count, "" where pieces.
     """
 
     name: str
@@ -131,10 +131,6 @@ class Buying:
     def costs(self) -> list[Price]:
         """What all suppliers ask together, in each currency."""
         return totals(line.purchase.cost for each in self.purchases for line in each.lines)
-
-    def of_supplier(self, supplier: int) -> SupplierPurchase | None:
-        """What one supplier is asked for."""
-        return next((each for each in self.purchases if each.supplier == supplier), None)
 
 
 def buying(

@@ -14,7 +14,6 @@ from fronts.rules.money import Price
 from fronts.rules.offers import OfferFacts
 
 PIECE = "piece"
-NOTHING = Fraction(0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,10 +25,8 @@ class Purchase:
     cost: Price
 
 
-def packs_to_buy(
-    need: Fraction, unit: str, offer: OfferFacts, reserved: Fraction = NOTHING
-) -> Purchase | None:
-    """The packs for a need, spares included, less what is on the shelf for it.
+def packs_to_buy(need: Fraction, unit: str, offer: OfferFacts) -> Purchase | None:
+    """The packs for what is still to be bought, spares included.
 
     `unit` is what the need counts, "" where pieces; None where the offer counts otherwise: a
     length is no number of pieces.
@@ -38,7 +35,7 @@ def packs_to_buy(
     if share is None:
         return None
     pack = Fraction(offer.pack)
-    wanted = max(need - reserved, NOTHING) * share
+    wanted = need * share
     packs = max(ceil(wanted / pack), offer.least) if wanted else 0
     cost = Price(packs * offer.price.amount, offer.price.currency)
     return Purchase(packs, packs * pack, cost)

@@ -5,7 +5,7 @@ from datetime import datetime
 
 from django.core.exceptions import ValidationError
 
-from fronts.models import Offer, Supplier, UsualCurrency
+from fronts.models import Goods, Offer, Supplier, UsualCurrency
 from fronts.rules.offers import MOST_SUPPLIERS
 from fronts.services.saving import checked, enter, saved, shop_told
 from shopjobs.models import Person, Shop
@@ -51,6 +51,7 @@ def supplier_delete(*, row: Supplier, at: datetime, by: Person | None = None) ->
     count = Offer.objects.filter(supplier=row).count()
     shop, name = row.shop, row.name
     deleted([row])
+    deleted(Goods.objects.filter(shop=shop, offers=None))  # What nobody else sells.
     with_offers = f" and {count} offer{'' if count == 1 else 's'}" if count else ""
     shop_told(shop=shop, text=f"Took out the supplier {name}{with_offers}", by=by, at=at)
     return count

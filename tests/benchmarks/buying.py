@@ -8,7 +8,6 @@ behind the same middleware, for the same person. They are asked in turn.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
-from http import HTTPStatus
 from typing import Any
 
 from django.db import connection
@@ -25,6 +24,7 @@ from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.services.demo import load_demo
 from fronts.services.imports import job_import
 from shopjobs.models import Job, Person, Role, Shop
+from tests.benchmarks.edit import content
 from tests.benchmarks.figures import Figure, best_ms, database, median_ms_in_turn
 from tests.benchmarks.larger import times_over
 
@@ -67,10 +67,10 @@ def _figures(client: Client, shop: Shop, owner: Person, query: dict[str, Any]) -
     address = reverse("fronts:shop-buy")
 
     def page() -> bytes:
-        return _content(client.get(address, query))
+        return content(client.get(address, query))
 
     def bare_page() -> bytes:
-        return _content(client.get("/bare/"))
+        return content(client.get("/bare/"))
 
     first = best_ms(page, 1)
     request = RequestFactory().get(address, query)
@@ -86,10 +86,3 @@ def _figures(client: Client, shop: Shop, owner: Person, query: dict[str, Any]) -
     yield Figure(f"what {JOBS} jobs of 40 cabinets need", whole, "ms", MOST_TIMES * plain)
     yield Figure("  in times of the bare view", whole / plain, "times", MOST_TIMES)
     yield Figure("  queries", asked, "")
-
-
-def _content(response: Any) -> bytes:
-    if response.status_code != HTTPStatus.OK:
-        raise RuntimeError(f"the page answered {response.status_code}")
-    body: bytes = response.content
-    return body

@@ -20,24 +20,23 @@ def asked(
 
 
 @pytest.mark.parametrize(
-    ("need", "unit", "offer", "reserved", "packs", "cost"),
+    ("need", "unit", "offer", "packs", "cost"),
     [
-        (23, "", asked("10"), 0, 3, "7.50 EUR"),
-        (20, "", asked("10"), 0, 2, "5.00 EUR"),
-        (1, "", asked("10", least=4), 0, 4, "10.00 EUR"),
-        (23, "", asked("10"), 3, 2, "5.00 EUR"),
-        (3, "", asked("10"), 5, 0, "0.00 EUR"),
-        (0, "", asked("10", least=4), 0, 0, "0.00 EUR"),
-        (30, "ft", asked("7.5", unit="ft"), 0, 4, "10.00 EUR"),
-        (50, "ft", asked("5", unit="m"), 0, 4, "10.00 EUR"),  # 15.24 m
-        (3, "m", asked("10", unit="ft"), 0, 1, "2.50 EUR"),  # 9.84 ft
+        (23, "", asked("10"), 3, "7.50 EUR"),
+        (20, "", asked("10"), 2, "5.00 EUR"),
+        (1, "", asked("10", least=4), 4, "10.00 EUR"),
+        (0, "", asked("10"), 0, "0.00 EUR"),
+        (0, "", asked("10", least=4), 0, "0.00 EUR"),
+        (30, "ft", asked("7.5", unit="ft"), 4, "10.00 EUR"),
+        (50, "ft", asked("5", unit="m"), 4, "10.00 EUR"),  # 15.24 m
+        (3, "m", asked("10", unit="ft"), 1, "2.50 EUR"),  # 9.84 ft
     ],
 )  # fmt: skip
 def test_whole_packs_are_bought(
-    need: int, unit: str, offer: OfferFacts, reserved: int, packs: int, cost: str
+    need: int, unit: str, offer: OfferFacts, packs: int, cost: str
 ) -> None:
     """As many as it takes, in the offer's own unit, and no fewer than the least order."""
-    bought = packs_to_buy(Fraction(need), unit, offer, Fraction(reserved))
+    bought = packs_to_buy(Fraction(need), unit, offer)
 
     assert bought is not None
     assert (bought.packs, str(bought.cost)) == (packs, cost)
@@ -53,18 +52,17 @@ AMOUNTS = st.fractions(min_value=0, max_value=10_000, max_denominator=50)
 PACKS = st.decimals(min_value="0.001", max_value=1000, places=3)
 
 
-@given(AMOUNTS, AMOUNTS, PACKS, st.integers(1, 20))
+@given(AMOUNTS, PACKS, st.integers(1, 20))
 def test_never_less_than_the_need_nor_a_pack_too_many(
-    need: Fraction, reserved: Fraction, pack: Decimal, least: int
+    need: Fraction, pack: Decimal, least: int
 ) -> None:
     """Beyond the least order."""
-    bought = packs_to_buy(need, "m", asked(pack, unit="m", least=least), reserved)
+    bought = packs_to_buy(need, "m", asked(pack, unit="m", least=least))
 
     assert bought is not None
-    missing = max(need - reserved, Fraction(0))
-    assert bought.amount == bought.packs * Fraction(pack) >= missing
-    assert bought.packs in (0, least) or (bought.packs - 1) * Fraction(pack) < missing
-    assert bought.packs == 0 or missing > 0
+    assert bought.amount == bought.packs * Fraction(pack) >= need
+    assert bought.packs in (0, least) or (bought.packs - 1) * Fraction(pack) < need
+    assert bought.packs == 0 or need > 0
 
 
 @given(st.lists(st.integers(0, 10**6), max_size=8), st.integers(1, 100))

@@ -40,11 +40,11 @@ def shown(shop: Shop, person: Person, asked: Asked) -> dict[str, Any]:
 @require_safe
 def buy_csv(request: SignedInRequest, key: int) -> HttpResponse:
     """What one supplier is asked for, as a file for a spreadsheet."""
-    return purchase_csv(purchase_from(request.shop, request.GET, key)[1])
+    return purchase_csv(purchase_from(request.shop, request.GET, key))
 
 
 @needs("prices")
 @require_safe
 def buy_xlsx(request: SignedInRequest, key: int) -> HttpResponse:
     """The same as a spreadsheet's own file."""
-    return purchase_xlsx(purchase_from(request.shop, request.GET, key)[1])
+    return purchase_xlsx(purchase_from(request.shop, request.GET, key))

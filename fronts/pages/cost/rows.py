@@ -53,13 +53,13 @@ def against(budget: Price | None, cost: JobCost) -> AgainstBudget | None:
     code = budget.currency
     spent = coins(cost.in_currency(code).amount, code)
     left = coins(Fraction(budget.amount), code) - spent
-    others = (each for each in costs_shown(cost) if each.total.currency != code)
+    others = (each for each in cost.currencies if each.currency != code)
     return AgainstBudget(
         budget=budget,
         cost=_price(spent, code),
         left=_price(left, code) if left >= 0 else None,
         over=_price(-left, code) if left < 0 else None,
-        others=tuple(each.total for each in others),
+        others=tuple(_total(each) for each in others),
     )
 
 
@@ -94,6 +94,10 @@ def _as_counted(label: str) -> list[tuple[int, str]]:
     """B2 before B10."""
     parts = re.findall(r"[0-9]+|[^0-9]+", label.casefold(), re.ASCII)
     return [(int(part), "") if part[0] in digits else (0, part) for part in parts]
+
+
+def _total(cost: CurrencyCost) -> Price:
+    return _price(coins(cost.amount, cost.currency), cost.currency)
 
 
 def _price(number: int, code: str) -> Price:

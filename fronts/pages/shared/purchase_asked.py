@@ -41,19 +41,20 @@ def purchase_asked(shop: Shop, asked: QueryDict) -> Asked:
     found = jobs_to_buy_for(shop, _keys(jobs))
     if len(found) < len(set(jobs)):
         faults.append("A job that was chosen is not there any more; it is left out.")
-    bought = shop_buying(shop, found, wanted := _keys(offers))
+    wanted = _keys(offers)
+    bought = shop_buying(shop, found, wanted)
     known = frozenset(wanted & bought.offers.keys())
     if len(known) < len(set(offers)):
         faults.append("An offer that was chosen is not there any more; the preferred one is taken.")
     return Asked(bought, tuple(faults), known)
 
 
-def purchase_from(shop: Shop, asked: QueryDict, supplier: int) -> tuple[Asked, PurchaseWords]:
+def purchase_from(shop: Shop, asked: QueryDict, supplier: int) -> PurchaseWords:
     """What one supplier is asked for; a file of anything else would be another order."""
     found = purchase_asked(shop, asked)
     for words in purchase_words(found.bought):
         if words.supplier.pk == supplier and not found.faults:
-            return found, words
+            return words
     raise Http404
 
 

@@ -1,6 +1,7 @@
 """What to buy for some jobs: the page, its choices, who sees it, and what was sent for."""
 
 from collections.abc import Callable
+from contextlib import ExitStack
 from decimal import Decimal
 from typing import Any
 
@@ -11,6 +12,7 @@ from django.test.utils import CaptureQueriesContext
 
 from fronts.models import OrderSending, SentLine
 from fronts.selectors.schedules import schedule_of
+from fronts.sheets.places import PLACES_A_SHOP, printing_place
 from shopjobs.models import Job, Person, Shop
 from tests.dom import Answer, dom
 from tests.factories import NOW, JobFactory
@@ -221,3 +223,19 @@ def test_another_shops_jobs_and_offers_do_not_exist(
     assert "Birch Supply" in answer.text
     way = f"{WAY}{row.supplier_id}/purchase.csv"
     assert client.get(way, {"job": theirs.pk}).status_code == 404
+
+
+def test_a_sheet_that_waits_for_others_asks_again_by_itself(
+    desk: Client, shop: Shop, job: Job, caplog: pytest.LogCaptureFixture
+) -> None:
+    """As the sheets of a job do; no failure is logged."""
+    furnish(job)
+    row = offer(shop, "bumper", NAME, PRICE)
+    with ExitStack() as taken:
+        for _ in range(PLACES_A_SHOP):
+            taken.enter_context(printing_place(shop.pk))
+        answer = desk.get(f"{WAY}{row.supplier_id}/purchase.pdf?job={job.pk}")
+
+    assert (answer.status_code, answer["Retry-After"]) == (503, "2")
+    assert "This page tries again by itself" in dom(answer).words
+    assert not caplog.records

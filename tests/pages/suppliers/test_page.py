@@ -158,6 +158,21 @@ def test_exactly_one_offer_is_preferred(desk: Client, shop: Shop) -> None:
     assert not Goods.objects.exists()
 
 
+def test_what_a_supplier_alone_sells_goes_along(desk: Client, owner: Person, shop: Shop) -> None:
+    """It is not proposed any more for a new offer; Undo brings it back."""
+    row = offer(shop, "beeswax", "Ash").supplier
+    for name in ("Ash", "Birch"):
+        offer(shop, "bumper", name)
+
+    desk.post(f"{WAY}{row.pk}/delete/")
+
+    known = [each.attribute("value") for each in dom(desk.get(NEW)).all("#items option")]
+    assert "beeswax" not in known
+    assert "bumper" in known
+    revision_undo(revision=Revision.objects.latest("pk"), by=owner, at=NOW)
+    assert preferred(shop, "beeswax") == preferred(shop, "bumper") == "Ash"
+
+
 def test_two_people_change_one_offer(desk: Client, shop: Shop) -> None:
     """What each changed goes together; where both changed the price, both are shown."""
     row = offer(shop, "bumper")

@@ -54,6 +54,14 @@ def test_a_spreadsheet_of_another_program_is_read(desk: Client, shop: Shop) -> N
     assert "Left out, since no column is called so: remark" in dom(answer).one("main").words
 
 
+def test_a_heading_is_known_by_either_apostrophe(desk: Client, shop: Shop) -> None:
+    """As the page writes it, or as a keyboard does; what it heads is read and not left out."""
+    answer = sent(desk, "Item,Supplier,Supplier’s code,Price\noil,Yard,Q-17,3\n")
+
+    assert "code Q-17" in dom(answer).one("table.preview").words
+    assert "Left out" not in dom(answer).one("main").words
+
+
 def packed(*members: tuple[str, bytes]) -> bytes:
     """A ZIP file."""
     out = io.BytesIO()

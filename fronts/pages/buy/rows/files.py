@@ -16,18 +16,14 @@ SHEET = "Purchase"
 def purchase_csv(words: PurchaseWords) -> HttpResponse:
     """A line for each thing, under the row that heads them."""
     rows = [list(HEADS), *([_text(cell) for cell in row.cells] for row in words.rows)]
-    return attachment(csv_bytes(rows), "text/csv; charset=utf-8", _name(words, "csv"))
+    return attachment(csv_bytes(rows), "text/csv; charset=utf-8", f"{words.file_name}.csv")
 
 
 def purchase_xlsx(words: PurchaseWords) -> HttpResponse:
     """The same as a spreadsheet's own file; amounts are numbers there."""
     rows: list[list[Cell]] = [[*HEADS], *(row.cells for row in words.rows)]
-    return attachment(xlsx_bytes(rows, SHEET), KIND, _name(words, "xlsx"))
+    return attachment(xlsx_bytes(rows, SHEET), KIND, f"{words.file_name}.xlsx")
 
 
 def _text(cell: Cell) -> str:
     return number_text(cell) if isinstance(cell, Decimal) else str(cell)
-
-
-def _name(words: PurchaseWords, ending: str) -> str:
-    return f"{words.supplier.name} {' '.join(words.jobs)[:40]}.{ending}"

@@ -8,11 +8,11 @@ from django.views.decorators.http import require_safe
 
 from fronts.pages.shared.file_answers import inline
 from fronts.pages.shared.purchase_asked import purchase_from
+from fronts.pages.sheets.views.refused import not_printed
 from fronts.sheets import purchase
-from fronts.sheets.pdf import Paper, PrintingBusyError, PrintingError, render
+from fronts.sheets.pdf import Paper, PrintingError, render
 from fronts.sheets.places import printing_place
 from shopjobs.access import SignedInRequest, needs
-from shopjobs.pages import render_page
 
 
 @needs("prices")
@@ -20,17 +20,11 @@ from shopjobs.pages import render_page
 def purchase_sheet(request: SignedInRequest, key: int) -> HttpResponse:
     """What one supplier is asked for, to print or to send."""
     shop = request.shop
-    _, words = purchase_from(shop, request.GET, key)
+    words = purchase_from(shop, request.GET, key)
     html = purchase.content(words, shop.name, timezone.localdate())
     try:
         with printing_place(shop.pk):
             content = render(html, cast(Paper, str(shop.paper)))
     except PrintingError as lacking:
-        busy = isinstance(lacking, PrintingBusyError)
-        context = {"layout": "base.html", "message": str(lacking), "busy": busy}
-        refused = render_page(request, "fronts/sheets/no_printing.html", context, status=503)
-        # Django logs each 503 as a failure of the site's; a queue for the printer is none.
-        refused._has_been_logged = busy  # type: ignore[attr-defined]
-        return refused
-    name = f"{words.supplier.name} {' '.join(words.jobs)[:40]}.pdf"
-    return inline(content, "application/pdf", name)
+        return not_printed(request, lacking)
+    return inline(content, "application/pdf", f"{words.file_name}.pdf")

@@ -15,6 +15,7 @@ from django.views.decorators.http import require_safe
 from fronts.pages.shared.file_answers import asked_about_again, inline
 from fronts.pages.shared.job_view import found_or_404
 from fronts.pages.shared.wall_addresses import WALL
+from fronts.pages.sheets.views.refused import not_printed
 from fronts.selectors.kitchens import cabinet_of, cabinets_of
 from fronts.selectors.plans import finished_plan
 from fronts.selectors.records import records_of
@@ -26,7 +27,6 @@ from fronts.sheets.pdf import (
     LARGER,
     PageSize,
     Paper,
-    PrintingBusyError,
     PrintingError,
     render,
 )
@@ -35,7 +35,7 @@ from fronts.sheets.registry import FITTING, SHEETS, Printout, fitting_printout
 from fronts.sheets.sheet_page import SheetSource
 from shopjobs.access import SignedInRequest, signed_in
 from shopjobs.models import Job
-from shopjobs.pages import go_to, render_page, site_address
+from shopjobs.pages import go_to, site_address
 from shopjobs.views.jobs import job_or_404
 
 MOST_AT_ONCE = 3
@@ -118,14 +118,7 @@ def _printed(
     try:
         content = b"" if request.method == "HEAD" else _made(job, name, sheet, paper)
     except PrintingError as lacking:
-        busy = isinstance(lacking, PrintingBusyError)
-        context = {"job": job, "message": str(lacking), "busy": busy}
-        refused = render_page(request, "fronts/sheets/no_printing.html", context, status=503)
-        if busy:
-            refused.headers["Retry-After"] = "2"
-            # Django logs each 503 as a failure of the site's, and those are mailed; it is none.
-            refused._has_been_logged = True  # type: ignore[attr-defined]
-        return refused
+        return not_printed(request, lacking, job)
     file = inline(content, "application/pdf", f"{job.number} {called}.pdf")
     # A file that was not made is no file of length 0.
     response = file if content else StreamingHttpResponse((), headers=dict(file.items()))

@@ -8,7 +8,7 @@ from django.core.exceptions import ValidationError
 
 from fronts.models import Offer, Supplier
 from fronts.models.suppliers import CURRENCIES
-from fronts.pages.suppliers.forms.suppliers import Words
+from fronts.pages.suppliers.forms.suppliers import Words, lead_days_field
 from fronts.rules.limits import LONGEST_ITEM, LONGEST_NOTE, MOST_NEEDED
 from fronts.rules.money import (
     LONGEST_AMOUNT,
@@ -21,7 +21,6 @@ from fronts.rules.money import (
 from fronts.rules.offers import (
     BUY_UNITS,
     LONGEST_CODE,
-    MOST_LEAD_DAYS,
     OfferFacts,
     offer_faults,
 )
@@ -29,7 +28,6 @@ from shopjobs.forms.house import sentence
 from shopjobs.forms.seen import SeenForm
 
 _DECIMAL = {"inputmode": "decimal", "maxlength": LONGEST_AMOUNT}
-_WHOLE = {"inputmode": "numeric"}
 
 
 class OfferForm(SeenForm):
@@ -53,22 +51,14 @@ class OfferForm(SeenForm):
         label="Price of a pack", max_length=LONGEST_AMOUNT, widget=forms.TextInput(_DECIMAL)
     )
     currency = forms.ChoiceField(label="Currency", choices=CURRENCIES)
-    lead_days = forms.IntegerField(
-        label="Lead days",
-        required=False,
-        min_value=0,
-        max_value=MOST_LEAD_DAYS,
-        help_text="Working days; empty: as usual with them.",
-        error_messages={"invalid": "Enter whole working days, or leave it empty."},
-        widget=forms.TextInput(_WHOLE),
-    )
+    lead_days = lead_days_field("Lead days", "Working days; empty: as usual with them.")
     least = forms.IntegerField(
         label="Least order, packs",
         min_value=1,
         max_value=MOST_NEEDED,
         initial=1,
         error_messages={"invalid": "Enter a whole number of packs."},
-        widget=forms.TextInput(_WHOLE),
+        widget=forms.TextInput({"inputmode": "numeric"}),
     )
     preferred = forms.BooleanField(label="Preferred: taken before others", required=False)
     note = Words(label="Note", max_length=LONGEST_NOTE, required=False)

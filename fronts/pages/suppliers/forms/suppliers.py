@@ -21,6 +21,19 @@ class Words(forms.CharField):
         return " ".join(super().clean(value).split())
 
 
+def lead_days_field(label: str, help_text: str) -> forms.IntegerField:
+    """Working days until something comes; empty where nobody says."""
+    return forms.IntegerField(
+        label=label,
+        required=False,
+        min_value=0,
+        max_value=MOST_LEAD_DAYS,
+        help_text=help_text,
+        error_messages={"invalid": "Enter whole working days, or leave it empty."},
+        widget=forms.TextInput({"inputmode": "numeric"}),
+    )
+
+
 class SupplierForm(SeenForm):
     """A supplier; all but the name may be left empty."""
 
@@ -40,15 +53,7 @@ class SupplierForm(SeenForm):
         required=False,
         help_text="Yours with them.",
     )
-    lead_days = forms.IntegerField(
-        label="Usual lead days",
-        required=False,
-        min_value=0,
-        max_value=MOST_LEAD_DAYS,
-        help_text="Working days, until what is ordered comes.",
-        error_messages={"invalid": "Enter whole working days, or leave it empty."},
-        widget=forms.TextInput({"inputmode": "numeric"}),
-    )
+    lead_days = lead_days_field("Usual lead days", "Working days, until what is ordered comes.")
     note = Words(label="Note", max_length=LONGEST_NOTE, required=False)
 
     def __init__(self, *args: Any, row: Supplier | None = None, **kwargs: Any) -> None:

@@ -28,6 +28,7 @@ MOST_LETTERS = 700_000
 """In all cells of a file together."""
 Cells = list[tuple[int, list[str]]]
 """Lines by their numbers, each with a cell for every one of `COLUMNS`."""
+_NAMES = {head: name for name, head in COLUMNS.items()}
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,8 +59,10 @@ def cells_in(data: bytes) -> tuple[Cells, list[str]]:
     if sum(len(cell) for _, row in rows for cell in row) > MOST_LETTERS:
         raise TableFault("This file holds far more than a list of offers")
     _, heads = rows[0]
-    places = _places(heads)
-    unknown = [head for head in heads if head and head.casefold() not in COLUMNS.values()]
+    says = [_as_headed(head) for head in heads]
+    places = _places(says)
+    known = {"", *_NAMES}
+    unknown = [head for head, name in zip(heads, says, strict=True) if name not in known]
     return [
         (number, [_at(cells, places.get(name)) for name in COLUMNS]) for number, cells in rows[1:]
     ], unknown
@@ -75,18 +78,21 @@ def _rows(data: bytes) -> Lines:
     return [(number, row) for number, row in numbered if any(row)]
 
 
-def _places(heads: Sequence[str]) -> dict[str, int]:
+def _as_headed(head: str) -> str:
+    """A heading as `COLUMNS` says it, whatever its capitals and kind of apostrophe."""
+    return head.casefold().replace("’", "'")
+
+
+def _places(found: Sequence[str]) -> dict[str, int]:
     """Where each column stands; one must be there, and none twice."""
-    found = [head.casefold().replace("’", "'") for head in heads]
-    names = {says: name for name, says in COLUMNS.items()}
-    twice = [head for head in names if found.count(head) > 1]
+    twice = [head for head in _NAMES if found.count(head) > 1]
     missing = [COLUMNS[name] for name in NEEDED if COLUMNS[name] not in found]
     if twice:
         raise TableFault(f"The column “{twice[0]}” is there twice")
     if missing:
         wanted = ", ".join(f"“{each}”" for each in missing)
         raise TableFault(f"The first line names the columns; missing: {wanted}")
-    return {names[head]: place for place, head in enumerate(found) if head in names}
+    return {_NAMES[head]: place for place, head in enumerate(found) if head in _NAMES}
 
 
 def _at(cells: Sequence[str], place: int | None) -> str:

@@ -69,6 +69,6 @@ def _page(
         "form": form,
         "row": row,
         "action": reverse(f"fronts:{here}", args=[row.pk] if row else []),
-        "heading": "New supplier" if row is None else Supplier.objects.get(pk=row.pk).name,
+        "heading": "New supplier" if row is None else form.initial["name"],
     }
     return render_page(request, PAGE, context, status=status)
