@@ -3,9 +3,7 @@
 import re
 from typing import Any
 
-import cssselect2
-import tinyhtml5
-from cssselect2 import ElementWrapper
+from selectolax.lexbor import LexborHTMLParser, LexborNode
 
 INLINE = frozenset({"a", "b", "code", "em", "i", "label", "option", "small", "span", "strong",
                     "sub", "sup", "time", "tspan"})  # fmt: skip
@@ -15,22 +13,22 @@ UNSEEN = frozenset({"head", "script", "style", "template"})
 class Part:
     """An element of a page, or the page itself."""
 
-    def __init__(self, wrapper: ElementWrapper) -> None:
-        self._wrapper = wrapper
+    def __init__(self, node: LexborNode) -> None:
+        self._node = node
 
     @property
     def name(self) -> str:
         """What element it is: `div`, `a` …"""
-        return str(self._wrapper.local_name)
+        return self._node.tag or ""
 
     @property
     def words(self) -> str:
         """The text as it is read: one space between words, one between what stands apart."""
-        return " ".join("".join(_texts(self._wrapper.etree_element)).split())
+        return " ".join("".join(_texts(self._node)).split())
 
     def all(self, selector: str) -> list["Part"]:
         """Every element inside that the CSS selector names."""
-        return [Part(found) for found in self._wrapper.query_all(selector)]
+        return [Part(found) for found in self._node.css(selector)]
 
     def one(self, selector: str) -> "Part":
         """The one element inside that the CSS selector names."""
@@ -49,7 +47,7 @@ class Part:
     def value(self) -> str:
         """What a field holds; of a list, what is chosen."""
         if self.name == "textarea":
-            return (self._wrapper.etree_element.text or "").removeprefix("\n")
+            return self._node.text()
         if self.name == "select":
             chosen = self.all("option[selected]") or self.all("option")[:1]
             return chosen[0].attribute("value") if chosen else ""
@@ -73,11 +71,11 @@ class Part:
 
     def attribute(self, name: str) -> str:
         """An attribute, "" where it is not there."""
-        return str(self._wrapper.etree_element.get(name, ""))
+        return self._node.attributes.get(name) or ""
 
     def carries(self, attribute: str) -> bool:
         """Whether the attribute is there, whatever it says."""
-        return attribute in self._wrapper.etree_element.attrib
+        return attribute in self._node.attributes
 
     @property
     def id(self) -> str:
@@ -88,8 +86,10 @@ class Answer(Part):
     """An answer's HTML: a whole page, or the parts of one."""
 
     def __init__(self, text: str) -> None:
-        tree = tinyhtml5.parse(text, namespace_html_elements=False)
-        super().__init__(cssselect2.ElementWrapper.from_html_root(tree))
+        self._tree = LexborHTMLParser(text)
+        root = self._tree.root
+        assert root is not None
+        super().__init__(root)
         self.is_whole = re.match(r"\s*<!doctype html>", text, re.IGNORECASE) is not None
 
     @property
@@ -103,11 +103,14 @@ def dom(answer: Any) -> Answer:
     return Answer(answer.text)
 
 
-def _texts(element: Any) -> list[str]:
-    if not isinstance(element.tag, str) or element.tag in UNSEEN:
+def _texts(node: LexborNode) -> list[str]:
+    if node.tag in UNSEEN:
         return []
-    inside = [element.text or ""]
-    for child in element:
-        apart = [] if child.tag in INLINE else [" "]
-        inside += [*apart, *_texts(child), *apart, child.tail or ""]
+    inside = []
+    for child in node.iter(include_text=True):
+        if child.is_text_node:
+            inside.append(child.text_content or "")
+        elif child.is_element_node:
+            apart = [] if child.tag in INLINE else [" "]
+            inside += [*apart, *_texts(child), *apart]
     return inside
