@@ -1,7 +1,7 @@
 """What is known of days: a job's stages, how long each takes, what is marked; closed days."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from datetime import date
 from typing import Annotated, Literal, TypeAlias
 
@@ -66,6 +66,10 @@ class JobDates:
     fit_days: Annotated[int | None, Count("fitting", 1, MOST_STAGE_DAYS)] = None
 
 
+STAGE_DAYS = tuple(each.name for each in fields(JobDates))
+"""What says how long a stage takes, in the order of stages; delivery comes after the order."""
+
+
 @dataclass(frozen=True, slots=True)
 class ClosedDays:
     """Days on which the shop is closed, the first and the last among them."""
@@ -107,15 +111,11 @@ class StageDays:
 
 def stage_days(shop: ShopDates, job: JobDates) -> StageDays:
     """The job's own number where it has one, else the shop's."""
-    named = {"lead" if name == "lead_days" else name.removesuffix("_days"): name for name in _DAYS}
-    own = {each: getattr(job, name) for each, name in named.items()}
-    usual = {each: getattr(shop, name) for each, name in named.items()}
+    own = {name: getattr(job, name) for name in STAGE_DAYS}
     return StageDays(**{
-        each: usual[each] if own[each] is None else own[each] for each in named
+        name.removesuffix("_days"): getattr(shop, name) if days is None else days
+        for name, days in own.items()
     })  # fmt: skip
-
-
-_DAYS = (*(f"{stage}_days" for stage in STAGES), "lead_days")
 
 
 def at_once(shop: ShopDates) -> dict[Stage, int]:

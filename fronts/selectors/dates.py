@@ -111,9 +111,11 @@ def dated_jobs(jobs: QuerySet[Job], shop: ShopFacts) -> list[DatedJob]:
     ]  # fmt: skip
 
 
-def dated_job(job: Job, shop: ShopFacts) -> DatedJob:
-    """One job with its days and marks."""
-    (found,) = dated_jobs(Job.objects.filter(pk=job.pk), shop)
+def dated_job(job: Job, known: ShopPlan) -> DatedJob:
+    """One job with its days and marks, whether it is planned or not."""
+    if job.pk in known.jobs:
+        return known.jobs[job.pk]
+    (found,) = dated_jobs(Job.objects.filter(pk=job.pk), known.calendar.facts)
     return found
 
 

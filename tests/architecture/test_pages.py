@@ -3,6 +3,9 @@
 import ast
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
+
+from django.template.loader import get_template
 
 ROOT = Path(__file__).resolve().parents[2]
 PAGES = ROOT / "fronts" / "pages"
@@ -72,6 +75,37 @@ def test_only_the_one_way_answers_what_services_refuse() -> None:
         for name in _names(node)
     }
     assert caught == TOLD
+
+
+def test_each_part_that_a_view_answers_with_is_in_its_template() -> None:
+    """One that is not would answer 500, only where htmx asks."""
+    asked = {each for _, tree in _modules() for each in _parts(tree)}
+
+    assert len(asked) > 9
+    for template, part in sorted(asked):
+        get_template(f"{template}#{part}")  # Raises where there is none.
+
+
+def _parts(tree: ast.Module) -> Iterator[tuple[str, str]]:
+    """The template and part of each answer whose names stand in the module."""
+    named = {
+        target.id: node.value.value
+        for node in tree.body
+        if isinstance(node, ast.Assign) and isinstance(node.value, ast.Constant)
+        for target in node.targets
+        if isinstance(target, ast.Name)
+    }
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "render_page":
+            parts = [each.value for each in node.keywords if each.arg == "partial"]
+            said = [_said(each, named) for each in (node.args[1], *parts)]
+            if parts and all(said):
+                yield said[0], said[1]
+
+
+def _said(node: ast.expr, named: dict[str, Any]) -> Any:
+    """What a literal says, or a name of the module."""
+    return named.get(node.id) if isinstance(node, ast.Name) else getattr(node, "value", None)
 
 
 def _reraises(handler: ast.ExceptHandler) -> bool:

@@ -7,17 +7,15 @@ from django import forms
 from fronts.facts.form_fields import FactsFormMeta
 from fronts.facts.rows import columns_of, from_values
 from fronts.models import ClosedDays
-from fronts.rules.date_facts import STAGES, WEEKDAYS, JobDates, ShopDates
+from fronts.rules.date_facts import STAGE_DAYS, STAGES, WEEKDAYS, JobDates, ShopDates
 from fronts.rules.date_facts import ClosedDays as ClosedFacts
 from fronts.rules.limits import LONGEST_CLOSED_NAME
 from fronts.rules.working_days import is_sensible
+from fronts.services.dates import A_DAY
 from shopjobs.forms.house import DateInput, HouseForm
 from shopjobs.forms.seen import SeenForm
 from shopjobs.words import one_line
 
-A_DAY = "Enter a day, like 2027-03-12."
-STAGE_FIELDS = (*(f"{stage}_days" for stage in STAGES[:2]), "lead_days",
-                *(f"{stage}_days" for stage in STAGES[2:]))  # fmt: skip
 AT_ONCE_FIELDS = tuple(f"{stage}_at_once" for stage in STAGES)
 
 
@@ -48,9 +46,8 @@ class JobDaysForm(SeenForm, metaclass=FactsFormMeta):
 
     def __init__(self, *args: Any, usual: ShopDates, said: JobDates, **kwargs: Any) -> None:
         super().__init__(*args, initial=columns_of(said), auto_id="job-days-%s", **kwargs)
-        for name in STAGE_FIELDS:
+        for name in STAGE_DAYS:
             self.fields[name].widget.attrs["placeholder"] = getattr(usual, name)
-        self.order_fields(STAGE_FIELDS)
 
     @property
     def entered(self) -> JobDates:
@@ -73,7 +70,7 @@ class ShopDatesForm(SeenForm, metaclass=FactsFormMeta):
 
     def __init__(self, *args: Any, said: ShopDates, **kwargs: Any) -> None:
         super().__init__(*args, initial=columns_of(said), **kwargs)
-        for name in (*STAGE_FIELDS, *AT_ONCE_FIELDS):
+        for name in (*STAGE_DAYS, *AT_ONCE_FIELDS):
             self.fields[name].required = True
             self.fields[name].error_messages["required"] = "Enter a number."
 
@@ -90,7 +87,7 @@ class ShopDatesForm(SeenForm, metaclass=FactsFormMeta):
     @property
     def stages(self) -> list[forms.BoundField]:
         """The days that each stage takes."""
-        return [self[name] for name in STAGE_FIELDS]
+        return [self[name] for name in STAGE_DAYS]
 
     @property
     def capacities(self) -> list[forms.BoundField]:

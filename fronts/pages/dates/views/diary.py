@@ -29,7 +29,7 @@ def diary(request: SignedInRequest) -> HttpResponse:
     week = week_named(named) if named else week_of(today)
     if week is None:
         raise Http404
-    return render_page(request, "fronts/dates/diary.html", _week(request, week), partial="week")
+    return render_page(request, "fronts/dates/diary.html", _week(request, week))
 
 
 def _week(request: SignedInRequest, week: Week) -> dict[str, object]:

@@ -3,12 +3,15 @@
 import hashlib
 
 from django.contrib.auth.decorators import login_not_required
-from django.http import Http404, HttpRequest, HttpResponse, HttpResponseNotModified
+from django.http import Http404, HttpRequest, HttpResponse
+from django.http.response import HttpResponseBase
 from django.urls import reverse
 from django.utils import timezone
+from django.utils.cache import get_conditional_response
 from django.views.decorators.http import require_GET, require_POST, require_safe
 
 from fronts.pages.dates.rows.calendar_file import BACK, calendar_file, events_of
+from fronts.pages.shared.file_answers import asked_about_again, inline
 from fronts.selectors.calendar_feeds import feed_of, last_changed, reader_of
 from fronts.selectors.dates import marks_of_shop, plan_of
 from fronts.services.calendar_feeds import feed_make, feed_withdraw
@@ -18,26 +21,20 @@ from shopjobs.pages import go_to, render_page, site_address
 
 PAGE = "fronts/dates/feed.html"
 LONGEST_TOKEN = 100
-PRIVATE = {
-    "Cache-Control": "private, no-cache",
-    "Referrer-Policy": "no-referrer",
-    "X-Robots-Tag": "noindex",
-}
 
 
 @login_not_required
 @require_safe
-def feed(request: HttpRequest, token: str) -> HttpResponse:
+def feed(request: HttpRequest, token: str) -> HttpResponseBase:
     """The calendar of whoever has this address; where it was withdrawn, there is none."""
     person = reader_of(token) if len(token) <= LONGEST_TOKEN else None
     if person is None or person.shop is None:
         raise Http404
     tag = _tag(person.shop)
-    if request.headers.get("If-None-Match") == tag:
-        return HttpResponseNotModified(headers=PRIVATE | {"ETag": tag})
-    headers = PRIVATE | {"ETag": tag, "Content-Disposition": 'inline; filename="jobs.ics"'}
-    file, kind = _file(person.shop), "text/calendar; charset=utf-8"
-    return HttpResponse(file, content_type=kind, headers=headers)
+    file: HttpResponse = get_conditional_response(request, etag=tag) or _file(person.shop)
+    file.headers["Referrer-Policy"] = "no-referrer"
+    file.headers["X-Robots-Tag"] = "noindex"
+    return asked_about_again(file, tag)
 
 
 def _tag(shop: Shop) -> str:
@@ -46,11 +43,12 @@ def _tag(shop: Shop) -> str:
     return f'"{hashlib.sha256(said.encode()).hexdigest()[:32]}"'
 
 
-def _file(shop: Shop) -> bytes:
+def _file(shop: Shop) -> HttpResponse:
     today = timezone.localdate()
     known = plan_of(shop, today)
     done = marks_of_shop(shop, today - BACK, today)
-    return calendar_file(shop, events_of(known, done), last_changed(shop))
+    content = calendar_file(shop, events_of(known, done), last_changed(shop))
+    return inline(content, "text/calendar; charset=utf-8", "jobs.ics")
 
 
 @signed_in

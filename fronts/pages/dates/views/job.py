@@ -17,13 +17,14 @@ from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.date_facts import STAGES, Stage, at_once
 from fronts.rules.lateness import lateness
 from fronts.rules.moved_dates import moved
+from fronts.rules.stages import DatedJob
 from fronts.selectors.dates import (
     ShopPlan,
-    calendar_of,
     dated_job,
     job_dates_of,
     marks_of_job,
     plan_of,
+    shop_dates_of,
 )
 from fronts.selectors.order_states import what_it_waits_for
 from fronts.services.dates import (
@@ -94,7 +95,7 @@ def job_days(request: SignedInRequest, job: Job) -> HttpResponse:
 
 
 def _days_form(job: Job, sent: Any = None) -> JobDaysForm:
-    form = JobDaysForm(sent, usual=calendar_of(job.shop).facts, said=job_dates_of(job))
+    form = JobDaysForm(sent, usual=shop_dates_of(job.shop), said=job_dates_of(job))
     rows = JobDates.objects.filter(job=job)
     form.written_by = lambda column: last_writer(job, list(rows), column)
     return form
@@ -156,7 +157,7 @@ def _page(
 ) -> HttpResponse:
     job = Job.objects.select_related("shop").get(pk=job.pk)
     known = plan_of(job.shop, timezone.localdate())
-    dated = dated_job(job, known.calendar.facts)
+    dated = dated_job(job, known)
     forms = [each for each in (fit_form, days_form, mark_form) if each is not None]
     late = lateness(dated, known.calendar.days, known.today, known.plan.of(job.pk))
     context = {
@@ -172,17 +173,16 @@ def _page(
         "mark_form": mark_form,
         "form": next(iter(forms), None),
         "is_tried": tried != KEEP,
-        "moved": None if tried == KEEP else _moved(job, known, tried),
+        "moved": None if tried == KEEP else _moved(dated, known, tried),
     }
     refused = next((unsaved(each) for each in forms if each.is_bound and each.errors), status)
     return render_page(request, PAGE, context, partial=partial_name, status=refused)
 
 
-def _moved(job: Job, known: ShopPlan, fit_on: Any) -> MovedShown:
-    jobs = dict(known.jobs)
-    jobs.setdefault(job.pk, dated_job(job, known.calendar.facts))
+def _moved(job: DatedJob, known: ShopPlan, fit_on: Any) -> MovedShown:
+    jobs = {**known.jobs, job.key: job}
     done = moved(
-        list(jobs.values()), job.pk, fit_on, known.calendar.days,
+        list(jobs.values()), job.key, fit_on, known.calendar.days,
         at_once(known.calendar.facts), known.today,
     )  # fmt: skip
-    return moved_shown(done, job.pk, known, jobs)
+    return moved_shown(done, job.key, known, jobs)

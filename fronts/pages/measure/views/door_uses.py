@@ -97,7 +97,7 @@ def _show(
         "rows": [(row, row.label in chosen) for row in rows],
         "any_free": any(row.front and not row.decided for row in rows),
     }
-    return render_page(request, PAGE, context, status=status, partial="content")
+    return render_page(request, PAGE, context, status=status)
 
 
 def _accepted(request: SignedInRequest, job: Job, count: int | None) -> HttpResponse:

@@ -113,7 +113,7 @@ def _show(
     context = {
         "job": job, "step": "measure", "form": form, "walls": walls, "wall": wall, "kinds": kinds,
     }  # fmt: skip
-    return render_page(request, PAGE, context, partial="content", status=status)
+    return render_page(request, PAGE, context, status=status)
 
 
 def _done(
