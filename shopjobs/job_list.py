@@ -119,13 +119,17 @@ def _on_days(jobs: QuerySet[Job], when: str, today: date) -> QuerySet[Job]:
 
 
 def _by_standing(jobs: QuerySet[Job], asked: Asked, today: date) -> list[int]:
-    """The keys of those that stand as is asked, in the order that is asked."""
+    """The keys of those that stand as is asked, in the order that is asked.
+
+    A job that was made since the standings were asked for stands on the next list.
+    """
     standings: dict[int, Standing] = import_string(settings.JOB_STANDINGS)(jobs.order_by())
     rows = [
         (key, fit_on)
         for key, fit_on in _in_order(jobs, asked.order).values_list("pk", "fit_on")
-        if (not asked.stage or standings[key].stage == asked.stage)
-        and (asked.when != "late" or standings[key].is_late)
+        if (standing := standings.get(key)) is not None
+        and asked.stage in ("", standing.stage)
+        and (asked.when != "late" or standing.is_late)
     ]
     if asked.order == AS_FITTED:
         rows.sort(key=lambda row: _turn(row[1], standings[row[0]], today))

@@ -10,7 +10,7 @@ from django.test import Client
 from django.test.utils import CaptureQueriesContext
 from django.utils import timezone
 
-from shopjobs.job_list import A_PAGE
+from shopjobs.job_list import A_PAGE, Asked, job_page
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.dom import dom
 from tests.factories import CabinetFactory, JobFactory
@@ -138,6 +138,23 @@ def test_a_list_of_many_asks_no_more_questions(
 
     assert {query: asked(query) for query in few} == few
     assert max(few.values()) <= 28
+
+
+def test_a_job_that_is_made_meanwhile_is_no_fault(job: Job, owner: Person) -> None:
+    """Between the questions that a list asks others work on."""
+    asked = []
+
+    def somebody_makes_one(execute: Callable[..., Any], *said: Any) -> Any:
+        asked.append(said)
+        if len(asked) == 2:
+            JobFactory.create(shop=job.shop)
+        return execute(*said)
+
+    with connection.execute_wrapper(somebody_makes_one):
+        page = job_page(owner, Asked(stage="measure"), timezone.localdate(), "")
+
+    assert list(page) == [job.pk]
+    assert Job.objects.count() == 2
 
 
 def test_no_job_is_like_that(job: Job, owner: Person, signed_in: SignIn) -> None:
