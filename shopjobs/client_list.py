@@ -5,7 +5,7 @@ from typing import Any
 from django.core.paginator import Page, Paginator
 from django.db.models import Count, Q, QuerySet
 
-from shopjobs.job_list import A_PAGE, MOST_WORDS
+from shopjobs.job_list import A_PAGE, MOST_WORDS, word_in
 from shopjobs.models import Client, Job, Person, Role, Site
 
 MOST_OFFERED = 300
@@ -28,12 +28,8 @@ def client_page(person: Person, words: str, number: str) -> Page[Any]:
     """Page `number` of the clients in whom each of the words is found, with their jobs counted."""
     clients = clients_of(person)
     for word in words.split()[:MOST_WORDS]:
-        found = Q()
-        for column in _LOOKED_IN:
-            # SQLite takes capitals for the same letters in ASCII alone.
-            for said in {word, word.lower(), word.upper(), word.capitalize()}:
-                found |= Q(**{f"{column}__icontains": said})
-        clients = clients.filter(pk__in=Client.objects.filter(found).values("pk"))
+        found = Client.objects.filter(word_in(_LOOKED_IN, word))
+        clients = clients.filter(pk__in=found.values("pk"))
     there = Q(jobs__deleted_at=None)
     counted = clients.annotate(count=Count("jobs", filter=there)).order_by("name", "pk")
     return Paginator(counted, A_PAGE).get_page(number)

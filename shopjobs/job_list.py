@@ -4,9 +4,11 @@ What a job is at is counted from its records, and no column: only a list that as
 counted whole, everything else the database does by itself.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import reduce
+from operator import or_
 
 from django.conf import settings
 from django.core.paginator import Page, Paginator
@@ -94,12 +96,15 @@ def _narrowed(jobs: QuerySet[Job], asked: Asked, person: Person) -> QuerySet[Job
 
 def _holds(word: str, person: Person) -> Q:
     """Jobs whose number, client or site holds a word, or that have a cabinet called so."""
-    found = Q(pk__in=import_string(settings.JOBS_WITH_CABINET)(person.shop, word))
-    for column in ("number", "client__name", "site__address"):
-        # SQLite takes capitals for the same letters in ASCII alone.
-        for said in {word, word.lower(), word.upper(), word.capitalize()}:
-            found |= Q(**{f"{column}__icontains": said})
-    return found
+    with_cabinet = import_string(settings.JOBS_WITH_CABINET)(person.shop, word)
+    return Q(pk__in=with_cabinet) | word_in(("number", "client__name", "site__address"), word)
+
+
+def word_in(columns: Iterable[str], word: str) -> Q:
+    """Rows one of whose columns holds a word, in capitals or not."""
+    # SQLite takes capitals for the same letters in ASCII alone.
+    written = {word, word.lower(), word.upper(), word.capitalize()}
+    return reduce(or_, (Q(**{f"{name}__icontains": each}) for name in columns for each in written))
 
 
 def _on_days(jobs: QuerySet[Job], when: str, today: date) -> QuerySet[Job]:
@@ -114,13 +119,17 @@ def _on_days(jobs: QuerySet[Job], when: str, today: date) -> QuerySet[Job]:
 
 
 def _by_standing(jobs: QuerySet[Job], asked: Asked, today: date) -> list[int]:
-    """The keys of those that stand as is asked, in the order that is asked."""
+    """The keys of those that stand as is asked, in the order that is asked.
+
+    A job that was made since the standings were asked for stands on the next list.
+    """
     standings: dict[int, Standing] = import_string(settings.JOB_STANDINGS)(jobs.order_by())
     rows = [
         (key, fit_on)
         for key, fit_on in _in_order(jobs, asked.order).values_list("pk", "fit_on")
-        if (not asked.stage or standings[key].stage == asked.stage)
-        and (asked.when != "late" or standings[key].is_late)
+        if (standing := standings.get(key)) is not None
+        and asked.stage in ("", standing.stage)
+        and (asked.when != "late" or standing.is_late)
     ]
     if asked.order == AS_FITTED:
         rows.sort(key=lambda row: _turn(row[1], standings[row[0]], today))

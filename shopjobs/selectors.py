@@ -34,7 +34,7 @@ def jobs_of(person: Person) -> QuerySet[Job]:
 def deleted_jobs_of(person: Person) -> QuerySet[Job]:
     """Return the jobs of the person's shop that were deleted and can still be brought back."""
     jobs = Job.with_deleted.filter(shop__people=person).exclude(deleted_at=None)
-    return jobs.order_by("-deleted_at", "-pk")
+    return jobs.select_related("client").order_by("-deleted_at", "-pk")
 
 
 def job_of(person: Person, job_id: int) -> Job:

@@ -31,7 +31,9 @@ def progress_of(jobs: Iterable[Job]) -> dict[int, JobProgress]:
         counted = counts.get(job.pk, JobCounts())
         standing = _standing(counted, job.fit_on, today)
         said = _said(standing, counted, lines.get(job.pk, Count()))
-        found[job.pk] = said if standing.is_done else replace(said, late=now[job.pk].words)
+        # One that was deleted meanwhile is at nothing now.
+        late = now[job.pk].words if job.pk in now and not standing.is_done else ""
+        found[job.pk] = replace(said, late=late)
     return found
 
 

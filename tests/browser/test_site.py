@@ -6,6 +6,7 @@ from playwright.sync_api import Page, expect
 
 from shopjobs.models import Job
 from tests.browser.conftest import AT_A_DESK, ON_A_PHONE, SMALLEST_TARGET
+from tests.factories import JobFactory
 
 CONTROLS = "main :is(button, select, input:not([type=hidden]), td a, th a, .actions a):visible"
 HEIGHTS = "controls => controls.map((one) => one.getBoundingClientRect().height)"
@@ -30,6 +31,20 @@ def test_a_new_job_is_refused_beside_its_field_and_then_made(page: Page) -> None
 
     expect(page).to_have_url(re.compile(r"/jobs/\d+/"))
     assert Job.objects.get().number == "K-7"
+
+
+@AT_A_DESK
+def test_a_slow_press_opens_what_was_found(page: Page, job: Job) -> None:
+    """Leaving the field asks for nothing anew, which would take the row from under the finger."""
+    JobFactory.create(shop=job.shop, number="Z-9")
+    page.goto("/jobs/")
+    page.get_by_label("Search").press_sequentially(job.number)
+    found = page.locator("a.row-link")
+    expect(found).to_have_count(1)
+
+    found.click(delay=1000)
+
+    expect(page).to_have_url(re.compile(rf"/jobs/{job.pk}/"))
 
 
 def test_nothing_scrolls_sideways(page: Page, job: Job) -> None:

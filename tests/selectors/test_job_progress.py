@@ -11,6 +11,7 @@ from fronts.selectors.job_progress import progress_of, standings_of
 from fronts.services.snags import snag_raise
 from shopjobs.job_progress import Count, JobProgress
 from shopjobs.models import Job, Person, Shop
+from shopjobs.services.jobs import job_delete
 from tests.factories import NOW, JobFactory
 from tests.shopjobs.kitchens import cut, done_kitchen, fitted, kitchen
 
@@ -69,6 +70,13 @@ def test_lines_of_the_order_count_once_somebody_began(job: Job, owner: Person) -
         OrderCheck.objects.create(job=job, item=item, need=1, checked_at=NOW, checked_by=owner)
 
     assert progress(job).order == Count(2, 3)
+
+
+def test_a_job_that_is_deleted_meanwhile_is_no_fault(job: Job, owner: Person) -> None:
+    """A list may hold it a moment longer."""
+    job_delete(job=job, by=owner, at=timezone.now())
+
+    assert progress_of([job])[job.pk].late == ""
 
 
 def test_late_is_what_is_past_and_not_done(shop: Shop, owner: Person) -> None:

@@ -10,8 +10,9 @@ from django.test import Client
 from django.test.utils import CaptureQueriesContext
 from django.utils import timezone
 
-from shopjobs.job_list import A_PAGE
+from shopjobs.job_list import A_PAGE, Asked, job_page
 from shopjobs.models import Job, Person, Revision, Shop
+from shopjobs.services.jobs import job_delete
 from tests.dom import dom
 from tests.factories import CabinetFactory, JobFactory
 from tests.shopjobs.kitchens import done_kitchen, kitchen
@@ -121,7 +122,10 @@ def test_a_page_at_a_time(shop: Shop, owner: Person, signed_in: SignIn) -> None:
 def test_a_list_of_many_asks_no_more_questions(
     shop: Shop, owner: Person, signed_in: SignIn
 ) -> None:
-    """Twenty jobs with kitchens, people and snags are read in as many questions as two."""
+    """Twenty jobs with kitchens, people and snags are read in as many questions as two.
+
+    So are those that were deleted.
+    """
     client = signed_in(owner)
 
     def asked(query: str) -> int:
@@ -129,15 +133,37 @@ def test_a_list_of_many_asks_no_more_questions(
             client.get(f"/jobs/{query}")
         return len(captured)
 
-    for _ in range(2):
+    def one_more() -> None:
         kitchen(JobFactory.create(shop=shop, responsible=owner.pk))
+        gone = JobFactory.create(shop=shop, client="Ash")
+        job_delete(job=gone, by=owner, at=timezone.now())
+
+    for _ in range(2):
+        one_more()
     client.get("/jobs/")  # The session is seen once.
     few = {query: asked(query) for query in ("", "?order=fit&q=k", "?stage=cut")}
     for _ in range(10):
-        kitchen(JobFactory.create(shop=shop, responsible=owner.pk))
+        one_more()
 
     assert {query: asked(query) for query in few} == few
     assert max(few.values()) <= 28
+
+
+def test_a_job_that_is_made_meanwhile_is_no_fault(job: Job, owner: Person) -> None:
+    """Between the questions that a list asks others work on."""
+    asked = []
+
+    def somebody_makes_one(execute: Callable[..., Any], *said: Any) -> Any:
+        asked.append(said)
+        if len(asked) == 2:
+            JobFactory.create(shop=job.shop)
+        return execute(*said)
+
+    with connection.execute_wrapper(somebody_makes_one):
+        page = job_page(owner, Asked(stage="measure"), timezone.localdate(), "")
+
+    assert list(page) == [job.pk]
+    assert Job.objects.count() == 2
 
 
 def test_no_job_is_like_that(job: Job, owner: Person, signed_in: SignIn) -> None:
