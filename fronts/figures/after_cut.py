@@ -29,19 +29,12 @@ def after_cut_words(after: AfterCut, unit: str) -> str:
     if after.too_far:
         return f"make again: {trims} is more than may be trimmed"
     if after.make_again:
-        lacks = (f"{show(by, unit)} {_LACKING[name]}" for name, by in after.lacks.items())
-        return f"make again: {'; '.join([*_made(after, unit), *_together(lacks)])}"
+        lacks = ", ".join(f"{show(by, unit)} {_LACKING[name]}" for name, by in after.lacks.items())
+        return f"make again: {'; '.join(filter(None, [*_made(after, unit), lacks]))}"
     todo = [f"trim {trims}"] if trims else []
     if after.rehung:
         todo.append(_rehung(after.was, after.now))
     return "; ".join(todo)
-
-
-def _together(lacks: Iterator[str]) -> Iterator[str]:
-    """What it lacks, as one."""
-    said = ", ".join(lacks)
-    if said:
-        yield said
 
 
 def _made(after: AfterCut, unit: str) -> Iterator[str]:

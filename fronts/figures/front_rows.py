@@ -45,8 +45,7 @@ def laps_of(fronts: Sequence[Front], unit: str) -> list[tuple[str, str]]:
 
 
 def _lap(overlay: Mm | None, unit: str) -> str:
-    lap = "—" if overlay is None else signed(overlay, unit)
-    return on_one_line(lap)
+    return on_one_line("—" if overlay is None else signed(overlay, unit))
 
 
 def _planned(planned: PlannedGap | None, unit: str) -> str:

@@ -77,9 +77,9 @@ def _line(error: ErrorToExpect, unit: Unit) -> OutlookLine:
     return OutlookLine(
         fronts=(),
         moved_by="hinges" if error.hung else "screws",
-        expected=_off(show(way.expected(step), unit)),
-        worst=_off(show(ceiling_to(way.worst, step), unit)),
-        play=f"{_off(show(way.play, unit))}{_which(error, way)}",
+        expected=on_one_line(show(way.expected(step), unit)),
+        worst=on_one_line(show(ceiling_to(way.worst, step), unit)),
+        play=f"{on_one_line(show(way.play, unit))}{_which(error, way)}",
         answer=f"{answer}{_why(error, way, unit)}",
         doubtful=doubtful,
     )
@@ -95,13 +95,9 @@ def _which(error: ErrorToExpect, way: OneWay) -> str:
 def _why(error: ErrorToExpect, way: OneWay, unit: Unit) -> str:
     step, why = SHOWN[unit], ""
     if error.outlook == "should-go":
-        why += f"; at worst {_off(show(ceiling_to(way.worst - way.play, step), unit))} too far"
+        too_far = on_one_line(show(ceiling_to(way.worst - way.play, step), unit))
+        why += f"; at worst {too_far} too far"
     if way.known:
         known = show(ceiling_to(way.known, step), unit)
         why += f"; {known} of it as the opening leans or tapers"
     return why
-
-
-def _off(figure: str) -> str:
-    """A figure whose parts stay on one line."""
-    return on_one_line(figure)

@@ -19,6 +19,11 @@ class FrontState:
     is_problem: bool = False
     hangs: bool = False
 
+    @property
+    def is_open(self) -> bool:
+        """Whether it can be done and is not."""
+        return not (self.is_done or self.is_problem)
+
 
 NOT_HUNG = FrontState("not-hung", "not hung", "○")
 TO_ADJUST = FrontState("to-adjust", "hung, to adjust", "◐", hangs=True)

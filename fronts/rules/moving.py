@@ -21,7 +21,7 @@ from typing import Literal, TypeAlias
 
 from fronts.rules.fits import Gaps
 from fronts.rules.fitting_results import Fitting
-from fronts.rules.kinds import SIDES, Hinged, Side
+from fronts.rules.kinds import SIDES, Side
 from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.practice import Practice
 from fronts.rules.results import Front
@@ -98,9 +98,8 @@ def mending_of(
     A side is trimmed only where the gap across from it is known too: else a move may be enough.
     """
     held = dict(zip((True, False), _held(front, fitting, practice), strict=True))
-    hinged = front.hinged if fitting is None else None
-    moves = tuple(_moves(truing, _turned(truing, measured, front), front, hinged, held))
-    gaps = _gaps_after(measured, moves, front, hinged)
+    moves = tuple(_moves(truing, _turned(truing, measured, front), front, held))
+    gaps = _gaps_after(measured, moves, front)
     known = [
         *(("left", "right") if truing.shift_right is not None else ()),
         *(("top", "bottom") if truing.shift_up is not None else ()),
@@ -148,14 +147,10 @@ def _is_flap(front: Front) -> bool:
 
 
 def _moves(
-    truing: Truing,
-    turned: Fraction,
-    front: Front,
-    hinged: Hinged | None,
-    held: Mapping[bool, _Held],
+    truing: Truing, turned: Fraction, front: Front, held: Mapping[bool, _Held]
 ) -> Iterator[Move]:
     """Sideways, then up: all of it alike, or across its hinges' edge at the two outermost."""
-    off_at_edge = _at_edge(turned, front, hinged)
+    off_at_edge = _at_edge(turned, front)
     for sideways, shift in ((True, truing.shift_right), (False, truing.shift_up)):
         if turned and sideways != _is_flap(front):
             slope, middle = (turned, front.height / 2) if sideways else (-turned, front.width / 2)
@@ -179,12 +174,12 @@ def _places(front: Front) -> tuple[tuple[Where, Mm], ...]:
     return ("at the top", front.height), ("at the bottom", NOTHING)
 
 
-def _at_edge(turned: Fraction, front: Front, hinged: Hinged | None) -> Mapping[bool, Mm]:
+def _at_edge(turned: Fraction, front: Front) -> Mapping[bool, Mm]:
     """How much farther than its middle its hinges' edge is off, `sideways` and up."""
     across, along = turned * front.width / 2, turned * front.height / 2
     more = {"left": (NOTHING, across), "right": (NOTHING, -across),
             "top": (along, NOTHING), "bottom": (-along, NOTHING)}  # fmt: skip
-    right, up = more.get(hinged or "", (NOTHING, NOTHING))
+    right, up = more.get(front.hinged or "", (NOTHING, NOTHING))
     return {True: right, False: up}
 
 
@@ -205,15 +200,13 @@ def _move(
     yield Move(sideways, where, wanted, by, play - abs(by), turns, packing, at)
 
 
-def _gaps_after(
-    measured: Gaps, moves: tuple[Move, ...], front: Front, hinged: Hinged | None
-) -> dict[Side, Mm]:
+def _gaps_after(measured: Gaps, moves: tuple[Move, ...], front: Front) -> dict[Side, Mm]:
     """The gap in the middle of each side once it is moved."""
-    turned = _turned_by(moves)
+    at_edge = _at_edge(_turned_by(moves), front)
     made = {True: NOTHING, False: NOTHING}
     for sideways, middle in ((True, front.height / 2), (False, front.width / 2)):
         ours = [move for move in moves if move.sideways == sideways]
-        made[sideways] = _at(ours, middle) - _at_edge(turned, front, hinged)[sideways]
+        made[sideways] = _at(ours, middle) - at_edge[sideways]
     right, up = made[True], made[False]
     added: Mapping[Side, Mm] = {"left": right, "right": -right, "bottom": up, "top": -up}
     return {side: gap + added[side] for side in SIDES if (gap := measured.mean(side)) is not None}

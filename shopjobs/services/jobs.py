@@ -1,7 +1,7 @@
 """Making, changing and deleting jobs."""
 
 from collections.abc import Iterable, Sequence
-from contextlib import AbstractContextManager
+from contextlib import AbstractContextManager, suppress
 from datetime import date, datetime, timedelta
 from decimal import Decimal
 from functools import partial
@@ -147,13 +147,12 @@ def _purge(shop: Shop, at: datetime) -> None:
 
 def _let_files_go(folders: Sequence[str], files: Iterable[str]) -> None:
     """Remove what was uploaded for jobs that are gone for good, and is nobody else's."""
-    files_let_go(files)
+    theirs = {*files}
     for folder in folders:
-        try:
+        with suppress(OSError):
             _, names = default_storage.listdir(folder)
-        except OSError:
-            continue
-        files_let_go(f"{folder}/{name}" for name in names)
+            theirs |= {f"{folder}/{name}" for name in names}
+    files_let_go(theirs)  # All at once: history is read for it.
 
 
 def _taken(number: str) -> AbstractContextManager[None]:

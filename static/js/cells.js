@@ -35,14 +35,6 @@ const cells = (() => {
     await htmx.ajax("POST", to, asked).catch(() => {}); // faults.js says it.
   }
 
-  // What somebody else saved meanwhile was seen once it is said: saved again, one's own holds.
-  document.addEventListener("cells-theirs", ({ detail: { theirs } }) => {
-    for (const [name, value] of Object.entries(theirs)) {
-      const cell = document.getElementById(name);
-      if (cell) cell.defaultValue = value;
-    }
-  });
-
   function say(cells, words) {
     for (const cell of cells) cell.title = words;
   }
@@ -87,12 +79,22 @@ const cells = (() => {
   });
   document.addEventListener("htmx:oobBeforeSwap", ({ detail: { target, fragment } }) => {
     if (target.id !== "cell-faults") return;
+    see(JSON.parse(fragment.firstElementChild.dataset.theirs));
     for (const cell of table()?.querySelectorAll(`${CELL}[aria-invalid]`) ?? []) {
       const said = faultAt(cell);
       const isOld = said && differs(cell) && !Object.hasOwn(asked, cell.name);
       if (isOld) fragment.firstElementChild.append(said.cloneNode(true));
     }
   });
+
+  // What somebody else saved meanwhile was seen once it is said: saved again, one's own holds.
+  function see(theirs) {
+    for (const [name, value] of Object.entries(theirs)) {
+      const cell = document.getElementById(name);
+      if (cell) cell.defaultValue = value;
+    }
+  }
+
   document.addEventListener("focusout", ({ target }) => {
     if (!isCell(target) || differs(target)) return;
     faultAt(target)?.remove();

@@ -1,14 +1,12 @@
 """The order with a delivered box in hand, on a phone; and the list checked by keys alone."""
 
-import pytest
 from playwright.sync_api import Page, expect
 
 from shopjobs.models import Job, Person
-from tests.browser.conftest import AT_A_DESK, PHONE
+from tests.browser.conftest import AT_A_DESK, ON_A_PHONE
 from tests.factories import door_and_drawer, overlaid
 from tests.ordering import approved, facts_of, sent_to
 
-ON_A_PHONE = pytest.mark.parametrize("width", [PHONE], ids=["phone"])
 OVERLAPS = """() => [...document.querySelectorAll('.order tr')].filter((row) => {
   const cells = [...row.children].map((cell) => cell.getBoundingClientRect());
   return cells.some((one, i) => cells.some((other, j) => i < j

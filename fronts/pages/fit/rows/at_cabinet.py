@@ -138,8 +138,7 @@ class AtCabinet:
         start = self.place - 1
         for label in chain(self._labels[start:], self._labels[:start]):
             for front in self.schedule.fronts_of(label):
-                state = self._state(front)
-                if label in self.numbers and not (state.is_done or state.is_problem):
+                if label in self.numbers and self._state(front).is_open:
                     address = self._address(self.numbers[label])
                     yield NextFront(front.label, f"{address}#{record_key(front.label)}-front")
 

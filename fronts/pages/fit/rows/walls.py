@@ -121,7 +121,7 @@ def where_to_go_on(job: Job, walls: Iterable[Wall]) -> tuple[str, str]:
     """The first front that can be done and is not, and where that is; "" where there is none."""
     for row in (row for wall in walls for row in wall.cabinets if row.number is not None):
         for front in row.fronts:
-            if not (front.state.is_done or front.state.is_problem):
+            if front.state.is_open:
                 at = reverse("fronts:job-fit-cabinet", args=[job.pk, row.number])
                 return front.label, f"{at}#{record_key(front.label)}-front"
     return "", ""

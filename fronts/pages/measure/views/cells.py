@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
-from django_htmx.http import reswap, trigger_client_event
+from django_htmx.http import reswap
 
 from fronts.models import DoorOnHand
 from fronts.pages.measure.rows.cells import COLUMNS, SAYS, Typed
@@ -107,9 +107,9 @@ def _refused(
     if not wants_part(request):
         page = doors_page if _are_doors(rows) else measure_page
         return page(request, job, Typed(request.POST, faults), status=422)
-    response = PartsResponse(request, (f"{PAGE}#cell-faults",), {"job": job, "faults": faults})
+    context = {"job": job, "faults": faults, "theirs": json.dumps(_theirs(rows))}
+    response = PartsResponse(request, (f"{PAGE}#cell-faults",), context)
     response.status_code = 422
-    trigger_client_event(response, "cells-theirs", {"theirs": _theirs(rows)})
     return reswap(response, "none")
 
 

@@ -2,6 +2,7 @@
 
 import io
 import zipfile
+from collections.abc import Iterable
 from functools import partial
 from typing import cast
 
@@ -12,7 +13,7 @@ from django.utils.cache import get_conditional_response
 from django.utils.http import quote_etag
 from django.views.decorators.http import require_safe
 
-from fronts.models import SheetSet
+from fronts.models import SheetFile, SheetSet
 from fronts.pages.shared.blocking_findings import blocking_findings
 from fronts.pages.shared.file_answers import asked_about_again, attachment, inline
 from fronts.pages.shared.form_answer import form_answer
@@ -73,10 +74,11 @@ def sheet_set_call_off(request: SignedInRequest, job: Job) -> HttpResponse:
 def sheet_set_zip(request: SignedInRequest, job_id: int) -> HttpResponse:
     """All files of the set in one."""
     job = job_or_404(request, job_id)
-    kept, packed = _kept_set(job), io.BytesIO()
-    files = {file.name: bytes(file.content) for file in files_of(kept)}
-    if has_fittings_together(fittings_of(kept).values_list("cabinet", flat=True)):
-        files[FITTINGS_TOGETHER] = _together(kept)
+    made, packed = list(files_of(_kept_set(job))), io.BytesIO()
+    files = {each.name: bytes(each.content) for each in made}
+    fittings = [each for each in made if each.cabinet]
+    if has_fittings_together(each.cabinet for each in fittings):
+        files[FITTINGS_TOGETHER] = _together(job, fittings)
     with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as archive:
         for name, content in files.items():
             archive.writestr(name, content)
@@ -99,15 +101,14 @@ def sheet_set_fittings(request: SignedInRequest, job_id: int) -> HttpResponseBas
     known: HttpResponse | None = get_conditional_response(request, etag=etag)
     if known is not None:
         return known
-    content = _together(kept)
+    content = _together(job, fittings_of(kept))
     file = inline(content, "application/pdf", f"{job.number} fitting sheets.pdf")
     return asked_about_again(file, etag)
 
 
-def _together(kept: SheetSet) -> bytes:
-    fittings = fittings_of(kept).values_list("cabinet", "content")
-    files = ((cabinet, bytes(content)) for cabinet, content in fittings)
-    return fittings_together(kept.job.number, files)
+def _together(job: Job, fittings: Iterable[SheetFile]) -> bytes:
+    files = ((each.cabinet, bytes(each.content)) for each in fittings)
+    return fittings_together(job.number, files)
 
 
 def _kept_set(job: Job) -> SheetSet:
