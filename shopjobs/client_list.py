@@ -3,7 +3,7 @@
 from typing import Any
 
 from django.core.paginator import Page, Paginator
-from django.db.models import Count, Q, QuerySet
+from django.db.models import Count, Exists, OuterRef, Q, QuerySet
 
 from shopjobs.job_list import A_PAGE, MOST_WORDS, word_in
 from shopjobs.models import Client, Job, Person, Role, Site
@@ -38,6 +38,12 @@ def client_page(person: Person, words: str, number: str) -> Page[Any]:
 def jobs_for(client: Client) -> QuerySet[Job]:
     """The jobs for a client, the latest changed first."""
     return Job.objects.filter(client=client).order_by("-updated_at", "-pk")
+
+
+def sites_of(client: Client) -> QuerySet[Any, Any]:
+    """A client's sites by their addresses; `in_use` where a job is there, a deleted one too."""
+    jobs = Job.with_deleted.filter(site=OuterRef("pk"))
+    return client.sites.annotate(in_use=Exists(jobs)).order_by("address")
 
 
 def names_offered(shop: int) -> list[str]:

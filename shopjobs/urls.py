@@ -37,6 +37,11 @@ site_urls = (
         path("clients/", clients.client_list, name="client-list"),
         path("clients/<int:client_id>/", clients.one_client, name="client-page"),
         path("clients/<int:client_id>/merge/", clients.client_merge, name="client-merge"),
+        path(
+            "clients/<int:client_id>/sites/<int:site_id>/delete/",
+            clients.site_delete_now,
+            name="site-delete",
+        ),
         path("clients/<int:client_id>/delete/", clients.client_delete_now, name="client-delete"),
         # people
         path("people/", people.person_list, name="person-list"),

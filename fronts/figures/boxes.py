@@ -4,11 +4,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from fronts.figures.knobs import Line, knob_lines, pieces
+from fronts.figures.set_ups import off_by
 from fronts.figures.sizes import size
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import SLIDES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import Mm, show
+from fronts.rules.merged_jigs import JigPlan
 from fronts.rules.results import Front
 from fronts.rules.screws import screw_name
 
@@ -58,28 +60,33 @@ def mirrored(front: Front, x: Mm) -> Mm:
     return front.width - x
 
 
-def box_figures(front: Front, fitting: Fitting, kitchen: Kitchen) -> list[Line]:
-    """The figures in the order in which they are needed: slide, drill, jig, screws, knob."""
+def box_figures(front: Front, fitting: Fitting, kitchen: Kitchen, jigs: JigPlan) -> list[Line]:
+    """The figures in the order in which they are needed: slide, drill, jig, screws, knob.
+
+    Jigs and packers are those that are made; where the front sits off on one, it says so.
+    """
     unit = kitchen.job.unit
     return [
         *_slide(fitting, unit),
         *_boring(fitting, unit),
-        *_hanging(fitting, kitchen, unit),
+        *_hanging(fitting, kitchen, jigs, unit),
         *_screws(fitting, kitchen, unit),
         *knob_lines(front, fitting, kitchen),
     ]
 
 
-def _hanging(fitting: Fitting, kitchen: Kitchen, unit: str) -> Iterator[Line]:
+def _hanging(fitting: Fitting, kitchen: Kitchen, jigs: JigPlan, unit: str) -> Iterator[Line]:
     yield _side_offset(fitting, unit)
+    thick, off = show(jigs.thickness_under(fitting), unit), off_by(jigs, fitting.front, unit)
+    sits = f"; {off}" if off else ""
     if fitting.method == "packers" and fitting.shims is None:
-        yield Line("Packers", show(fitting.jig_thickness, unit), "thick, under the box", key=True)
+        yield Line("Packers", thick, f"thick, under the box{sits}", key=True)
     if fitting.method == "shims" and fitting.shims is None:
         above = show(-fitting.jig_thickness, unit)
         yield Line("Front's bottom", above, "above the box's bottom", key=True)
     if fitting.method == "jig" and fitting.ledges is not None:
-        block = f"thick, {show(fitting.jig_length, unit)} long"
-        yield Line("Jig", show(fitting.jig_thickness, unit), block, key=True)
+        block = f"thick, {show(fitting.jig_length, unit)} long{sits}"
+        yield Line("Jig", thick, block, key=True)
         ledges = fitting.ledges
         sizes = size(unit, ledges.thickness, ledges.length)
         proud = f"{show(ledges.overhang, unit)} proud"

@@ -18,6 +18,7 @@ from fronts.rules.fitting_results import Fitting
 from fronts.rules.kinds import FRONT_KINDS
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import show
+from fronts.rules.merged_jigs import JigPlan
 from fronts.rules.results import Front, Schedule
 
 
@@ -42,8 +43,10 @@ class CabinetWords:
     cautions: list[str]
 
 
-def cabinet_words(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> CabinetWords:
-    """Those of a cabinet that stands in the kitchen, by the kitchen's schedule."""
+def cabinet_words(
+    schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet, jigs: JigPlan
+) -> CabinetWords:
+    """Those of a cabinet that stands in the kitchen, by its schedule and the jigs made for it."""
     fronts, unit = schedule.fronts_of(cabinet.label), schedule.job.unit
     fittings = schedule.fittings_of(fronts)
     unboxed = {each.label: _unboxed(each, kitchen) for each in fronts
@@ -60,7 +63,9 @@ def cabinet_words(schedule: Schedule, kitchen: Kitchen, cabinet: Cabinet) -> Cab
         measured=measured_openings(cabinet, unit),
         ends=opening_ends(schedule, fronts, unit),
         findings=findings_of(schedule, places_at(cabinet, fronts)),
-        boxes={each.label: box_figures(each, fittings[each.label], kitchen) for each in boxed},
+        boxes={
+            each.label: box_figures(each, fittings[each.label], kitchen, jigs) for each in boxed
+        },
         holes={each.label: hole_places(each, fittings[each.label], unit) for each in boxed},
         unboxed={label: lines for label, lines in unboxed.items() if lines},
         works=work_for(fronts, fittings, kitchen),

@@ -1,10 +1,12 @@
 """Jigs and shims as lines of a table, on the page and on paper."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from fronts.figures.set_ups import off_by
 from fronts.figures.sizes import size
 from fronts.rules.fitting_results import Jig, Shim
 from fronts.rules.lengths import show
+from fronts.rules.merged_jigs import JigPlan
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +42,19 @@ def jig_line(jig: Jig, unit: str) -> JigLine:
         ledges=f"{ledges.count}: {size(unit, ledges.thickness, ledges.length)}",
         slot="" if jig.slot is None else size(unit, jig.slot.width, jig.slot.depth),
         fronts=jig.fronts,
+    )
+
+
+def made_jig_lines(plan: JigPlan, unit: str) -> tuple[JigLine, ...]:
+    """The jigs that are made; beside each front that sits off on one, by how much."""
+
+    def served(front: str) -> str:
+        off = off_by(plan, front, unit)
+        return f"{front} ({off})" if off else front
+
+    return tuple(
+        replace(jig_line(jig, unit), fronts=tuple(served(front) for front in jig.fronts))
+        for jig in plan.jigs
     )
 
 

@@ -16,12 +16,6 @@ from fronts.rules.order_changes import (
 from fronts.rules.order_facts import FRONT_FACTS, FactKind
 
 _MOST_NAMED = 6
-GROUP_TITLES = {
-    "hinge": "Hinges", "lift": "Lifts and stays", "tip-out": "Tip-outs", "slides": "Slides",
-    "knob": "Handles", "mounting screw": "Mounting screws", "foam tape": "Foam tape",
-    "bumper": "Bumpers", "glass": "Glass", "edge band": "Edge bands", "": "Others",
-}  # fmt: skip
-"""What the lines of a group are headed with."""
 
 
 def change_words(changes: Iterable[LineChange], unit: Unit, counted: str = "") -> list[str]:

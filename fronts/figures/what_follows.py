@@ -9,6 +9,7 @@ from fronts.figures.cabinet_words import cabinet_words
 from fronts.figures.shown_figures import shown_figures
 from fronts.rules.differences import finding_differences
 from fronts.rules.kitchen import Kitchen
+from fronts.rules.merged_jigs import JigPlan, merged_jigs
 from fronts.rules.results import Finding, Schedule
 from fronts.rules.shown_figures import FigureChanged, ShownFigure, changed_figures
 
@@ -55,33 +56,35 @@ def what_follows(was: Worked, now: Worked) -> WhatFollows:
 
 
 def _fronts(was: Worked, now: Worked) -> Iterator[Follows]:
-    before, after = _by_cabinet(was[1]), _by_cabinet(now[1])
+    jigs_were, jigs_are = (merged_jigs(schedule, kitchen) for kitchen, schedule in (was, now))
+    before, after = _by_cabinet(was[1], jigs_were), _by_cabinet(now[1], jigs_are)
     for cabinet in dict.fromkeys([*after, *before]):
         if before.get(cabinet) == after.get(cabinet):
             continue
-        one, other = _figures(was, cabinet), _figures(now, cabinet)
+        one = _figures(was, cabinet, jigs_were)
+        other = _figures(now, cabinet, jigs_are)
         for label in dict.fromkeys([*other, *one]):
             found = _front(label, one.get(label, ()), other.get(label, ()))
             if found.figures or found.more:
                 yield found
 
 
-def _by_cabinet(schedule: Schedule) -> Mapping[str, object]:
+def _by_cabinet(schedule: Schedule, jigs: JigPlan) -> Mapping[str, object]:
     """What a cabinet's figures come from, to see which cabinets differ at all."""
     fittings = {each.front: each for each in schedule.fittings}
     found: defaultdict[str, list[object]] = defaultdict(list)
     for front in schedule.fronts:
-        found[front.cabinet] += [front, fittings.get(front.label)]
+        found[front.cabinet] += [front, fittings.get(front.label), jigs.shifts.get(front.label)]
     return found
 
 
-def _figures(worked: Worked, label: str) -> Mapping[str, tuple[ShownFigure, ...]]:
+def _figures(worked: Worked, label: str, jigs: JigPlan) -> Mapping[str, tuple[ShownFigure, ...]]:
     """The figures of the cabinet's fronts by the fronts' labels."""
     kitchen, schedule = worked
     cabinet = next((each for each in kitchen.cabinets if each.label == label), None)
     if cabinet is None:
         return {}
-    words = cabinet_words(schedule, kitchen, cabinet)
+    words = cabinet_words(schedule, kitchen, cabinet, jigs)
     figures = shown_figures(words)
     return {
         front.label: tuple(each for each in figures if each.of == front.label)

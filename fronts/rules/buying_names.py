@@ -17,7 +17,7 @@ from fronts.rules.items import (
     SlideItem,
 )
 from fronts.rules.kinds import Unit
-from fronts.rules.lengths import Mm, show, show_with_unit
+from fronts.rules.lengths import INCH, Mm, show, show_with_unit
 from fronts.rules.results import Need
 
 HINGE, SLIDE, HANDLE, LIFT, BAND = "hinge", "slide", "knob or pull", "lift", "edge band"
@@ -25,6 +25,8 @@ CALLED_BY: Mapping[type, str] = {
     HingeItem: HINGE, SlideItem: SLIDE, HandleItem: HANDLE, LiftItem: LIFT, BandItem: BAND,
 }  # fmt: skip
 SCREWS = "Screws"
+SIXTEENTHS = 16
+"""Slides that are made to inches are so many of these long (common practice, no source)."""
 GROUPS: Mapping[str, str] = {
     "Hinges": r"hinge\b",
     "Slides": rf"{SLIDE} ",
@@ -49,15 +51,14 @@ def name_of_need(need: Need) -> str:
     return f"{need.kind} {need.code}" if need.kind else need.item
 
 
-def items_by_name(hardware: Hardware, unit: Unit) -> dict[str, str]:
+def items_by_name(hardware: Hardware) -> dict[str, str]:
     """What each item of a list is called, by what it is bought as; slides in each length."""
     named: dict[str, str] = {}
     for hinge in hardware.hinges:
         named[f"{HINGE} {hinge.code}"] = hinge.name
         named |= {plate_name(plate, hinge.code): "" for plate in hinge.plates}
     for slide in hardware.slides:
-        lengths = (show_with_unit(each, unit) for each in slide.lengths)
-        named |= {_sized(slide.code, length): slide.name for length in lengths}
+        named |= {_sized(slide.code, slide_length(each)): slide.name for each in slide.lengths}
     named |= {f"{HANDLE} {item.code}": item.name for item in hardware.handles}
     named |= {f"{LIFT} {item.code}": item.name for item in hardware.lifts}
     return named | {f"{BAND} {item.code}": item.name for item in hardware.bands}
@@ -66,6 +67,15 @@ def items_by_name(hardware: Hardware, unit: Unit) -> dict[str, str]:
 def plate_name(plate: Mm, code: str) -> str:
     """The plate of a hinge, as high as it is."""
     return f"hinge plate {show(plate, 'mm')} mm for {code}"
+
+
+def slide_length(length: Mm) -> str:
+    """How long a slide is in its name, whichever unit a job or a shop works in.
+
+    In inches where it is made to inches, else in millimetres: `18 in`, `450 mm`.
+    """
+    in_inches = (length / INCH * SIXTEENTHS).denominator == 1
+    return show_with_unit(length, "in" if in_inches else "mm")
 
 
 def _sized(code: str, length: str) -> str:

@@ -6,7 +6,7 @@ Companions come with their item: a hinge's screws, a slide's screws.
 from collections.abc import Iterator, Mapping, Sequence
 
 from fronts.rules.boxes_on_slides import Standing
-from fronts.rules.buying_names import plate_name
+from fronts.rules.buying_names import plate_name, slide_length
 from fronts.rules.findings import FindingWriter
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.handles import thinnest
@@ -136,7 +136,7 @@ def _slides(
         "the first of the list that is as long as the box wants, for its expected load",
         spared=False,
         code=slide.code,
-        length=writer.say(length),
+        length=slide_length(length),
     )
     screws = int(kitchen.practice.slide_screws)
     why = f"{screws} for each box's slides"

@@ -16,7 +16,7 @@ from dataclasses import dataclass, replace
 from itertools import product
 from typing import TypeAlias
 
-from fronts.rules.fitting_results import Jig
+from fronts.rules.fitting_results import Fitting, Jig
 from fronts.rules.jig_bodies import Body, Length, bodies_on_jigs, is_supported, length_of
 from fronts.rules.jigs import shared_jigs
 from fronts.rules.kitchen import Kitchen
@@ -52,6 +52,10 @@ class JigPlan:
 
     def jig_of(self, front: str) -> Jig | None:
         return next((jig for jig in self.jigs if front in jig.fronts), None)
+
+    def thickness_under(self, fitting: Fitting) -> Mm:
+        """How thick the jig is, or the packers, on which a front is set as it is made."""
+        return fitting.jig_thickness - self.shifts.get(fitting.front, NOTHING)
 
     def packers_of(self, front: str) -> Packers | None:
         return next((each for each in self.packers if front in each.fronts), None)

@@ -175,8 +175,8 @@ class Need:
     the item has a name of its own; `why` in words; `spares` are to be ordered beside the need.
     `unit` is what `need` counts where that is no pieces: feet or metres, of whole ones the need,
     of exact ones what each front takes. `is_screw`: it is driven, so it is taken along; `group` is
-    what it is listed with, `length` in words of what has several under one code. None of these
-    three is a part of the schedule's name.
+    what its facts and its place in the schedule go by, `length` in words of what has several
+    under one code. None of these three is a part of the schedule's name.
     """
 
     item: str

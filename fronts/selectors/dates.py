@@ -1,10 +1,8 @@
 """The days of a shop and its jobs: a few reads however many jobs there are, and no schedule."""
 
-from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date
-from typing import cast
 
 from django.db.models import QuerySet
 
@@ -15,11 +13,11 @@ from fronts.rules.date_facts import DOING, Stage, at_once, stage_days, workdays
 from fronts.rules.date_facts import JobDates as JobFacts
 from fronts.rules.date_facts import ShopDates as ShopFacts
 from fronts.rules.date_facts import StageMark as MarkFacts
-from fronts.rules.job_stages import stage_recorded
+from fronts.rules.job_stages import JobCounts, stage_recorded, with_marks
 from fronts.rules.lateness import Lateness, lateness
 from fronts.rules.stages import DatedJob, stage_of
 from fronts.rules.working_days import WorkingDays, working_days
-from fronts.selectors.job_counts import front_counts_of
+from fronts.selectors.job_counts import marks_of, recorded_of
 from shopjobs.models import Job, Shop
 
 NOTHING_SAID = JobFacts()
@@ -92,16 +90,19 @@ def job_dates_of(job: Job) -> JobFacts:
     return NOTHING_SAID if row is None else from_row(JobFacts, row)
 
 
-def dated_jobs(jobs: QuerySet[Job], shop: ShopFacts) -> list[DatedJob]:
-    """Jobs with their days and marks; what was recorded of all their fronts marks a stage too."""
-    marks: dict[int, list[MarkFacts]] = defaultdict(list)
+def dated_jobs(
+    jobs: QuerySet[Job], shop: ShopFacts, counts: Mapping[int, JobCounts] | None = None
+) -> list[DatedJob]:
+    """Jobs with their days and marks; what was recorded of them marks a stage too.
+
+    `counts` are what is counted of them, where that is known already.
+    """
     asked = jobs.order_by()
-    rows = StageMark.objects.filter(job__in=asked)
-    for key, stage, begun, done in rows.values_list("job_id", "stage", "begun_on", "done_on"):
-        marks[key].append(MarkFacts(cast(Stage, stage), begun, done))
-    for key, counts in front_counts_of(asked):
-        if recorded := stage_recorded(counts):
-            marks[key].append(MarkFacts(recorded, None, LONG_AGO))
+    marks = marks_of(asked)
+    recorded = recorded_of(asked) if counts is None else counts
+    for key, counted in recorded.items():
+        if stage := stage_recorded(with_marks(counted, marks.get(key, ()))):
+            marks.setdefault(key, []).append(MarkFacts(stage, None, LONG_AGO))
     return [
         DatedJob(
             job.pk, job.number, job.fit_on, stage_days(shop, _said(job)),
@@ -135,13 +136,20 @@ def plan_of(shop: Shop, today: date) -> ShopPlan:
     return ShopPlan(calendar, dated, plan, today)
 
 
-def jobs_now(shop: Shop, today: date, keys: Iterable[int]) -> dict[int, JobNow]:
+def jobs_now(
+    shop: Shop,
+    today: date,
+    keys: Iterable[int],
+    counts: Mapping[int, JobCounts] | None = None,
+) -> dict[int, JobNow]:
     """At which stage each of these jobs is, and whether it is late, by the jobs' keys.
 
-    In four reads, however many there are; other jobs that want the same days don't count here.
+    In a few reads, however many there are; other jobs that want the same days don't count here.
+    `counts` are what is counted of them, where that is known already.
     """
     calendar = calendar_of(shop)
-    found = dated_jobs(Job.objects.filter(shop=shop, pk__in=list(keys)), calendar.facts)
+    jobs = Job.objects.filter(shop=shop, pk__in=list(keys))
+    found = dated_jobs(jobs, calendar.facts, counts)
     return {
         each.key: JobNow(stage_of(each), lateness(each, calendar.days, today)) for each in found
     }

@@ -1,16 +1,19 @@
 """How far jobs have come, front by front, counted in the database: no schedule is asked for."""
 
-from collections.abc import Iterable, Iterator
+from collections import defaultdict
+from collections.abc import Iterable
 from dataclasses import replace
-from typing import Any
+from typing import Any, cast
 
 from django.db.models import Count as Number
-from django.db.models import Exists, OuterRef, Q, QuerySet, Subquery
+from django.db.models import Exists, F, OuterRef, Q, QuerySet, Subquery, Sum
+from django.db.models.functions import Coalesce
 
-from fronts.models import FitRecord, Front, StageMark
+from fronts.models import ApprovedLine, FitRecord, Front, OrderApproval, SentLine, StageMark
+from fronts.rules.date_facts import Stage
+from fronts.rules.date_facts import StageMark as MarkFacts
 from fronts.rules.front_states import FRONT_STATES
-from fronts.rules.job_stages import JobCounts
-from fronts.rules.snags import NO_SNAGS
+from fronts.rules.job_stages import JobCounts, with_marks
 from fronts.selectors.snags import open_snags_by_job
 from shopjobs.models import Job
 
@@ -21,25 +24,50 @@ _STATES_DONE = [word for word, state in FRONT_STATES.items() if state.is_done]
 
 
 def counts_of(jobs: Jobs) -> dict[int, JobCounts]:
-    """What is counted of each job that has a front or an open snag."""
-    snags = open_snags_by_job(jobs)
-    found = {key: JobCounts(snags=open_snags) for key, open_snags in snags.items()}
-    for key, counts in front_counts_of(jobs):
-        found[key] = replace(counts, snags=snags.get(key, NO_SNAGS))
-    fitted = StageMark.objects.filter(job__in=jobs, stage="fit", done_on__isnull=False)
-    for key in fitted.values_list("job", flat=True):
-        found[key] = replace(found.get(key, JobCounts()), fitted=True)
+    """What is counted of each job of which anything is recorded."""
+    found = recorded_of(jobs)
+    for key, marks in marks_of(jobs).items():
+        found[key] = with_marks(found.get(key, JobCounts()), marks)
+    for key, snags in open_snags_by_job(jobs).items():
+        found[key] = replace(found.get(key, JobCounts()), snags=snags)
     return found
 
 
-def front_counts_of(jobs: Jobs) -> Iterator[tuple[int, JobCounts]]:
-    """The same of fronts alone, in one question."""
-    for key, fronts, to_make, made, done in _fronts(jobs):
-        yield key, JobCounts(fronts, to_make, made, done)
+def recorded_of(jobs: Jobs) -> dict[int, JobCounts]:
+    """What the fronts and the order of each job with fronts say of it, in one question."""
+    return {
+        key: JobCounts(
+            fronts, to_make, made, done, approved=approved, sent=approved and not to_send
+        )
+        for key, fronts, to_make, made, done, approved, to_send in _fronts(jobs)
+    }
+
+
+def marks_of(jobs: Jobs) -> dict[int, list[MarkFacts]]:
+    """What somebody said of each job's stages."""
+    marks: dict[int, list[MarkFacts]] = defaultdict(list)
+    rows = StageMark.objects.filter(job__in=jobs)
+    for key, stage, begun, done in rows.values_list("job_id", "stage", "begun_on", "done_on"):
+        marks[key].append(MarkFacts(cast(Stage, stage), begun, done))
+    return marks
+
+
+def _to_send() -> QuerySet[Any, Any]:
+    """The items of an outer job's approved order of which more is still to be sent for."""
+    sent = SentLine.objects.filter(sending__job=OuterRef("approval__job"), item=OuterRef("item"))
+    amount = sent.order_by().values("item").annotate(sum=Sum("amount")).values("sum")
+    items = ApprovedLine.objects.filter(approval__job=OuterRef(_JOB)).order_by()
+    summed: QuerySet[Any, Any] = items.values("approval__job", "item").annotate(
+        ordered=Sum("amount"), sent=Coalesce(Subquery(amount), 0)
+    )
+    return summed.filter(ordered__gt=F("sent"))
 
 
 def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:
-    """Of each job with fronts its key, and how many there are, to be made, made and done."""
+    """Of each job with fronts its key, and how many there are, to be made, made and done.
+
+    Then whether its order is approved, and whether anything of that is still to be sent for.
+    """
     latest = FitRecord.objects.filter(front=OuterRef("pk")).order_by("-fitted_at", "-pk")
     done = Q(latest__in=_STATES_DONE)
     exists = Q(door__isnull=False) | Q(choose=True) | Q(width__isnull=False, height__isnull=False)
@@ -53,8 +81,10 @@ def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:
             to_make=Number("pk", filter=~exists),
             made=Number("pk", filter=~exists & made),
             done=Number("pk", filter=done),
+            approved=Exists(OrderApproval.objects.filter(job=OuterRef(_JOB))),
+            to_send=Exists(_to_send()),
         )
-        .values_list(_JOB, "fronts", "to_make", "made", "done")
+        .values_list(_JOB, "fronts", "to_make", "made", "done", "approved", "to_send")
     )
     return counted
 

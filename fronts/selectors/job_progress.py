@@ -25,7 +25,7 @@ def progress_of(jobs: Iterable[Job]) -> dict[int, JobProgress]:
         return {}
     keys = [job.pk for job in listed]
     counts, lines = counts_of(keys), _order_lines(keys)
-    now = jobs_now(listed[0].shop, today, keys)
+    now = jobs_now(listed[0].shop, today, keys, counts)
     found = {}
     for job in listed:
         counted = counts.get(job.pk, JobCounts())

@@ -1,10 +1,7 @@
 """Suppliers of a shop, what they ask, and what the shop buys."""
 
-from typing import cast
-
 from fronts.models import Goods, Offer, Supplier, UsualCurrency
 from fronts.rules.buying_names import items_by_name
-from fronts.rules.kinds import Unit
 from fronts.rules.money import USUAL_CURRENCY
 from fronts.snapshot.hardware import hardware_in_force
 from shopjobs.models import Shop
@@ -57,7 +54,7 @@ def usual_currency(shop: Shop) -> str:
 
 def listed_items(shop: Shop) -> dict[str, str]:
     """What the items of the shop's list are called, by what they are bought as, in its order."""
-    return items_by_name(hardware_in_force(shop), cast(Unit, str(shop.unit)))
+    return items_by_name(hardware_in_force(shop))
 
 
 def known_names(shop: Shop) -> list[str]:

@@ -4,7 +4,14 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from fronts.models import ApprovedLine, OrderApproval, OrderArrival, OrderSending, SentLine
+from fronts.models import (
+    ApprovedLine,
+    OrderApproval,
+    OrderArrival,
+    OrderSending,
+    SentLine,
+    Supplier,
+)
 from fronts.models.order_approvals import ORDER
 from fronts.rules.order_changes import LineChange, line_changes
 from fronts.rules.order_facts import (
@@ -168,9 +175,11 @@ def order_progress(job: Job) -> OrderProgress:
 
 
 def suppliers_of(job: Job) -> list[str]:
-    """The names to which the shop sent orders before."""
-    sent = OrderSending.objects.filter(job__shop=job.shop)
-    return list(sent.order_by("supplier").values_list("supplier", flat=True).distinct())
+    """Whom the shop may send an order to: its suppliers, and names that it sent to before."""
+    listed = Supplier.objects.filter(shop=job.shop_id).values_list("name", flat=True)
+    sent = OrderSending.objects.filter(job__shop=job.shop_id).values_list("supplier", flat=True)
+    names = {name.casefold(): name for name in (*sent.distinct(), *listed)}
+    return [names[folded] for folded in sorted(names)]
 
 
 def _items(

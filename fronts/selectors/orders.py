@@ -6,6 +6,7 @@ from datetime import datetime
 from fractions import Fraction
 
 from fronts.models import OrderCheck
+from fronts.rules.buying_names import group_of, name_of_need
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.order_changes import LineChange, line_changes
 from fronts.rules.order_facts import (
@@ -24,11 +25,11 @@ class OrderLine:
     """One item: what is needed now, why, and whether somebody went through it.
 
     `spares` are ordered beside the need; `unit` is what both count, "" where pieces. `kind` is
-    what the item was called before items of its kind were told apart; `group` what it is listed
-    with. `facts` is all that it depends on, `against` what that was when it was checked, None
-    where nobody noted it. `was` is the need then, None where nobody ever made a mark; `open`
-    says that the mark is a note alone. `kitchen_changed` says that the schedule is no longer
-    the one that was checked. `seen` names the mark as it is.
+    what the item was called before items of its kind were told apart; `group` the group of a
+    shop's list in which it stands. `facts` is all that it depends on, `against` what that was
+    when it was checked, None where nobody noted it. `was` is the need then, None where nobody
+    ever made a mark; `open` says that the mark is a note alone. `kitchen_changed` says that the
+    schedule is no longer the one that was checked. `seen` names the mark as it is.
     """
 
     item: str
@@ -110,7 +111,8 @@ def order_lines(job: Job, schedule: Schedule) -> list[OrderLine]:
 
 def _line(need: Need, facts: LineFacts, check: OrderCheck | None, now: str) -> OrderLine:
     known = OrderLine(
-        need.item, need.need, need.why, need.fronts, need.per_front, facts, need.group,
+        need.item, need.need, need.why, need.fronts, need.per_front, facts,
+        group_of(name_of_need(need)),
         need.spares, need.unit, need.kind,
     )  # fmt: skip
     if check is None:

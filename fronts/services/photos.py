@@ -60,7 +60,7 @@ def snag_photos_add(
 
 @recorded
 def photo_delete(*, photo: WallPhoto | SnagPhoto, at: datetime, by: Person | None = None) -> None:
-    """Take a photo away; its file stays while the step can be taken back."""
+    """Take a photo away; its file stays with its job, as Undo has no end in time."""
     job, of = photo.job, photo.of
     deleted([photo])
     job_told(job=job, text=f"Deleted a photo of {of}", by=by, at=at)

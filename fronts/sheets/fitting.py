@@ -51,7 +51,7 @@ def said_on(source: SheetSource, label: str) -> str:
 
     Its code stands for its figures; the rest is what stands at head and foot.
     """
-    words = cabinet_words(source.schedule, source.kitchen, source.kitchen.cabinet(label))
+    words = _words(source, source.kitchen.cabinet(label))
     code, job = code_of(words), source.kitchen.job
     since = printed_since(code, source)
     return repr((label, code, since, source.site, job.number, job.client, job.site, job.unit))
@@ -68,10 +68,16 @@ def fitted_cabinets(source: SheetSource) -> list[str]:
     ]
 
 
+def _words(source: SheetSource, cabinet: Cabinet) -> CabinetWords:
+    return cabinet_words(source.schedule, source.kitchen, cabinet, source.jig_plan)
+
+
 def _page(source: SheetSource, cabinet: Cabinet) -> CabinetPage:
     schedule, kitchen = source.schedule, source.kitchen
-    words = cabinet_words(schedule, kitchen, cabinet)
-    drawings = CabinetDrawings(schedule, kitchen, cabinet, words.fronts, words.fittings)
+    words = _words(source, cabinet)
+    drawings = CabinetDrawings(
+        schedule, kitchen, cabinet, words.fronts, words.fittings, source.jig_plan
+    )
     aside = _jig_aside(drawings)
     boxes = _boxes(words, SIDE_BY_SIDE if aside else BESIDE_JIG)
     doors = _doors(words, SIDE_BY_SIDE if aside else NARROW)

@@ -14,6 +14,7 @@ from fronts.drawings.svg import Px
 from fronts.rules.fitting_results import Fitting, Jig
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import show
+from fronts.rules.merged_jigs import JigPlan
 from fronts.rules.results import Front, Schedule
 
 CROWDED = Fraction(2, 3)
@@ -42,6 +43,7 @@ class CabinetDrawings:
     cabinet: Cabinet
     fronts: Sequence[Front]
     fittings: Mapping[str, Fitting]
+    jig_plan: JigPlan
 
     @property
     def boxed(self) -> list[Front]:
@@ -55,9 +57,9 @@ class CabinetDrawings:
 
     @property
     def jigs(self) -> list[Jig]:
-        """Each jig that these fronts need, once."""
+        """Each jig that is made for these fronts, once."""
         needed = {each.label for each in self.boxed if self.fittings[each.label].method == "jig"}
-        return [each for each in self.schedule.jigs if not needed.isdisjoint(each.fronts)]
+        return [each for each in self.jig_plan.jigs if not needed.isdisjoint(each.fronts)]
 
     def elevation(self, room: tuple[Px, Px]) -> Drawn:
         svg = cabinet_elevation(

@@ -92,7 +92,8 @@ def with_codes(source: SheetSource, job: Job, site: str) -> SheetSource:
 def _shown(source: SheetSource, labels: Iterable[str]) -> Iterator[SheetShown]:
     for label in labels:
         cabinet = source.kitchen.cabinet(label)
-        figures = shown_figures(cabinet_words(source.schedule, source.kitchen, cabinet))
+        words = cabinet_words(source.schedule, source.kitchen, cabinet, source.jig_plan)
+        figures = shown_figures(words)
         yield SheetShown(label, sheet_code(figures), figures)
 
 

@@ -116,9 +116,20 @@ def _sites_move(client: Client, into: Client) -> None:
 def client_delete(*, client: Client, by: Person, at: datetime) -> None:
     """Let go of a client for whom there is no job."""
     shop, name = client.shop, client.name
-    try:
-        deleted([client])
-    except RestrictedError as error:
-        words = f"There are jobs for {name}, or were until lately; the client stays."
-        raise Refused(words) from error
+    _let_go(client, f"There are jobs for {name}, or were until lately; the client stays.")
     tell(Told(shop=shop, text=f"Deleted client {name}", at=at, by=by))
+
+
+@recorded
+def site_delete(*, site: Site, by: Person, at: datetime) -> None:
+    """Let go of a site at which there is no job."""
+    shop, address = site.shop, site.address
+    _let_go(site, f"There are jobs at {address}, or were until lately; the site stays.")
+    tell(Told(shop=shop, text=f"Deleted site {address}", at=at, by=by))
+
+
+def _let_go(row: Client | Site, in_use: str) -> None:
+    try:
+        deleted([row])
+    except RestrictedError as error:
+        raise Refused(in_use) from error

@@ -9,13 +9,13 @@ from django.utils import timezone
 from django.views.decorators.http import require_GET, require_http_methods, require_POST
 
 from shopjobs.access import SignedInRequest, in_turn, may, needs, signed_in
-from shopjobs.client_list import client_page, clients_of, jobs_for, names_offered
+from shopjobs.client_list import client_page, clients_of, jobs_for, names_offered, sites_of
 from shopjobs.edit_conflict import last_writer
 from shopjobs.forms.clients import ClientForm, ClientSearchForm, MergeForm
 from shopjobs.forms.house import unsaved
 from shopjobs.models import Client
 from shopjobs.pages import go_to, render_page
-from shopjobs.services.clients import client_change, client_delete, clients_merge
+from shopjobs.services.clients import client_change, client_delete, clients_merge, site_delete
 from shopjobs.services.refused import Refused
 
 ONE = "shopjobs/client_page.html"
@@ -91,6 +91,24 @@ def client_delete_now(request: SignedInRequest, client_id: int) -> HttpResponse:
     return go_to(request, "shopjobs:client-list")
 
 
+@needs("jobs")
+@require_POST
+@in_turn
+def site_delete_now(request: SignedInRequest, client_id: int, site_id: int) -> HttpResponse:
+    """Let go of a client's site at which there is no job."""
+    client = _client_or_404(request, client_id)
+    site = client.sites.filter(pk=site_id).select_related("shop").first()
+    if site is None:
+        raise Http404
+    try:
+        site_delete(site=site, by=request.user, at=timezone.now())
+    except Refused as refused:
+        messages.error(request, refused.message)
+    else:
+        messages.success(request, f"Site {site.address} is deleted.")
+    return go_to(request, "shopjobs:client-page", client_id)
+
+
 def _changed(request: SignedInRequest, form: ClientForm, client: Client) -> bool:
     if not may(request.user, "jobs"):
         raise PermissionDenied
@@ -112,7 +130,7 @@ def _shown(
         "client": client,
         "form": form,
         "merge": merge,
-        "sites": client.sites.order_by("address"),
+        "sites": sites_of(client),
         "jobs": jobs_for(client)[:100],
         "clients": names_offered(request.shop.pk) if may(request.user, "people") else [],
     }

@@ -1,5 +1,7 @@
 """What things are bought as."""
 
+from dataclasses import replace
+
 import pytest
 
 from fronts.jobfile import read
@@ -10,6 +12,7 @@ from fronts.rules.buying_names import (
     name_of_bought,
     name_of_need,
     renamed,
+    slide_length,
     stock_name,
 )
 from fronts.rules.items import (
@@ -20,11 +23,13 @@ from fronts.rules.items import (
     LiftItem,
     SlideItem,
 )
+from fronts.rules.kinds import Unit
 from fronts.rules.lengths import Mm
 from fronts.rules.practice import inches
 from fronts.rules.results import Need
 from fronts.rules.schedule import schedule
 from tests.kitchen_files import SAMPLES
+from tests.rules.small_kitchens import BOX, cabinet, kitchen, opening
 
 
 def need(item: str, **facts: str) -> Need:
@@ -61,7 +66,7 @@ def test_items_of_a_list_are_bought_as_orders_call_them() -> None:
         bands=(BandItem("E-1", Mm(1)),),
     )
 
-    assert items_by_name(hardware, "in") == {
+    assert items_by_name(hardware) == {
         "hinge H-1": "clip hinge",
         "hinge plate 0 mm for H-1": "",
         "hinge plate 3 mm for H-1": "",
@@ -73,11 +78,41 @@ def test_items_of_a_list_are_bought_as_orders_call_them() -> None:
     }
 
 
+@pytest.mark.parametrize(
+    ("length", "said"),
+    [
+        (inches(18), "18 in"),
+        (inches(33, 2), "16 1/2 in"),
+        (Mm(450), "450 mm"),
+        (Mm("457.2"), "18 in"),
+        (Mm(457), "457 mm"),
+        (Mm(508), "20 in"),
+    ],
+)
+def test_a_slides_length_is_named_as_it_is_made(length: Mm, said: str) -> None:
+    """In inches or millimetres, whatever a job is in."""
+    assert slide_length(length) == said
+
+
+@pytest.mark.parametrize("unit", ["in", "mm"])
+def test_one_slide_is_bought_under_one_name_whatever_the_jobs_unit(unit: Unit) -> None:
+    """As it stands on the shop's list."""
+    slides = (SlideItem("S-1", "side", (inches(18), Mm(450)), Mm(40)),)
+    drawer = opening("drawer", boxes=(replace(BOX, height=inches(6), slide="side"),))
+    of = kitchen(cabinet(drawer), hardware=Hardware(slides=slides))
+    of = replace(of, job=replace(of.job, unit=unit))
+
+    (slide,) = [line for line in schedule(of).hardware if line.code == "S-1"]
+
+    assert name_of_need(slide) == "slide S-1, 18 in"
+    assert {"slide S-1, 18 in", "slide S-1, 450 mm"} == set(items_by_name(of.hardware))
+
+
 @pytest.mark.parametrize("sample", SAMPLES, ids=lambda path: path.name)
 def test_what_a_kitchen_needs_of_its_list_is_named_as_the_list_is(sample: object) -> None:
     """A need that has an item's code is bought under one of that item's names."""
     kitchen = read(sample.read_text(encoding="utf-8"))  # type: ignore[attr-defined]
-    listed = items_by_name(kitchen.hardware, kitchen.job.unit)
+    listed = items_by_name(kitchen.hardware)
     codes = {
         item.code
         for items in (kitchen.hardware.hinges, kitchen.hardware.handles, kitchen.hardware.slides)

@@ -5,9 +5,18 @@ from datetime import timedelta
 from django.utils import timezone
 from pytest_django import DjangoAssertNumQueries
 
-from fronts.models import Front, OrderCheck, OrderList
+from fronts.models import (
+    ApprovedLine,
+    Front,
+    OrderApproval,
+    OrderCheck,
+    OrderList,
+    OrderSending,
+    SentLine,
+)
 from fronts.rules.snags import SnagFacts
 from fronts.selectors.job_progress import progress_of, standings_of
+from fronts.services.dates import stage_begin
 from fronts.services.snags import snag_raise
 from shopjobs.job_progress import Count, JobProgress
 from shopjobs.models import Job, Person, Shop
@@ -89,6 +98,42 @@ def test_late_is_what_is_past_and_not_done(shop: Shop, owner: Person) -> None:
     assert not progress(done).standing.is_late
 
 
+def test_what_it_is_at_and_what_it_is_late_at_agree(job: Job, owner: Person) -> None:
+    """Entered, approved and sent: each ends the stages before it, in the list as by its dates."""
+    job.fit_on = timezone.localdate()
+    job.save()
+    found = progress(job)
+    assert (found.stage, found.late) == ("to measure", "late at measuring")
+
+    kitchen(job)
+    found = progress(job)
+    assert (found.stage, found.late) == ("to cut", "late at ordering")
+
+    stage_begin(job=job, stage="measure", on=timezone.localdate(), by=owner, at=NOW)
+    found = progress(job)
+    assert found.stage == "to measure"
+    assert found.late in ("late at measuring", "will be late")
+
+    lines = [ApprovedLine(item="hinge", amount=8, facts={}), ApprovedLine(item="k", amount=2,
+             facts={})]  # fmt: skip
+    approval = OrderApproval.objects.create(
+        job=job, kind="order", approved_by=owner, approved_at=NOW
+    )
+    for line in lines:
+        line.approval = approval
+        line.save()
+    found = progress(job)
+    assert (found.stage, found.late) == ("to cut", "late at ordering")
+
+    sending = OrderSending.objects.create(
+        job=job, supplier="Northfield", sent_on=NOW.date(), sent_by=owner, sent_at=NOW
+    )
+    SentLine.objects.create(sending=sending, item="hinge", amount=8)
+    assert progress(job).late == "late at ordering"
+    SentLine.objects.create(sending=sending, item="k", amount=2)
+    assert progress(job).late == "late at cutting"
+
+
 def test_many_jobs_cost_no_more_questions(
     shop: Shop, owner: Person, django_assert_num_queries: DjangoAssertNumQueries
 ) -> None:
@@ -97,7 +142,7 @@ def test_many_jobs_cost_no_more_questions(
     for job in jobs:
         done_kitchen(job, owner)
 
-    with django_assert_num_queries(10):
+    with django_assert_num_queries(9):
         progress_of(jobs)
-    with django_assert_num_queries(10):
+    with django_assert_num_queries(9):
         progress_of(jobs[:1])

@@ -15,7 +15,9 @@ from fronts.rules.kinds import Hinged, Mount
 from fronts.rules.kitchen import Opening
 from fronts.rules.knob_fixing import has_own_hole
 from fronts.rules.lengths import show
+from fronts.rules.merged_jigs import merged_jigs
 from fronts.rules.results import Front
+from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
 from fronts.sheets import fitting
@@ -55,7 +57,7 @@ def test_what_a_box_needs_is_all_there() -> None:
     for fit in worked_out.fittings:
         front = worked_out.front(fit.front)
         text = of_cabinet(front.cabinet)
-        for line in box_figures(front, fit, of):
+        for line in box_figures(front, fit, of, merged_jigs(worked_out, stood(of))):
             assert " ".join(line.figure.split()) in text, (fit.front, line)
             assert line.more in text, (fit.front, line)
         holes = hole_places(front, fit, "in")

@@ -14,6 +14,8 @@ from fronts.rules.items import HandleItem, Hardware
 from fronts.rules.kitchen import FrontFacts, Kitchen, Measured, Opening, Point
 from fronts.rules.knob_fixing import has_own_hole
 from fronts.rules.lengths import read
+from fronts.rules.merged_jigs import merged_jigs
+from fronts.rules.runs import stood
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Standard
 from tests.drawings.kitchens import demo, pull_out
@@ -60,10 +62,12 @@ def test_pieces_stand_apart_from_their_sizes() -> None:
 def test_figures_come_in_the_order_in_which_they_are_used() -> None:
     """The box goes in on its slide and is drilled before the front is set, the knob comes last."""
     of, worked_out = demo()
+    jigs = merged_jigs(worked_out, stood(of))
     used = ["Slide", "Drill", "Side offset", "Jig", "Ledges", "Slot", "Side shims",
             "Bottom shims", "Screws", "Knob", "Pull", "Knob screw"]  # fmt: skip
     for fit in worked_out.fittings:
-        names = [each.name for each in box_figures(worked_out.front(fit.front), fit, of)]
+        lines = box_figures(worked_out.front(fit.front), fit, of, jigs)
+        names = [each.name for each in lines]
         assert names == [name for name in used if name in names]
         assert {"Slide", "Drill", "Screws", "Knob screw"} <= set(names)
 
@@ -129,7 +133,7 @@ def test_every_box_says_which_slide() -> None:
     for fit in demo()[1].fittings:
         assert fit.slide_length is not None
         of = demo()[0]
-        lines = box_figures(demo()[1].front(fit.front), fit, of)
+        lines = box_figures(demo()[1].front(fit.front), fit, of, merged_jigs(demo()[1], stood(of)))
         (slide,) = (each for each in lines if each.name == "Slide")
         assert fit.slide is not None
         assert fit.slide in slide.more

@@ -7,12 +7,14 @@ from fractions import Fraction
 import pytest
 
 from fronts.figures.set_ups import off_by, spared_jigs, supports
+from fronts.figures.what_follows import what_follows
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.order_of_cabinets import changes_along, least_changes
 from fronts.rules.practice import PRACTICE
+from fronts.rules.schedule import schedule
 from fronts.rules.set_ups import set_ups, tools_used
 from fronts.rules.standard_keys import Standard
-from fronts.sheets import jigs, set_up, templates
+from fronts.sheets import fitting, jigs, set_up, templates
 from fronts.sheets.pdf import PAPERS, Paper, render
 from fronts.sheets.sheet_page import SheetSource, source_of
 from tests.dom import Answer
@@ -77,6 +79,25 @@ def test_a_merged_jig_says_what_it_moves_and_what_it_spares() -> None:
     more = replace(PRACTICE, jig_play=Fraction(70))
     other = source_of(apart("1/2", "33/64", practice=more), PRINTED)
     assert "30 % of its holes’ play is left" in text_of(other)
+
+
+def test_fitting_sheets_name_the_jig_that_is_made() -> None:
+    """With how far its front sits off; no sheet draws one that nobody makes."""
+    source = merging()
+    first, other = (
+        " ".join(Answer(fitting.content(source, [label])).words.split()) for label in ("B1", "B2")
+    )
+    assert "Jig 1 thick, 14 long" in first
+    assert "sits" not in first
+    assert "Jig 1 thick, 14 long; sits 1/64 higher" in other
+    assert "1 1/64" not in other
+
+
+def test_what_follows_of_a_jig_that_is_another_now() -> None:
+    """A front that is as it was is told where its jig is made for another too."""
+    alone, merged = ((of, schedule(of)) for of in (apart("1/2", "1"), apart("1/2", "31/64")))
+    told = {each.label: each.figures for each in what_follows(alone, merged).fronts}
+    assert ("jig", "1", "63/64") in {(each.name, each.was, each.now) for each in told["B1.a"]}
 
 
 def test_lower_is_said_too() -> None:

@@ -38,7 +38,7 @@ def codes(of: Kitchen) -> dict[str, str]:
     """The codes of all its sheets."""
     source = source_of(of, PRINTED)
     return {
-        each.label: code_of(cabinet_words(source.schedule, source.kitchen, each))
+        each.label: code_of(cabinet_words(source.schedule, source.kitchen, each, source.jig_plan))
         for each in source.kitchen.cabinets
     }
 

@@ -223,6 +223,36 @@ def test_only_a_client_without_jobs_is_deleted(
     assert list(Client.objects.values_list("name", flat=True)) == ["Birch"]
 
 
+def test_a_site_without_jobs_is_deleted(
+    shop: Shop, office: Person, stranger: Person, signed_in: SignIn
+) -> None:
+    """One at which a job stands, or did until lately, stays; Undo brings it back."""
+    there, browser = job_for(shop, "Ash", "3 Mill Lane"), signed_in(office)
+    moved = job_for(shop, "Ash", "5 Mill Lane")
+    moved.site = there.site
+    moved.save()
+    client, free = Client.objects.get(), Site.objects.get(address="5 Mill Lane")
+    page = f"/clients/{client.pk}/"
+    (form,) = dom(browser.get(page)).all(".reached form")
+    action = form.attribute("action")
+    assert action == f"{page}sites/{free.pk}/delete/"
+    assert signed_in(stranger).post(action).status_code == 404
+
+    gone = browser.post(action, follow=True)
+
+    assert "Site 5 Mill Lane is deleted." in dom(gone).words
+    assert browser.post(action).status_code == 404
+    assert there.site
+    kept = browser.post(f"{page}sites/{there.site.pk}/delete/", follow=True)
+    assert "There are jobs at 3 Mill Lane, or were until lately" in dom(kept).words
+    step = Revision.objects.get(text="Deleted site 5 Mill Lane")
+    assert capability_for(step, office) == "jobs"
+    revision_undo(revision=step, by=office, at=NOW)
+    assert [site.address for site in client.sites.order_by("address")] == [
+        "3 Mill Lane", "5 Mill Lane",
+    ]  # fmt: skip
+
+
 def test_an_installer_reaches_those_with_work_to_do(
     shop: Shop, installer: Person, owner: Person, signed_in: SignIn
 ) -> None:

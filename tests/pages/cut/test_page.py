@@ -9,7 +9,7 @@ from pytest_django.fixtures import DjangoAssertNumQueries
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Person
 from tests.dom import dom
-from tests.factories import OpeningFactory
+from tests.factories import BoxFactory, CabinetFactory, OpeningFactory, overlaid
 from tests.pages.cut.planned import HTMX, address, cut_kitchen, finish, make_plan
 from tests.queue_work import in_queue
 
@@ -147,3 +147,19 @@ def test_the_page_takes_few_queries(
 
     with django_assert_max_num_queries(26):
         client.get(address(kitchen_job))
+
+
+def test_jigs_are_those_that_are_made(job: Job, installer: Person, signed_in: SignIn) -> None:
+    """Two that differ by 1/64 in are one; the front that sits off by it says so."""
+    overlaid(job)
+    for number, rise in enumerate((inches(1, 2), inches(33, 64)), 1):
+        cabinet = CabinetFactory.create(job=job, label=f"B{number}", wall=f"W{number}")
+        hole = OpeningFactory.create(cabinet=cabinet, closed_by="pull-out", hinged="")
+        BoxFactory.create(opening=hole, rise=rise)
+
+    page = dom(signed_in(installer).get(address(job)))
+
+    row = page.one("[aria-label='Jigs'] tbody tr")
+    assert row.words.startswith("1 × 14 × 1 1/2")
+    assert row.words.endswith("B1.a, B2.a (sits 1/64 higher)")
+    assert "1 fewer jig than" in page.words

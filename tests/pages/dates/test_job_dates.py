@@ -12,6 +12,7 @@ from fronts.services.dates import stage_finish
 from shopjobs.models import Job, Person, Revision
 from tests.dom import dom
 from tests.pages.dates.conftest import TODAY, SignIn, send
+from tests.shopjobs.kitchens import fitted, kitchen
 
 
 def dates(job: Job, rest: str = "") -> str:
@@ -52,7 +53,7 @@ def test_a_stage_is_begun_and_done_in_a_tap(
     assert "now" in stage(client, fitted_first, "order")
     client.post(dates(fitted_first, "mark/cut/"), {"mark": "done", "on": "2027-02-26"})
     assert "Done Friday, 26 Feb 2027" in stage(client, fitted_first, "cut")
-    assert "Passed" in stage(client, fitted_first, "order")
+    assert "Passed: a later stage is done." in stage(client, fitted_first, "order")
 
     client.post(dates(fitted_first, "mark/cut/"), {"mark": "back"})
     assert not StageMark.objects.filter(stage="cut").exists()
@@ -86,6 +87,22 @@ def test_a_day_that_can_not_be_is_refused_at_its_field(
     assert "Enter a day" in dom(answer).one("#mark-cut-why").words
     assert dom(answer).one("#stage-cut input[name=on]").attribute("aria-invalid") == "true"
     assert not StageMark.objects.exists()
+
+
+def test_what_was_recorded_is_told_where_nobody_marked_it(
+    fitted_first: Job, owner: Person, signed_in: SignIn
+) -> None:
+    """Entered, then all of it fitted; no stage waits for a mark then."""
+    client = signed_in(owner)
+    fronts = kitchen(fitted_first)
+    assert "Passed: its fronts are entered." in stage(client, fitted_first, "measure")
+    assert "now" in stage(client, fitted_first, "order")
+
+    for front in fronts:
+        fitted(front, owner)
+
+    assert "Passed: a later stage is done." in stage(client, fitted_first, "finish")
+    assert "Passed: all fronts are fitted." in stage(client, fitted_first, "fit")
 
 
 def test_late_is_said_in_words(fitted_first: Job, owner: Person, signed_in: SignIn) -> None:

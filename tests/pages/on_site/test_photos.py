@@ -159,7 +159,10 @@ def test_a_deleted_photo_comes_back(job: Job, owner: Person, signed_in: SignIn) 
     OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     send(desk, job, taken())
     (photo,) = WallPhoto.objects.all()
-    desk.post(f"/jobs/{job.pk}/photos/{photo.pk}/delete/", headers=HTMX)
+    kept = "A deleted photo stays in History"
+    assert kept in dom(desk.get(f"/jobs/{job.pk}/measuring/")).words
+    left = desk.post(f"/jobs/{job.pk}/photos/{photo.pk}/delete/", headers=HTMX)
+    assert kept not in dom(left).words
     assert not WallPhoto.objects.exists()
     src = f"/jobs/{job.pk}/photos/{photo.pk}/"
     assert desk.get(src).status_code == 404

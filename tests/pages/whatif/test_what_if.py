@@ -12,7 +12,7 @@ from fronts.rules.standard_keys import Sides
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.dom import Part, dom
-from tests.factories import NOW, CabinetFactory, OpeningFactory
+from tests.factories import NOW, BoxFactory, CabinetFactory, OpeningFactory
 from tests.pages.kitchens import HTMX, furnish, posted_by
 from tests.pages.shared.sending import as_sent
 from tests.saying import standard_set
@@ -229,3 +229,18 @@ def test_another_shops_ways_count_for_nothing(
 
     assert "Nothing would change" in page.words
     assert "now 1/4 all round then 3/8 all round" in widened.all(".compared")[0].words
+
+
+def test_jigs_of_the_bench_are_those_that_are_made(desk: Client, job: Job) -> None:
+    """Two that differ by 1/64 in are one, before and after."""
+    hole = OpeningFactory.create(
+        cabinet=CabinetFactory.create(job=job, label="C1", wall="South"), closed_by="drawer"
+    )
+    BoxFactory.create(opening=hole, rise=inches(33, 64))
+
+    page = show(desk, job, **dict.fromkeys(LAPS, "1/4"))
+
+    (bench,) = [each for each in page.all("table.compared") if "Jig or shims" in each.words]
+    assert "jig 1 × 14 now B2.a, C1.a (sits 1/64 higher) then –" in bench.words
+    assert "jig 3/4 × 14 now – then B2.a, C1.a (sits 1/64 higher)" in bench.words
+    assert "49/64" not in bench.words

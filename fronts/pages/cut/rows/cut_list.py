@@ -4,11 +4,13 @@ from dataclasses import dataclass
 
 from fronts.figures.fronts import AS_IT_IS, FrontLine, front_line, trims_of
 from fronts.figures.glass import GlassLine, glass_lines
-from fronts.figures.jigs import JigLine, ShimLine, jig_line, shim_line
+from fronts.figures.jigs import JigLine, ShimLine, made_jig_lines, shim_line
 from fronts.figures.parts import PartLine, part_lines
 from fronts.rules.cutting_groups import CuttingGroup, cutting_groups
+from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import show
 from fronts.rules.materials import has_grain
+from fronts.rules.merged_jigs import merged_jigs
 from fronts.rules.results import Schedule
 
 
@@ -37,12 +39,13 @@ class DoorRow:
 
 @dataclass(frozen=True, slots=True)
 class CutList:
-    """All that is sawn for a kitchen."""
+    """All that is sawn for a kitchen; `spared` jigs are not made, since others serve."""
 
     groups: tuple[GroupRows, ...]
     glass: tuple[GlassLine, ...]
     doors: tuple[DoorRow, ...]
     jigs: tuple[JigLine, ...]
+    spared: int
     shims: tuple[ShimLine, ...]
 
     @property
@@ -51,14 +54,15 @@ class CutList:
         return not (self.groups or self.doors or self.jigs or self.shims)
 
 
-def cut_list(schedule: Schedule) -> CutList:
-    """The cut list of a schedule, in the job's unit."""
-    unit = schedule.job.unit
+def cut_list(schedule: Schedule, kitchen: Kitchen) -> CutList:
+    """The cut list of a kitchen and its schedule, in the job's unit."""
+    unit, plan = schedule.job.unit, merged_jigs(schedule, kitchen)
     return CutList(
         groups=tuple(_group(each, unit) for each in cutting_groups(schedule.parts)),
         glass=tuple(glass_lines(schedule)),
         doors=tuple(_doors(schedule, unit)),
-        jigs=tuple(jig_line(jig, unit) for jig in schedule.jigs),
+        jigs=made_jig_lines(plan, unit),
+        spared=len(plan.spared),
         shims=tuple(shim_line(shim, unit) for shim in schedule.shims),
     )
 

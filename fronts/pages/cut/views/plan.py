@@ -6,6 +6,7 @@ from django.http import HttpResponse, QueryDict
 
 from fronts.cutting.plan_json import stored_request
 from fronts.figures.parts import material_name
+from fronts.figures.what_follows import Worked
 from fronts.figures.will_it_go import will_it_go
 from fronts.models import CutPlan, PlanState
 from fronts.pages.cut.forms.plan import CutPlanForm
@@ -18,8 +19,9 @@ from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
+from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.plans import finished_plan, latest_plan
-from fronts.selectors.schedules import schedule_of
+from fronts.selectors.schedules import schedule_for
 from fronts.services.cutting import plan_begin, plan_cancel
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -37,12 +39,13 @@ def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
         progress = progress_of(latest)
         if progress is not None:
             return _part_at_work(request, job, progress)
-    schedule = schedule_of(job)
+    worked = _worked(job)
+    _, schedule = worked
     form = _form(schedule, latest, posted(request))
     return form_answer(
         request,
         form,
-        show=partial(_page, request, job, schedule, form, latest),
+        show=partial(_page, request, job, worked, form, latest),
         save=partial(_begin, request, job, schedule, form),
         done=partial(_begun, request, job),
     )
@@ -56,8 +59,13 @@ def cut_cancel(request: SignedInRequest, job: Job) -> HttpResponse:
         plan_cancel(plan=begun, **who(request))
     if not wants_part(request):
         return go_to(request, "fronts:job-cut", job.pk)
-    schedule, latest = schedule_of(job), latest_plan(job)
-    return _page(request, job, schedule, _form(schedule, latest, None), latest)
+    worked, latest = _worked(job), latest_plan(job)
+    return _page(request, job, worked, _form(worked[1], latest, None), latest)
+
+
+def _worked(job: Job) -> Worked:
+    kitchen = placed_kitchen_of(job)
+    return kitchen, schedule_for(job, kitchen)
 
 
 def _begin(request: SignedInRequest, job: Job, schedule: Schedule, form: CutPlanForm) -> CutPlan:
@@ -86,19 +94,20 @@ def _part_at_work(request: SignedInRequest, job: Job, progress: Progress) -> Htt
 def _page(
     request: SignedInRequest,
     job: Job,
-    schedule: Schedule,
+    worked: Worked,
     form: CutPlanForm,
     latest: CutPlan | None,
     *,
     status: int = 200,
 ) -> HttpResponse:
     """The page, or its plan for htmx; what was typed and refused comes before any progress."""
+    kitchen, schedule = worked
     context = {
         "job": job,
         "step": "cut",
         "progress": None if form.is_bound else progress_of(latest),
         "stops": blocking_findings(request, job, schedule),
-        "list": cut_list(schedule),
+        "list": cut_list(schedule, kitchen),
         "outlook": will_it_go(schedule),
         "form": form,
         **_plan(job, schedule, latest),

@@ -14,10 +14,22 @@ from fronts.rules.stages import DatedJob, Span, latest_spans, stage_of
 from fronts.selectors.dates import ShopPlan
 from shopjobs.words import capitalized
 
+_RECORDED: Mapping[Stage, str] = {
+    "measure": "its fronts are entered",
+    "order": "all of the order is sent",
+    "cut": "all fronts are cut or have come",
+    "fit": "all fronts are fitted",
+}
+"""What was recorded where nobody marked a stage as done, nor one after it."""
+_LATER = "a later stage is done"
+
 
 @dataclass(frozen=True, slots=True)
 class StageRow:
-    """A stage: its latest days, when it is planned and why so early, what is marked."""
+    """A stage: its latest days, when it is planned and why so early, what is marked.
+
+    `passed` says why it counts as done though nobody marked it so; "" where it does not.
+    """
 
     stage: Stage
     name: str
@@ -27,7 +39,7 @@ class StageRow:
     because: str
     mark: StageMark | None
     is_now: bool
-    is_passed: bool
+    passed: str
     may_mark: bool
 
     @property
@@ -61,11 +73,19 @@ def stage_rows(
             because=_because(plan.get(stage), known),
             mark=marked.get(stage),
             is_now=stage == now,
-            is_passed=place < at and (stage not in marked or not marked[stage].done_on),
+            passed=_passed(stage, marked.get(stage), at),
             may_mark=stage in may,
         )
-        for place, stage in enumerate(STAGES)
+        for stage in STAGES
     ]
+
+
+def _passed(stage: Stage, mark: StageMark | None, at: int) -> str:
+    """Why a stage before the one that is on, by its place, is done without a mark of its own."""
+    place = STAGES.index(stage)
+    if place >= at or (mark is not None and mark.done_on):
+        return ""
+    return _RECORDED.get(stage, _LATER) if place == at - 1 else _LATER
 
 
 def _takes(job: DatedJob, stage: Stage) -> str:

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from functools import cached_property
 from itertools import chain
 
 from django.core.exceptions import ObjectDoesNotExist
@@ -17,6 +18,7 @@ from fronts.rules.fitting_results import Fitting
 from fronts.rules.front_states import FrontState
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import show
+from fronts.rules.merged_jigs import JigPlan, merged_jigs
 from fronts.rules.results import Front, Schedule
 from fronts.selectors.cuts import cuts_of
 from fronts.selectors.fits import fits_of, kitchen_changes, ticks_of
@@ -48,7 +50,7 @@ class NextFront:
     href: str
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class AtCabinet:
     """One cabinet of a schedule.
 
@@ -71,6 +73,11 @@ class AtCabinet:
     changes: Sequence[datetime]
     openings: dict[str, int]
     now: str
+
+    @cached_property
+    def jigs(self) -> JigPlan:
+        """The jigs that are made for the kitchen, worked out once."""
+        return merged_jigs(self.schedule, self.kitchen)
 
     @property
     def fittings(self) -> dict[str, Fitting]:
@@ -129,7 +136,7 @@ class AtCabinet:
         is_old = bool(records) and records[0].fingerprint != self.now
         later = (at for at in self.changes if is_old and at > records[0].fitted_at)
         return AtFront(
-            self.schedule, self.kitchen, front, records,
+            self.schedule, self.kitchen, front, self.jigs, records,
             self.ticks.get(self.keys.get(front.label, 0), {}), measure,
             self.cuts.get(front.label), next(later, None), meanwhile,
         )  # fmt: skip

@@ -8,6 +8,7 @@ from fronts.models import FitRecord, FrontCut, WorkTick
 from fronts.rules.fits import state_of
 from fronts.rules.front_states import NOT_HUNG, FrontState
 from fronts.rules.kitchen import Kitchen
+from fronts.rules.merged_jigs import JigPlan
 from fronts.rules.results import Front, Schedule
 
 
@@ -15,14 +16,16 @@ from fronts.rules.results import Front, Schedule
 class AtFront:
     """A front with what was recorded of it, the latest first, and the steps ticked off.
 
-    `measure` leads to its opening's form, "" where there is none; `cut` is what it was cut to;
-    `changed_on` is when the kitchen was changed first after the latest record, `meanwhile` a
-    record of somebody else that came while the last one was being written.
+    `jigs` are those that are made for the kitchen; `measure` leads to its opening's form, ""
+    where there is none; `cut` is what it was cut to; `changed_on` is when the kitchen was changed
+    first after the latest record, `meanwhile` a record of somebody else that came while the last
+    one was being written.
     """
 
     schedule: Schedule
     kitchen: Kitchen
     front: Front
+    jigs: JigPlan
     records: Sequence[FitRecord]
     ticks: Mapping[str, WorkTick]
     measure: str = ""

@@ -29,6 +29,7 @@ from fronts.rules.front_states import TO_ADJUST, FrontState
 from fronts.rules.kinds import FRONT_KINDS, SIDES, Side
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.lengths import show
+from fronts.rules.merged_jigs import JigPlan
 from fronts.rules.planned_gap import PlannedGap, planned_gap
 from fronts.rules.results import Front, Schedule
 
@@ -110,11 +111,11 @@ def front_to_fit(at: AtFront, form: Form) -> FrontToFit:
         ends="".join(words for _, words in opening_ends(schedule, [front], unit)),
         opening=front.opening,
         measure=at.measure,
-        lines=tuple(figures_of(front, fitting, kitchen)),
+        lines=tuple(figures_of(front, fitting, kitchen, at.jigs)),
         holes=() if fitting is None else tuple(hole_places(front, fitting, unit)),
         moved=fitting is not None and any(each.moved for each in fitting.holes),
         back=_back(front, fitting, kitchen),
-        jig=_jig(schedule, front, fitting),
+        jig=_jig(at.jigs, front, unit),
         gaps=tuple(_gap_field(form, front, side, kitchen) for side in SIDES),
         others=tuple(form[f"gap_{name}"] for side in UPRIGHT for name in end_names(side)),
         state=at.state,
@@ -126,10 +127,12 @@ def front_to_fit(at: AtFront, form: Form) -> FrontToFit:
     )
 
 
-def figures_of(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> list[Line]:
+def figures_of(
+    front: Front, fitting: Fitting | None, kitchen: Kitchen, jigs: JigPlan
+) -> list[Line]:
     """What the front needs on its box, on its hinges, or however else it is fixed."""
     if fitting is not None:
-        return box_figures(front, fitting, kitchen)
+        return box_figures(front, fitting, kitchen, jigs)
     if FRONT_KINDS[front.kind].swings:
         return hinge_figures(front, kitchen)
     return special_figures(front, kitchen)
@@ -163,11 +166,9 @@ def _back(front: Front, fitting: Fitting | None, kitchen: Kitchen) -> SafeString
     return SafeString(svg)
 
 
-def _jig(schedule: Schedule, front: Front, fitting: Fitting | None) -> SafeString:
-    if fitting is None or fitting.method != "jig":
-        return SafeString("")
-    jig = next((each for each in schedule.jigs if front.label in each.fronts), None)
+def _jig(jigs: JigPlan, front: Front, unit: str) -> SafeString:
+    jig = jigs.jig_of(front.label)
     if jig is None:
         return SafeString("")
-    svg = jig_drawing(jig, front.thickness, unit=schedule.job.unit, ink=SCREEN, room=_JIG)
+    svg = jig_drawing(jig, front.thickness, unit=unit, ink=SCREEN, room=_JIG)
     return SafeString(svg)

@@ -5,14 +5,17 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import cast
 
-from fronts.figures.order_words import GROUP_TITLES, change_words
+from fronts.figures.order_words import change_words
 from fronts.figures.where_needed import where_needed
 from fronts.pages.order.rows.progress import item_words
+from fronts.rules.buying_names import GROUPS
 from fronts.rules.kinds import Unit
 from fronts.selectors.order_lists import items_known
 from fronts.selectors.order_progress import ItemOrdered, OrderProgress
 from fronts.selectors.orders import OrderLine
 from shopjobs.models import Job
+
+GONE = "No longer needed"
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,14 +93,13 @@ class HardwareList:
 
     @property
     def groups(self) -> list[Group]:
-        """The lines by their kinds, in their order; last what is no longer needed."""
-        by_title: dict[str, list[Row]] = defaultdict(list)
+        """The lines by the groups of a shop's list; last what is no longer needed."""
+        by_title: dict[str, list[Row]] = {title: [] for title in (*GROUPS, GONE)}
         for row in self.rows:
-            gone = row.line.need == 0
-            by_title["No longer needed" if gone else GROUP_TITLES[row.line.group]].append(row)
+            by_title[row.line.group if row.line.need else GONE].append(row)
         return [
             Group(title, f"group-{place}", tuple(rows))
-            for place, (title, rows) in enumerate(by_title.items())
+            for place, (title, rows) in enumerate(each for each in by_title.items() if each[1])
         ]
 
 

@@ -10,6 +10,7 @@ from fronts.figures.cabinet_words import cabinet_words
 from fronts.figures.shown_figures import CARE, HOLE, WORK, shown_figures
 from fronts.models import Cabinet, PrintedSheet
 from fronts.rules.fingerprint import sheet_code
+from fronts.rules.merged_jigs import merged_jigs
 from fronts.rules.shown_figures import FigureChanged, changed_figures, under_label
 from fronts.selectors.kitchens import cabinets_of, placed_kitchen_of
 from fronts.selectors.schedules import schedule_for
@@ -73,7 +74,9 @@ def sheet_now(printed: PrintedSheet) -> SheetNow:
         return _beside(printed, "", "", None, ())
     kitchen = placed_kitchen_of(job)
     schedule = schedule_for(job, kitchen)
-    figures = shown_figures(cabinet_words(schedule, kitchen, kitchen.cabinet(cabinet.label)))
+    jigs = merged_jigs(schedule, kitchen)
+    words = cabinet_words(schedule, kitchen, kitchen.cabinet(cabinet.label), jigs)
+    figures = shown_figures(words)
     shown = under_label(printed.shown, printed.label, cabinet.label)
     changed = changed_figures(shown, figures)
     return _beside(printed, cabinet.label, sheet_code(figures), cabinet.pk, changed)

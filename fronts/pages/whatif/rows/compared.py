@@ -75,7 +75,7 @@ def compared(kitchen: Kitchen, standard: Standard, wall: str) -> Compared:
         same=len(now.fronts) - sum(one.label in _labels(now) for one in fronts),
         parts=tuple(parts_changes(was, now)),
         needs=tuple(need_lines(differences(was, now))),
-        bench=tuple(bench_changes(was, now)),
+        bench=tuple(bench_changes((kitchen, was), (changed, now))),
         came=finding_rows(findings.came),
         went=finding_rows(findings.went),
         other=finding_rows(findings.other),
