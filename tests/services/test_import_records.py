@@ -29,7 +29,7 @@ from fronts.services.receipts import fronts_receive
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.factories import HINGES, NOW, PersonFactory, ShopFactory, door_and_drawer, overlaid
-from tests.history.rows_as_they_stand import state_of
+from tests.history.rows_as_they_stand import state_of_shops
 from tests.kitchen_files import small
 from tests.ordering import line_checked
 from tests.saying import cabinet_change
@@ -241,7 +241,7 @@ def test_what_is_planned_is_kept_however_it_was_reckoned(worked_on: Job, install
 
 def test_an_import_with_its_records_is_taken_back_whole(worked_on: Job, owner: Person) -> None:
     """One revision: kitchen and records are as they were, to the row."""
-    before, file = state_of(worked_on), backed_up(worked_on)
+    before, file = state_of_shops(), backed_up(worked_on)
     fits = (*file.records.fits, replace(FIT, at=LATER))
     brought_back(replace(file, records=Records(fits, (replace(CHECK, at=LATER),))), worked_on.shop)
     assert (FitRecord.objects.count(), OrderCheck.objects.get().checked_at) == (3, LATER)
@@ -249,7 +249,7 @@ def test_an_import_with_its_records_is_taken_back_whole(worked_on: Job, owner: P
     revision = Revision.objects.filter(job=worked_on).order_by("-pk")[0]
     revision_undo(revision=revision, at=LATER, by=owner)
 
-    assert state_of(worked_on) == before
+    assert state_of_shops() == before
     assert backed_up(worked_on) == file
 
 

@@ -21,7 +21,7 @@ from fronts.services.work_ticks import step_tick
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision, Shop
 from tests.factories import NOW, ShopFactory, door_and_drawer, overlaid
-from tests.history.rows_as_they_stand import state_of
+from tests.history.rows_as_they_stand import state_of_shops
 
 LATER = NOW + timedelta(hours=1)
 
@@ -124,7 +124,7 @@ def test_what_no_row_can_keep_is_refused_with_its_front(worked_on: Job) -> None:
 
 def test_bringing_in_is_undone(worked_on: Job, owner: Person) -> None:
     """Every row is as it was."""
-    before = state_of(worked_on)
+    before = state_of_shops()
     file = file_of(worked_on)
     cut = replace(file.records.cuts[0], at=LATER, by="Bo")
     brought(replace(file, records=Records(cuts=(cut,))), worked_on.shop)
@@ -132,4 +132,4 @@ def test_bringing_in_is_undone(worked_on: Job, owner: Person) -> None:
     last = Revision.objects.filter(job=worked_on).latest("pk")
     revision_undo(revision=last, by=owner, at=LATER)
 
-    assert state_of(worked_on) == before
+    assert state_of_shops() == before
