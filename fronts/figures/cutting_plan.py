@@ -86,7 +86,7 @@ def proof_of(plan: Plan) -> str:
         return "proved least"
     if plan.cost is not None and plan.cost_bound is not None:
         return f"at most {money(plan.cost - plan.cost_bound)} more than the least possible"
-    more = plan.sheets_used - plan.lower_bound
+    more = plan.sheets_taken - plan.lower_bound
     return f"at most {more} more than the least possible" if more else "proved the least number"
 
 
