@@ -1,7 +1,8 @@
 """The cutting plan: from a request to layouts that can be sawn, with what is proved of them.
 
 With no prices the aim is the fewest pieces of stock, then the least stock area; with prices it is
-the least cost. The shop's own offcuts count and cost nothing, and are used first. What cannot be placed because stock runs out comes before either.
+the least cost. Offcuts that the shop has cost nothing and are used first. What cannot be placed
+because stock runs out comes before either.
 """
 
 import time

@@ -34,6 +34,7 @@ _BUYING = frozenset({
     "fronts.supplier", "fronts.goods", "fronts.offer", "fronts.usualcurrency",
 })  # fmt: skip
 """Tables of what the shop buys, and from whom."""
+_RACK = frozenset({"fronts.offcut"})
 _DAYS = frozenset({"fronts.shopdates", "fronts.closeddays"})
 
 
@@ -138,4 +139,6 @@ def _capability_for_shop(tables: set[str]) -> Capability:
         return "prices"
     if tables <= _DAYS:
         return "jobs"
+    if tables <= _RACK:
+        return "edit_kitchen"
     return "people" if tables & {"shopjobs.person"} else "standard"

@@ -17,7 +17,7 @@ SEEDS = range(7)
 
 def asked(seed: int, *, sticks: bool = False) -> Request:
     """Parts and offcuts as they come in a kitchen, the same for one seed."""
-    random = Random(seed)  # noqa: S311 (same each time)
+    random = Random(seed)
 
     def side(least: int, most: int) -> Fraction:
         return Fraction(random.randint(least * 2, most * 2), 2)
