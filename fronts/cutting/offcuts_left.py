@@ -10,22 +10,32 @@ from fronts.rules.offcuts import LeastKept, is_worth_keeping
 
 @dataclass(frozen=True, slots=True)
 class OffcutLeft:
-    """One piece that is left: which layout it is of, which sheet cut so, which of its offcuts.
+    """One piece that is left: of which layout, which of the sheets cut so, which of its offcuts.
 
     `length` runs along the grain; a stick has no width of its own.
     """
 
-    layout: int
+    number: int
     copy: int
     index: int
+    layout: Layout
     length: Mm
     width: Mm | None
-    is_grained: bool
 
     @property
     def place(self) -> str:
         """Its name within the plan of its material."""
-        return f"{self.layout}.{self.copy}.{self.index}"
+        return place_of(self.number, self.copy, self.index)
+
+    @property
+    def is_grained(self) -> bool:
+        """Whether grain runs along its length."""
+        return self.width is None or self.layout.stock.grain is not None
+
+
+def place_of(number: int, copy: int, index: int) -> str:
+    """The name of a piece by its layout's number, its sheet's, and its own on it."""
+    return f"{number}.{copy}.{index}"
 
 
 def offcuts_left(plan: Plan, least: LeastKept) -> Iterator[OffcutLeft]:
@@ -48,4 +58,4 @@ def _left(layout: Layout, offcut: Offcut, place: tuple[int, int, int]) -> Offcut
     length, width, grain = offcut.length, offcut.width, layout.stock.grain
     if width is not None and (grain == "width" or (grain is None and width > length)):
         length, width = width, length
-    return OffcutLeft(*place, length, width, grain is not None)
+    return OffcutLeft(*place, layout, length, width)

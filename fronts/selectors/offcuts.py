@@ -5,23 +5,27 @@ from dataclasses import dataclass
 
 from django.db.models import Q, QuerySet
 
-from fronts.cutting.offcuts_left import offcuts_left
+from fronts.cutting.offcuts_left import OffcutLeft, offcuts_left
 from fronts.cutting.plan_json import stored_plan, stored_request
 from fronts.models import CutPlan, Offcut, OffcutGone
 from fronts.rules.lengths import Mm
 from fronts.rules.offcuts import LEAST_KEPT, OffcutAt, OffcutFacts, number_of
 from shopjobs.models import Job, Shop
 
+FREE = Q(job=None) | Q(job__deleted_at__isnull=False)
+"""Laid by for nobody, or for a job that was deleted."""
+MOST_WORDS = 8
+MOST_MATERIALS = 100
 _Size = tuple[Mm, Mm | None]
 
 
 @dataclass(frozen=True, slots=True)
 class PieceLeft:
-    """A piece that a plan leaves: its `place` in the plan, the sheet it is on, what it is."""
+    """A piece that a plan leaves: of which material by its name, what it is, its `place` there."""
 
     place: str
-    sheet: int
-    copy: int
+    material: str
+    left: OffcutLeft
     facts: OffcutFacts
 
 
@@ -44,9 +48,26 @@ def offcut_of(shop: Shop, key: int) -> Offcut:
 
 def offcuts_for(job: Job) -> list[OffcutAt]:
     """What a plan of this job may take: what lies free on the rack, or is laid by for it."""
-    ours = Q(job=None) | Q(job=job)
-    rows = Offcut.objects.filter(ours, shop_id=job.shop_id, gone_at=None, is_there=True)
+    rows = Offcut.objects.filter(
+        FREE | Q(job=job), shop_id=job.shop_id, gone_at=None, is_there=True
+    )
     return [row.at(job.pk) for row in rows.order_by("number")]
+
+
+def found_in(rows: QuerySet[Offcut], words: str) -> QuerySet[Offcut]:
+    """Those with each of the words in their material, or as their own number or a job's."""
+    for word in words.split()[:MOST_WORDS]:
+        found = Q(number=number_of(word.upper()) or 0)
+        for column in ("material", "from_job__number", "job__number"):
+            found |= Q(**{f"{column}__icontains": word})
+        rows = rows.filter(found)
+    return rows
+
+
+def materials_kept(shop: Shop) -> list[str]:
+    """Materials that offcuts of the shop are of, to choose from."""
+    rows = Offcut.objects.filter(shop=shop).order_by("material").values_list("material", flat=True)
+    return list(rows.distinct()[:MOST_MATERIALS])
 
 
 def offcuts_taken(plan: CutPlan) -> dict[int, _Size]:
@@ -77,9 +98,9 @@ def _lost(plan: CutPlan, row: Offcut | None, size: _Size) -> str:
     if row.gone_at is not None:
         ours = row.gone_how == OffcutGone.SAWN and row.job_id == plan.job_id
         return "" if ours and plan.sawn_at else row.gone_why or row.get_gone_how_display()
-    if row.job is not None and row.job_id != plan.job_id:
+    if row.job is not None and row.job_id != plan.job_id and row.job.deleted_at is None:
         return f"is laid by for job {row.job.number}"
-    if row.job is None:
+    if row.job_id != plan.job_id:
         return "is not laid by for this job any more"
     is_same = row.length == size[0] and size[1] in (None, row.width)
     return "" if is_same else "has another size by now"
@@ -98,9 +119,9 @@ def pieces_left(plan: CutPlan, unit: str) -> Iterator[PieceLeft]:
                 continue
             facts = OffcutFacts(
                 asked["material"], Mm(asked["thickness"]), left.length, width,
-                is_stick=left.width is None, is_grained=left.is_grained or left.width is None,
+                is_stick=left.width is None, is_grained=left.is_grained,
             )  # fmt: skip
-            yield PieceLeft(f"{number}/{left.place}", left.layout + 1, left.copy, facts)
+            yield PieceLeft(f"{number}/{left.place}", asked["name"], left, facts)
 
 
 def offcuts_kept(plan: CutPlan) -> dict[str, Offcut]:

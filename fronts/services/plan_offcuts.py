@@ -9,7 +9,7 @@ from datetime import datetime
 
 from fronts.models import CutPlan, Offcut, OffcutGone
 from fronts.rules.offcuts import offcut_label
-from fronts.selectors.offcuts import lost_offcuts, offcuts_kept, offcuts_taken, pieces_left
+from fronts.selectors.offcuts import FREE, lost_offcuts, offcuts_kept, offcuts_taken, pieces_left
 from fronts.services.offcuts import offcut_made
 from fronts.services.saving import enter
 from shopjobs.models import Person
@@ -31,7 +31,7 @@ def plan_offcuts_lay_by(*, plan: CutPlan, at: datetime) -> None:
     _put(there.filter(job=job, by_plan=True).exclude(number__in=taken), job=None, by_plan=False)
     never = there.filter(plan__job=job, is_there=False).exclude(plan=plan)
     _put(never, gone_at=at, gone_how=OffcutGone.UNMADE, gone_why="planned anew before it was sawn")
-    free = there.filter(number__in=taken, job=None, is_there=True)
+    free = there.filter(FREE, number__in=taken, is_there=True)
     laid_by = _put(free, job=job, by_plan=True)
     said = f"Laid {_listed(laid_by)} by for {job.number}" if laid_by else "Let go of offcuts"
     tell(Told(shop=job.shop, job=job, text=said, at=at, by=plan.made_by, stays=True))

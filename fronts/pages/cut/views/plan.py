@@ -18,6 +18,7 @@ from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
+from fronts.selectors.offcuts import offcuts_for
 from fronts.selectors.plans import finished_plan, latest_plan
 from fronts.selectors.schedules import schedule_of
 from fronts.services.cutting import plan_begin, plan_cancel
@@ -38,7 +39,7 @@ def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
         if progress is not None:
             return _part_at_work(request, job, progress)
     schedule = schedule_of(job)
-    form = _form(schedule, latest, posted(request))
+    form = _form(job, schedule, latest, posted(request))
     return form_answer(
         request,
         form,
@@ -57,7 +58,7 @@ def cut_cancel(request: SignedInRequest, job: Job) -> HttpResponse:
     if not wants_part(request):
         return go_to(request, "fronts:job-cut", job.pk)
     schedule, latest = schedule_of(job), latest_plan(job)
-    return _page(request, job, schedule, _form(schedule, latest, None), latest)
+    return _page(request, job, schedule, _form(job, schedule, latest, None), latest)
 
 
 def _begin(request: SignedInRequest, job: Job, schedule: Schedule, form: CutPlanForm) -> CutPlan:
@@ -116,7 +117,9 @@ def _plan(job: Job, schedule: Schedule, latest: CutPlan | None) -> dict[str, obj
     }
 
 
-def _form(schedule: Schedule, latest: CutPlan | None, data: QueryDict | None) -> CutPlanForm:
+def _form(
+    job: Job, schedule: Schedule, latest: CutPlan | None, data: QueryDict | None
+) -> CutPlanForm:
     """The form, filled as the last plan was asked."""
     unit, groups = schedule.job.unit, cutting_groups(schedule.parts)
     asked = [] if latest is None else latest.asked
@@ -129,4 +132,5 @@ def _form(schedule: Schedule, latest: CutPlan | None, data: QueryDict | None) ->
         },
         unit=unit,
         kept={row["key"]: stored_request(row) for row in asked},
+        offcuts=offcuts_for(job),
     )
