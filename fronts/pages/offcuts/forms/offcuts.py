@@ -14,7 +14,7 @@ from shopjobs.forms.seen import SeenForm
 from shopjobs.models import Job, Shop
 
 _KINDS = (("board", "a sheet or board"), ("stick", "a stick, ripped to its width"))
-_LONGEST_NUMBER = 40
+LONGEST_NUMBER = 40
 
 
 class Words(forms.CharField):
@@ -40,7 +40,7 @@ class OffcutForm(SeenForm):
     grain = forms.BooleanField(label="Grain along its length", required=False, initial=True)
     job = Words(
         label="Laid by for job",
-        max_length=_LONGEST_NUMBER,
+        max_length=LONGEST_NUMBER,
         required=False,
         help_text="Its number; empty where any job may have it.",
     )

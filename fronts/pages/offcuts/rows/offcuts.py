@@ -9,6 +9,7 @@ from django.utils.safestring import SafeString
 from fronts.drawings.offcut import offcut_drawing
 from fronts.figures.offcuts import offcut_size
 from fronts.figures.parts import material_name
+from fronts.figures.sizes import size
 from fronts.models import Offcut
 from shopjobs.models import Job
 
@@ -59,7 +60,7 @@ def _shown(row: Offcut, unit: str) -> OffcutShown:
 
 def _kind(row: Offcut, unit: str) -> str:
     if row.is_stick:
-        return f"stick, {material_name('', unit, row.width, None).strip()} wide"
+        return f"stick, {size(unit, row.width)} {unit} wide"
     return "grain along its length" if row.is_grained else "no grain"
 
 
