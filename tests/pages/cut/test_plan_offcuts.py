@@ -1,6 +1,7 @@
 """Offcuts on the cut page: used first by a plan, kept of one, gone once it is sawn."""
 
 from collections.abc import Callable
+from typing import Any
 
 import pytest
 from django.test import Client
@@ -15,6 +16,9 @@ from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import NOW, JobFactory
 from tests.pages.cut.planned import address, cut_kitchen, groups, make_plan
+from tests.plans_to_look_at import no_search_for_offcuts
+
+__all__ = ["no_search_for_offcuts"]
 
 SignIn = Callable[[Person], Client]
 BIRCH = OffcutFacts("birch plywood", 3 * INCH / 4, 40 * INCH, 30 * INCH)
@@ -44,8 +48,8 @@ def deed(client: Client, job: Job, do: str, *pieces: str) -> object:
 
 def plan_with(client: Client, job: Job, *labels: str) -> CutPlan:
     """Make the plan with these offcuts of the plywood ticked."""
-    key = groups(job)["birch plywood"].key
-    answer = make_plan(client, job, **{f"{key}-offcuts": list(labels)})  # type: ignore[arg-type]
+    ticked: dict[str, Any] = {f"{groups(job)['birch plywood'].key}-offcuts": list(labels)}
+    answer = make_plan(client, job, **ticked)
     assert answer.status_code == 302, dom(answer).words
     return CutPlan.objects.filter(job=job).latest("pk")
 
@@ -110,9 +114,9 @@ def test_what_a_later_plan_leaves_alone_is_free_again(
 def test_an_offcut_that_is_gone_is_refused_at_its_field(
     kitchen_job: Job, office: Person, signed_in: SignIn
 ) -> None:
-    key = groups(kitchen_job)["birch plywood"].key
+    gone: dict[str, Any] = {f"{groups(kitchen_job)['birch plywood'].key}-offcuts": "R77"}
     rack(kitchen_job, BIRCH)
-    answer = make_plan(signed_in(office), kitchen_job, **{f"{key}-offcuts": "R77"})
+    answer = make_plan(signed_in(office), kitchen_job, **gone)
     assert answer.status_code == 422
     assert "R77 is not to be had any more" in dom(answer).words
 
