@@ -1,12 +1,12 @@
 """The offcuts of a shop, and what cutting plans take of them and leave."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from django.db.models import Q, QuerySet
 
+from fronts.cutting.model import Plan
 from fronts.cutting.offcuts_left import OffcutLeft, offcuts_left
-from fronts.cutting.plan_json import stored_plan, stored_request
 from fronts.models import CutPlan, Offcut, OffcutGone
 from fronts.rules.lengths import Mm
 from fronts.rules.offcuts import LEAST_KEPT, OffcutAt, OffcutFacts, number_of
@@ -97,7 +97,8 @@ def _lost(plan: CutPlan, row: Offcut | None, size: _Size) -> str:
         return "is not known"
     if row.gone_at is not None:
         ours = row.gone_how == OffcutGone.SAWN and row.job_id == plan.job_id
-        return "" if ours and plan.sawn_at else row.gone_why or row.get_gone_how_display()
+        why = row.gone_why or row.get_gone_how_display()
+        return "" if ours and plan.sawn_at else f"has gone: {why}"
     if row.job is not None and row.job_id != plan.job_id and row.job.deleted_at is None:
         return f"is laid by for job {row.job.number}"
     if row.job_id != plan.job_id:
@@ -106,13 +107,12 @@ def _lost(plan: CutPlan, row: Offcut | None, size: _Size) -> str:
     return "" if is_same else "has another size by now"
 
 
-def pieces_left(plan: CutPlan, unit: str) -> Iterator[PieceLeft]:
-    """The pieces of a plan that are worth keeping, material by material."""
-    for number, (asked, found) in enumerate(zip(plan.asked, plan.found, strict=False)):
+def pieces_left(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) -> Iterator[PieceLeft]:
+    """The pieces of a plan that are worth keeping; `plans` are those of its materials."""
+    for number, (asked, (name, whole)) in enumerate(zip(plan.asked, plans, strict=False)):
         if "material" not in asked:  # A plan from before it was noted what it is cut from.
             continue
         ripped = Mm(asked["width"]) if asked["width"] else None
-        whole = stored_plan(found, stored_request(asked))
         for left in offcuts_left(whole, LEAST_KEPT[unit]):
             width = ripped if left.width is None else left.width
             if width is None:
@@ -121,7 +121,7 @@ def pieces_left(plan: CutPlan, unit: str) -> Iterator[PieceLeft]:
                 asked["material"], Mm(asked["thickness"]), left.length, width,
                 is_stick=left.width is None, is_grained=left.is_grained,
             )  # fmt: skip
-            yield PieceLeft(f"{number}/{left.place}", asked["name"], left, facts)
+            yield PieceLeft(f"{number}/{left.place}", name, left, facts)
 
 
 def offcuts_kept(plan: CutPlan) -> dict[str, Offcut]:

@@ -10,6 +10,7 @@ from datetime import datetime
 from fronts.models import CutPlan, Offcut, OffcutGone
 from fronts.rules.offcuts import offcut_label
 from fronts.selectors.offcuts import FREE, lost_offcuts, offcuts_kept, offcuts_taken, pieces_left
+from fronts.selectors.plans import named_plans
 from fronts.services.offcuts import offcut_made
 from fronts.services.saving import enter
 from shopjobs.models import Person
@@ -47,7 +48,7 @@ def plan_offcuts_keep(
     kept = offcuts_kept(plan)
     wanted = [
         piece
-        for piece in pieces_left(plan, plan.job.unit)
+        for piece in pieces_left(plan, named_plans(plan), plan.job.unit)
         if piece.place in places and piece.place not in kept
     ]
     beside = {

@@ -135,7 +135,7 @@ def test_a_plan_without_its_offcut_says_so_and_is_no_longer_bought_by(
     wanted_by([job])
     before = Job.objects.get(pk=job.pk).revision
     offcut_throw_away(row=row, why="split", by=office, at=NOW)
-    assert lost_offcuts(plan) == {1: "split"}
+    assert lost_offcuts(plan) == {1: "has gone: split"}
     assert Job.objects.get(pk=job.pk).revision == before + 1  # So what it needs is asked anew.
 
 

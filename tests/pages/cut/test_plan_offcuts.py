@@ -11,7 +11,9 @@ from fronts.cutting.plan_json import stored_request
 from fronts.models import CutPlan, Offcut
 from fronts.rules.lengths import INCH
 from fronts.rules.offcuts import MOST_OFFERED, OffcutFacts
-from fronts.services.offcuts import offcut_change, offcut_enter
+from fronts.services.offcuts import offcut_change, offcut_enter, offcut_throw_away
+from fronts.sheets.cutting_plan import content
+from fronts.sheets.job_source import source_of_job
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import NOW, JobFactory
@@ -233,3 +235,27 @@ def test_nonsense_is_answered_in_words(
     assert client.post(offcuts_page(kitchen_job), posted).status_code == 404
     plan_with(client, kitchen_job)
     assert client.post(offcuts_page(kitchen_job), posted).status_code == 422
+
+
+def test_the_printed_plan_names_offcuts_and_what_to_write_on_the_rest(
+    kitchen_job: Job, office: Person, signed_in: SignIn
+) -> None:
+    [row] = rack(kitchen_job, BIRCH)
+    client = signed_in(office)
+    plan_with(client, kitchen_job, "R1")
+    pieces = dom(client.get(offcuts_page(kitchen_job))).all('[name="piece"]')
+    deed(client, kitchen_job, "keep", *(piece.value for piece in pieces))
+    row.refresh_from_db()
+    sheet = printed(kitchen_job)
+    assert "Offcut R1, 40 × 30 in" in sheet
+    assert [f"write R{number} on it" in sheet for number in (2, 3)] == [True, True]
+    assert "STOP — an offcut is not there" not in sheet
+    offcut_throw_away(row=row, why="split", by=office, at=NOW)
+    assert "Offcut R1 has gone: split. Make the plan again before cutting." in printed(kitchen_job)
+
+
+def printed(job: Job) -> str:
+    """The printed plan of the job, as HTML."""
+    plan = CutPlan.objects.get(job=job)
+    html = content(source_of_job(Job.objects.get(pk=job.pk), NOW.date(), plan))
+    return html.replace("\u00a0", " ")

@@ -41,7 +41,8 @@ def progress_of(plan: CutPlan | None) -> Progress | None:
 
 def plan_shown(plan: CutPlan, fingerprint: str, unit: str) -> PlanShown:
     """The plan in words and drawings; `fingerprint` is that of the parts as they are now."""
-    plans, offcuts = named_plans(plan), plan_offcuts(plan, unit)
+    plans = named_plans(plan)
+    offcuts = plan_offcuts(plan, plans, unit)
     return PlanShown(
         groups=materials_shown(plans, unit, screen_layouts(unit), offcuts.numbers),
         made_by=plan.made_by.shown_name,

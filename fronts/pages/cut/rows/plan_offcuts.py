@@ -1,9 +1,10 @@
 """What a finished plan takes of the shop's offcuts, and what it leaves to keep."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+from fronts.cutting.model import Plan
 from fronts.figures.offcuts import left_of, lost_words, offcut_size
 from fronts.models import CutPlan, Offcut
 from fronts.rules.offcuts import offcut_label
@@ -46,9 +47,9 @@ class PlanOffcuts:
         return [piece.place for piece in self.to_keep]
 
 
-def plan_offcuts(plan: CutPlan, unit: str) -> PlanOffcuts:
-    """All of it, for the page."""
-    pieces = list(_pieces(plan, unit))
+def plan_offcuts(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) -> PlanOffcuts:
+    """All of it, for the page; `plans` are those of the materials."""
+    pieces = [*_pieces(plan, plans, unit)]
     return PlanOffcuts(
         key=plan.pk,
         taken=", ".join(offcut_label(number) for number in sorted(offcuts_taken(plan))),
@@ -60,9 +61,9 @@ def plan_offcuts(plan: CutPlan, unit: str) -> PlanOffcuts:
     )
 
 
-def _pieces(plan: CutPlan, unit: str) -> Iterator[PieceShown]:
+def _pieces(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) -> Iterator[PieceShown]:
     kept = offcuts_kept(plan)
-    for piece in pieces_left(plan, unit):
+    for piece in pieces_left(plan, plans, unit):
         row = kept.get(piece.place)
         shown = _shown(piece, unit)
         yield (

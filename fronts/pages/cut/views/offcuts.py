@@ -10,7 +10,7 @@ from fronts.pages.cut.forms.offcuts import PlanOffcutsForm
 from fronts.pages.cut.rows.plan_offcuts import PlanOffcuts, plan_offcuts
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
-from fronts.selectors.plans import finished_plan
+from fronts.selectors.plans import finished_plan, named_plans
 from fronts.services.plan_offcuts import plan_mark_sawn, plan_offcuts_keep, plan_unmark_sawn
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -25,7 +25,7 @@ def cut_offcuts(request: SignedInRequest, job: Job) -> HttpResponse:
     plan = finished_plan(job)
     if plan is None:
         raise Http404
-    shown = plan_offcuts(plan, job.unit)
+    shown = plan_offcuts(plan, named_plans(plan), job.unit)
     form = PlanOffcutsForm(posted(request), shown=plan, places=_known(shown))
     return form_answer(
         request,
