@@ -38,7 +38,7 @@ def test_pieces_stand_by_material_with_their_jobs(
     ]  # fmt: skip
     assert "R1 40 × 30 in grain along its length free" in page.words
     assert f"laid by for {job.number}" in page.words
-    assert len(page.all("svg.offcut")) == 2
+    assert len(page.all("svg.drawing-offcut")) == 2
     assert not page.has(f'a[href="{NEW}"]')
 
 
