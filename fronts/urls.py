@@ -6,6 +6,7 @@ app_name = "fronts"
 urlpatterns: list[URLPattern | URLResolver] = [
     path("", include("fronts.pages.measure.urls")),
     path("", include("fronts.pages.cut.urls")),
+    path("", include("fronts.pages.offcuts.urls")),
     path("", include("fronts.pages.order.urls")),
     path("", include("fronts.pages.bought.urls")),
     path("", include("fronts.pages.cost.urls")),

@@ -27,6 +27,7 @@ class CutUnit:
     grain: Side | None
     members: tuple[Member, ...]
     is_block: bool = False
+    sequence: str | None = None
 
     @property
     def parts(self) -> tuple[int, ...]:
@@ -44,7 +45,8 @@ def units(parts: tuple[WantedPart, ...], kerf: Mm) -> tuple[CutUnit, ...]:
             continue
         width = NOTHING if part.width is None else part.width
         alone = (Member(index, NOTHING, NOTHING),)
-        joined.append(CutUnit(part.length, width, part.count, part.grain, alone))
+        unit = CutUnit(part.length, width, part.count, part.grain, alone, sequence=part.sequence)
+        joined.append(unit)
     for members in blocks.values():
         in_order = sorted(members, key=lambda i: parts[i].order)
         laid_out = parts[members[0]].place is not None
@@ -62,7 +64,12 @@ def misfits(request: Request) -> tuple[CutUnit, ...]:
 
 
 def may_lie(unit: CutUnit, stock: StockSize, *, turned: bool) -> bool:
-    """Grain follows grain; a part without, or stock without, may lie either way."""
+    """Grain follows grain; a part without, or stock without, may lie either way.
+
+    What runs on from sheet to sheet never comes out of an offcut: its grain is another's.
+    """
+    if stock.own and unit.sequence is not None:
+        return False
     if unit.grain is None or stock.grain is None:
         return True
     return turned == (unit.grain != stock.grain)
@@ -81,7 +88,10 @@ def _stacked(parts: tuple[WantedPart, ...], indices: list[int], kerf: Mm) -> Cut
         place += (length if lengthwise else width) + kerf
         across = max(across, width if lengthwise else length)
     size = (place - kerf, across) if along == "length" else (across, place - kerf)
-    return CutUnit(*size, first.count, first.grain, tuple(members), is_block=len(members) > 1)
+    return CutUnit(
+        *size, first.count, first.grain, tuple(members),
+        is_block=len(members) > 1, sequence=first.sequence,
+    )  # fmt: skip
 
 
 def _laid_out(parts: tuple[WantedPart, ...], indices: list[int]) -> CutUnit:
@@ -90,13 +100,16 @@ def _laid_out(parts: tuple[WantedPart, ...], indices: list[int]) -> CutUnit:
     members = tuple(Member(index, *(parts[index].place or NOWHERE)) for index in indices)
     length = max(member.x + parts[member.part].length for member in members)
     width = max(member.y + (parts[member.part].width or NOTHING) for member in members)
-    return CutUnit(length, width, first.count, first.grain, members, is_block=True)
+    return CutUnit(
+        length, width, first.count, first.grain, members, is_block=True, sequence=first.sequence
+    )
 
 
 def _fits(unit: CutUnit, stock: StockSize, request: Request, *, turned: int) -> bool:
-    along = stock.length - 2 * request.trim
+    trim = request.trim_of(stock)
+    along = stock.length - 2 * trim
     if stock.width is None:
         return not turned and unit.length <= along
-    across = stock.width - 2 * request.trim
+    across = stock.width - 2 * trim
     length, width = (unit.width, unit.length) if turned else (unit.length, unit.width)
     return may_lie(unit, stock, turned=bool(turned)) and length <= along and width <= across

@@ -78,8 +78,8 @@ class IntegerProblem:
 def integer_problem(request: Request) -> IntegerProblem:
     """The request in whole numbers; every unit must fit some stock (`misfits` is empty)."""
     cut_units = units(request.parts, request.kerf)
-    kerf, trim = request.kerf, request.trim
-    usable = [(s.length - 2 * trim + kerf, _across(s, trim, kerf)) for s in request.stock]
+    kerf = request.kerf
+    usable = [_usable(stock, request.trim_of(stock), kerf) for stock in request.stock]
     sizes = [(u.length + kerf, u.width + kerf) for u in cut_units]
     step = _step([n for pair in (*usable, *sizes) for n in pair[: 1 if request.sticks else 2]])
     coin, costs = _costs(request.stock)
@@ -103,8 +103,9 @@ def integer_problem(request: Request) -> IntegerProblem:
     return IntegerProblem(boards, items, step, coin, request.sticks)
 
 
-def _across(stock: StockSize, trim: Mm, kerf: Mm) -> Mm | None:
-    return None if stock.width is None else stock.width - 2 * trim + kerf
+def _usable(stock: StockSize, trim: Mm, kerf: Mm) -> tuple[Mm, Mm | None]:
+    grown = kerf - 2 * trim
+    return stock.length + grown, None if stock.width is None else stock.width + grown
 
 
 def _step(sizes: Iterable[Fraction | None]) -> Fraction:
@@ -114,9 +115,10 @@ def _step(sizes: Iterable[Fraction | None]) -> Fraction:
 
 
 def _costs(stock: tuple[StockSize, ...]) -> tuple[Fraction, list[int]]:
+    """What each size costs: a piece, its price, or nothing where the shop has it."""
     if all(s.price is None for s in stock):
-        return Fraction(1), [1] * len(stock)
-    prices = [s.price or Fraction(0) for s in stock]
+        return Fraction(1), [int(not s.own) for s in stock]
+    prices = [Fraction(0) if s.own else s.price or Fraction(0) for s in stock]
     scale = lcm(*(price.denominator for price in prices))
     whole = [int(price * scale) for price in prices]
     shared = gcd(*whole) or 1

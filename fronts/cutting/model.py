@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
-from fronts.rules.lengths import Mm
+from fronts.rules.lengths import NOTHING, Mm
 from fronts.rules.usual_stock import SAFE_WIDTH
 
 Side: TypeAlias = Literal["length", "width"]
@@ -19,6 +19,8 @@ class StockSize:
 
     `grain` is the side that the grain runs along; None is stock without grain.
     `price` is for one piece, in whatever money the shop counts.
+    `own` is an offcut that the shop has, by its label: it costs nothing, and is not trimmed, as
+    its edges are sawn.
     """
 
     label: str
@@ -27,6 +29,7 @@ class StockSize:
     count: int | None = None
     grain: Side | None = None
     price: Fraction | None = None
+    own: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +66,10 @@ class Request:
     def sticks(self) -> bool:
         """Whether this is a plan for sticks: lengths only."""
         return self.stock[0].width is None
+
+    def trim_of(self, stock: StockSize) -> Mm:
+        """What is cut off every edge of a piece of this stock."""
+        return NOTHING if stock.own else self.trim
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,7 +139,8 @@ class Layout:
 class Plan:
     """The plan and what is proved of it.
 
-    `lower_bound` counts sheets: no plan of edge-to-edge cuts uses fewer. `proved` says that this
+    `lower_bound` counts sheets: no plan of edge-to-edge cuts takes fewer, beside the offcuts that
+    the shop has. `proved` says that this
     plan is the least: by count, or by `cost` where stock has prices (`cost_bound` is then proven).
     `cannot_all_fit` is a proof that the stock does not hold all the parts.
     """
@@ -151,6 +159,11 @@ class Plan:
     def sheets_used(self) -> int:
         """How many pieces of stock are cut."""
         return sum(layout.count for layout in self.layouts)
+
+    @property
+    def sheets_taken(self) -> int:
+        """How many pieces of stock are cut, the shop's own offcuts apart."""
+        return sum(layout.count for layout in self.layouts if not layout.stock.own)
 
     @property
     def yielded(self) -> Fraction:

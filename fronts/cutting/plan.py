@@ -1,7 +1,8 @@
 """The cutting plan: from a request to layouts that can be sawn, with what is proved of them.
 
 With no prices the aim is the fewest pieces of stock, then the least stock area; with prices it is
-the least cost. What cannot be placed because stock runs out comes before either.
+the least cost. Offcuts that the shop has cost nothing and are used first. What cannot be placed
+because stock runs out comes before either.
 """
 
 import time
@@ -12,13 +13,14 @@ from dataclasses import replace
 from fronts.cutting import patterns
 from fronts.cutting.bounds import lower_bound
 from fronts.cutting.bounds.dual_feasible import quick_bound
-from fronts.cutting.budget import Clock, begin, until
+from fronts.cutting.budget import Budget, Clock, begin, until
 from fronts.cutting.cut_units import CutUnit
 from fronts.cutting.integer_problem import IntegerProblem, integer_problem
 from fronts.cutting.model import Layout, Plan, Request
+from fronts.cutting.offcuts_first import offcuts_first, without_offcuts
 from fronts.cutting.patterns import Packing
 from fronts.cutting.sawing import layout, leaves
-from fronts.cutting.search_result import proved_least
+from fronts.cutting.search_result import SearchResult, proved_least
 from fronts.cutting.sequences import in_sequence, kept_in_sequence
 from fronts.cutting.sheets.largest_offcut import with_largest_offcut
 from fronts.cutting.sheets.sheet_search import plan_sheets
@@ -27,6 +29,8 @@ from fronts.cutting.sticks.stick_search import plan_sticks
 
 SEARCH = 0.9
 """Share of the seconds by which the search ends; then comes tidying, then writing out."""
+WITH_OFFCUTS = 0.6
+"""Share of the search that the shop's offcuts take part in, where the least is not proved then."""
 OFFCUT_SECONDS = 1.0
 """Seconds at most for one big offcut."""
 TIDYING = 0.96
@@ -40,17 +44,17 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     problem = integer_problem(request)
     writing = min(WRITING * sum(item.demand for item in problem.items), seconds / 2)
     search = begin(seconds * SEARCH - writing, clock)
-    result = plan_sticks(problem, search) if problem.sticks else plan_sheets(problem, search)
+    result = _searched(request, problem, search)
     waiting = _UnitsLeft(problem)
-    packing = with_largest_offcut(problem, result.packing, search.share(0.3).capped(OFFCUT_SECONDS))
+    packing = _kindest(request, problem, result.packing, search.share(0.3).capped(OFFCUT_SECONDS))
     result = replace(result, packing=packing)
     tidier = Tidier(problem, until(started + seconds * TIDYING - writing, clock))
     packing = kept_in_sequence(tidier.drained(result.packing), problem, request)
     result = replace(result, packing=packing)
     layouts = in_sequence(_layouts(request, problem, tidier, waiting, packing))
-    used = sum(shown.count for shown in layouts)
+    used = sum(shown.count for shown in layouts if not shown.stock.own)
     priced = any(stock.price is not None for stock in request.stock)
-    count = _counted(problem) if priced else result.bound
+    count = _counted(request, problem) if priced else result.bound
     return Plan(
         request=request,
         layouts=layouts,
@@ -64,9 +68,36 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     )
 
 
-def _counted(problem: IntegerProblem) -> lower_bound.LowerBound:
-    """A bound on the number of boards, whatever they cost."""
-    boards = tuple(replace(board, cost=1) for board in problem.boards)
+def _searched(request: Request, problem: IntegerProblem, budget: Budget) -> SearchResult:
+    """The best packing; offcuts to choose from never make it worse than it is without them."""
+    find = plan_sticks if problem.sticks else plan_sheets
+    own = [stock.own for stock in request.stock]
+    if not any(own):
+        return find(problem, budget)
+    result = find(problem, budget.share(WITH_OFFCUTS))
+    if proved_least(result.packing, result.bound, problem):
+        return result
+    without = find(without_offcuts(problem, own), budget)
+    better = min(result.packing, without.packing, key=lambda p: patterns.rank(p, problem))
+    return replace(result, packing=better)
+
+
+def _kindest(
+    request: Request, problem: IntegerProblem, packing: Packing, budget: Budget
+) -> Packing:
+    """Of plans that cost the same, one that uses offcuts up and leaves a large one."""
+    own = [stock.own for stock in request.stock]
+    if any(own):
+        return offcuts_first(problem, packing, own, budget)
+    return with_largest_offcut(problem, packing, budget)
+
+
+def _counted(request: Request, problem: IntegerProblem) -> lower_bound.LowerBound:
+    """A bound on the number of boards, whatever they cost; of the shop's own none is counted."""
+    boards = tuple(
+        replace(board, cost=int(not stock.own))
+        for board, stock in zip(problem.boards, request.stock, strict=True)
+    )
     return quick_bound(replace(problem, boards=boards))
 
 

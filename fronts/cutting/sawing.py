@@ -45,7 +45,7 @@ def leaves(tree: CutNode) -> list[CutNode]:
 
 def _trimmed(bench: Bench, sheet: SawnPiece) -> SawnPiece:
     """The factory edges come off first: both long edges, then both ends."""
-    trim, kerf = bench.request.trim, bench.request.kerf
+    trim, kerf = bench.request.trim_of(bench.stock), bench.request.kerf
     if trim == 0:
         return sheet
     low = trim - kerf
@@ -73,7 +73,7 @@ def _divide(bench: Bench, node: CutNode, piece: SawnPiece) -> list[tuple[CutNode
 def _edge(bench: Bench, child: CutNode, along: Side) -> Mm:
     """The far edge of what stays of a child once the saw has passed."""
     end = child.y + child.width if along == "length" else child.x + child.length
-    return bench.request.trim + end * bench.problem.step - bench.request.kerf
+    return bench.request.trim_of(bench.stock) + end * bench.problem.step - bench.request.kerf
 
 
 def _part(bench: Bench, turned: bool, piece: SawnPiece, unit: CutUnit) -> None:  # noqa: FBT001

@@ -18,6 +18,7 @@ from fronts.models.items import (
     LiftItem,
     SlideItem,
 )
+from fronts.models.offcuts import Offcut, OffcutGone
 from fronts.models.openings import Opening
 from fronts.models.order_approvals import ApprovedLine, OrderApproval
 from fronts.models.order_lists import OrderList
@@ -60,6 +61,8 @@ __all__ = [
     "JobStandard",
     "KindStandard",
     "LiftItem",
+    "Offcut",
+    "OffcutGone",
     "Offer",
     "Opening",
     "OrderApproval",

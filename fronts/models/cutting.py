@@ -16,6 +16,7 @@ class CutPlan(models.Model):
 
     `asked` and `found` are lists, an entry for each material and thickness; `found` grows
     while the plan is being worked out by its `task`, which goes a while after it has ended.
+    `sawn_at` is when somebody said that all of it is sawn.
     """
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
@@ -30,6 +31,10 @@ class CutPlan(models.Model):
     made_by = models.ForeignKey("shopjobs.Person", on_delete=models.RESTRICT, related_name="+")
     started_at = models.DateTimeField()
     finished_at = models.DateTimeField(null=True, blank=True)
+    sawn_at = models.DateTimeField(null=True, blank=True)
+    sawn_by = models.ForeignKey(
+        "shopjobs.Person", on_delete=models.RESTRICT, null=True, blank=True, related_name="+"
+    )
 
     class Meta:
         indexes = [models.Index(fields=["job", "started_at"])]

@@ -26,8 +26,10 @@ from fronts.rules.cutting_groups import CuttingGroup, cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.kinds import Unit
 from fronts.rules.lengths import Mm
+from fronts.rules.offcuts import offcut_label
 from fronts.rules.results import Schedule
 from fronts.rules.usual_stock import USUAL_SHEET, USUAL_STICK
+from fronts.selectors.offcuts import lost_offcuts
 from fronts.selectors.schedules import schedule_of
 from shopjobs.models import Job
 
@@ -111,12 +113,21 @@ def needs_of(schedule: Schedule, plan: CutPlan | None) -> Iterator[Wanted]:
 
 
 def _plans_that_hold(schedule: Schedule, plan: CutPlan | None) -> dict[str, Plan]:
-    """The plans by their materials' keys; none where the parts are others by now."""
+    """The plans by their materials' keys; none where the parts are others by now.
+
+    Nor of a material whose plan counts on an offcut that it can't have any more.
+    """
     if plan is None or plan.fingerprint != parts_fingerprint(schedule.parts):
         return {}
-    return {
+    lost = {offcut_label(number) for number in lost_offcuts(plan)}
+    plans = {
         asked["key"]: stored_plan(found, stored_request(asked))
         for asked, found in zip(plan.asked, plan.found, strict=False)
+    }
+    return {
+        key: found
+        for key, found in plans.items()
+        if lost.isdisjoint(each.stock.label for each in found.layouts if each.stock.own)
     }
 
 

@@ -31,7 +31,7 @@ def finished_plan(job: Job) -> CutPlan | None:
 def _plans(job: Job) -> QuerySet[CutPlan]:
     return (
         CutPlan.objects.filter(job=job)
-        .select_related("made_by", "task")
+        .select_related("made_by", "sawn_by", "task")
         .order_by("-started_at", "-pk")
     )
 

@@ -10,6 +10,9 @@ from django.db import IntegrityError, transaction
 from fronts.cutting.model import Request
 from fronts.cutting.plan_json import request_to_store
 from fronts.models import CutPlan, PlanState
+from fronts.rules.cutting_groups import CuttingGroup
+from fronts.rules.lengths import exact
+from fronts.services.plan_offcuts import plan_offcuts_lay_by
 from shopjobs.models import BackgroundTask, Job, Person, TaskState
 from shopjobs.services.notes import note
 from shopjobs.services.refused import Refused
@@ -24,11 +27,31 @@ KEPT = 3
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """What one material is planned from; `key`, `name` say which one it is."""
+    """What one material is planned from; `key`, `name` say which one it is.
+
+    `group` are its parts, so that what is left can be kept under its material.
+    """
 
     key: str
     name: str
     request: Request
+    group: CuttingGroup | None = None
+
+    @property
+    def stored(self) -> dict[str, Any]:
+        """As it is kept with the plan."""
+        return {"key": self.key, "name": self.name, **self._stock, **request_to_store(self.request)}
+
+    @property
+    def _stock(self) -> dict[str, Any]:
+        if self.group is None:
+            return {}
+        width = None if self.group.width is None else exact(self.group.width)
+        return {
+            "material": self.group.material,
+            "thickness": exact(self.group.thickness),
+            "width": width,
+        }
 
 
 @transaction.atomic
@@ -42,10 +65,7 @@ def plan_begin(
     at: datetime,
 ) -> CutPlan:
     """Ask for a plan; a worker works it out, material by material."""
-    rows = [
-        {"key": one.key, "name": one.name, "seconds": seconds, **request_to_store(one.request)}
-        for one in asked
-    ]
+    rows = [{"seconds": seconds, **one.stored} for one in asked]
     task = task_ask(
         shop=job.shop, job=job, kind="cutting plan", pieces=len(rows),
         piece_seconds=seconds + MARGIN, by=by, at=at,
@@ -83,6 +103,8 @@ def plan_end(*, plan: CutPlan, task: BackgroundTask) -> None:
     about = f"{missing[0]['name']}: " if missing else ""
     plan.fault, plan.finished_at = about + task.fault, task.ended_at
     plan.save(update_fields=["state", "fault", "finished_at"])
+    if done and plan.finished_at is not None:
+        plan_offcuts_lay_by(plan=plan, at=plan.finished_at)
     ended = CutPlan.objects.filter(job_id=plan.job_id).exclude(state=PlanState.WORKING)
     finished = ended.filter(state=PlanState.DONE).order_by("-started_at", "-pk")
     kept = [plan.pk, *finished.values_list("pk", flat=True)[:KEPT]]

@@ -4,10 +4,10 @@ from datetime import datetime
 
 from django.apps import apps
 from django.core.exceptions import ValidationError
-from django.db.models import Q
+from django.db.models import F, Q
 
 from fronts.facts.column_words import column_words
-from fronts.models import Opening
+from fronts.models import Front, Opening
 from fronts.models.kept import Kept
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
@@ -34,6 +34,8 @@ _BUYING = frozenset({
     "fronts.supplier", "fronts.goods", "fronts.offer", "fronts.usualcurrency",
 })  # fmt: skip
 """Tables of what the shop buys, and from whom."""
+_DOOR = "fronts.dooronhand"
+_RACK = frozenset({"fronts.offcut", _DOOR})
 _DAYS = frozenset({"fronts.shopdates", "fronts.closeddays"})
 
 
@@ -79,6 +81,7 @@ def _refuse_unsound(revision: Revision) -> None:
     if any(change.table == "shopjobs.person" for change in changes):
         _refuse_without_owner(revision.shop)
     of_kitchen = [change for change in changes if change.table in _NAMED_AND_PLACED]
+    _refuse_strayed_doors([each.key for each in changes if each.table == _DOOR])
     if revision.job is not None and any(change.table in _ORDERED for change in changes):
         refuse_more_sent_than_approved(revision.job)
     if revision.job is None or not of_kitchen:
@@ -90,6 +93,13 @@ def _refuse_unsound(revision: Revision) -> None:
     for opening in openings.filter(cabinet__job=revision.job).select_related("cabinet"):
         for fault in past_cabinet(opening, opening.cabinet, revision.job.unit).values():
             raise ValidationError(f"Opening {opening.label}: {fault}.")
+
+
+def _refuse_strayed_doors(doors: list[int]) -> None:
+    """A door that is a front by now stays in its job."""
+    fronts = Front.objects.filter(door__in=doors).exclude(opening__cabinet__job=F("door__job"))
+    for front in fronts.select_related("door", "opening__cabinet")[:1]:
+        raise Refused(f"Front {front.opening} is made of door {front.door} by now.")
 
 
 def _refuse_without_owner(shop: Shop) -> None:
@@ -138,4 +148,6 @@ def _capability_for_shop(tables: set[str]) -> Capability:
         return "prices"
     if tables <= _DAYS:
         return "jobs"
+    if tables <= _RACK:
+        return "edit_kitchen"
     return "people" if tables & {"shopjobs.person"} else "standard"

@@ -18,9 +18,10 @@ def content(source: SheetSource) -> str:
     schedule, plan, unit = source.schedule, source.plan, source.kitchen.job.unit
     context = {
         "title": "Cutting plan",
-        "materials": materials_shown(plan.plans, unit, paper_layouts(unit)),
+        "materials": materials_shown(plan.plans, unit, paper_layouts(unit), plan.numbers),
         "made": plan.made,
         "outdated": plan.outdated,
+        "lost": plan.lost,
         "stops": findings_of(schedule).stops,
         "cautions": cautions.at_bench(schedule.jigs, schedule.shims, schedule.fronts),
     }

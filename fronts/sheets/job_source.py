@@ -7,12 +7,14 @@ from datetime import date, datetime
 from django.utils import timezone
 
 from fronts.figures.cabinet_words import cabinet_words
+from fronts.figures.offcuts import lost_words
 from fronts.figures.shown_figures import shown_figures
 from fronts.models import CutPlan
 from fronts.rules.fingerprint import parts_fingerprint, sheet_code
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
 from fronts.rules.runs import stood
+from fronts.selectors.offcuts import offcuts_kept
 from fronts.selectors.order_progress import ItemOrdered, order_progress
 from fronts.selectors.plans import named_plans
 from fronts.selectors.printed_sheets import first_printed
@@ -69,6 +71,8 @@ def _with_plan(source: SheetSource, plan: CutPlan | None) -> SheetSource:
         made=f"Made by {plan.made_by.shown_name}, {made_at:%Y-%m-%d %H:%M}, "
         f"from parts {plan.fingerprint}.",
         outdated=plan.fingerprint != parts_fingerprint(source.schedule.parts),
+        numbers={place: row.label for place, row in offcuts_kept(plan).items() if not row.gone_at},
+        lost=tuple(lost_words(plan)),
     )
     return replace(source, plan=shown)
 

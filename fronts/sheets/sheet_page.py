@@ -22,12 +22,15 @@ from fronts.rules.schedule import schedule
 class CutPlanSource:
     """Plans by the names of their materials; `made` says by whom, when and from which parts.
 
-    `outdated` where the kitchen has other parts by now.
+    `outdated` where the kitchen has other parts by now; `numbers` are those of the offcuts to
+    keep, by their places, and `lost` says which offcuts it can't have any more.
     """
 
     plans: tuple[tuple[str, Plan], ...]
     made: str
     outdated: bool = False
+    numbers: Mapping[str, str] = field(default_factory=dict)
+    lost: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,14 +4,16 @@ import random
 from collections.abc import Callable, Mapping
 from decimal import Decimal
 
-from fronts.models import Offer, Supplier
+from fronts.models import Offcut, Offer, Supplier
 from fronts.rules.box_facts import BoxesMadeOf
 from fronts.rules.items import HandleItem
 from fronts.rules.money import Price
+from fronts.rules.offcuts import OffcutFacts
 from fronts.rules.offers import OfferFacts
 from fronts.rules.practice import inches
 from fronts.services.boxes_made_of import boxes_made_of_set
 from fronts.services.hardware import items_set
+from fronts.services.offcuts import offcut_change, offcut_enter, offcut_throw_away
 from fronts.services.offers import offer_add, offer_change
 from fronts.services.standards import tables_set
 from fronts.services.stock import practice_set
@@ -95,6 +97,18 @@ def supplier_of_shop(job: Job, by: Person, chance: random.Random) -> None:
         supplier_save(shop=job.shop, facts={"name": "Cedar Yard"}, by=by, at=NOW)
 
 
+def offcut_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """A piece is measured again, laid by or not, or goes; entered where there is none."""
+    row = Offcut.objects.filter(shop=job.shop, gone_at=None).first()
+    facts = OffcutFacts("birch", inches(3, 4), inches(20 + chance.randrange(9)), inches(9))
+    if row is None:
+        offcut_enter(shop=job.shop, facts=facts, job=None, by=by, at=NOW)
+    elif chance.random() < 1 / 4:
+        offcut_throw_away(row=row, why="split", by=by, at=NOW)
+    else:
+        offcut_change(row=row, facts=facts, job=chance.choice([None, job]), by=by, at=NOW)
+
+
 def role_of_person(job: Job, by: Person, chance: random.Random) -> None:
     """Somebody becomes the office, or an installer."""
     person = _another(by)
@@ -130,6 +144,6 @@ DEEDS_OF_SHOP: Mapping[str, Deed] = {
     for deed in (
         standard_of_shop, stock_of_shop, hardware_of_shop, boxes_of_shop, numbers_of_shop,
         tables_of_shop, facts_of_shop, role_of_person, account_of_person,
-        offer_of_supplier, supplier_of_shop, days_of_shop,
+        offer_of_supplier, supplier_of_shop, days_of_shop, offcut_of_shop,
     )
 }  # fmt: skip

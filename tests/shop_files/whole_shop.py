@@ -1,5 +1,6 @@
 """A shop with a row in every table that a shop has, and its rows as values to compare."""
 
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 from fractions import Fraction
@@ -10,8 +11,10 @@ from django.db.models import ForeignKey, Model, QuerySet
 
 from fronts.models import (
     ApprovedLine,
+    CutPlan,
     FitRecord,
     Front,
+    Offcut,
     OrderApproval,
     OrderArrival,
     OrderSending,
@@ -20,6 +23,7 @@ from fronts.models import (
 from fronts.rules.date_facts import ClosedDays, JobDates, ShopDates
 from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.money import Price
+from fronts.rules.offcuts import OffcutFacts
 from fronts.rules.practice import inches
 from fronts.rules.shown_figures import ShownFigure
 from fronts.rules.snags import SnagFacts
@@ -32,7 +36,9 @@ from fronts.services.dates import closed_days_add, job_dates_set, shop_dates_set
 from fronts.services.fits import fit_record
 from fronts.services.front_cuts import fronts_mark_cut
 from fronts.services.imports import job_import
+from fronts.services.offcuts import offcut_enter, offcut_throw_away
 from fronts.services.photos import photo_add
+from fronts.services.plan_offcuts import plan_mark_sawn
 from fronts.services.printed_sheets import SheetShown, printed_sheets_keep
 from fronts.services.receipts import fronts_receive
 from fronts.services.saved_faces import face_save
@@ -93,7 +99,8 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     )  # fmt: skip
     gone = FitRecord.objects.filter(job=job)[0]
     FitRecord.objects.filter(pk=gone.pk).update(front=None)
-    begin(job, fitter)
+    plan = begin(job, fitter)
+    _offcuts(job, plan, owner)
     line = schedule.bought[0].front.short_name
     fronts_receive(job=job, schedule=schedule, line=line, count=1, note="late", by=owner, at=NOW)
     image = picture_put(job=job, picture=b"as a camera makes it")
@@ -107,6 +114,18 @@ def _worked_on(job: Job, owner: Person, fitter: Person) -> None:
     extra = cabinet_create(job=job, at=NOW, by=owner, **BODY)
     opening_create(cabinet=extra, at=NOW, by=owner, **HOLE)
     cabinet_delete(cabinet=extra, at=NOW, by=owner)
+
+
+def _offcuts(job: Job, plan: CutPlan, owner: Person) -> None:
+    """One that the job's plan left and has since been laid by for it, one that was thrown away."""
+    plan_mark_sawn(plan=plan, by=owner, at=NOW)
+    facts = OffcutFacts("«birch»", inches(3, 4), inches(30), inches(20), is_grained=False)
+    beside = {"from_job": job, "plan": plan, "place": "0/0.0.1", "by_plan": True}
+    kept = offcut_enter(shop=job.shop, facts=facts, job=job, by=owner, at=NOW)
+    Offcut.objects.filter(pk=kept.pk).update(**beside, is_there=False)
+    stick = replace(facts, is_stick=True)
+    gone = offcut_enter(shop=job.shop, facts=stick, job=None, by=owner, at=NOW)
+    offcut_throw_away(row=gone, why="«split»", by=owner, at=NOW)
 
 
 def _ordered(job: Job, owner: Person) -> None:

@@ -46,7 +46,7 @@ def _best(
     for board, size in enumerate(problem.boards):
         if open_boards[board] == 0:
             continue
-        counts = _fill(size.length, sizes, order, left)
+        counts = stick_fill(size.length, sizes, order, left)
         used = sum(sizes[item] * n for item, n in counts)
         if not counts:
             continue
@@ -56,9 +56,10 @@ def _best(
     return best
 
 
-def _fill(
+def stick_fill(
     length: int, sizes: Sequence[int], order: Sequence[int], left: Sequence[int]
 ) -> list[tuple[int, int]]:
+    """How many of each part one stick holds, those first in `order` first."""
     counts = []
     for item in order:
         n = min(left[item], length // sizes[item])

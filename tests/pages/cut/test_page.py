@@ -145,7 +145,7 @@ def test_the_page_takes_few_queries(
         client.get(address(kitchen_job), headers=HTMX)
     finish(kitchen_job)
 
-    with django_assert_max_num_queries(26):
+    with django_assert_max_num_queries(28):
         client.get(address(kitchen_job))
 
 

@@ -11,8 +11,10 @@ from django.forms import BoundField
 from fronts.cutting.cut_units import misfits
 from fronts.cutting.model import Request, StockSize
 from fronts.facts.size_form_fields import Size
+from fronts.pages.cut.forms.offcuts import offcuts_field, stock_of
 from fronts.rules.cutting_groups import CuttingGroup
 from fronts.rules.lengths import INCH, Mm, show_with_unit
+from fronts.rules.offcuts import MOST_OFFERED, OffcutAt, fitting
 from fronts.rules.usual_stock import Saw
 from fronts.selectors.plans import money
 from fronts.services.cutting import Asked
@@ -46,9 +48,11 @@ class StockFields:
 
 @dataclass(frozen=True, slots=True)
 class GroupFields:
-    """A material's inputs."""
+    """A material's inputs; `offcuts_left` more could be used than are offered."""
 
     name: str
+    offcuts: BoundField | None
+    offcuts_left: int
     kind: BoundField | None
     first: StockFields
     more: tuple[StockFields, ...]
@@ -74,9 +78,11 @@ class CutPlanForm(HouseForm):
         names: Mapping[str, str],
         unit: str,
         kept: Mapping[str, Request],
+        offcuts: Sequence[OffcutAt] = (),
         **kwargs: Any,
     ) -> None:
         super().__init__(*args, **kwargs)
+        self.offcuts: dict[str, list[OffcutAt]] = {}
         self.unit, self.groups, self.names = unit, list(groups), names
         saw = default_saw(unit, kept)
         self._length("kerf", "Saw kerf", saw.kerf, zero=True)
@@ -90,7 +96,7 @@ class CutPlanForm(HouseForm):
                 initial=any(part.block for each in kept.values() for part in each.parts),
             )
         for group in groups:
-            self._add_group(group, kept.get(group.key))
+            self._add_group(group, kept.get(group.key), offcuts)
         for field in self.fields.values():
             in_house_words(field)
 
@@ -108,13 +114,21 @@ class CutPlanForm(HouseForm):
         field.error_messages["required"] = f"Enter a length for “{label.lower()}”."
         self.fields[name] = field
 
-    def _add_group(self, group: CuttingGroup, kept: Request | None) -> None:
+    def _add_group(
+        self, group: CuttingGroup, kept: Request | None, offcuts: Sequence[OffcutAt]
+    ) -> None:
         key, sticks = group.key, group.sticks if kept is None else kept.sticks
+        of_kind = [each for each in offcuts if each.facts.is_stick == sticks]
+        self.offcuts[key] = found = fitting(of_kind, group)
+        if found:
+            self.fields[f"{key}-offcuts"] = offcuts_field(found[:MOST_OFFERED], self.unit)
         if group.sticks:
             self.fields[f"{key}-kind"] = forms.ChoiceField(
                 label="Cut from", choices=KINDS, initial=STICKS if sticks else SHEETS
             )
-        stock = default_stock(group, self.unit) if kept is None else kept.stock
+        stock = default_stock(group, self.unit)
+        if kept is not None:
+            stock = tuple(each for each in kept.stock if not each.own)
         for number in range(ROWS):
             self._add_stock(f"{key}-{number}", stock[number] if number < len(stock) else None)
 
@@ -143,7 +157,10 @@ class CutPlanForm(HouseForm):
         for group in self.groups:
             rows = tuple(self._row(group, number) for number in range(ROWS))
             kind = self[f"{group.key}-kind"] if group.sticks else None
-            yield GroupFields(self.names[group.key], kind, rows[0], rows[1:])
+            name = f"{group.key}-offcuts"
+            offcuts = self[name] if name in self.fields else None
+            left = max(0, len(self.offcuts[group.key]) - MOST_OFFERED)
+            yield GroupFields(self.names[group.key], offcuts, left, kind, rows[0], rows[1:])
 
     def _row(self, group: CuttingGroup, number: int) -> StockFields:
         names = ("length", "width", "count", "grain", "price")
@@ -173,12 +190,20 @@ class CutPlanForm(HouseForm):
         """What one material is planned from, or None where a message says what is wrong."""
         sticks = self.cleaned_data.get(f"{group.key}-kind") == STICKS
         stock = list(self._stock(group, sticks=sticks))
+        stock += self._own(group, grained=any(each.grain for each in stock), sticks=sticks)
         if any(name.startswith(group.key) for name in self.errors):
             return None
         upright = bool(self.cleaned_data.get("upright"))
         request = request_for(group, saw, stock, sticks=sticks, upright=upright)
         self._check(group, request)
-        return Asked(group.key, self.names[group.key], request)
+        return Asked(group.key, self.names[group.key], request, group)
+
+    def _own(self, group: CuttingGroup, *, grained: bool, sticks: bool) -> Iterator[StockSize]:
+        """The offcuts that are ticked; those of the other kind are of no use here."""
+        ticked = self.cleaned_data.get(f"{group.key}-offcuts", ())
+        for each in self.offcuts[group.key]:
+            if each.label in ticked and each.facts.is_stick == sticks:
+                yield stock_of(each, grained=grained)
 
     def _stock(self, group: CuttingGroup, *, sticks: bool) -> Iterator[StockSize]:
         rows = [self._given(group, number) for number in range(ROWS)]
@@ -207,7 +232,7 @@ class CutPlanForm(HouseForm):
 
     def _check(self, group: CuttingGroup, request: Request) -> None:
         field = f"{group.key}-0-length"
-        if any(_used_up(each, request.trim) for each in request.stock):
+        if any(_used_up(each, request.trim_of(each)) for each in request.stock):
             self.add_error(
                 field, "The trim takes all of it; enter a larger size or a smaller trim."
             )

@@ -6,6 +6,7 @@ from datetime import datetime
 from fronts.drawings.cut_layout import screen_layouts
 from fronts.figures.cutting_plan import MaterialShown, materials_shown, whole_cost
 from fronts.models import CutPlan
+from fronts.pages.cut.rows.plan_offcuts import PlanOffcuts, plan_offcuts
 from fronts.pages.shared.task_progress import TaskProgress, task_progress
 from fronts.selectors.plans import named_plans
 
@@ -20,6 +21,7 @@ class PlanShown:
     fingerprint: str
     outdated: bool
     cost: str
+    offcuts: PlanOffcuts
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,11 +42,13 @@ def progress_of(plan: CutPlan | None) -> Progress | None:
 def plan_shown(plan: CutPlan, fingerprint: str, unit: str) -> PlanShown:
     """The plan in words and drawings; `fingerprint` is that of the parts as they are now."""
     plans = named_plans(plan)
+    offcuts = plan_offcuts(plan, plans, unit)
     return PlanShown(
-        groups=materials_shown(plans, unit, screen_layouts(unit)),
+        groups=materials_shown(plans, unit, screen_layouts(unit), offcuts.numbers),
         made_by=plan.made_by.shown_name,
         made_at=plan.finished_at or plan.started_at,
         fingerprint=plan.fingerprint,
         outdated=plan.fingerprint != fingerprint,
         cost=whole_cost(plans),
+        offcuts=offcuts,
     )

@@ -20,6 +20,7 @@ from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
 from fronts.selectors.kitchens import placed_kitchen_of
+from fronts.selectors.offcuts import offcuts_for
 from fronts.selectors.plans import finished_plan, latest_plan
 from fronts.selectors.schedules import schedule_for
 from fronts.services.cutting import plan_begin, plan_cancel
@@ -41,7 +42,7 @@ def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
             return _part_at_work(request, job, progress)
     worked = _worked(job)
     _, schedule = worked
-    form = _form(schedule, latest, posted(request))
+    form = _form(job, schedule, latest, posted(request))
     return form_answer(
         request,
         form,
@@ -60,7 +61,7 @@ def cut_cancel(request: SignedInRequest, job: Job) -> HttpResponse:
     if not wants_part(request):
         return go_to(request, "fronts:job-cut", job.pk)
     worked, latest = _worked(job), latest_plan(job)
-    return _page(request, job, worked, _form(worked[1], latest, None), latest)
+    return _page(request, job, worked, _form(job, worked[1], latest, None), latest)
 
 
 def _worked(job: Job) -> Worked:
@@ -125,7 +126,9 @@ def _plan(job: Job, schedule: Schedule, latest: CutPlan | None) -> dict[str, obj
     }
 
 
-def _form(schedule: Schedule, latest: CutPlan | None, data: QueryDict | None) -> CutPlanForm:
+def _form(
+    job: Job, schedule: Schedule, latest: CutPlan | None, data: QueryDict | None
+) -> CutPlanForm:
     """The form, filled as the last plan was asked."""
     unit, groups = schedule.job.unit, cutting_groups(schedule.parts)
     asked = [] if latest is None else latest.asked
@@ -138,4 +141,5 @@ def _form(schedule: Schedule, latest: CutPlan | None, data: QueryDict | None) ->
         },
         unit=unit,
         kept={row["key"]: stored_request(row) for row in asked},
+        offcuts=offcuts_for(job),
     )

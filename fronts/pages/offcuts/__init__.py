@@ -1,0 +1,1 @@
+"""What the shop has of its own: offcuts on the rack, and doors that no front is made of."""

@@ -1,0 +1,1 @@
+"""Forms of offcuts and of doors on hand."""

@@ -1,0 +1,1 @@
+"""Offcuts and doors on hand as their pages show them."""

@@ -1,0 +1,1 @@
+"""Views of offcuts and of doors on hand."""

@@ -1,0 +1,1 @@
+"""Pages of what the shop has of its own."""
