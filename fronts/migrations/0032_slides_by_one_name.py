@@ -82,7 +82,7 @@ def _taken_over(goods: Any, held: Any) -> None:
 class Migration(migrations.Migration):
 
     dependencies = [
-        ("fronts", "0030_budgets"),
+        ("fronts", "0031_offcuts"),
     ]
 
     operations = [
