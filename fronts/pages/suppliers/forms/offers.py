@@ -8,7 +8,7 @@ from django.core.exceptions import ValidationError
 
 from fronts.models import Offer, Supplier
 from fronts.models.suppliers import CURRENCIES
-from fronts.pages.suppliers.forms.suppliers import Words
+from fronts.pages.shared.words_field import Words
 from fronts.rules.limits import LONGEST_ITEM, LONGEST_NOTE, MOST_NEEDED
 from fronts.rules.money import (
     LONGEST_AMOUNT,
