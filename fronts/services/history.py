@@ -1,5 +1,6 @@
 """Taking back what was done, and doing it again; what comes of it must be a sound kitchen."""
 
+from collections.abc import Iterable
 from datetime import datetime
 
 from django.apps import apps
@@ -7,15 +8,16 @@ from django.core.exceptions import ValidationError
 from django.db.models import Q
 
 from fronts.facts.column_words import column_words
-from fronts.models import Opening
+from fronts.models import Opening, StockEntry
 from fronts.models.kept import Kept
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
 from fronts.services.order_approvals import refuse_more_sent_than_approved
 from fronts.services.saving import AskFirst
+from fronts.services.shelf import refuse_below_nothing
 from shopjobs.access import Capability
 from shopjobs.models import Person, Revision, Shop
-from shopjobs.row_changes import changes_of
+from shopjobs.row_changes import RowChange, changes_of
 from shopjobs.selectors import has_owner
 from shopjobs.services.history_steps import is_taken_back
 from shopjobs.services.recording import Told, recorded, tell
@@ -29,11 +31,14 @@ _ORDERED = frozenset({
     "fronts.orderapproval", "fronts.approvedline", "fronts.ordersending", "fronts.sentline",
     "fronts.orderarrival",
 })  # fmt: skip
-_OF_ORDER = _ORDERED | {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}
+_STOCK = "fronts.stockentry"
+_OF_ORDER = _ORDERED | {
+    "fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt", "fronts.goods", _STOCK,
+}  # fmt: skip
 _BUYING = frozenset({
-    "fronts.supplier", "fronts.goods", "fronts.offer", "fronts.usualcurrency",
+    "fronts.supplier", "fronts.goods", "fronts.offer", "fronts.usualcurrency", _STOCK,
 })  # fmt: skip
-"""Tables of what the shop buys, and from whom."""
+"""Tables of what the shop buys, from whom, and what of it there is."""
 _DAYS = frozenset({"fronts.shopdates", "fronts.closeddays"})
 
 
@@ -81,6 +86,7 @@ def _refuse_unsound(revision: Revision) -> None:
     of_kitchen = [change for change in changes if change.table in _NAMED_AND_PLACED]
     if revision.job is not None and any(change.table in _ORDERED for change in changes):
         refuse_more_sent_than_approved(revision.job)
+    refuse_below_nothing(_in_stock(changes))
     if revision.job is None or not of_kitchen:
         return
     if any(change.touches("label") or change.touches("closed_by") for change in of_kitchen):
@@ -90,6 +96,14 @@ def _refuse_unsound(revision: Revision) -> None:
     for opening in openings.filter(cabinet__job=revision.job).select_related("cabinet"):
         for fault in past_cabinet(opening, opening.cabinet, revision.job.unit).values():
             raise ValidationError(f"Opening {opening.label}: {fault}.")
+
+
+def _in_stock(changes: Iterable[RowChange]) -> set[int]:
+    """The things of which there is another amount somewhere by now, by their keys."""
+    of_stock = [change for change in changes if change.table == _STOCK]
+    said = {(each.before or each.after or {}).get("goods_id") for each in of_stock}
+    rows = StockEntry.objects.filter(pk__in=[change.key for change in of_stock])
+    return {*filter(None, said), *rows.values_list("goods", flat=True)} if of_stock else set()
 
 
 def _refuse_without_owner(shop: Shop) -> None:
