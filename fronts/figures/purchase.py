@@ -24,12 +24,13 @@ Cell = str | int | Decimal
 
 @dataclass(frozen=True, slots=True)
 class JobShare:
-    """What one job wants of a thing: how much, and for which fronts."""
+    """What one job wants of a thing: how much, what of it covers that already, which fronts."""
 
     job: str
     amount: str
     spares: str
-    covered: str
+    sent: str
+    stocked: str
     fronts: str
 
 
@@ -147,7 +148,8 @@ def _share(wanted: Wanted) -> JobShare:
         job=wanted.job,
         amount=amount_words(wanted.whole, unit),
         spares=amount_words(wanted.spares, unit) if wanted.spares else "",
-        covered=amount_words(wanted.covered, unit) if wanted.covered else "",
+        sent=amount_words(wanted.sent, unit) if wanted.sent else "",
+        stocked=amount_words(wanted.stocked, unit) if wanted.stocked else "",
         fronts=where_needed({each.front: each.amount for each in wanted.causes}, unit),
     )
 
