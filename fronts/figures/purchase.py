@@ -149,9 +149,17 @@ def _share(wanted: Wanted) -> JobShare:
         amount=amount_words(wanted.whole, unit),
         spares=amount_words(wanted.spares, unit) if wanted.spares else "",
         sent=amount_words(wanted.sent, unit) if wanted.sent else "",
-        stocked=amount_words(wanted.stocked, unit) if wanted.stocked else "",
+        stocked=stock_words(wanted.stocked, unit),
         fronts=where_needed({each.front: each.amount for each in wanted.causes}, unit),
     )
+
+
+def stock_words(stocked: Fraction, unit: str) -> str:
+    """`3 laid by from stock`, or `3 given back to stock` of what came; "" of nothing."""
+    if not stocked:
+        return ""
+    how = "laid by from" if stocked > 0 else "given back to"
+    return f"{amount_words(abs(stocked), unit)} {how} stock"
 
 
 def amount_words(amount: Fraction, unit: str) -> str:

@@ -28,7 +28,7 @@ class ItemOrdered:
     """An item of the order: as it was approved last, and by which decision; the amounts of it.
 
     `ordered` is what is to be sent for in all, of which so many were `sent`, and so many `came`;
-    `stocked` is what was laid by from stock instead.
+    `stocked` is what was laid by from stock instead, less what was given back to it.
     """
 
     item: str
@@ -38,6 +38,11 @@ class ItemOrdered:
     sent: int = 0
     came: int = 0
     stocked: Fraction = NOTHING
+
+    @property
+    def most_to_send(self) -> Fraction:
+        """How many may be sent for in all: what came and was given back to stock once more."""
+        return self.ordered - min(self.stocked, NOTHING)
 
     @property
     def unsent(self) -> int:

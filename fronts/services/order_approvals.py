@@ -93,7 +93,7 @@ def refuse_more_sent_than_approved(job: Job) -> None:
     held = {item.item: item for item in progress.items.values()}
     sent = SentLine.objects.filter(sending__job=job).values_list("item", flat=True)
     for name in sent:
-        if name not in held or held[name].sent > held[name].ordered:
+        if name not in held or held[name].sent > held[name].most_to_send:
             raise Refused(f"{name} is sent already: take that back first.")
 
 

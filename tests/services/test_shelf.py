@@ -4,6 +4,7 @@ import random
 from collections import Counter
 from datetime import timedelta
 from fractions import Fraction
+from functools import partial
 
 import pytest
 from django.db.models import Sum
@@ -20,6 +21,7 @@ from fronts.services.cabinets import cabinet_delete
 from fronts.services.history import revision_undo
 from fronts.services.offers import goods_renamed, offer_delete
 from fronts.services.order_arrivals import last_arrival_take_back, lines_receive
+from fronts.services.order_sendings import order_send
 from fronts.services.saving import AskFirst, shop_told
 from fronts.services.shelf import shares_lay_by, stock_count
 from shopjobs.models import Job, Person, Revision, Shop
@@ -143,7 +145,7 @@ def test_what_came_is_laid_by_as_far_as_it_was_sent_for(
 ) -> None:
     """What is over is free; taken back, all of it goes, unless it was used meanwhile."""
     approved(kitchen_job, office)
-    sent_to(kitchen_job, "Ash", office, **{ITEM: 3})
+    sent_to(kitchen_job, "Ash", office, bumper=3)
 
     came(kitchen_job, office, 2)
     came(kitchen_job, office, 4)
@@ -167,7 +169,10 @@ def test_an_item_is_in_stock_under_its_buying_name(
     need = next(each for each in schedule_of(kitchen_job).hardware if each.code)
     assert name_of_need(need) != need.item
     approved(kitchen_job, office)
-    sent_to(kitchen_job, "Ash", office, **{need.item: 2})
+    order_send(
+        job=kitchen_job, supplier="Ash", reference="", sent_on=NOW.date(), amounts={need.item: 2},
+        by=office, at=NOW,
+    )  # fmt: skip
     for cabinet in Cabinet.objects.filter(job=kitchen_job).select_related("job__shop"):
         cabinet_delete(cabinet=cabinet, by=office, at=NOW)
 
@@ -184,9 +189,10 @@ def test_what_is_laid_by_is_neither_bought_nor_sent_for(
     whole = order_progress(kitchen_job).items[ITEM].to_send
     goods = counted(shop, office, 50)
 
-    def left() -> tuple[int, Fraction]:
+    def left() -> tuple[int, int]:
         wanted = next(each for each in wanted_by([kitchen_job]) if each.name == ITEM)
-        return order_progress(kitchen_job).items[ITEM].to_send, wanted.amount
+        to_send = order_progress(kitchen_job).items[ITEM].to_send
+        return to_send, int(wanted.amount)
 
     assert left() == (whole, whole)
     moved(goods, kitchen_job, office, 3)
@@ -195,10 +201,14 @@ def test_what_is_laid_by_is_neither_bought_nor_sent_for(
     assert left() == (whole - 3, whole - 3)
     moved(goods, kitchen_job, office, 1, GIVEN_BACK)
     assert left() == (whole - 2, whole - 2)
-    sent_to(kitchen_job, "Ash", office, **{ITEM: whole - 2})
+    sent_to(kitchen_job, "Ash", office, bumper=whole - 2)
     came(kitchen_job, office, whole - 2)
     assert left() == (0, 0)
     moved(goods, kitchen_job, office, whole - 2, GIVEN_BACK)
+    assert left() == (whole - 2, whole - 2)
+    sent_to(kitchen_job, "Ash", office, bumper=whole - 2)
+    assert left() == (0, 0)
+    undone(office)
     assert left() == (whole - 2, whole - 2)
 
 
@@ -206,13 +216,13 @@ def test_shares_are_laid_by_once(kitchen_job: Job, shop: Shop, office: Person) -
     """Who saw them too is told, and no job gets more than it wants."""
     counted(shop, office, 500)
     shares = shares_of_stock(shop, shop_buying(shop, [kitchen_job]).buying)
-    asked = {"shop": shop, "jobs": [kitchen_job], "shares": shares, "by": office, "at": NOW}
+    asked = partial(shares_lay_by, shop=shop, jobs=[kitchen_job], shares=shares, by=office, at=NOW)
 
-    shares_lay_by(**asked)
+    asked()
 
     assert there_is(shop)["K-1"] == shares[0].amount
     with pytest.raises(Refused, match="has changed"):
-        shares_lay_by(**asked)
+        asked()
     assert not shares_of_stock(shop, shop_buying(shop, [kitchen_job]).buying)
 
 
@@ -238,7 +248,7 @@ def test_what_was_laid_by_for_a_job_that_is_gone_is_free(
 ) -> None:
     """Once nobody can bring it back; until then it waits for it."""
     approved(kitchen_job, owner)
-    sent_to(kitchen_job, "Ash", owner, **{ITEM: 4})
+    sent_to(kitchen_job, "Ash", owner, bumper=4)
     came(kitchen_job, owner, 4)
     moved(Goods.objects.get(name=ITEM), kitchen_job, owner, 1, USED)
     job_delete(job=kitchen_job, by=owner, at=NOW)

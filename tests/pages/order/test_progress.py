@@ -238,7 +238,7 @@ def test_what_is_laid_by_from_stock_is_not_sent_for(
 
     line = next(row for row in page.all("table.order tr") if "bumper" in row.words)
     assert f"{need} approved" in line.words
-    assert f"{need - 1} from stock" in line.words
+    assert f"{need - 1} laid by from stock" in line.words
     form = page.one("#send-form")
     item = next(each for each in form.all(".amounts li") if "bumper" in each.words)
     assert item.one(".so-many input").value == "1"

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from fronts.figures.order_words import change_words
-from fronts.figures.purchase import amount_words
+from fronts.figures.purchase import amount_words, stock_words
 from fronts.models.order_approvals import ACCEPTED, DISMISSED
 from fronts.rules.kinds import Unit
 from fronts.rules.order_states import OrderState
@@ -55,15 +55,14 @@ def _sent(state: OrderState, sent: int) -> str:
 
 
 def item_words(item: ItemOrdered, unit: str) -> list[str]:
-    """`12 approved`, `4 from stock`, `8 sent`, `6 came, 2 to come`."""
+    """`12 approved`, `4 laid by from stock`, `8 sent`, `6 came, 2 to come`."""
     return [words for words in _item_words(item, unit) if words]
 
 
 def _item_words(item: ItemOrdered, unit: str) -> Iterator[str]:
     wanted, counted = item.facts.amount, f" {unit}" if unit else ""
     yield f"{item.ordered}{counted} approved"
-    if item.stocked:
-        yield f"{amount_words(item.stocked, unit)} from stock"
+    yield stock_words(item.stocked, unit)
     if item.sent:
         left = f", {item.to_send}{counted} left to send" if item.to_send else ""
         yield f"{item.sent}{counted} sent{left}"
