@@ -21,6 +21,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("", include("fronts.pages.hardware.urls")),
     path("", include("fronts.pages.suppliers.urls")),
     path("", include("fronts.pages.buy.urls")),
+    path("", include("fronts.pages.shelf.urls")),
     path("", include("fronts.pages.learned.urls")),
     path("", include("fronts.pages.history.urls")),
     path("", include("fronts.pages.whatif.urls")),

@@ -16,6 +16,7 @@ from fronts.services.snags import snag_raise
 from shopjobs.models import Job, Person
 from tests.factories import NOW
 from tests.frozen_sheets import frozen_code
+from tests.stocked import counted
 
 
 def addresses(patterns: list[URLPattern | URLResolver]) -> Iterator[URLPattern]:
@@ -37,11 +38,13 @@ def every_page(client: Client, job: Job, owner: Person) -> Iterator[tuple[str, s
     snag = snag_raise(job=job, facts=facts, by=owner, at=NOW)
     closed = ClosedFacts(date(2027, 8, 2), date(2027, 8, 13), "summer holidays")
     shut = closed_days_add(shop=job.shop, facts=closed, by=owner, at=NOW)
+    in_stock = counted(job.shop, owner, 40)
     known: dict[str, Any] = {
         "job_id": job.pk, "cabinet_id": drawer.cabinet_id, "opening_id": drawer.pk, "index": 0,
         "page": "doors", "kind": "hinges", "size": "width_top", "topic": next(iter(SHORT_PAGES)),
         "key": door.pk, "snag_id": snag.pk, "cabinet_kind": "base", "person_id": owner.pk,
         "code": frozen_code(job, "B1"), "closed_id": shut.pk, "client_id": job.client_id,
+        "goods_id": in_stock.pk,
     }  # fmt: skip
     for address in addresses(get_resolver().url_patterns):
         if not address.pattern.converters.keys() <= known.keys():

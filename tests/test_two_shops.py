@@ -12,7 +12,7 @@ from django.urls import URLPattern, URLResolver, reverse
 
 from fronts import urls
 from fronts.jobfile import read
-from fronts.models import DoorOnHand, Opening, ShopNumber, Snag
+from fronts.models import DoorOnHand, Goods, Opening, ShopNumber, Snag
 from fronts.pages.standard.forms.short_pages import SHORT_PAGES
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.practice import PRACTICE
@@ -32,6 +32,7 @@ from tests.kitchen_files import SAMPLES
 from tests.own_ways import own_boxes, own_hardware, own_numbers, own_ways
 from tests.pages.kitchens import furnish
 from tests.saying import standard_set, stock_set
+from tests.stocked import counted, moved
 
 SignIn = Callable[[Person], Client]
 OURS, THEIRS = Fraction(9, 10), Fraction(3, 5)
@@ -55,10 +56,12 @@ def our_shop(request: pytest.FixtureRequest, their_shop: Shop, shop: Shop) -> Sh
 
 @pytest.fixture
 def our_job(our_shop: Shop, job: Job) -> Job:
-    """A kitchen of ours, with a snag."""
+    """A kitchen of ours, with a snag, and something in stock for it."""
     furnish(job)
     facts = SnagFacts("job", "paint on the floor")
-    snag_raise(job=job, facts=facts, by=PersonFactory.create(shop=our_shop), at=NOW)
+    by = PersonFactory.create(shop=our_shop)
+    snag_raise(job=job, facts=facts, by=by, at=NOW)
+    moved(counted(our_shop, by, 40), job, by, 3)
     return job
 
 
@@ -97,6 +100,7 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
         "stage": "cut",
         "closed_id": 0,
         "sending_id": 0,
+        "goods_id": Goods.objects.get(shop=job.shop, name="bumper").pk,
         "token": "none",
     }
     pages = {}
@@ -117,11 +121,13 @@ def test_no_page_shows_another_shops_values(
     before = pages_of(our_job, signed_in(owner))
 
     own_ways(their_shop, THEIRS)
+    counted(their_shop, PersonFactory.create(shop=their_shop), 77)
 
     assert pages_of(our_job, signed_in(owner)) == before
     assert {"shop-standard", "job-measure", "job-stock", "job-standard", "job-order"} <= set(before)
     assert {"shop-hardware", "job-hardware", "shop-items-csv", "job-boxes"} <= set(before)
     assert {"shop-suppliers", "shop-offers-csv", "shop-buy", "job-cost"} <= set(before)
+    assert {"shop-shelf", "shop-shelf-item", "shop-shelf-new"} <= set(before)
     assert {"job-what-if", "job-suited", "job-snags", "snag", "job-sign-off"} <= set(before)
 
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from fronts.rules.needs_of_kinds import STOP
+from fronts.rules.buying_names import STOP
 from fronts.rules.results import Schedule
 
 

@@ -25,12 +25,13 @@ Cell = str | int | Decimal
 
 @dataclass(frozen=True, slots=True)
 class JobShare:
-    """What one job wants of a thing: how much, and for which fronts."""
+    """What one job wants of a thing: how much, what of it covers that already, which fronts."""
 
     job: str
     amount: str
     spares: str
-    covered: str
+    sent: str
+    stocked: str
     fronts: str
 
 
@@ -153,9 +154,18 @@ def _share(wanted: Wanted) -> JobShare:
         job=wanted.job,
         amount=amount_words(wanted.whole, unit),
         spares=amount_words(wanted.spares, unit) if wanted.spares else "",
-        covered=amount_words(wanted.covered, unit) if wanted.covered else "",
+        sent=amount_words(wanted.sent, unit) if wanted.sent else "",
+        stocked=stock_words(wanted.stocked, unit),
         fronts=where_needed({each.front: each.amount for each in wanted.causes}, unit),
     )
+
+
+def stock_words(stocked: Fraction, unit: str) -> str:
+    """`3 laid by from stock`, or `3 given back to stock` of what came; "" of nothing."""
+    if not stocked:
+        return ""
+    how = "laid by from" if stocked > 0 else "given back to"
+    return f"{amount_words(abs(stocked), unit)} {how} stock"
 
 
 def amount_words(amount: Fraction, unit: str) -> str:

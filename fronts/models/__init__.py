@@ -29,6 +29,7 @@ from fronts.models.printed_sheets import PrintedSheet
 from fronts.models.receipts import FrontReceipt
 from fronts.models.saved_faces import SavedFace
 from fronts.models.sheet_sets import SheetFile, SheetSet
+from fronts.models.shelf import StockEntry
 from fronts.models.snags import Snag
 from fronts.models.standard import JobStandard, KindStandard, ShopStandard
 from fronts.models.stock import ShopNumber, Stock
@@ -85,6 +86,7 @@ __all__ = [
     "SnagPhoto",
     "StageMark",
     "Stock",
+    "StockEntry",
     "Supplier",
     "Thing",
     "UsualCurrency",

@@ -37,7 +37,8 @@ class OrderApproval(models.Model):
 class ApprovedLine(models.Model):
     """An item of that, as it was then: `facts` is `LineFacts.as_json`.
 
-    `amount` is how many more are ordered by it; below zero, how many fewer.
+    `amount` is how many more are ordered by it; below zero, how many fewer. `bought_as` is its
+    buying name; "" where it was approved before that was kept, or was not needed any more.
     """
 
     approval = models.ForeignKey(OrderApproval, on_delete=models.CASCADE, related_name="lines")
@@ -46,6 +47,7 @@ class ApprovedLine(models.Model):
         validators=[MinValueValidator(-2 * MOST_NEEDED), MaxValueValidator(2 * MOST_NEEDED)]
     )
     facts = models.JSONField()
+    bought_as = WordsField(max_length=LONGEST_ITEM, blank=True)
 
     class Meta:
         constraints = [models.UniqueConstraint(fields=["approval", "item"], name="approved_once")]

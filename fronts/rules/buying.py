@@ -31,8 +31,9 @@ class Cause:
 class Wanted:
     """So much of one thing for one job, with spares beside it; None where no plan says it yet.
 
-    `job` is its number, `item` the line of its order; `covered` is what was sent for
-    already. `unit` is what all amounts count, "" where pieces.
+    `job` is its number, `item` the line of its order; `covered` is what was sent for already, and
+    what was laid by from stock, which `stocked` is. `unit` is what all amounts count, "" where
+    pieces.
     """
 
     name: str
@@ -40,6 +41,7 @@ class Wanted:
     need: Fraction | None
     spares: Fraction = NOTHING
     covered: Fraction = NOTHING
+    stocked: Fraction = NOTHING
     unit: str = ""
     item: str = ""
     causes: tuple[Cause, ...] = ()
@@ -48,6 +50,11 @@ class Wanted:
     def whole(self) -> Fraction:
         """The need and its spares."""
         return (self.need or NOTHING) + self.spares
+
+    @property
+    def sent(self) -> Fraction:
+        """What was sent for already."""
+        return self.covered - self.stocked
 
     @property
     def amount(self) -> Fraction:

@@ -24,6 +24,7 @@ HINGE, SLIDE, HANDLE, LIFT, BAND = "hinge", "slide", "knob or pull", "lift", "ed
 CALLED_BY: Mapping[type, str] = {
     HingeItem: HINGE, SlideItem: SLIDE, HandleItem: HANDLE, LiftItem: LIFT, BandItem: BAND,
 }  # fmt: skip
+TAPE, STOP = "foam tape", "glass stop"
 SCREWS = "Screws"
 SIXTEENTHS = 16
 """Slides that are made to inches are so many of these long (common practice, no source)."""
@@ -115,3 +116,8 @@ def group_of(name: str) -> str:
     if re.match(GROUPS[SCREWS], name):
         return SCREWS
     return next(group for group, start in GROUPS.items() if re.match(start, name))
+
+
+def is_by_length(name: str) -> bool:
+    """Whether it is needed, ordered and counted by length; else by pieces."""
+    return name == STOP or name.startswith((f"{BAND} ", f"{TAPE} "))

@@ -7,6 +7,7 @@ common practice, no source.
 from collections.abc import Iterator
 from typing import Any
 
+from fronts.rules.buying_names import STOP, TAPE
 from fronts.rules.finding_words import FindingWords
 from fronts.rules.fitting_results import Fitting
 from fronts.rules.glass import pane_in, panes_in, stops_round
@@ -19,7 +20,6 @@ from fronts.rules.practice import Practice
 from fronts.rules.results import Front
 from fronts.rules.screws import screw_name
 
-STOP = "glass stop"
 TAPE_STRIPS = 2
 """One along each side of a box's front."""
 
@@ -72,7 +72,7 @@ def _tape(
     length = TAPE_STRIPS * fitting.box_height
     why = "in place of jig and clamps: a strip along each side of the box's front"
     yield NeedLine(
-        "foam tape", f"foam tape {size}", front.label, why=why, **_by_length(length, words.unit)
+        "foam tape", f"{TAPE} {size}", front.label, why=why, **_by_length(length, words.unit)
     )
 
 

@@ -2,8 +2,8 @@
 
 It is remembered per job until a change of the kitchen, or of the shop's ways, is counted
 (`Job.revision`), or another cutting plan is finished: so many jobs together are asked for at
-once that their kitchens can't be read again for every page. What prices and suppliers say, and
-what was sent for, is never part of it.
+once that their kitchens can't be read again for every page. What prices and suppliers say, what
+was sent for and what is in stock is never part of it.
 """
 
 from collections import OrderedDict
@@ -28,9 +28,11 @@ from fronts.rules.kinds import Unit
 from fronts.rules.lengths import Mm
 from fronts.rules.offcuts import offcut_label
 from fronts.rules.results import Schedule
+from fronts.rules.shelf import with_stock
 from fronts.rules.usual_stock import USUAL_SHEET, USUAL_STICK
 from fronts.selectors.offcuts import lost_offcuts
 from fronts.selectors.schedules import schedule_of
+from fronts.selectors.shelf import from_stock
 from shopjobs.models import Job
 
 MOST_JOBS = 64
@@ -41,16 +43,19 @@ _lock = Lock()
 
 
 def wanted_by(jobs: Sequence[Job]) -> list[Wanted]:
-    """What the jobs need, job by job; of what was sent for already, so much is covered."""
+    """What the jobs need, job by job, covered by what was sent for or laid by from stock."""
     plans = _finished_plans(jobs)
-    sent = _sent(jobs)
-    return [
-        replace(each, covered=sent[key])
-        if (key := (job.pk, each.item, each.unit)) in sent
-        else each
-        for job in jobs
-        for each in _remembered(job, plans.get(job.pk))
-    ]
+    sent, stocked = _sent(jobs), from_stock(jobs)
+    found: list[Wanted] = []
+    for job in jobs:
+        lines = [
+            replace(each, covered=sent[key])
+            if (key := (job.pk, each.item, each.unit)) in sent
+            else each
+            for each in _remembered(job, plans.get(job.pk))
+        ]
+        found += with_stock(lines, stocked.get(job.pk, {}))
+    return found
 
 
 def _finished_plans(jobs: Sequence[Job]) -> dict[int, int]:

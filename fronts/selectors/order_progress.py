@@ -3,6 +3,8 @@
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
+from math import ceil
 
 from fronts.models import (
     ApprovedLine,
@@ -13,6 +15,7 @@ from fronts.models import (
     Supplier,
 )
 from fronts.models.order_approvals import ORDER
+from fronts.rules.buying import NOTHING
 from fronts.rules.order_changes import LineChange, line_changes
 from fronts.rules.order_facts import (
     NOTHING_NEEDED,
@@ -22,6 +25,8 @@ from fronts.rules.order_facts import (
     short_name_of,
 )
 from fronts.rules.results import Schedule
+from fronts.rules.shelf import amount_in
+from fronts.selectors.shelf import buying_names_of, from_stock
 from shopjobs.models import Job
 
 
@@ -29,8 +34,9 @@ from shopjobs.models import Job
 class ItemOrdered:
     """An item of the order: as it was approved last, and by which decision; the amounts of it.
 
-    `ordered` is what is to be sent in all, of which so many were `sent`, and so many `came`.
-    So many are `to_come`: what one supplier sent too much of, another still owes.
+    `ordered` is what is to be sent for in all, of which so many were `sent`, and so many `came`.
+    So many are `to_come`: what one supplier sent too much of, another still owes. `stocked` is
+    what was laid by from stock instead, less what was given back to it.
     """
 
     item: str
@@ -40,11 +46,22 @@ class ItemOrdered:
     sent: int = 0
     came: int = 0
     to_come: int = 0
+    stocked: Fraction = NOTHING
+
+    @property
+    def most_to_send(self) -> Fraction:
+        """How many may be sent for in all: what came and was given back to stock once more."""
+        return self.ordered - min(self.stocked, NOTHING)
+
+    @property
+    def unsent(self) -> int:
+        """How many nobody sent for yet, whatever is laid by from stock."""
+        return max(0, self.ordered - self.sent)
 
     @property
     def to_send(self) -> int:
-        """How many nobody sent for yet."""
-        return max(0, self.ordered - self.sent)
+        """How many are still to be sent for."""
+        return max(0, ceil(self.ordered - self.sent - self.stocked))
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,7 +164,8 @@ class OrderProgress:
             for each in self.sent
             for line in each.lines
         )
-        return short_name_of([*decided, "sent", *sent])
+        stocked = (f"{each.item} {each.stocked}" for each in self.items.values() if each.stocked)
+        return short_name_of([*decided, "sent", *sent, *stocked])
 
     def differences(self, schedule: Schedule) -> list[Difference]:
         """What the kitchen needs otherwise than it was approved; nothing before it was."""
@@ -202,7 +220,19 @@ def _items(
                     item, sent=item.sent + line.row.amount, came=item.came + line.came,
                     to_come=item.to_come + line.missing,
                 )  # fmt: skip
-    return items
+    return _with_stock(job, items)
+
+
+def _with_stock(job: Job, items: dict[str, ItemOrdered]) -> dict[str, ItemOrdered]:
+    """The items, with what was laid by for them from stock."""
+    held = from_stock([job]).get(job.pk) if items else None
+    if not held:
+        return items
+    names = buying_names_of(job)
+    return {
+        name: replace(item, stocked=amount_in(held.get(names[name], 0), item.facts.unit))
+        for name, item in items.items()
+    }
 
 
 def _sent(job: Job) -> Iterator[Sent]:

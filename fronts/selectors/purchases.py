@@ -5,8 +5,10 @@ from dataclasses import dataclass
 
 from fronts.models import Offer, Supplier
 from fronts.rules.buying import Buying, SupplierOffer, buying
+from fronts.rules.shelf import FreeShare, shares_of_free
 from fronts.selectors.needed import wanted_by
 from fronts.selectors.offers import offers_by_name
+from fronts.selectors.shelf import free_by_name
 from shopjobs.models import Job, Shop
 
 
@@ -24,6 +26,13 @@ def jobs_to_buy_for(shop: Shop, keys: Collection[int]) -> list[Job]:
     """The shop's jobs of these keys by their numbers; another shop's do not exist."""
     jobs = Job.objects.filter(shop=shop, pk__in=keys).select_related("shop")
     return sorted(jobs, key=lambda job: (job.number.casefold(), job.pk))
+
+
+def shares_of_stock(shop: Shop, found: Buying) -> list[FreeShare]:
+    """What of what is still to be bought lies free in stock, and for which jobs it would do."""
+    sold = (line.thing for each in found.purchases for line in each.lines)
+    things = [*sold, *found.unsold, *(each.thing for each in found.otherwise)]
+    return list(shares_of_free(things, free_by_name(shop)))
 
 
 def shop_buying(shop: Shop, jobs: Sequence[Job], chosen: Iterable[int] = ()) -> ShopBuying:

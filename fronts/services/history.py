@@ -1,5 +1,6 @@
 """Taking back what was done, and doing it again; what comes of it must be a sound kitchen."""
 
+from collections.abc import Iterable
 from datetime import datetime
 
 from django.apps import apps
@@ -7,15 +8,16 @@ from django.core.exceptions import ValidationError
 from django.db.models import F, Q
 
 from fronts.facts.column_words import column_words
-from fronts.models import Front, Opening
+from fronts.models import Front, Opening, StockEntry
 from fronts.models.kept import Kept
 from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
 from fronts.services.order_approvals import refuse_more_sent_than_approved
 from fronts.services.saving import AskFirst
+from fronts.services.shelf import refuse_below_nothing
 from shopjobs.access import Capability
 from shopjobs.models import Person, Revision, Shop
-from shopjobs.row_changes import changes_of
+from shopjobs.row_changes import RowChange, changes_of
 from shopjobs.selectors import has_owner
 from shopjobs.services.history_steps import is_taken_back
 from shopjobs.services.recording import Told, recorded, tell
@@ -29,11 +31,14 @@ _ORDERED = frozenset({
     "fronts.orderapproval", "fronts.approvedline", "fronts.ordersending", "fronts.sentline",
     "fronts.orderarrival",
 })  # fmt: skip
-_OF_ORDER = _ORDERED | {"fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt"}
+_STOCK = "fronts.stockentry"
+_OF_ORDER = _ORDERED | {
+    "fronts.ordercheck", "fronts.orderlist", "fronts.frontreceipt", "fronts.goods", _STOCK,
+}  # fmt: skip
 _BUYING = frozenset({
-    "fronts.supplier", "fronts.goods", "fronts.offer", "fronts.usualcurrency",
+    "fronts.supplier", "fronts.goods", "fronts.offer", "fronts.usualcurrency", _STOCK,
 })  # fmt: skip
-"""Tables of what the shop buys, and from whom."""
+"""Tables of what the shop buys, from whom, and what of it there is."""
 _DOOR = "fronts.dooronhand"
 _RACK = frozenset({"fronts.offcut", _DOOR})
 _DAYS = frozenset({"fronts.shopdates", "fronts.closeddays"})
@@ -84,6 +89,7 @@ def _refuse_unsound(revision: Revision) -> None:
     _refuse_strayed_doors([each.key for each in changes if each.table == _DOOR])
     if revision.job is not None and any(change.table in _ORDERED for change in changes):
         refuse_more_sent_than_approved(revision.job)
+    refuse_below_nothing(_in_stock(changes))
     if revision.job is None or not of_kitchen:
         return
     if any(change.touches("label") or change.touches("closed_by") for change in of_kitchen):
@@ -100,6 +106,14 @@ def _refuse_strayed_doors(doors: list[int]) -> None:
     fronts = Front.objects.filter(door__in=doors).exclude(opening__cabinet__job=F("door__job"))
     for front in fronts.select_related("door", "opening__cabinet")[:1]:
         raise Refused(f"Front {front.opening} is made of door {front.door} by now.")
+
+
+def _in_stock(changes: Iterable[RowChange]) -> set[int]:
+    """The things of which there is another amount somewhere by now, by their keys."""
+    of_stock = [change for change in changes if change.table == _STOCK]
+    said = {(each.before or each.after or {}).get("goods_id") for each in of_stock}
+    rows = StockEntry.objects.filter(pk__in=[change.key for change in of_stock])
+    return {*filter(None, said), *rows.values_list("goods", flat=True)} if of_stock else set()
 
 
 def _refuse_without_owner(shop: Shop) -> None:

@@ -5,9 +5,10 @@ from datetime import datetime
 from decimal import Decimal
 
 from django.core.exceptions import ValidationError
+from django.db import IntegrityError, transaction
 from django.db.models import Max, Min
 
-from fronts.models import Goods, Offer, Supplier
+from fronts.models import Goods, Offer, StockEntry, Supplier
 from fronts.rules.buying_names import renamed
 from fronts.rules.money import MOST_PRICE
 from fronts.rules.offers import MOST_OFFERS, PACK_DECIMALS, OfferFacts, offer_faults
@@ -69,8 +70,10 @@ def offer_prefer(*, row: Offer, at: datetime, by: Person | None = None) -> Offer
 def offer_delete(*, row: Offer, at: datetime, by: Person | None = None) -> None:
     """Take an offer out; the next one of the item is preferred then."""
     shop, text = row.goods.shop, f"Took out an offer: {row}"
+    list(Goods.objects.select_for_update().filter(pk=row.goods_id))  # What is in stock of it stays.
     others = Offer.objects.filter(goods=row.goods).exclude(pk=row.pk)
-    deleted([row] if others.exists() else [row.goods])
+    is_kept = others.exists() or StockEntry.objects.filter(goods=row.goods).exists()
+    deleted([row] if is_kept else [row.goods])
     shop_told(shop=shop, text=text, by=by, at=at)
 
 
@@ -80,16 +83,19 @@ def goods_called(shop: Shop, item: str, known: Mapping[str, str]) -> Goods:
     `known` are the names that there are, by themselves without capitals.
     """
     said = " ".join(item.split())
-    name = known.get(said.casefold(), said)
-    held = Goods.objects.filter(shop=shop, name=name).first()
-    goods = held or Goods(shop=shop, name=name)
-    goods.shop = shop
-    if held is None:
+    named = {"shop": shop, "name": known.get(said.casefold(), said)}
+    goods = Goods.objects.filter(**named).first()
+    if goods is None:
+        goods = Goods(**named)
         try:
             checked(goods)
+            with transaction.atomic():
+                saved(goods)
         except ValidationError as error:
             raise ValidationError({"item": error.messages}) from error
-        saved(goods)
+        except IntegrityError:  # Somebody else began it at the same moment.
+            goods = Goods.objects.get(**named)
+    goods.shop = shop
     return goods
 
 
@@ -161,11 +167,17 @@ def goods_renamed(shop: Shop, kind: type, was: str, now: str) -> None:
 
 
 def _merged(goods: Goods, other: Goods) -> None:
-    """Take over the offers of what had the name before, but for those that are there already."""
+    """Take over the offers of what had the name before, but for those that are there already.
+
+    What is in stock of the two is one then.
+    """
     there = set(goods.offers.values_list("supplier", "code"))
     last = goods.offers.aggregate(last=Max("place"))["last"] or 0
     for step, offer in enumerate(other.offers.order_by("place"), 1):
         if (offer.supplier_id, offer.code) not in there:
             enter(offer, {"goods": goods, "place": last + step})
             saved(offer)
+    for entry in StockEntry.objects.filter(goods=other):
+        enter(entry, {"goods": goods})
+        saved(entry)
     deleted([other])

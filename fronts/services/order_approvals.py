@@ -7,6 +7,7 @@ from django.core.exceptions import ValidationError
 
 from fronts.models import ApprovedLine, OrderApproval, OrderSending, SentLine
 from fronts.models.order_approvals import ACCEPTED, ADDITION, DISMISSED, ORDER
+from fronts.rules.buying_names import name_of_need
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.order_facts import LineFacts
 from fronts.rules.results import Schedule
@@ -37,9 +38,8 @@ def order_approve(*, job: Job, schedule: Schedule, by: Person, at: datetime) -> 
     if not state.may_be_approved:
         raise ValidationError(f"Check every line first: {state.to_check} are not checked.")
     wanted = [line for line in lines if line.need]
-    approval = _approval(
-        job, ORDER, "", by, at, {line.item: (line.facts, line.facts.amount) for line in wanted}
-    )
+    approved = {line.item: (line.facts, line.facts.amount) for line in wanted}
+    approval = _approval(job, schedule, ORDER, "", by, at, approved)
     count = "1 line" if len(wanted) == 1 else f"{len(wanted)} lines"
     job_told(job=job, text=f"Approved the hardware order, {count}", by=by, at=at)
     return approval
@@ -78,7 +78,7 @@ def differences_settle(
         item: (one.now, _ordered_by(kind, one, progress.items.get(item)))
         for item, one in wanted.items()
     }
-    approval = _approval(job, kind, note, by, at, lines)
+    approval = _approval(job, schedule, kind, note, by, at, lines)
     name = fingerprint(schedule)
     for item, (facts, _) in lines.items():
         order_check(job=job, item=item, facts=facts, fingerprint=name, by=by, at=at)
@@ -92,7 +92,7 @@ def refuse_more_sent_than_approved(job: Job) -> None:
     held = order_progress(job).items
     sent = SentLine.objects.filter(sending__job=job).values_list("item", flat=True)
     for name in sent:
-        if name not in held or held[name].sent > held[name].ordered:
+        if name not in held or held[name].sent > held[name].most_to_send:
             raise Refused(f"{name} is sent already: take that back first.")
 
 
@@ -118,11 +118,12 @@ def _ordered_by(kind: str, one: Difference, held: ItemOrdered | None) -> int:
         return 0
     if one.more > 0:
         return one.more if kind == ADDITION else 0
-    return max(one.more, -held.to_send if held else 0)
+    return max(one.more, -held.unsent if held else 0)
 
 
 def _approval(
     job: Job,
+    schedule: Schedule,
     kind: str,
     note: str,
     by: Person,
@@ -132,10 +133,14 @@ def _approval(
     approval = OrderApproval(job=job, kind=kind, note=note, approved_by=by, approved_at=at)
     checked(approval)
     saved(approval)
+    names = {need.item: name_of_need(need) for need in schedule.hardware}
     rows = [
-        ApprovedLine(approval=approval, item=item, amount=amount, facts=facts.as_json)
+        ApprovedLine(
+            approval=approval, item=item, amount=amount, facts=facts.as_json,
+            bought_as=names.get(item, ""),
+        )
         for item, (facts, amount) in lines.items()
-    ]
+    ]  # fmt: skip
     for row in rows:
         checked(row)
     made(ApprovedLine, rows)

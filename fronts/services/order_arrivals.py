@@ -8,6 +8,7 @@ from django.core.exceptions import ValidationError
 from fronts.models import OrderArrival
 from fronts.selectors.order_progress import Sent
 from fronts.services.saving import AskFirst, checked, job_told
+from fronts.services.shelf import arrivals_stocked, arrivals_unstocked
 from shopjobs.models import Job, Person
 from shopjobs.services.recording import deleted, made, recorded
 
@@ -24,7 +25,10 @@ def lines_receive(
     by: Person,
     at: datetime,
 ) -> int:
-    """Write down what came, by the keys of the lines; more than was sent for is asked about."""
+    """Write down what came, by the keys of the lines; more than was sent for is asked about.
+
+    It is in stock then, laid by for the job as far as it was sent for.
+    """
     lines = {line.row.pk: line for line in sent.lines}
     came = {key: amount for key, amount in amounts.items() if amount and key in lines}
     if not came:
@@ -46,6 +50,7 @@ def lines_receive(
     for row in rows:
         checked(row)
     made(OrderArrival, rows)
+    arrivals_stocked(job, rows, lines)
     said = ", ".join(f"{amount} × {lines[key].row.item}" for key, amount in came.items())
     job_told(job=job, text=f"Came from {sent.row.supplier}: {said}", by=by, at=at)
     return len(rows)
@@ -53,11 +58,15 @@ def lines_receive(
 
 @recorded
 def last_arrival_take_back(*, job: Job, sent: Sent, by: Person, at: datetime) -> None:
-    """Take back what was written down last of what came; nothing happens where nothing came."""
+    """Take back what was written down last of what came; nothing happens where nothing came.
+
+    Refused where it is used, or laid by otherwise, by now.
+    """
     if not sent.has_come:
         return
     last = sent.arrivals[-1].received_at
     rows = [each for each in sent.arrivals if each.received_at == last]
+    arrivals_unstocked(rows)
     deleted(rows)
     said = ", ".join(f"{row.amount} × {row.line.item}" for row in rows)
     text = f"Took back that {said} came from {sent.row.supplier}"

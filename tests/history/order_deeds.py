@@ -2,12 +2,15 @@
 
 import random
 from decimal import Decimal
+from fractions import Fraction
 
-from fronts.models import ApprovedLine, OrderApproval
+from fronts.models import ApprovedLine, Goods, OrderApproval
 from fronts.models.order_approvals import ACCEPTED, ADDITION, DISMISSED, ORDER
+from fronts.models.shelf import GIVEN_BACK, LAID_BY, USED
 from fronts.rules.money import Price
 from fronts.selectors.order_progress import order_progress
 from fronts.selectors.schedules import schedule_of
+from fronts.selectors.shelf import balance_of
 from fronts.services.budgets import job_budget_set
 from fronts.services.order_approvals import differences_settle
 from fronts.services.order_arrivals import last_arrival_take_back, lines_receive
@@ -16,6 +19,7 @@ from shopjobs.models import Job, Person
 from shopjobs.services.recording import made, recorded
 from tests.factories import NOW
 from tests.ordering import facts_of, sent_of, sent_to
+from tests.stocked import moved
 
 
 def budget_of_job(job: Job, by: Person, chance: random.Random) -> None:
@@ -62,6 +66,17 @@ def receive_order(job: Job, by: Person, chance: random.Random) -> None:
     )  # fmt: skip
 
 
+def move_stock(job: Job, by: Person, chance: random.Random) -> None:
+    """Some of what came is laid by, given back or used; some comes where none is there."""
+    goods = Goods.objects.filter(shop=job.shop, entries__isnull=False).order_by("pk").first()
+    held = balance_of(goods) if goods is not None else None
+    if goods is None or held is None or not held.on_hand:
+        receive_order(job, by, chance)
+        return
+    kind = chance.choice((GIVEN_BACK, USED)) if held.at(job) else LAID_BY
+    moved(goods, job, by, Fraction(1, 8) if held.unit else 1, kind)
+
+
 def _approve_despite_stops(job: Job, by: Person) -> None:
     """As the service does, whatever stops the kitchen of a random deed has."""
     approval = OrderApproval(job=job, kind=ORDER, approved_by=by, approved_at=NOW)
@@ -71,3 +86,7 @@ def _approve_despite_stops(job: Job, by: Person) -> None:
         for item, facts in facts_of(job).items()
     ])  # fmt: skip
     job_told(job=job, text="Approved the hardware order", by=by, at=NOW)
+
+
+ORDER_DEEDS = (decide_on_order, send_order, receive_order, budget_of_job, move_stock)
+"""All of these."""

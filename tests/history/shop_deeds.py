@@ -24,6 +24,7 @@ from shopjobs.services.shops import shop_change
 from tests.factories import NOW
 from tests.history.date_deeds import days_of_shop
 from tests.saying import standard_set, stock_set
+from tests.stocked import counted
 
 Deed = Callable[[Job, Person, random.Random], object]
 
@@ -109,6 +110,11 @@ def offcut_of_shop(job: Job, by: Person, chance: random.Random) -> None:
         offcut_change(row=row, facts=facts, job=chance.choice([None, job]), by=by, at=NOW)
 
 
+def count_of_shop(job: Job, by: Person, chance: random.Random) -> None:
+    """Another number of something on the shelf."""
+    counted(job.shop, by, chance.randrange(1, 90))
+
+
 def role_of_person(job: Job, by: Person, chance: random.Random) -> None:
     """Somebody becomes the office, or an installer."""
     person = _another(by)
@@ -144,6 +150,6 @@ DEEDS_OF_SHOP: Mapping[str, Deed] = {
     for deed in (
         standard_of_shop, stock_of_shop, hardware_of_shop, boxes_of_shop, numbers_of_shop,
         tables_of_shop, facts_of_shop, role_of_person, account_of_person,
-        offer_of_supplier, supplier_of_shop, days_of_shop, offcut_of_shop,
+        offer_of_supplier, supplier_of_shop, days_of_shop, offcut_of_shop, count_of_shop,
     )
 }  # fmt: skip

@@ -31,9 +31,10 @@ from fronts.services.stock import practice_set, stock_clear
 from fronts.services.things import thing_create, thing_delete
 from fronts.snapshot.things import bare
 from shopjobs.models import Job, Person
+from shopjobs.services.refused import Refused
 from tests.factories import NOW, CabinetFactory, DoorOnHandFactory, OpeningFactory
 from tests.history.date_deeds import dates_of_job
-from tests.history.order_deeds import budget_of_job, decide_on_order, receive_order, send_order
+from tests.history.order_deeds import ORDER_DEEDS
 from tests.history.shop_deeds import DEEDS_OF_SHOP, Deed, set_tables
 from tests.history.snag_deeds import snag_of_job
 from tests.ordering import line_checked
@@ -282,12 +283,11 @@ def receive_front(job: Job, by: Person, chance: random.Random) -> None:
 DEEDS: Mapping[str, Deed] = {
     deed.__name__: deed
     for deed in (
-        resize_cabinet, resize_opening, close_otherwise, delete_opening, enter_opening,
-        box_behind, lose_box, copy_cabinet, move_cabinet, delete_cabinet, change_door,
-        delete_door, standard_of_job, stock_of_job, numbers_of_job, client_of_job, fit_front,
-        check_line, enter_cabinet, enter_door, decide_front, tables_of_job, line_of_list,
-        make_box, hardware_of_job, thing_on_wall, receive_front,
-        snag_of_job, decide_on_order, send_order, receive_order, dates_of_job, budget_of_job,
+        resize_cabinet, resize_opening, close_otherwise, delete_opening, enter_opening, box_behind,
+        lose_box, copy_cabinet, move_cabinet, delete_cabinet, change_door, delete_door,
+        standard_of_job, stock_of_job, numbers_of_job, client_of_job, fit_front, check_line,
+        enter_cabinet, enter_door, decide_front, tables_of_job, line_of_list, make_box,
+        hardware_of_job, thing_on_wall, receive_front, snag_of_job, dates_of_job, *ORDER_DEEDS,
     )
 }  # fmt: skip
 """What people do to a job."""
@@ -296,5 +296,5 @@ DEEDS: Mapping[str, Deed] = {
 def do(deed: str, job: Job, by: Person, chance: random.Random) -> None:
     """Do it; what can't be done is left."""
     fresh = Job.objects.select_related("shop").get(pk=job.pk)
-    with contextlib.suppress(ValidationError, IndexError):
+    with contextlib.suppress(ValidationError, IndexError, Refused):
         {**DEEDS, **DEEDS_OF_SHOP}[deed](fresh, by, chance)

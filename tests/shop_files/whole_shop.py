@@ -19,7 +19,9 @@ from fronts.models import (
     OrderArrival,
     OrderSending,
     SentLine,
+    StockEntry,
 )
+from fronts.models.shelf import RECEIVED
 from fronts.rules.date_facts import ClosedDays, JobDates, ShopDates
 from fronts.rules.fits import FitFacts, Gaps, hung_as
 from fronts.rules.money import Price
@@ -54,6 +56,7 @@ from tests.own_ways import own_ways
 from tests.pictures import picture_put
 from tests.saying import cabinet_create, opening_create, stock_set
 from tests.services.test_cutting import begin
+from tests.stocked import counted, moved
 
 OURS, THEIRS = Fraction(9, 10), Fraction(3, 5)
 """Parts of what is usual, so that no two values agree."""
@@ -78,6 +81,7 @@ def whole_shop(name: str, part: Fraction) -> Shop:
     stock_set(owner=job, at=NOW, by=owner, knob_thread="M5")
     face_save(shop=shop, name="sink base", words="tip-out 6 over pair", at=NOW, by=owner)
     _worked_on(job, owner, fitter)
+    _in_stock(job, owner, part)
     return shop
 
 
@@ -148,6 +152,16 @@ def _ordered(job: Job, owner: Person) -> None:
     OrderArrival.objects.create(
         line=line, amount=1, came_on=NOW.date(), note="«dented»", received_by=owner, received_at=NOW
     )
+
+
+def _in_stock(job: Job, owner: Person, part: Fraction) -> None:
+    """Something counted, of which some is laid by for the job; something that came for it."""
+    goods = counted(job.shop, owner, 100 * part.numerator)
+    moved(goods, job, owner, 9)
+    StockEntry.objects.create(
+        shop=job.shop, goods=goods, job=job, amount=1, kind=RECEIVED, reason="«dented»",
+        entered_by=owner, entered_at=NOW, arrival=OrderArrival.objects.get(line__sending__job=job),
+    )  # fmt: skip
 
 
 def _snags(job: Job, owner: Person, fitter: Person) -> None:

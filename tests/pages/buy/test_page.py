@@ -21,6 +21,7 @@ from tests.pages.buy.read_back import words_of_pdf
 from tests.pages.kitchens import furnish
 from tests.pages.suppliers.offered import offer
 from tests.saying import standard_set
+from tests.stocked import counted, there_is
 
 SignIn = Callable[[Person], Client]
 WAY = "/shop/buy/"
@@ -239,3 +240,57 @@ def test_a_sheet_that_waits_for_others_asks_again_by_itself(
     assert (answer.status_code, answer["Retry-After"]) == (503, "2")
     assert "This page tries again by itself" in dom(answer).words
     assert not caplog.records
+
+
+def test_what_is_free_in_stock_is_laid_by_in_one_press(
+    desk: Client, shop: Shop, job: Job, office: Person
+) -> None:
+    """One item, or all of them; then that much less is bought, and it says why."""
+    furnish(job)
+    second = another(shop)
+    offer(shop, "bumper")
+    need = need_of(job, "bumper")
+    counted(shop, office, need + 1)
+    counted(shop, office, 1, "slide screw")
+    page = asked(desk, job, second)
+    shown = page.one(".in-stock ul").words
+    assert f"bumper {need} for K-1, 1 for K-2" in shown
+
+    answer = desk.post(f"{WAY}lay-by/", sent_of(page, item="bumper"))
+
+    assert answer.status_code == 302
+    assert there_is(shop) == {"K-1": need, "K-2": 1}
+    page = dom(desk.get(answer["Location"]))
+    row = page.one(".buy-from tbody tr")
+    assert row.one("summary").words == str(need - 1)
+    assert f"{need} laid by from stock" in row.words
+    assert desk.post(f"{WAY}lay-by/", sent_of(page)).status_code == 302
+    assert there_is(shop, "slide screw") == {"K-1": 1}
+    assert not asked(desk, job, second).has(".in-stock")
+
+
+def test_what_is_no_longer_free_is_told(desk: Client, shop: Shop, job: Job, office: Person) -> None:
+    """Of two who press it one reads that the other did."""
+    furnish(job)
+    counted(shop, office, 5)
+    first, second = asked(desk, job), asked(desk, job)
+    assert desk.post(f"{WAY}lay-by/", sent_of(first)).status_code == 302
+
+    answer = desk.post(f"{WAY}lay-by/", sent_of(second))
+
+    assert answer.status_code == 409
+    assert "has changed" in dom(answer).one(".summary").words
+    assert there_is(shop) == {"K-1": 5}
+    for wrong in ({"share": "x\0"}, {}, {"item": "y" * 500}):
+        assert desk.post(f"{WAY}lay-by/", {"job": job.pk, **wrong}).status_code in (409, 422)
+
+
+def sent_of(page: Answer, **typed: str) -> dict[str, Any]:
+    """The form that lays by what is free, with all that it shows."""
+    form = page.one("#lay-by")
+    fields = form.all("input")
+    names = {field.attribute("name") for field in fields}
+    sent = {
+        name: [field.value for field in fields if field.attribute("name") == name] for name in names
+    }
+    return sent | typed

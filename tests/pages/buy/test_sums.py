@@ -19,6 +19,7 @@ from fronts.rules.buying import SupplierOffer, Wanted, buying
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.offers import BUY_UNITS
 from fronts.rules.schedule import schedule
+from fronts.rules.shelf import amount_in, kept, with_stock
 from fronts.selectors.needed import needs_of
 from fronts.selectors.purchases import ShopBuying
 from fronts.sheets import purchase
@@ -96,6 +97,25 @@ def test_everything_that_is_handed_over_says_the_same(data: st.DataObject, of: K
     names = list(dict.fromkeys(each.name for each in wanted))
 
     check_all(asked_for(wanted, data.draw(offers(names))))
+
+
+@settings(KITCHEN_LAW, max_examples=6)
+@given(st.data(), kitchens_that_buy())
+def test_so_does_what_stock_leaves_to_buy(data: st.DataObject, of: Kitchen) -> None:
+    """Of each thing just so much less is bought as is laid by of it, down to nothing."""
+    needed = list(needs_of(schedule(of), None))
+    names = list(dict.fromkeys(each.name for each in needed))
+    amounts = st.integers(0, 40).map(Fraction)
+    units = {each.name: each.unit for each in needed}
+    held = {name: kept(data.draw(amounts), units[name]) for name in names}
+
+    wanted = with_stock(needed, held)
+
+    check_all(asked_for(wanted, data.draw(offers(names))))
+    for name in names:
+        before = sum(each.amount for each in needed if each.name == name)
+        after = sum(each.amount for each in wanted if each.name == name)
+        assert after == max(before - amount_in(held[name], units[name]), 0)
 
 
 _NAMES = ("hinge H-1", "bumper", "edge band E-1", "=2+2", "sheet MDF 3/4 in, 96 × 48 in")

@@ -245,6 +245,7 @@ def test_the_file_holds_every_line(kitchen_job: Job, office: Person, signed_in: 
     assert rows[0] == [
         "item", "need", "spares", "why", "fronts", "checked by", "checked at",
         "need when checked", "change", "note", "unit", "approved", "sent", "came",
+        "from stock",
     ]  # fmt: skip
     hinge = next(row for row in rows if row[0] == HINGES)
     assert (hinge[1], hinge[4], hinge[5]) == ("2", "B1.a: 2", "otto")

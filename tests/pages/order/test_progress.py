@@ -17,7 +17,8 @@ from fronts.models import (
 from fronts.rules.buying_names import group_of
 from fronts.rules.practice import inches
 from fronts.selectors.order_progress import order_progress
-from shopjobs.models import Job, Person
+from fronts.selectors.shelf import buying_names_of
+from shopjobs.models import Job, Person, Shop
 from tests.dom import Part, dom
 from tests.factories import (
     HINGES,
@@ -27,6 +28,7 @@ from tests.factories import (
 from tests.ordering import approved, facts_of, line_checked, sent_to
 from tests.pages.shared.sending import as_sent
 from tests.saying import standard_set
+from tests.stocked import counted, moved
 
 SignIn = Callable[[Person], Client]
 HTMX = {"HX-Request": "true"}
@@ -251,3 +253,43 @@ def test_nothing_is_left_never_stands_under_a_stop(
 def door_opening(job: Job) -> Opening:
     """The opening that the door closes."""
     return Opening.objects.get(cabinet__job=job, label="a")
+
+
+def test_what_is_laid_by_from_stock_is_not_sent_for(
+    kitchen_job: Job, shop: Shop, office: Person, signed_in: SignIn
+) -> None:
+    """Each line says so, and what is left to send; the file has the same number."""
+    desk = signed_in(office)
+    approved(kitchen_job, office)
+    need = facts_of(kitchen_job)["bumper"].amount
+    before = page_of(desk, kitchen_job).one("#send-form")
+    moved(counted(shop, office, 50), kitchen_job, office, need - 1)
+    assert sends(desk, before, supplier="Ash").status_code == 409
+
+    page = page_of(desk, kitchen_job)
+
+    line = next(row for row in page.all("table.order tr") if "bumper" in row.words)
+    assert f"{need} approved" in line.words
+    assert f"{need - 1} laid by from stock" in line.words
+    form = page.one("#send-form")
+    item = next(each for each in form.all(".amounts li") if "bumper" in each.words)
+    assert item.one(".so-many input").value == "1"
+    rows = desk.get(f"/jobs/{kitchen_job.pk}/order.csv").text.splitlines()
+    assert next(row for row in rows if row.startswith("bumper")).endswith(f"{need},0,0,{need - 1}")
+
+
+def test_an_order_that_stock_covers_is_through(
+    kitchen_job: Job, shop: Shop, office: Person, signed_in: SignIn
+) -> None:
+    """Nothing is left to send, and nothing to come."""
+    approved(kitchen_job, office)
+    for item in order_progress(kitchen_job).items.values():
+        name = buying_names_of(kitchen_job)[item.item]
+        goods = counted(shop, office, item.ordered, name)
+        moved(goods, kitchen_job, office, item.ordered)
+
+    page = page_of(signed_in(office), kitchen_job)
+
+    assert "Everything is there" in page.one(".waits").words
+    assert "nothing to send" in page.one(".stages").words
+    assert not page.has("#send-form")

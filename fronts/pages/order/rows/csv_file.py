@@ -2,17 +2,19 @@
 
 from django.http import HttpResponse
 
+from fronts.figures.purchase import amount_words
 from fronts.pages.order.rows.lines import HardwareList, Row
 from fronts.pages.shared.csv_cells import csv_bytes
 from fronts.pages.shared.file_answers import attachment
+from fronts.selectors.order_progress import ItemOrdered
 from fronts.selectors.orders import OrderLine
 from shopjobs.models import Job
 
 COLUMNS = (
     "item", "need", "spares", "why", "fronts", "checked by", "checked at",
-    "need when checked", "change", "note", "unit", "approved", "sent", "came",
+    "need when checked", "change", "note", "unit", "approved", "sent", "came", "from stock",
 )  # fmt: skip
-NONE = ("", "", "")
+NONE = ("", "", "", "")
 """Of a line that nobody approved."""
 
 
@@ -36,8 +38,13 @@ def _cells(row: Row) -> tuple[str, ...]:
         row.change,
         line.note,
         line.unit,
-        *((str(row.item.ordered), str(row.item.sent), str(row.item.came)) if row.item else NONE),
+        *(_ordered(row.item) if row.item else NONE),
     )
+
+
+def _ordered(item: ItemOrdered) -> tuple[str, ...]:
+    amounts = item.ordered, item.sent, item.came
+    return (*map(str, amounts), amount_words(item.stocked, "") if item.stocked else "0")
 
 
 def _minute(line: OrderLine) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from fronts.figures.order_words import change_words
+from fronts.figures.purchase import amount_words, stock_words
 from fronts.models.order_approvals import ACCEPTED, DISMISSED
 from fronts.rules.kinds import Unit
 from fronts.rules.order_states import OrderState
@@ -32,7 +33,7 @@ class DifferenceRow:
 def stages(state: OrderState, sent: int, approved_by: str) -> list[Stage]:
     """Checked, approved, sent, received; each with how far it is."""
     owed = sum(state.to_come.values())
-    all_sent = state.approved and not state.to_send and state.sent
+    all_sent = state.approved and not state.to_send
     return [
         Stage("Checked", f"{state.checked} of {state.lines}", state.lines == state.checked),
         Stage("Approved", approved_by or "not yet", state.approved),
@@ -47,24 +48,26 @@ def stages(state: OrderState, sent: int, approved_by: str) -> list[Stage]:
 
 def _sent(state: OrderState, sent: int) -> str:
     if not state.sent:
-        return "not yet"
+        return "nothing to send" if state.approved and not state.to_send else "not yet"
     times = f"{sent} order{'' if sent == 1 else 's'}"
     return f"{times}, {state.to_send} left" if state.to_send else times
 
 
 def item_words(item: ItemOrdered) -> Iterator[str]:
-    """`12 approved`, `12 sent`, `10 came, 2 to come`, counted as it was approved."""
+    """`12 approved`, `4 laid by from stock`, `8 sent`, `6 came, 2 to come`, as it was approved."""
     wanted, unit = item.facts.amount, item.facts.unit
     counted = f" {unit}" if unit else ""
     yield f"{item.ordered}{counted} approved"
+    if item.stocked:
+        yield stock_words(item.stocked, unit)
     if item.sent:
         left = f", {item.to_send}{counted} left to send" if item.to_send else ""
         yield f"{item.sent}{counted} sent{left}"
         to_come = f", {item.to_come}{counted} to come" if item.to_come else ""
         yield f"{item.came}{counted} came{to_come}"
-    over = max(item.sent, item.came) - wanted
-    if item.sent and over > 0:
-        yield f"{over}{counted} over"
+    over = max(item.sent, item.came) + item.stocked - wanted
+    if (item.sent or item.stocked) and over > 0:
+        yield f"{amount_words(over, unit)} over"
     if item.decided.kind in (ACCEPTED, DISMISSED):
         why = f": {item.decided.note}" if item.decided.note else ""
         left = "order left as it was" if item.decided.kind == DISMISSED else "change accepted"

@@ -8,7 +8,8 @@ from django.core.exceptions import ValidationError
 
 from fronts.models import Offer, Supplier
 from fronts.models.suppliers import CURRENCIES
-from fronts.pages.suppliers.forms.suppliers import Words, lead_days_field
+from fronts.pages.shared.words_field import Words
+from fronts.pages.suppliers.forms.suppliers import lead_days_field
 from fronts.rules.limits import LONGEST_ITEM, LONGEST_NOTE, MOST_NEEDED
 from fronts.rules.money import (
     LONGEST_AMOUNT,

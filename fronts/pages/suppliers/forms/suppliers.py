@@ -6,19 +6,13 @@ from django import forms
 
 from fronts.models import Supplier
 from fronts.models.suppliers import CURRENCIES
+from fronts.pages.shared.words_field import Words
 from fronts.rules.limits import LONGEST_NOTE, LONGEST_SITE, LONGEST_SUPPLIER
 from fronts.rules.offers import LONGEST_CODE, MOST_LEAD_DAYS
 from shopjobs.forms.house import HouseForm
 from shopjobs.forms.seen import SeenForm
 
 FIELDS = ("name", "phone", "email", "address", "account", "lead_days", "note")
-
-
-class Words(forms.CharField):
-    """Words on one line, with one space between two."""
-
-    def clean(self, value: Any) -> str:
-        return " ".join(super().clean(value).split())
 
 
 def lead_days_field(label: str, help_text: str) -> forms.IntegerField:

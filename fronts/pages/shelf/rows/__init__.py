@@ -1,0 +1,1 @@
+"""What is in stock, as its pages show it."""
