@@ -1,6 +1,6 @@
 """What suppliers ask for what the shop buys: entered, changed, preferred, taken out."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from datetime import datetime
 from decimal import Decimal
 
@@ -69,12 +69,17 @@ def offer_prefer(*, row: Offer, at: datetime, by: Person | None = None) -> Offer
 @recorded
 def offer_delete(*, row: Offer, at: datetime, by: Person | None = None) -> None:
     """Take an offer out; the next one of the item is preferred then."""
-    shop, text = row.goods.shop, f"Took out an offer: {row}"
-    list(Goods.objects.select_for_update().filter(pk=row.goods_id))  # What is in stock of it stays.
-    others = Offer.objects.filter(goods=row.goods).exclude(pk=row.pk)
-    is_kept = others.exists() or StockEntry.objects.filter(goods=row.goods).exists()
-    deleted([row] if is_kept else [row.goods])
+    shop, goods, text = row.goods.shop, row.goods_id, f"Took out an offer: {row}"
+    deleted([row])
+    goods_let_go([goods])
     shop_told(shop=shop, text=text, by=by, at=at)
+
+
+def goods_let_go(goods: Iterable[int]) -> None:
+    """Of these, by their keys, what nobody offers is no item any more; what is in stock stays."""
+    unsold = Goods.objects.filter(pk__in=goods, offers=None).order_by("pk")
+    held = [row.pk for row in unsold.select_for_update(of=("self",))]
+    deleted(Goods.objects.filter(pk__in=held, entries=None))
 
 
 def goods_called(shop: Shop, item: str, known: Mapping[str, str]) -> Goods:

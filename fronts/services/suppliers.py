@@ -5,8 +5,9 @@ from datetime import datetime
 
 from django.core.exceptions import ValidationError
 
-from fronts.models import Goods, Offer, Supplier, UsualCurrency
+from fronts.models import Offer, Supplier, UsualCurrency
 from fronts.rules.offers import MOST_SUPPLIERS
+from fronts.services.offers import goods_let_go
 from fronts.services.saving import checked, enter, saved, shop_told
 from shopjobs.models import Person, Shop
 from shopjobs.services.recording import deleted, recorded
@@ -48,10 +49,10 @@ def supplier_entered(
 @recorded
 def supplier_delete(*, row: Supplier, at: datetime, by: Person | None = None) -> int:
     """Take a supplier out with all offers; how many these were."""
-    count = Offer.objects.filter(supplier=row).count()
-    shop, name = row.shop, row.name
+    goods = list(Offer.objects.filter(supplier=row).values_list("goods", flat=True))
+    shop, name, count = row.shop, row.name, len(goods)
     deleted([row])
-    deleted(Goods.objects.filter(shop=shop, offers=None))  # What nobody else sells.
+    goods_let_go(goods)
     with_offers = f" and {count} offer{'' if count == 1 else 's'}" if count else ""
     shop_told(shop=shop, text=f"Took out the supplier {name}{with_offers}", by=by, at=at)
     return count

@@ -24,6 +24,7 @@ from fronts.services.order_arrivals import last_arrival_take_back, lines_receive
 from fronts.services.order_sendings import order_send
 from fronts.services.saving import AskFirst, shop_told
 from fronts.services.shelf import shares_lay_by, stock_count
+from fronts.services.suppliers import supplier_delete
 from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.services.jobs import job_delete
 from shopjobs.services.recording import recorded
@@ -269,6 +270,13 @@ def test_a_thing_that_is_in_stock_stays_without_offers(shop: Shop, office: Perso
 
     assert there_is(shop) == {"": 5}
     assert not Offer.objects.exists()
+    offer(shop, "slide screw")
+
+    supplier_delete(row=offer(shop, ITEM).supplier, by=office, at=NOW)
+
+    assert there_is(shop) == {"": 5}
+    assert not Offer.objects.exists()
+    assert not Goods.objects.filter(name="slide screw").exists()
 
 
 def test_stock_follows_an_item_that_has_another_code(shop: Shop, office: Person) -> None:
