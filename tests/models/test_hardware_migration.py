@@ -13,6 +13,7 @@ from shopjobs.models import Job
 from tests.factories import CabinetFactory, JobFactory, door_and_drawer
 from tests.models.test_front_migration import migrated, newest
 
+pytestmark = pytest.mark.thorough
 BEFORE = ("fronts", "0010_names_go_back_to_people")
 
 
