@@ -41,6 +41,22 @@ def pytest_report_header(config: pytest.Config) -> str | None:
     return None if seed is None else f"property tests explore: manage.py test --explore={seed}"
 
 
+OF_A_DATABASE = {"db", "transactional_db", "live_server"}
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Mark what may ask the database: on another one all the rest would be as it was.
+
+    Whoever asks for `request` may take any fixture later on.
+    """
+    for item in items:
+        assert isinstance(item, pytest.Function)
+        asked_for = OF_A_DATABASE & {*item.fixturenames} or "request" in item._fixtureinfo.argnames
+        if asked_for or item.get_closest_marker("django_db"):
+            item.add_marker("database")
+
+
 @pytest.fixture
 def shop(db: None) -> Shop:
     """A shop that works in inches."""
