@@ -25,11 +25,11 @@ def client_named(shop: Shop, name: str) -> Client | None:
     """
     if not name.strip():
         return None
-    known = Client.objects.filter(shop=shop, name=name).first()
-    if known is not None:
-        return known
+    # What no name can be is not looked for: PostgreSQL refuses NUL as a fault of ours.
+    row = _sound(Client(shop=shop, name=name), "name", "client")
+    known = Client.objects.filter(shop=shop, name=row.name).first()
     with refuse_twice(_MEANWHILE, field="client"):
-        return saved(_sound(Client(shop=shop, name=name), "name", "client"))
+        return known or saved(row)
 
 
 def site_at(shop: Shop, client: Client | None, address: str) -> Site | None:
@@ -39,11 +39,10 @@ def site_at(shop: Shop, client: Client | None, address: str) -> Site | None:
     """
     if not address.strip():
         return None
-    known = Site.objects.filter(shop=shop, client=client, address=address).first()
-    if known is not None:
-        return known
+    row = _sound(Site(shop=shop, client=client, address=address), "address", "site")
+    known = Site.objects.filter(shop=shop, client=client, address=row.address).first()
     with refuse_twice(_MEANWHILE, field="site"):
-        return saved(_sound(Site(shop=shop, client=client, address=address), "address", "site"))
+        return known or saved(row)
 
 
 def _sound(row: Row, column: str, field: str) -> Row:
