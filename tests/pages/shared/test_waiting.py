@@ -32,7 +32,7 @@ def somebody_saves(transactional_db: None, job: Job) -> Iterator[None]:
     def hold() -> None:
         try:
             with transaction.atomic():
-                Job.objects.select_for_update().get(pk=job.pk)
+                Job.objects.select_for_update(of=("self",)).get(pk=job.pk)
                 held.set()
                 over.wait(30)
         finally:
