@@ -27,12 +27,13 @@ class Orientation(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class BoardKind:
-    """A stock size between its trims, plus one kerf; a stick is one wide."""
+    """A stock size between its trims, plus one kerf; a stick is one wide. `own`: an offcut."""
 
     length: int
     width: int
     limit: int | None
     cost: int
+    own: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +85,9 @@ def integer_problem(request: Request) -> IntegerProblem:
     step = _step([n for pair in (*usable, *sizes) for n in pair[: 1 if request.sticks else 2]])
     coin, costs = _costs(request.stock)
     boards = tuple(
-        BoardKind(int(length / step), int(width / step) if width else 1, stock.count, cost)
+        BoardKind(
+            int(length / step), int(width / step) if width else 1, stock.count, cost, stock.own
+        )
         for stock, (length, width), cost in zip(request.stock, usable, costs, strict=True)
     )
     groups: dict[object, list[CutUnit]] = defaultdict(list)

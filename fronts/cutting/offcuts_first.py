@@ -23,37 +23,36 @@ from fronts.cutting.sticks.first_fit_decreasing import stick_fill
 _SPLITS: tuple[Split, ...] = ("big", "rip", "cross")
 
 
-def without_offcuts(problem: IntegerProblem, own: Sequence[bool]) -> IntegerProblem:
+def has_offcuts(problem: IntegerProblem) -> bool:
+    """Whether there are any of the shop's to take."""
+    return any(board.own for board in problem.boards)
+
+
+def without_offcuts(problem: IntegerProblem) -> IntegerProblem:
     """The same problem where none of the shop's offcuts is there."""
-    boards = [
-        replace(board, limit=0) if is_own else board
-        for board, is_own in zip(problem.boards, own, strict=True)
-    ]
+    boards = [replace(board, limit=0) if board.own else board for board in problem.boards]
     return replace(problem, boards=tuple(boards))
 
 
-def offcuts_first(
-    problem: IntegerProblem, packing: Packing, own: Sequence[bool], budget: Budget
-) -> Packing:
+def offcuts_first(problem: IntegerProblem, packing: Packing, budget: Budget) -> Packing:
     """The same parts with the shop's offcuts in use, and one large offcut of what is bought."""
-    mine = [(pattern, times) for pattern, times in packing.chosen if own[pattern.board]]
-    theirs = [(pattern, times) for pattern, times in packing.chosen if not own[pattern.board]]
+    boards = problem.boards
+    mine = [(pattern, times) for pattern, times in packing.chosen if boards[pattern.board].own]
+    theirs = [each for each in packing.chosen if not boards[each[0].board].own]
     left = [0] * len(problem.items)
     for pattern, times in theirs:
         for item, n in pattern.yields:
             left[item] += n * times
-    mine += _filled(problem, left, _unused(problem, mine, own))
+    mine += _filled(problem, left, _unused(problem, mine))
     wanted = tuple(replace(i, demand=n) for i, n in zip(problem.items, left, strict=True))
     rest = patterns.packing(theirs, replace(problem, items=wanted))
-    rest = _rest_with_largest_offcut(problem, rest, left, own, budget)
+    rest = _rest_with_largest_offcut(problem, rest, left, budget)
     return Packing((*mine, *rest.chosen), packing.short)
 
 
-def _unused(
-    problem: IntegerProblem, mine: Sequence[tuple[Pattern, int]], own: Sequence[bool]
-) -> Counter[int]:
+def _unused(problem: IntegerProblem, mine: Sequence[tuple[Pattern, int]]) -> Counter[int]:
     """How many of each of the shop's offcuts are not cut yet."""
-    free = Counter({b: board.limit or 0 for b, board in enumerate(problem.boards) if own[b]})
+    free = Counter({b: board.limit or 0 for b, board in enumerate(problem.boards) if board.own})
     for pattern, times in mine:
         free[pattern.board] -= times
     return +free
@@ -96,10 +95,10 @@ def _fullest(
 
 
 def _rest_with_largest_offcut(
-    problem: IntegerProblem, rest: Packing, left: Sequence[int], own: Sequence[bool], budget: Budget
+    problem: IntegerProblem, rest: Packing, left: Sequence[int], budget: Budget
 ) -> Packing:
     """What is still bought, as a problem of its own where it is of one size."""
-    bought = [b for b, is_own in enumerate(own) if not is_own]
+    bought = [b for b, each in enumerate(problem.boards) if not each.own]
     kept = [item for item, n in enumerate(left) if n]
     if len(bought) != 1 or not kept:
         return rest

@@ -17,7 +17,7 @@ from fronts.cutting.budget import Budget, Clock, begin, until
 from fronts.cutting.cut_units import CutUnit
 from fronts.cutting.integer_problem import IntegerProblem, integer_problem
 from fronts.cutting.model import Layout, Plan, Request
-from fronts.cutting.offcuts_first import offcuts_first, without_offcuts
+from fronts.cutting.offcuts_first import has_offcuts, offcuts_first, without_offcuts
 from fronts.cutting.patterns import Packing
 from fronts.cutting.sawing import layout, leaves
 from fronts.cutting.search_result import SearchResult, proved_least
@@ -44,9 +44,9 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     problem = integer_problem(request)
     writing = min(WRITING * sum(item.demand for item in problem.items), seconds / 2)
     search = begin(seconds * SEARCH - writing, clock)
-    result = _searched(request, problem, search)
+    result = _searched(problem, search)
     waiting = _UnitsLeft(problem)
-    packing = _kindest(request, problem, result.packing, search.share(0.3).capped(OFFCUT_SECONDS))
+    packing = _kindest(problem, result.packing, search.share(0.3).capped(OFFCUT_SECONDS))
     result = replace(result, packing=packing)
     tidier = Tidier(problem, until(started + seconds * TIDYING - writing, clock))
     packing = kept_in_sequence(tidier.drained(result.packing), problem, request)
@@ -54,7 +54,7 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     layouts = in_sequence(_layouts(request, problem, tidier, waiting, packing))
     used = sum(shown.count for shown in layouts if not shown.stock.own)
     priced = any(stock.price is not None for stock in request.stock)
-    count = _counted(request, problem) if priced else result.bound
+    count = _counted(problem) if priced else result.bound
     return Plan(
         request=request,
         layouts=layouts,
@@ -68,36 +68,29 @@ def plan(request: Request, seconds: float, clock: Clock = time.monotonic) -> Pla
     )
 
 
-def _searched(request: Request, problem: IntegerProblem, budget: Budget) -> SearchResult:
+def _searched(problem: IntegerProblem, budget: Budget) -> SearchResult:
     """The best packing; offcuts to choose from never make it worse than it is without them."""
     find = plan_sticks if problem.sticks else plan_sheets
-    own = [stock.own for stock in request.stock]
-    if not any(own):
+    if not has_offcuts(problem):
         return find(problem, budget)
     result = find(problem, budget.share(WITH_OFFCUTS))
     if proved_least(result.packing, result.bound, problem):
         return result
-    without = find(without_offcuts(problem, own), budget)
+    without = find(without_offcuts(problem), budget)
     better = min(result.packing, without.packing, key=lambda p: patterns.rank(p, problem))
     return replace(result, packing=better)
 
 
-def _kindest(
-    request: Request, problem: IntegerProblem, packing: Packing, budget: Budget
-) -> Packing:
+def _kindest(problem: IntegerProblem, packing: Packing, budget: Budget) -> Packing:
     """Of plans that cost the same, one that uses offcuts up and leaves a large one."""
-    own = [stock.own for stock in request.stock]
-    if any(own):
-        return offcuts_first(problem, packing, own, budget)
+    if has_offcuts(problem):
+        return offcuts_first(problem, packing, budget)
     return with_largest_offcut(problem, packing, budget)
 
 
-def _counted(request: Request, problem: IntegerProblem) -> lower_bound.LowerBound:
+def _counted(problem: IntegerProblem) -> lower_bound.LowerBound:
     """A bound on the number of boards, whatever they cost; of the shop's own none is counted."""
-    boards = tuple(
-        replace(board, cost=int(not stock.own))
-        for board, stock in zip(problem.boards, request.stock, strict=True)
-    )
+    boards = tuple(replace(board, cost=int(not board.own)) for board in problem.boards)
     return quick_bound(replace(problem, boards=boards))
 
 
