@@ -3,9 +3,9 @@
 from typing import Any
 
 from django import forms
-from django.core.exceptions import ValidationError
 
-from fronts.pages.offcuts.forms.offcuts import LONGEST_NUMBER, Words
+from fronts.pages.offcuts.forms.offcuts import LONGEST_NUMBER, job_numbered
+from fronts.pages.shared.words_field import Words
 from shopjobs.forms.house import HouseForm
 from shopjobs.models import Job, Shop
 
@@ -28,8 +28,4 @@ class DoorMoveForm(HouseForm):
 
     def clean_to(self) -> Job:
         """The job of this number."""
-        number = self.cleaned_data["to"]
-        job = Job.objects.filter(shop=self.shop, number=number).first()
-        if job is None:
-            raise ValidationError(f"There is no job {number}.")
-        return job
+        return job_numbered(self.shop, self.cleaned_data["to"])

@@ -7,6 +7,7 @@ from django.core.exceptions import ValidationError
 
 from fronts.facts.size_form_fields import Size
 from fronts.models import Offcut
+from fronts.pages.shared.words_field import Words
 from fronts.rules.limits import LONGEST_MATERIAL, LONGEST_NOTE
 from fronts.rules.offcuts import OffcutFacts
 from shopjobs.forms.house import HouseForm
@@ -17,11 +18,12 @@ _KINDS = (("board", "a sheet or board"), ("stick", "a stick, ripped to its width
 LONGEST_NUMBER = 40
 
 
-class Words(forms.CharField):
-    """Words on one line, with one space between two."""
-
-    def clean(self, value: Any) -> str:
-        return " ".join(super().clean(value).split())
+def job_numbered(shop: Shop, number: str) -> Job:
+    """The shop's job of this number."""
+    job = Job.objects.filter(shop=shop, number=number).first()
+    if job is None:
+        raise ValidationError(f"There is no job {number}.")
+    return job
 
 
 class OffcutForm(SeenForm):
@@ -57,12 +59,7 @@ class OffcutForm(SeenForm):
     def clean_job(self) -> Job | None:
         """The job of this number."""
         number = self.cleaned_data["job"]
-        if not number:
-            return None
-        job = Job.objects.filter(shop=self.shop, number=number).first()
-        if job is None:
-            raise ValidationError(f"There is no job {number}.")
-        return job
+        return job_numbered(self.shop, number) if number else None
 
     @property
     def facts(self) -> OffcutFacts:
