@@ -10,11 +10,11 @@ from fronts.cutting.offcuts_left import OffcutLeft, offcuts_left
 from fronts.models import CutPlan, Offcut, OffcutGone
 from fronts.rules.lengths import Mm
 from fronts.rules.offcuts import LEAST_KEPT, OffcutAt, OffcutFacts, number_of
+from shopjobs.job_list import MOST_WORDS, word_in
 from shopjobs.models import Job, Shop
 
 FREE = Q(job=None) | Q(job__deleted_at__isnull=False)
 """Laid by for nobody, or for a job that was deleted."""
-MOST_WORDS = 8
 MOST_MATERIALS = 100
 _Size = tuple[Mm, Mm | None]
 
@@ -57,10 +57,8 @@ def offcuts_for(job: Job) -> list[OffcutAt]:
 def found_in(rows: QuerySet[Offcut], words: str) -> QuerySet[Offcut]:
     """Those with each of the words in their material, or as their own number or a job's."""
     for word in words.split()[:MOST_WORDS]:
-        found = Q(number=number_of(word.upper()) or 0)
-        for column in ("material", "from_job__number", "job__number"):
-            found |= Q(**{f"{column}__icontains": word})
-        rows = rows.filter(found)
+        is_it = Q(number=number_of(word.upper()) or 0)
+        rows = rows.filter(is_it | word_in(("material", "from_job__number", "job__number"), word))
     return rows
 
 
