@@ -1,14 +1,14 @@
 """What a finished plan takes of the shop's offcuts, and what it leaves to keep."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from fronts.cutting.model import Plan
 from fronts.figures.offcuts import left_of, lost_words, offcut_size
 from fronts.models import CutPlan, Offcut
 from fronts.rules.offcuts import offcut_label
-from fronts.selectors.offcuts import PieceLeft, offcuts_kept, offcuts_taken, pieces_left
+from fronts.selectors.offcuts import offcuts_kept, offcuts_taken, pieces_left
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,16 +65,12 @@ def _pieces(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) -> Iter
     kept = offcuts_kept(plan)
     for piece in pieces_left(plan, plans, unit):
         row = kept.get(piece.place)
-        shown = _shown(piece, unit)
-        yield (
-            PieceShown(*shown)
-            if row is None
-            else PieceShown(*shown, label=row.label, key=row.pk, state=_state(row))
+        shown = PieceShown(
+            piece.place, piece.material, offcut_size(piece.facts, unit), left_of(piece.left)
         )
-
-
-def _shown(piece: PieceLeft, unit: str) -> tuple[str, str, str, str]:
-    return piece.place, piece.material, offcut_size(piece.facts, unit), left_of(piece.left)
+        if row is not None:
+            shown = replace(shown, label=row.label, key=row.pk, state=_state(row))
+        yield shown
 
 
 def _state(row: Offcut) -> str:
