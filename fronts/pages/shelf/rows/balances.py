@@ -1,9 +1,9 @@
 """What is in stock by group: how much of each thing there is, for which jobs, and free."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from fronts.rules.buying_names import GROUPS, group_of
+from fronts.pages.shared.list_groups import ListGroup, list_groups
 from fronts.rules.shelf import in_words
 from fronts.selectors.shelf import Balance
 from shopjobs.models import Job
@@ -34,13 +34,11 @@ class StockRow:
     free: str
     for_jobs: tuple[ForJob, ...]
 
-
-@dataclass(frozen=True, slots=True)
-class StockGroup:
-    """Things of one group."""
-
-    name: str
-    rows: tuple[StockRow, ...]
+    @property
+    def text(self) -> str:
+        """All in which words are looked for."""
+        jobs = (f"{each.job.number} {each.job.client_name}" for each in self.for_jobs)
+        return " ".join([self.name, self.called, *jobs])
 
 
 def stock_row(balance: Balance, called: str = "") -> StockRow:
@@ -61,18 +59,7 @@ def stock_row(balance: Balance, called: str = "") -> StockRow:
 
 def stock_groups(
     balances: Iterable[Balance], names: Mapping[str, str], words: str, job: Job | None
-) -> list[StockGroup]:
+) -> list[ListGroup[StockRow]]:
     """The things by group in which all of `words` are found; of one job what is laid by for it."""
-    wanted = words.casefold().split()
-    groups: dict[str, list[StockRow]] = {group: [] for group in GROUPS}
-    for balance in balances:
-        row = stock_row(balance, names.get(balance.goods.name, ""))
-        if _holds(row, wanted) and (job is None or balance.at(job)):
-            groups[group_of(row.name)].append(row)
-    return [StockGroup(group, tuple(rows)) for group, rows in groups.items() if rows]
-
-
-def _holds(row: StockRow, wanted: Sequence[str]) -> bool:
-    jobs = (f"{each.job.number} {each.job.client_name}" for each in row.for_jobs)
-    text = " ".join([row.name, row.called, *jobs]).casefold()
-    return all(word in text for word in wanted)
+    shown = (each for each in balances if job is None or each.at(job))
+    return list_groups((stock_row(each, names.get(each.goods.name, "")) for each in shown), words)

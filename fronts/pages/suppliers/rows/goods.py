@@ -7,7 +7,7 @@ from urllib.parse import urlencode
 from django.urls import reverse
 
 from fronts.models import Offer
-from fronts.rules.buying_names import GROUPS, group_of
+from fronts.pages.shared.list_groups import ListGroup, list_groups
 from fronts.rules.money import Price
 from fronts.rules.offers import pack_words
 
@@ -44,13 +44,11 @@ class GoodsRow:
         """How many lines of the table it takes."""
         return len(self.offers) or 1
 
-
-@dataclass(frozen=True, slots=True)
-class GoodsGroup:
-    """Things of one group."""
-
-    name: str
-    rows: tuple[GoodsRow, ...]
+    @property
+    def text(self) -> str:
+        """All in which words are looked for."""
+        told = [f"{each.supplier} {each.code} {each.note}" for each in self.offers]
+        return " ".join([self.name, self.called, *told])
 
 
 def offer_row(offer: Offer, *, preferred: bool) -> OfferRow:
@@ -71,15 +69,11 @@ def offer_row(offer: Offer, *, preferred: bool) -> OfferRow:
 
 def goods_groups(
     items: Mapping[str, str], offers: dict[str, list[Offer]], words: str, *, bare: bool
-) -> list[GoodsGroup]:
+) -> list[ListGroup[GoodsRow]]:
     """The things by group in which all of `words` are found; `bare`: those without an offer."""
-    wanted = words.casefold().split()
-    groups: dict[str, list[GoodsRow]] = {group: [] for group in GROUPS}
-    for name in dict.fromkeys([*items, *offers]):
-        row = _row(name, items.get(name, ""), offers.get(name, []))
-        if not (bare and row.offers) and _holds(row, wanted):
-            groups[group_of(name)].append(row)
-    return [GoodsGroup(group, tuple(rows)) for group, rows in groups.items() if rows]
+    names = dict.fromkeys([*items, *offers])
+    rows = (_row(name, items.get(name, ""), offers.get(name, [])) for name in names)
+    return list_groups((row for row in rows if not (bare and row.offers)), words)
 
 
 def _row(name: str, called: str, offers: Sequence[Offer]) -> GoodsRow:
@@ -90,9 +84,3 @@ def _row(name: str, called: str, offers: Sequence[Offer]) -> GoodsRow:
 def add_address(name: str) -> str:
     """Where an offer of something is entered."""
     return f"{reverse('fronts:shop-offer-new')}?{urlencode({'item': name})}"
-
-
-def _holds(row: GoodsRow, wanted: Sequence[str]) -> bool:
-    told = [f"{each.supplier} {each.code} {each.note}" for each in row.offers]
-    text = " ".join([row.name, row.called, *told]).casefold()
-    return all(word in text for word in wanted)
