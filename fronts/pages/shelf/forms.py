@@ -9,6 +9,7 @@ from django import forms
 from django.core.exceptions import ValidationError
 
 from fronts.models.shelf import GIVEN_BACK, LAID_BY, USED
+from fronts.pages.shared.row_key import LONGEST_KEY, row_key
 from fronts.pages.shared.words_field import Words
 from fronts.rules.limits import LONGEST_ITEM, LONGEST_NOTE, MOST_NEEDED
 from fronts.rules.money import LONGEST_AMOUNT, NoAmount, decimals_of, read_amount
@@ -16,8 +17,6 @@ from fronts.rules.offers import PACK_DECIMALS
 from fronts.rules.shelf import kept
 from shopjobs.forms.house import HouseForm, sentence
 from shopjobs.models import Job
-
-LONGEST_KEY = 18
 
 
 class AmountField(forms.CharField):
@@ -71,8 +70,7 @@ class CountForm(HouseForm):
     @property
     def last_seen(self) -> int | None:
         """The last entry that whoever counted had in view."""
-        seen = self.cleaned_data.get("seen") or ""
-        return int(seen) if seen.isascii() and seen.isdigit() else None
+        return row_key(self.cleaned_data.get("seen") or "")
 
 
 class MoveForm(HouseForm):

@@ -7,6 +7,7 @@ from django import forms
 from django.core.exceptions import ValidationError
 
 from fronts.pages.shared.pictures import MOST_BYTES, small_picture
+from fronts.pages.shared.row_key import row_key
 from fronts.rules.limits import LONGEST_FRONT_LABEL, LONGEST_NOTE, MOST_SNAG_PHOTOS
 from fronts.rules.snags import OF, SnagFacts
 from shopjobs.forms.house import DateInput, HouseForm
@@ -118,13 +119,14 @@ class SnagForm(PicturesForm):
     def clean_on(self) -> tuple[str, int | None, str]:
         """What it is on: of which kind, by which key, and what it is called."""
         of, _, rest = self.cleaned_data["on"].partition(" ")
-        key, _, label = rest.partition(" ")
+        said, _, label = rest.partition(" ")
         if of == "job":
             return of, None, ""
-        known = of in OF and key.isascii() and key.isdigit() and 0 < len(key) <= len(str(2**63)) - 1
-        if not known or not label or len(label) > LONGEST_FRONT_LABEL or not fits_one_line(label):
+        key = row_key(said) if of in OF else None
+        is_label = 0 < len(label) <= LONGEST_FRONT_LABEL and fits_one_line(label)
+        if key is None or not is_label:
             raise ValidationError("Choose one from the list.")
-        return of, int(key), label
+        return of, key, label
 
     def entered(self, label: str) -> SnagFacts:
         """What is wrong, on what is called so."""

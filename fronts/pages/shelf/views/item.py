@@ -13,6 +13,7 @@ from fronts.models import Goods
 from fronts.models.shelf import LAID_BY
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import found_or_404, who
+from fronts.pages.shared.row_key import row_key
 from fronts.pages.shelf.forms import CountForm, MoveForm
 from fronts.pages.shelf.rows.balances import ForJob, stock_row
 from fronts.pages.shelf.rows.ledger import ledger_row
@@ -88,7 +89,7 @@ def _move_form(request: SignedInRequest, balance: Balance) -> MoveForm:
     """The form that was sent; what is laid by for a job that was deleted may be given back."""
     jobs = {job.pk: job for job in [*_open_jobs(request), *(job for job, _ in balance.laid_by)]}
     said = request.POST.get("job", "")
-    is_row = request.POST.get("kind") != LAID_BY and said.isascii() and said.isdigit()
+    is_row = request.POST.get("kind") != LAID_BY and row_key(said) is not None
     auto_id = f"laid-by-{said}-%s" if is_row else "lay-by-%s"
     return MoveForm(request.POST, unit=balance.unit, jobs=jobs.values(), auto_id=auto_id)
 

@@ -14,7 +14,8 @@ from fronts.models import Goods
 from fronts.models.shelf import USED
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
-from fronts.pages.shelf.forms import LONGEST_KEY, NewCountForm
+from fronts.pages.shared.row_key import row_key
+from fronts.pages.shelf.forms import NewCountForm
 from fronts.pages.shelf.rows.balances import stock_groups
 from fronts.pages.shelf.views.counted import as_counted, told_first
 from fronts.selectors.offers import known_names, listed_items
@@ -48,9 +49,10 @@ def _job_asked(request: SignedInRequest) -> Job | None:
     said = request.GET.get("job", "")
     if not said:
         return None
-    if not (said.isascii() and said.isdigit() and len(said) <= LONGEST_KEY):
+    key = row_key(said)
+    if key is None:
         raise Http404
-    return found_or_404(Job.objects.filter(shop=request.shop).get, pk=int(said))
+    return found_or_404(Job.objects.filter(shop=request.shop).get, pk=key)
 
 
 @job_view("order", "POST")

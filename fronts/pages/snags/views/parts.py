@@ -13,6 +13,7 @@ from django.urls import reverse
 from fronts.models import Cabinet, Front, Snag
 from fronts.pages.shared.announcing import announce_change
 from fronts.pages.shared.job_view import found_or_404
+from fronts.pages.shared.row_key import row_key
 from fronts.pages.snags.forms import SettledForm, SnagForm, place, places_of
 from fronts.pages.snags.rows import snag_shown, snags_shown
 from fronts.selectors.kitchens import cabinet_of, cabinets_of, front_keys_of
@@ -90,10 +91,9 @@ def cabinet_part(job: Job, cabinet_id: int, form: SnagForm) -> dict[str, Any]:
 
 def here_of(request: SignedInRequest, job: Job) -> int | None:
     """The cabinet at whose page one is; None on the job's own page, or where it has gone."""
-    said = request.POST.get("here", "")
-    if not (said.isascii() and said.isdigit() and len(said) <= len(str(2**31))):
-        return None
-    return int(said) if Cabinet.objects.filter(job=job, pk=int(said)).exists() else None
+    key = row_key(request.POST.get("here", ""))
+    is_there = key is not None and Cabinet.objects.filter(job=job, pk=key).exists()
+    return key if is_there else None
 
 
 def row_answer(
