@@ -9,29 +9,24 @@ from functools import partial
 import pytest
 from django.db.models import Sum
 
-from fronts.models import Cabinet, Goods, Offer, OrderArrival, StockEntry
+from fronts.models import Cabinet, Goods, OrderArrival, StockEntry
 from fronts.models.shelf import GIVEN_BACK, LAID_BY, USED
 from fronts.rules.buying_names import name_of_need
-from fronts.rules.items import HandleItem, HingeItem
 from fronts.selectors.needed import wanted_by
 from fronts.selectors.order_progress import order_progress
 from fronts.selectors.purchases import shares_of_stock, shop_buying
 from fronts.selectors.schedules import schedule_of
 from fronts.services.cabinets import cabinet_delete
 from fronts.services.history import revision_undo
-from fronts.services.offers import goods_renamed, offer_delete
 from fronts.services.order_arrivals import last_arrival_take_back, lines_receive
 from fronts.services.order_sendings import order_send
-from fronts.services.saving import AskFirst, shop_told
+from fronts.services.saving import AskFirst
 from fronts.services.shelf import shares_lay_by, stock_count
-from fronts.services.suppliers import supplier_delete
 from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.services.jobs import job_delete
-from shopjobs.services.recording import recorded
 from shopjobs.services.refused import Refused
 from tests.factories import NOW, JobFactory, door_and_drawer, overlaid
 from tests.ordering import approved, sent_of, sent_to
-from tests.pages.suppliers.offered import offer
 from tests.stocked import counted, moved, there_is
 
 ITEM = "bumper"
@@ -259,41 +254,6 @@ def test_what_was_laid_by_for_a_job_that_is_gone_is_free(
     job_delete(job=other, by=owner, at=NOW + timedelta(days=Job.DAYS_KEPT + 1))
 
     assert there_is(shop) == {"": 3}
-
-
-def test_a_thing_that_is_in_stock_stays_without_offers(shop: Shop, office: Person) -> None:
-    """The last offer goes, what is on the shelf does not."""
-    row = offer(shop, ITEM)
-    counted(shop, office, 5)
-
-    offer_delete(row=row, by=office, at=NOW)
-
-    assert there_is(shop) == {"": 5}
-    assert not Offer.objects.exists()
-    offer(shop, "slide screw")
-
-    supplier_delete(row=offer(shop, ITEM).supplier, by=office, at=NOW)
-
-    assert there_is(shop) == {"": 5}
-    assert not Offer.objects.exists()
-    assert not Goods.objects.filter(name="slide screw").exists()
-
-
-def test_stock_follows_an_item_that_has_another_code(shop: Shop, office: Person) -> None:
-    """What there is of both names is one."""
-    counted(shop, office, 5, "hinge A")
-    counted(shop, office, 7, "hinge B")
-
-    @recorded
-    def renamed() -> None:
-        goods_renamed(shop, HingeItem, "A", "B")
-        goods_renamed(shop, HandleItem, "A", "B")
-        shop_told(shop=shop, text="Renamed", by=office, at=NOW)
-
-    renamed()
-
-    assert there_is(shop, "hinge B") == {"": 12}
-    assert there_is(shop, "hinge A") == {}
 
 
 def test_a_length_is_counted_to_the_thousandth(shop: Shop, office: Person, job: Job) -> None:
