@@ -10,14 +10,17 @@ document.addEventListener("change", async ({ target: input }) => {
     const [width, height] = [picture.width, picture.height].map((side) => Math.round(side * scale));
     const canvas = new OffscreenCanvas(width, height);
     canvas.getContext("2d").drawImage(picture, 0, 0, width, height);
-    const small = await canvas.convertToBlob({ type: "image/jpeg", quality: 0.8 });
-    return new File([small], "photo.jpg", { type: "image/jpeg" });
+    const blob = await canvas.convertToBlob({ type: "image/jpeg", quality: 0.8 });
+    return new File([blob], "photo.jpg", { type: "image/jpeg" });
   }
 
-  const chosen = new DataTransfer();
+  const taken = [...input.files];
+  const small = new DataTransfer();
   try {
-    for (const file of input.files) chosen.items.add(await made(file).catch(() => file));
-    input.files = chosen.files;
+    for (const file of taken) small.items.add(await made(file).catch(() => file));
+    // A form that was sent meanwhile is empty, or has the next photo.
+    if (input.files[0] !== taken[0]) return;
+    input.files = small.files;
   } catch {
     // As they are.
   }

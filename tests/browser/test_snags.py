@@ -90,6 +90,36 @@ def test_snags_wait_each_by_itself_and_come_once(
     expect(along.locator("#snags .what")).to_have_count(3)
 
 
+def test_a_photo_that_takes_its_time_stays_with_its_own_snag(
+    along: Page, cabinet: Cabinet, job: Job, photo: Path
+) -> None:
+    """Made small only once its form is empty again: the next snag has none of it."""
+    along.goto(f"/jobs/{job.pk}/fit/{cabinet.pk}/")
+    along.evaluate("""() => {
+        const at_once = createImageBitmap;
+        const slow = new Promise((go) => { window.go_on = go; });
+        window.createImageBitmap = async (...what) => { await slow; return at_once(...what); };
+    }""")
+    write(along, "scratched", photo)
+    expect(along.locator("#waiting")).to_contain_text("1 entry waits to be sent.")
+    along.evaluate("""() => new Promise((made) => {
+        const small = OffscreenCanvas.prototype.convertToBlob;
+        OffscreenCanvas.prototype.convertToBlob = async function (...how) {
+            const blob = await small.apply(this, how);
+            setTimeout(made, 100);
+            return blob;
+        };
+        window.go_on();
+    })""")
+    write(along, "knob turns")
+    expect(along.locator("#waiting")).to_contain_text("2 entries wait to be sent.")
+
+    along.context.set_offline(False)
+    along.get_by_role("button", name="Send now").click()
+    expect(along.locator("#waiting")).to_be_empty()
+    assert SnagPhoto.objects.get().snag.words == "scratched"
+
+
 def test_a_lost_answer_makes_one_snag(page: Page, job: Job, cabinet: Cabinet) -> None:
     """It was saved, nobody heard of it; sent again it is answered as the first time."""
     page.goto(f"/jobs/{job.pk}/snags/")
