@@ -57,9 +57,18 @@ def holds_rows() -> bool:
 
 
 def migrations_applied(*labels: str) -> list[str]:
-    """The migrations that the database has had, of these apps or of all, as `app.name`."""
+    """The migrations that the database has had, of these apps or of all, as `app.name`.
+
+    One that stands for several is none of its own: whether a database had it or all of those
+    is the same.
+    """
     applied = MigrationRecorder(connection).applied_migrations()
-    return sorted(f"{app}.{name}" for app, name in applied if not labels or app in labels)
+    standing_for_several = MigrationLoader(None).replacements
+    return sorted(
+        f"{app}.{name}"
+        for app, name in applied
+        if (not labels or app in labels) and (app, name) not in standing_for_several
+    )
 
 
 def refuse_newer(*, version: str, migrations: Iterable[str]) -> None:

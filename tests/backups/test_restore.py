@@ -32,8 +32,9 @@ for number in count(1):
 OLDER = """
 import django
 django.setup()
-from tests.models.test_front_migration import BEFORE, BOX, STACK, THEN, migrated
-tables = migrated(BEFORE, ("shopjobs", "0002_words_on_one_line"))
+from tests.models.steps import migrated
+from tests.models.test_front_migration import BEFORE, BOX, STACK, THEN
+tables = migrated(*BEFORE)
 shop = tables("shopjobs", "Shop").objects.create(name="Alder Row Cabinets")
 person = tables("shopjobs", "Person").objects.create(username="ines", shop=shop)
 job = tables("shopjobs", "Job").objects.create(shop=shop, number="K-1")

@@ -1,19 +1,22 @@
-"""A database from before fronts were rows comes through, forwards and back."""
+"""A database goes all its steps from nothing, with a kitchen from before fronts were rows."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from datetime import UTC, datetime
 from fractions import Fraction
 from typing import Any
 
 import pytest
-from django.db import connection
-from django.db.migrations.executor import MigrationExecutor
 
 from fronts.rules.practice import inches
+from shopjobs.services.installation import migrations_applied, own_apps
+from tests.models.made_tables import made_tables
+from tests.models.steps import in_steps, migrated, newest
 
 pytestmark = pytest.mark.thorough
 
-BEFORE = ("fronts", "0002_cutting_plans_and_order_lists")
+BEFORE = (
+    ("fronts", "0002_cutting_plans_and_order_lists"), ("shopjobs", "0002_words_on_one_line"),
+)  # fmt: skip
 THEN = datetime(2027, 2, 1, 8, 0, tzinfo=UTC)
 NOTHING: dict[str, Any] = {
     "own_height": None, "door": None, "choose": False, "width": None, "height": None,
@@ -39,26 +42,35 @@ PULL_OUT = {"closed_by": "pull-out", "front_width": inches(16), "front_height": 
 LEANING = {"closed_by": "fixed", "diagonal_1": inches(30), "diagonal_2": inches(61, 2)}
 
 
-def migrated(*targets: tuple[str, str]) -> Any:
-    """The tables as they are once the database has come to these migrations."""
-    MigrationExecutor(connection).migrate(list(targets))
-    return MigrationExecutor(connection).loader.project_state(list(targets)).apps.get_model
-
-
-def newest() -> Any:
-    """The tables as they are now."""
-    return migrated(*MigrationExecutor(connection).loader.graph.leaf_nodes())
-
-
 @pytest.fixture
-def older(transactional_db: None) -> Iterator[Any]:
-    """A database from before; it is brought up to date after the test whatever happened."""
-    yield migrated(BEFORE, ("shopjobs", "0002_words_on_one_line"))
+def _put_back(transactional_db: None) -> Iterator[None]:
+    """The tables are up to date again after the test whatever happened."""
+    yield
     newest()
 
 
-@pytest.fixture
-def older_kitchen(older: Callable[[str, str], Any]) -> dict[str, int]:
+@pytest.mark.usefixtures("_put_back")
+def test_from_nothing_step_by_step_and_back() -> None:
+    """The tables are those of a new database, which are made at once; rows come through."""
+    at_once, had = made_tables(), migrations_applied(*own_apps())
+    in_steps().migrate([("fronts", None), ("shopjobs", None)])
+    assert made_tables() == set()
+    assert migrations_applied(*own_apps()) == []
+
+    keys = _older_kitchen(migrated(*BEFORE))
+    now = newest()
+
+    by_steps = made_tables()
+    assert len(by_steps) > 500
+    assert at_once - by_steps == by_steps - at_once == set()
+    assert migrations_applied(*own_apps()) == had
+    _every_front_is_a_row_of_what_its_opening_said(now, keys)
+    _boxes_and_records_found_their_fronts(now)
+
+    _an_opening_says_what_its_first_front_says(migrated(*BEFORE))
+
+
+def _older_kitchen(older: Any) -> dict[str, int]:
     """An opening of every kind, with boxes, a named door and records of fit: keys by label."""
     shop = older("shopjobs", "Shop").objects.create(name="Alder Row Cabinets")
     person = older("shopjobs", "Person").objects.create(username="ines", shop=shop)
@@ -99,7 +111,7 @@ def older_kitchen(older: Callable[[str, str], Any]) -> dict[str, int]:
     return {label: opening.pk for label, opening in openings.items()}
 
 
-def fronts_of(now: Any, opening: int) -> list[dict[str, Any]]:
+def _fronts_of(now: Any, opening: int) -> list[dict[str, Any]]:
     """What each front of an opening says beyond nothing, in their order."""
     rows = list(now("fronts", "Front").objects.filter(opening=opening).order_by("position"))
     assert [row.position for row in rows] == list(range(len(rows)))
@@ -114,12 +126,9 @@ def fronts_of(now: Any, opening: int) -> list[dict[str, Any]]:
     ]
 
 
-def test_every_front_becomes_a_row_of_what_its_opening_said(
-    older_kitchen: dict[str, int],
-) -> None:
+def _every_front_is_a_row_of_what_its_opening_said(now: Any, keys: dict[str, int]) -> None:
     """As many as close it, each with all that held for it; a stack's heights one by one."""
-    now = newest()
-    fronts = {label: fronts_of(now, key) for label, key in older_kitchen.items()}
+    fronts = {label: _fronts_of(now, key) for label, key in keys.items()}
 
     drawer = {"build": "five-piece", "material": "cherry", "shift_y": inches(-1, 16)}
     leaf = {
@@ -139,9 +148,8 @@ def test_every_front_becomes_a_row_of_what_its_opening_said(
     assert (fixed.measured_diagonal_1, fixed.measured_diagonal_2) == (inches(30), inches(61, 2))
 
 
-def test_boxes_and_records_find_their_fronts(older_kitchen: dict[str, int]) -> None:
+def _boxes_and_records_found_their_fronts(now: Any) -> None:
     """A record of a front that has gone, or that another job has, points at none."""
-    now = newest()
     boxes = now("fronts", "Box").objects.order_by("pk")
     records = now("fronts", "FitRecord").objects.order_by("pk")
 
@@ -168,12 +176,8 @@ def test_boxes_and_records_find_their_fronts(older_kitchen: dict[str, int]) -> N
     } == {(inches(1, 8), "snug", "ines", THEN, "")}
 
 
-def test_the_way_back_says_of_an_opening_what_its_first_front_says(
-    older_kitchen: dict[str, int],
-) -> None:
+def _an_opening_says_what_its_first_front_says(before: Any) -> None:
     """Where its fronts are alike nothing is lost; boxes and records are whole again."""
-    newest()
-    before = migrated(BEFORE, ("shopjobs", "0002_words_on_one_line"))
     rows = {row.label: row for row in before("fronts", "Opening").objects.all()}
     said = {**STACK, "count": 3}
 

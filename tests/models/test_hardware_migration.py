@@ -11,7 +11,7 @@ from fronts.rules.practice import inches
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job
 from tests.factories import CabinetFactory, JobFactory, door_and_drawer
-from tests.models.test_front_migration import migrated, newest
+from tests.models.steps import migrated, newest
 
 pytestmark = pytest.mark.thorough
 BEFORE = ("fronts", "0010_names_go_back_to_people")
@@ -25,11 +25,20 @@ def job(transactional_db: None) -> Iterator[Job]:
 
 
 def test_a_kitchen_from_before_is_the_same_kitchen(job: Job) -> None:
-    """Nothing is decided that nobody decided: no list, no box to make, every place as it was."""
+    """Nothing is decided that nobody decided: no list, no box to make, every place as it was.
+
+    Before, each cabinet had a place: one that stands beside others goes back to where its run
+    puts it.
+    """
     door_and_drawer(job)
     there = kitchen_of(job)
+    other = JobFactory.create()
+    for label, x in (("B1", None), ("B2", None), ("B3", inches(50)), ("B4", None)):
+        CabinetFactory.create(job=other, label=label, x=x)
 
-    migrated(BEFORE)
+    older: Any = migrated(BEFORE)("fronts", "Cabinet")
+    run = older.objects.filter(job_id=other.pk).order_by("position")
+    assert list(run.values_list("x", flat=True)) == [0, inches(18), inches(50), inches(68)]
     newest()
 
     kitchen = kitchen_of(job)
@@ -39,15 +48,3 @@ def test_a_kitchen_from_before_is_the_same_kitchen(job: Job) -> None:
     box = kitchen.cabinets[0].openings[1].fronts[0].box
     assert box is not None
     assert (box.shelves, box.load_kg) == (0, None)
-
-
-def test_cabinets_that_stand_beside_others_go_back_to_places(job: Job) -> None:
-    """Before, each had a place: that where its run puts it."""
-    for label, x in (("B1", None), ("B2", None), ("B3", inches(50)), ("B4", None)):
-        CabinetFactory.create(job=job, label=label, x=x)
-
-    older: Any = migrated(BEFORE)("fronts", "Cabinet")
-
-    assert list(older.objects.order_by("position").values_list("x", flat=True)) == [
-        0, inches(18), inches(50), inches(68),
-    ]  # fmt: skip

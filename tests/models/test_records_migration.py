@@ -4,12 +4,10 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from django.db import connection
-from django.db.migrations.executor import MigrationExecutor
 
 from fronts.rules.practice import inches
 from tests.factories import NOW, JobFactory, PersonFactory
-from tests.models.test_front_migration import migrated, newest
+from tests.models.steps import in_steps, migrated, newest
 
 pytestmark = pytest.mark.thorough
 
@@ -19,7 +17,7 @@ BEFORE = ("fronts", "0008_sheet_sets")
 @pytest.fixture
 def now(transactional_db: None) -> Iterator[Any]:
     """The tables as they are; they are so again after the test whatever happened."""
-    yield MigrationExecutor(connection).loader.project_state().apps.get_model
+    yield in_steps().loader.project_state().apps.get_model
     newest()
 
 

@@ -5,13 +5,11 @@ from decimal import Decimal
 from typing import Any
 
 import pytest
-from django.db import connection
-from django.db.migrations.executor import MigrationExecutor
 
 from fronts.models import HardwareList, SlideItem
 from fronts.rules.lengths import Mm
 from tests.factories import ShopFactory
-from tests.models.test_front_migration import migrated, newest
+from tests.models.steps import in_steps, migrated, newest
 
 pytestmark = pytest.mark.thorough
 
@@ -21,7 +19,7 @@ BEFORE = ("fronts", "0030_budgets")
 @pytest.fixture
 def now(transactional_db: None) -> Iterator[Any]:
     """The tables as they are; they are so again after the test whatever happened."""
-    yield MigrationExecutor(connection).loader.project_state().apps.get_model
+    yield in_steps().loader.project_state().apps.get_model
     newest()
 
 

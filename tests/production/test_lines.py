@@ -23,7 +23,7 @@ def test_the_lines_for_production_bring_up_a_site(exported: bool, site: Path) ->
 
     assert export.startswith("export SHOPJOBS_HTTPS=1")
     assert "System check identified no issues" in said or not exported
-    assert "Applying fronts.0001_initial... OK" in said
+    assert "Applying fronts.0001_squashed_0033_stock_entries... OK" in said
     assert re.search(r"\d+ static files copied .*post-processed", said)
     with served([export, server], site) as port:
         status, headers, page = answer_of(port, "/sign-in/")
