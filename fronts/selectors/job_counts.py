@@ -14,6 +14,7 @@ from fronts.rules.date_facts import Stage
 from fronts.rules.date_facts import StageMark as MarkFacts
 from fronts.rules.front_states import FRONT_STATES
 from fronts.rules.job_stages import JobCounts, with_marks
+from fronts.selectors.order_progress import still_to_send
 from fronts.selectors.snags import open_snags_by_job
 from shopjobs.models import Job
 
@@ -34,13 +35,16 @@ def counts_of(jobs: Jobs) -> dict[int, JobCounts]:
 
 
 def recorded_of(jobs: Jobs) -> dict[int, JobCounts]:
-    """What the fronts and the order of each job with fronts say of it, in one question."""
+    """What the fronts and the order of each job with fronts say of it, in few questions."""
+    rows = list(_fronts(jobs))
+    more = still_to_send([key for key, *_, approved, _ in rows if approved])
     return {
         key: JobCounts(
-            fronts, to_make, made, done, approved=approved, sent=approved and not to_send
+            fronts, to_make, made, done, approved=approved,
+            sent=approved and not more.get(key, to_send),
         )
-        for key, fronts, to_make, made, done, approved, to_send in _fronts(jobs)
-    }
+        for key, fronts, to_make, made, done, approved, to_send in rows
+    }  # fmt: skip
 
 
 def marks_of(jobs: Jobs) -> dict[int, list[MarkFacts]]:
@@ -53,7 +57,7 @@ def marks_of(jobs: Jobs) -> dict[int, list[MarkFacts]]:
 
 
 def _to_send() -> QuerySet[Any, Any]:
-    """The items of an outer job's approved order of which more is still to be sent for."""
+    """The items of an outer job's approved order of which more was ordered than sent for."""
     sent = SentLine.objects.filter(sending__job=OuterRef("approval__job"), item=OuterRef("item"))
     amount = sent.order_by().values("item").annotate(sum=Sum("amount")).values("sum")
     items = ApprovedLine.objects.filter(approval__job=OuterRef(_JOB)).order_by()
@@ -66,7 +70,8 @@ def _to_send() -> QuerySet[Any, Any]:
 def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:
     """Of each job with fronts its key, and how many there are, to be made, made and done.
 
-    Then whether its order is approved, and whether anything of that is still to be sent for.
+    Then whether its order is approved, and whether anything of that was not sent for; what stock
+    does for it is not counted.
     """
     latest = FitRecord.objects.filter(front=OuterRef("pk")).order_by("-fitted_at", "-pk")
     done = Q(latest__in=_STATES_DONE)

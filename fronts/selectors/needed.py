@@ -45,7 +45,7 @@ _lock = Lock()
 def wanted_by(jobs: Sequence[Job]) -> list[Wanted]:
     """What the jobs need, job by job, covered by what was sent for or laid by from stock."""
     plans = _finished_plans(jobs)
-    sent, stocked = _sent(jobs), from_stock(jobs)
+    sent, stocked = _sent(jobs), from_stock([job.pk for job in jobs])
     found: list[Wanted] = []
     for job in jobs:
         lines = [

@@ -1,10 +1,12 @@
 """How far a job's order is: what was approved of it, sent to whom, and what came."""
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
+
+from django.db.models import Sum
 
 from fronts.models import (
     ApprovedLine,
@@ -36,7 +38,8 @@ class ItemOrdered:
 
     `ordered` is what is to be sent for in all, of which so many were `sent`, and so many `came`.
     So many are `to_come`: what one supplier sent too much of, another still owes. `stocked` is
-    what was laid by from stock instead, less what was given back to it.
+    what was laid by from stock instead, less what was given back to it. `bought_as` is its buying
+    name; "" where it was approved before that was kept.
     """
 
     item: str
@@ -47,6 +50,7 @@ class ItemOrdered:
     came: int = 0
     to_come: int = 0
     stocked: Fraction = NOTHING
+    bought_as: str = ""
 
     @property
     def most_to_send(self) -> Fraction:
@@ -192,6 +196,25 @@ def order_progress(job: Job) -> OrderProgress:
     return OrderProgress(held, _items(job, held, sent), sent)
 
 
+def still_to_send(jobs: Iterable[int]) -> dict[int, bool]:
+    """Whether anything is still to be sent for: of those jobs for which stock was moved alone."""
+    held = from_stock(jobs)
+    if not held:
+        return {}
+    items: dict[int, dict[str, ItemOrdered]] = {job: {} for job in held}
+    rows = ApprovedLine.objects.filter(approval__job__in=held).select_related("approval")
+    for row in rows.order_by("approval_id", "pk"):
+        _add(items[row.approval.job_id], row, row.approval)
+    lines = SentLine.objects.filter(sending__job__in=held).order_by()
+    for key, item, amount in lines.values_list("sending__job", "item").annotate(Sum("amount")):
+        if item in items[key]:
+            items[key][item] = replace(items[key][item], sent=amount)
+    return {
+        key: any(each.to_send for each in _with_stock(job, items[key], held[key]).values())
+        for key, job in Job.with_deleted.in_bulk(held).items()
+    }
+
+
 def suppliers_of(job: Job) -> list[str]:
     """Whom the shop may send an order to: its suppliers, and names that it sent to before."""
     listed = Supplier.objects.filter(shop=job.shop_id).values_list("name", flat=True)
@@ -207,11 +230,7 @@ def _items(
     rows = ApprovedLine.objects.filter(approval__job=job) if by_key else ApprovedLine.objects.none()
     items: dict[str, ItemOrdered] = {}
     for row in rows.order_by("approval_id", "pk"):
-        before = items.get(row.item)
-        items[row.item] = ItemOrdered(
-            row.item, line_facts_from(row.facts), by_key[row.approval_id],
-            row.amount + (before.ordered if before else 0),
-        )  # fmt: skip
+        _add(items, row, by_key[row.approval_id])
     for each in sent:
         for line in each.lines:
             item = items.get(line.row.item)
@@ -220,15 +239,28 @@ def _items(
                     item, sent=item.sent + line.row.amount, came=item.came + line.came,
                     to_come=item.to_come + line.missing,
                 )  # fmt: skip
-    return _with_stock(job, items)
+    return _with_stock(job, items, from_stock([job.pk]).get(job.pk, {}) if items else {})
 
 
-def _with_stock(job: Job, items: dict[str, ItemOrdered]) -> dict[str, ItemOrdered]:
-    """The items, with what was laid by for them from stock."""
-    held = from_stock([job]).get(job.pk) if items else None
+def _add(items: dict[str, ItemOrdered], row: ApprovedLine, decided: OrderApproval) -> None:
+    """One more line that was approved."""
+    before = items.get(row.item)
+    items[row.item] = ItemOrdered(
+        row.item, line_facts_from(row.facts), decided,
+        row.amount + (before.ordered if before else 0),
+        bought_as=row.bought_as or (before.bought_as if before else ""),
+    )  # fmt: skip
+
+
+def _with_stock(
+    job: Job, items: dict[str, ItemOrdered], held: Mapping[str, int]
+) -> dict[str, ItemOrdered]:
+    """The items, with what was laid by for them from stock, by its buying names."""
     if not held:
         return items
-    names = buying_names_of(job)
+    names = {name: item.bought_as for name, item in items.items()}
+    if not all(names.values()):
+        names = buying_names_of(job)
     return {
         name: replace(item, stocked=amount_in(held.get(names[name], 0), item.facts.unit))
         for name, item in items.items()

@@ -103,10 +103,11 @@ def free_by_name(shop: Shop) -> dict[str, int]:
     return dict(rows.values_list("goods__name").annotate(Sum("amount")))
 
 
-def from_stock(jobs: Iterable[Job]) -> dict[int, dict[str, int]]:
+def from_stock(jobs: Iterable[int]) -> dict[int, dict[str, int]]:
     """What was laid by for jobs from the free stock, less what was given back, by buying name.
 
-    What is used counts still; what came for what was sent for is none of it.
+    Jobs are said by their keys. What is used counts still; what came for what was sent for is
+    none of it.
     """
     rows = StockEntry.objects.filter(job__in=jobs, kind__in=FROM_STOCK).order_by()
     found: dict[int, dict[str, int]] = defaultdict(dict)

@@ -14,15 +14,21 @@ from fronts.models import (
     OrderSending,
     SentLine,
 )
+from fronts.models.shelf import GIVEN_BACK
 from fronts.rules.snags import SnagFacts
+from fronts.selectors.job_counts import counts_of
 from fronts.selectors.job_progress import progress_of, standings_of
+from fronts.selectors.order_progress import order_progress
+from fronts.selectors.shelf import buying_names_of
 from fronts.services.dates import stage_begin
 from fronts.services.snags import snag_raise
 from shopjobs.job_progress import Count, JobProgress
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.jobs import job_delete
 from tests.factories import NOW, JobFactory
+from tests.ordering import approved, sent_to
 from tests.shopjobs.kitchens import cut, done_kitchen, fitted, kitchen
+from tests.stocked import counted, moved
 
 
 def progress(job: Job) -> JobProgress:
@@ -134,6 +140,26 @@ def test_what_it_is_at_and_what_it_is_late_at_agree(job: Job, owner: Person) -> 
     assert progress(job).late == "late at cutting"
 
 
+def test_what_is_laid_by_from_stock_is_not_sent_for(job: Job, owner: Person) -> None:
+    """Part of it sent, the rest laid by: ordered. What is given back is to be sent for again."""
+    kitchen(job)
+    approved(job, owner)
+    first, *others = order_progress(job).to_send
+    sent_to(job, "Northfield", owner, {first.item: first.to_send})
+    names = buying_names_of(job)
+    things = [(counted(job.shop, owner, each.to_send, names[each.item]), each) for each in others]
+
+    for goods, each in things:
+        assert not counts_of([job.pk])[job.pk].sent
+        moved(goods, job, owner, each.to_send)
+    assert not order_progress(job).to_send
+    assert counts_of([job.pk])[job.pk].sent
+
+    moved(things[0][0], job, owner, 1, GIVEN_BACK)
+    assert order_progress(job).to_send
+    assert not counts_of([job.pk])[job.pk].sent
+
+
 def test_many_jobs_cost_no_more_questions(
     shop: Shop, owner: Person, django_assert_num_queries: DjangoAssertNumQueries
 ) -> None:
@@ -141,8 +167,11 @@ def test_many_jobs_cost_no_more_questions(
     jobs = [JobFactory.create(shop=shop) for _ in range(3)]
     for job in jobs:
         done_kitchen(job, owner)
+        approved(job, owner)
+        name = next(iter(buying_names_of(job).values()))
+        moved(counted(shop, owner, 10, name), job, owner, 1)
 
-    with django_assert_num_queries(9):
+    with django_assert_num_queries(13):
         progress_of(jobs)
-    with django_assert_num_queries(9):
+    with django_assert_num_queries(13):
         progress_of(jobs[:1])
