@@ -25,13 +25,17 @@ Cell = str | int | Decimal
 
 @dataclass(frozen=True, slots=True)
 class JobShare:
-    """What one job wants of a thing: how much, what of it covers that already, which fronts."""
+    """What one job wants of a thing: how much, what of it covers that already, which fronts.
+
+    `ordered` is at how many the order stays, where that was decided otherwise than the need.
+    """
 
     job: str
     amount: str
     spares: str
     sent: str
     stocked: str
+    ordered: str
     fronts: str
 
 
@@ -156,8 +160,16 @@ def _share(wanted: Wanted) -> JobShare:
         spares=amount_words(wanted.spares, unit) if wanted.spares else "",
         sent=amount_words(wanted.sent, unit) if wanted.sent else "",
         stocked=stock_words(wanted.stocked, unit),
+        ordered=_ordered(wanted),
         fronts=where_needed({each.front: each.amount for each in wanted.causes}, unit),
     )
+
+
+def _ordered(wanted: Wanted) -> str:
+    """What is ordered in all, where that was decided otherwise than the need; else ""."""
+    if wanted.ordered is None or wanted.ordered == wanted.whole:
+        return ""
+    return amount_words(wanted.ordered, wanted.unit)
 
 
 def stock_words(stocked: Fraction, unit: str) -> str:

@@ -32,8 +32,9 @@ class Wanted:
     """So much of one thing for one job, with spares beside it; None where no plan says it yet.
 
     `job` is its number, `item` the line of its order; `covered` is what was sent for already, and
-    what was laid by from stock, which `stocked` is. `unit` is what all amounts count, "" where
-    pieces.
+    what was laid by from stock, which `stocked` is. `ordered` is how many the office decided to
+    order in all for exactly this need; None where it decided nothing of it yet. `unit` is what
+    all amounts count, "" where pieces.
     """
 
     name: str
@@ -42,6 +43,7 @@ class Wanted:
     spares: Fraction = NOTHING
     covered: Fraction = NOTHING
     stocked: Fraction = NOTHING
+    ordered: Fraction | None = None
     unit: str = ""
     item: str = ""
     causes: tuple[Cause, ...] = ()
@@ -59,7 +61,8 @@ class Wanted:
     @property
     def amount(self) -> Fraction:
         """What of it is still to be bought."""
-        return max(self.whole - self.covered, NOTHING)
+        wanted = self.whole if self.ordered is None else self.ordered
+        return max(wanted - self.covered, NOTHING)
 
 
 @dataclass(frozen=True, slots=True)

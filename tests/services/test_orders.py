@@ -1,6 +1,7 @@
 """The order's life: approved, changed, sent, received; exact, and never past what was approved."""
 
 from collections.abc import Callable
+from fractions import Fraction
 
 import pytest
 from django.core.exceptions import ValidationError
@@ -8,6 +9,7 @@ from django.core.exceptions import ValidationError
 from fronts.models import ApprovedLine, Opening, OrderApproval, OrderArrival, OrderSending
 from fronts.models.order_approvals import ACCEPTED, ADDITION, DISMISSED
 from fronts.pages.order.rows.progress import item_words
+from fronts.selectors.needed import wanted_by
 from fronts.selectors.order_progress import ItemOrdered, order_progress
 from fronts.selectors.order_states import what_it_waits_for
 from fronts.selectors.schedules import schedule_of
@@ -36,14 +38,21 @@ def kitchen_job(job: Job) -> Job:
     return job
 
 
-def add_door(job: Job) -> None:
+def add_door(job: Job, label: str = "B2") -> None:
     """Another cabinet with a door: two hinges more."""
-    OpeningFactory.create(cabinet__job=job, cabinet__label="B2", cabinet__x=600)
+    place = 600 if label == "B2" else 1200
+    OpeningFactory.create(cabinet__job=job, cabinet__label=label, cabinet__x=place)
 
 
 def hinges(job: Job) -> ItemOrdered:
     """How far the hinges are."""
     return order_progress(job).items[HINGES]
+
+
+def to_buy(job: Job) -> Fraction | int:
+    """How many hinges are to be bought."""
+    return sum(each.amount for each in wanted_by([Job.objects.get(pk=job.pk)])
+               if each.item == HINGES)  # fmt: skip
 
 
 def settle(job: Job, kind: str, by: Person, note: str = "") -> None:
@@ -115,6 +124,20 @@ def test_a_change_is_a_difference_until_somebody_decides(
 
     assert order_progress(kitchen_job).differences(schedule_of(kitchen_job)) == []
     assert (hinges(kitchen_job).ordered, hinges(kitchen_job).facts.need) == (ordered, needed)
+    assert to_buy(kitchen_job) == hinges(kitchen_job).to_send == ordered
+
+
+def test_what_was_decided_holds_for_that_need(kitchen_job: Job, office: Person) -> None:
+    """Once it is another one, that is what is bought."""
+    approved(kitchen_job, office)
+    add_door(kitchen_job)
+    assert to_buy(kitchen_job) == 5
+    settle(kitchen_job, DISMISSED, office, "on the shelf")
+    assert to_buy(kitchen_job) == 3
+
+    add_door(kitchen_job, "B3")
+
+    assert to_buy(kitchen_job) == 7
 
 
 def _without_door(job: Job) -> None:
