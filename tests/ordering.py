@@ -7,7 +7,7 @@ from fronts.models import OrderApproval, OrderCheck, OrderSending
 from fronts.rules.order_facts import LineFacts, order_facts
 from fronts.selectors.order_progress import Sent, order_progress
 from fronts.selectors.schedules import schedule_of
-from fronts.services.order_approvals import order_approve
+from fronts.services.order_approvals import differences_settle, order_approve
 from fronts.services.order_lists import order_line_check, order_lines_check
 from fronts.services.order_sendings import order_send
 from shopjobs.models import Job, Person
@@ -37,6 +37,15 @@ def approved(job: Job, by: Person, *, at: datetime = NOW) -> OrderApproval:
     looked_at = {item: facts.short_name for item, facts in facts_of(job).items()}
     order_lines_check(job=job, schedule=schedule_of(job), looked_at=looked_at, by=by, at=at)
     return order_approve(job=job, schedule=schedule_of(job), by=by, at=at)
+
+
+def settled(job: Job, kind: str, by: Person, note: str = "") -> None:
+    """Every change there is decided on so."""
+    found = schedule_of(job)
+    looked_at = {each.item: each.now.short_name for each in order_progress(job).differences(found)}
+    differences_settle(
+        job=job, schedule=found, looked_at=looked_at, kind=kind, note=note, by=by, at=NOW
+    )
 
 
 def sent_to(

@@ -3,12 +3,12 @@
 It is remembered per job until a change of the kitchen, or of the shop's ways, is counted
 (`Job.revision`), or another cutting plan is finished: so many jobs together are asked for at
 once that their kitchens can't be read again for every page. What prices and suppliers say, what
-was sent for and what is in stock is never part of it.
+was decided, sent for and is in stock is never part of it.
 """
 
-from collections import OrderedDict, defaultdict
+from collections import OrderedDict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from fractions import Fraction
 from threading import Lock
@@ -19,7 +19,7 @@ from django.db.models import Sum
 from fronts.cutting.model import Plan
 from fronts.cutting.plan_json import stored_plan, stored_request
 from fronts.cutting.stock_used import stock_bought
-from fronts.models import ApprovedLine, CutPlan, PlanState, SentLine
+from fronts.models import CutPlan, PlanState, SentLine
 from fronts.rules.buying import NOTHING, Cause, Wanted
 from fronts.rules.buying_names import name_of_bought, name_of_need, stock_name
 from fronts.rules.cutting_groups import CuttingGroup, cutting_groups
@@ -30,6 +30,7 @@ from fronts.rules.offcuts import offcut_label
 from fronts.rules.results import Schedule
 from fronts.rules.shelf import with_stock
 from fronts.rules.usual_stock import USUAL_SHEET, USUAL_STICK
+from fronts.selectors.approved_items import ItemOrdered, approved_items
 from fronts.selectors.offcuts import lost_offcuts
 from fronts.selectors.schedules import schedule_of
 from fronts.selectors.shelf import from_stock
@@ -47,65 +48,41 @@ def wanted_by(jobs: Sequence[Job]) -> list[Wanted]:
 
     Where the office decided to order otherwise for exactly this need, that many.
     """
-    plans, sent, decided = _finished_plans(jobs), _sent(jobs), _decided(jobs)
-    stocked = from_stock([job.pk for job in jobs])
+    keys = [job.pk for job in jobs]
+    plans, sent = _finished_plans(jobs), _sent(jobs)
+    approved, stocked = approved_items(keys), from_stock(keys)
     found: list[Wanted] = []
     for job in jobs:
-        needed = _remembered(job, plans.get(job.pk))
-        lines = [*_as_decided(needed, decided[job.pk]), *_beyond_need(job, needed, decided[job.pk])]
-        for place, each in enumerate(lines):
-            key = job.pk, each.item, each.unit
-            if key in sent:
-                lines[place] = replace(each, covered=sent[key])
-        found += with_stock(lines, stocked.get(job.pk, {}))
+        needed, items = _remembered(job, plans.get(job.pk)), approved[job.pk]
+        lines = (*_as_decided(needed, items), *_beyond_need(job, needed, items))
+        covered = [
+            replace(each, covered=sent.get((job.pk, each.item, each.unit), NOTHING))
+            for each in lines
+        ]
+        found += with_stock(covered, stocked.get(job.pk, {}))
     return found
 
 
-@dataclass(frozen=True, slots=True)
-class _Decision:
-    """What was decided last on a line of an order: for which need with its spares, in `unit`.
-
-    `ordered` is what is ordered in all, `name` its buying name as far as it is known.
-    """
-
-    need: Fraction
-    unit: str
-    ordered: Fraction
-    name: str
-
-
-def _decided(jobs: Sequence[Job]) -> dict[int, dict[str, _Decision]]:
-    """What was decided on each line of the jobs' orders, by its item."""
-    rows = ApprovedLine.objects.filter(approval__job__in=jobs).order_by("approval_id", "pk")
-    said = ("item", "facts__need", "facts__spares", "facts__unit", "amount", "bought_as")
-    found: dict[int, dict[str, _Decision]] = defaultdict(dict)
-    for job, item, need, spares, unit, amount, name in rows.values_list("approval__job_id", *said):
-        before = found[job].get(item)
-        found[job][item] = _Decision(
-            Fraction(need + spares), unit, amount + (before.ordered if before else NOTHING),
-            name or (before.name if before else ""),
-        )  # fmt: skip
-    return found
-
-
-def _as_decided(needed: Iterable[Wanted], decided: Mapping[str, _Decision]) -> Iterator[Wanted]:
+def _as_decided(needed: Iterable[Wanted], items: Mapping[str, ItemOrdered]) -> Iterator[Wanted]:
     """What is needed; where exactly that need was decided on, so many as are ordered."""
     for each in needed:
-        held = decided.get(each.item)
-        is_so = held is not None and (held.need, held.unit) == (each.whole, each.unit)
-        yield replace(each, ordered=held.ordered) if held is not None and is_so else each
+        held = items.get(each.item)
+        if held and held.facts.amount == each.whole and held.facts.unit == each.unit:
+            yield replace(each, ordered=Fraction(held.ordered))
+        else:
+            yield each
 
 
 def _beyond_need(
-    job: Job, needed: Iterable[Wanted], decided: Mapping[str, _Decision]
+    job: Job, needed: Iterable[Wanted], items: Mapping[str, ItemOrdered]
 ) -> Iterator[Wanted]:
     """What stays ordered though none of it is needed any more."""
-    items = {each.item for each in needed}
-    for item, held in decided.items():
-        if item not in items and not held.need and held.ordered:
+    met = {each.item for each in needed}
+    for item, held in items.items():
+        if item not in met and not held.facts.amount and held.ordered:
             yield Wanted(
-                held.name or item, job.number, NOTHING, ordered=held.ordered, unit=held.unit,
-                item=item,
+                held.bought_as or item, job.number, NOTHING, ordered=Fraction(held.ordered),
+                unit=held.facts.unit, item=item,
             )  # fmt: skip
 
 

@@ -3,13 +3,10 @@
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
-from math import ceil
 
 from django.db.models import Sum
 
 from fronts.models import (
-    ApprovedLine,
     OrderApproval,
     OrderArrival,
     OrderSending,
@@ -17,55 +14,18 @@ from fronts.models import (
     Supplier,
 )
 from fronts.models.order_approvals import ORDER
-from fronts.rules.buying import NOTHING
 from fronts.rules.order_changes import LineChange, line_changes
 from fronts.rules.order_facts import (
     NOTHING_NEEDED,
     LineFacts,
-    line_facts_from,
     order_facts,
     short_name_of,
 )
 from fronts.rules.results import Schedule
 from fronts.rules.shelf import amount_in
-from fronts.selectors.shelf import buying_names_of, from_stock
+from fronts.selectors.approved_items import ItemOrdered, approved_items, names_of
+from fronts.selectors.shelf import from_stock
 from shopjobs.models import Job
-
-
-@dataclass(frozen=True, slots=True)
-class ItemOrdered:
-    """An item of the order: as it was approved last, and by which decision; the amounts of it.
-
-    `ordered` is what is to be sent for in all, of which so many were `sent`, and so many `came`.
-    So many are `to_come`: what one supplier sent too much of, another still owes. `stocked` is
-    what was laid by from stock instead, less what was given back to it. `bought_as` is its buying
-    name; "" where it was approved before that was kept.
-    """
-
-    item: str
-    facts: LineFacts
-    decided: OrderApproval
-    ordered: int
-    sent: int = 0
-    came: int = 0
-    to_come: int = 0
-    stocked: Fraction = NOTHING
-    bought_as: str = ""
-
-    @property
-    def most_to_send(self) -> Fraction:
-        """How many may be sent for in all: what came and was given back to stock once more."""
-        return self.ordered - min(self.stocked, NOTHING)
-
-    @property
-    def unsent(self) -> int:
-        """How many nobody sent for yet, whatever is laid by from stock."""
-        return max(0, self.ordered - self.sent)
-
-    @property
-    def to_send(self) -> int:
-        """How many are still to be sent for."""
-        return max(0, ceil(self.ordered - self.sent - self.stocked))
 
 
 @dataclass(frozen=True, slots=True)
@@ -193,7 +153,7 @@ def order_progress(job: Job) -> OrderProgress:
     approvals = OrderApproval.objects.filter(job=job).select_related("approved_by")
     held = tuple(approvals.order_by("pk"))
     sent = tuple(_sent(job)) if held else ()
-    return OrderProgress(held, _items(job, held, sent), sent)
+    return OrderProgress(held, _items(job, sent) if held else {}, sent)
 
 
 def still_to_send(jobs: Iterable[int]) -> dict[int, bool]:
@@ -201,10 +161,7 @@ def still_to_send(jobs: Iterable[int]) -> dict[int, bool]:
     held = from_stock(jobs)
     if not held:
         return {}
-    items: dict[int, dict[str, ItemOrdered]] = {job: {} for job in held}
-    rows = ApprovedLine.objects.filter(approval__job__in=held).select_related("approval")
-    for row in rows.order_by("approval_id", "pk"):
-        _add(items[row.approval.job_id], row, row.approval)
+    items = approved_items(held)
     lines = SentLine.objects.filter(sending__job__in=held).order_by()
     for key, item, amount in lines.values_list("sending__job", "item").annotate(Sum("amount")):
         if item in items[key]:
@@ -223,14 +180,8 @@ def suppliers_of(job: Job) -> list[str]:
     return [names[folded] for folded in sorted(names)]
 
 
-def _items(
-    job: Job, approvals: Sequence[OrderApproval], sent: Sequence[Sent]
-) -> dict[str, ItemOrdered]:
-    by_key = {each.pk: each for each in approvals}
-    rows = ApprovedLine.objects.filter(approval__job=job) if by_key else ApprovedLine.objects.none()
-    items: dict[str, ItemOrdered] = {}
-    for row in rows.order_by("approval_id", "pk"):
-        _add(items, row, by_key[row.approval_id])
+def _items(job: Job, sent: Sequence[Sent]) -> dict[str, ItemOrdered]:
+    items = approved_items([job.pk])[job.pk]
     for each in sent:
         for line in each.lines:
             item = items.get(line.row.item)
@@ -242,25 +193,13 @@ def _items(
     return _with_stock(job, items, from_stock([job.pk]).get(job.pk, {}) if items else {})
 
 
-def _add(items: dict[str, ItemOrdered], row: ApprovedLine, decided: OrderApproval) -> None:
-    """One more line that was approved."""
-    before = items.get(row.item)
-    items[row.item] = ItemOrdered(
-        row.item, line_facts_from(row.facts), decided,
-        row.amount + (before.ordered if before else 0),
-        bought_as=row.bought_as or (before.bought_as if before else ""),
-    )  # fmt: skip
-
-
 def _with_stock(
     job: Job, items: dict[str, ItemOrdered], held: Mapping[str, int]
 ) -> dict[str, ItemOrdered]:
     """The items, with what was laid by for them from stock, by its buying names."""
     if not held:
         return items
-    names = {name: item.bought_as for name, item in items.items()}
-    if not all(names.values()):
-        names = buying_names_of(job)
+    names = names_of(job, items)
     return {
         name: replace(item, stocked=amount_in(held.get(names[name], 0), item.facts.unit))
         for name, item in items.items()

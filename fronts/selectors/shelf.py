@@ -6,11 +6,10 @@ from dataclasses import dataclass
 
 from django.db.models import QuerySet, Sum
 
-from fronts.models import ApprovedLine, Goods, StockEntry
+from fronts.models import Goods, StockEntry
 from fronts.models.shelf import FROM_STOCK
-from fronts.rules.buying_names import is_by_length, name_of_need
+from fronts.rules.buying_names import is_by_length
 from fronts.rules.lengths import BOUGHT_IN
-from fronts.selectors.schedules import schedule_of
 from shopjobs.models import Job, Shop
 
 
@@ -141,15 +140,3 @@ def last_entry_of(goods: Goods | None) -> StockEntry | None:
     """What happened to a thing last."""
     rows = StockEntry.objects.filter(goods=goods).select_related("entered_by")
     return rows.order_by("-pk").first() if goods is not None else None
-
-
-def buying_names_of(job: Job) -> dict[str, str]:
-    """The buying names of the items of a job's order, as they were approved or else are now."""
-    rows = ApprovedLine.objects.filter(approval__job=job).order_by("approval_id", "pk")
-    found: dict[str, str] = {}
-    for item, name in rows.values_list("item", "bought_as"):
-        found[item] = name or found.get(item, "")
-    if all(found.values()):
-        return found
-    needed = {need.item: name_of_need(need) for need in schedule_of(job).hardware}
-    return {item: name or needed.get(item, item) for item, name in found.items()}

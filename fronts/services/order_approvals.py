@@ -11,7 +11,8 @@ from fronts.rules.buying_names import name_of_need
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.order_facts import LineFacts
 from fronts.rules.results import Schedule
-from fronts.selectors.order_progress import Difference, ItemOrdered, order_progress
+from fronts.selectors.approved_items import ItemOrdered
+from fronts.selectors.order_progress import Difference, order_progress
 from fronts.selectors.order_states import order_state
 from fronts.selectors.orders import order_lines
 from fronts.services.orders import order_check

@@ -13,6 +13,7 @@ from django.db import transaction
 from fronts.models import Goods, OrderArrival, StockEntry
 from fronts.models.shelf import COUNTED, GIVEN_BACK, LAID_BY, RECEIVED, USED
 from fronts.rules.shelf import FreeShare, came_for_job, in_words, kept
+from fronts.selectors.approved_items import buying_names_of
 from fronts.selectors.offers import known_names
 from fronts.selectors.order_progress import LineSent
 from fronts.selectors.purchases import jobs_to_buy_for, shares_of_stock, shop_buying
@@ -20,7 +21,6 @@ from fronts.selectors.shelf import (
     Balance,
     balance_of,
     below_nothing,
-    buying_names_of,
     last_entry_of,
     unit_of,
 )

@@ -14,8 +14,9 @@ from fronts.rules.fingerprint import parts_fingerprint, sheet_code
 from fronts.rules.kitchen import Kitchen
 from fronts.rules.results import Schedule
 from fronts.rules.runs import stood
+from fronts.selectors.approved_items import ItemOrdered
 from fronts.selectors.offcuts import offcuts_kept
-from fronts.selectors.order_progress import ItemOrdered, order_progress
+from fronts.selectors.order_progress import order_progress
 from fronts.selectors.plans import named_plans
 from fronts.selectors.printed_sheets import first_printed
 from fronts.selectors.schedules import schedule_for

@@ -16,10 +16,10 @@ from fronts.models import (
 )
 from fronts.models.shelf import GIVEN_BACK
 from fronts.rules.snags import SnagFacts
+from fronts.selectors.approved_items import buying_names_of
 from fronts.selectors.job_counts import counts_of
 from fronts.selectors.job_progress import progress_of, standings_of
 from fronts.selectors.order_progress import order_progress
-from fronts.selectors.shelf import buying_names_of
 from fronts.services.dates import stage_begin
 from fronts.services.snags import snag_raise
 from shopjobs.job_progress import Count, JobProgress

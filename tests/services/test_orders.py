@@ -9,14 +9,14 @@ from django.core.exceptions import ValidationError
 from fronts.models import ApprovedLine, Opening, OrderApproval, OrderArrival, OrderSending
 from fronts.models.order_approvals import ACCEPTED, ADDITION, DISMISSED
 from fronts.pages.order.rows.progress import item_words
+from fronts.selectors.approved_items import ItemOrdered
 from fronts.selectors.needed import wanted_by
-from fronts.selectors.order_progress import ItemOrdered, order_progress
+from fronts.selectors.order_progress import order_progress
 from fronts.selectors.order_states import what_it_waits_for
 from fronts.selectors.schedules import schedule_of
 from fronts.services.history import revision_undo
 from fronts.services.openings import opening_delete
 from fronts.services.order_approvals import (
-    differences_settle,
     order_approval_take_back,
     order_approve,
 )
@@ -26,7 +26,7 @@ from fronts.services.saving import AskFirst
 from shopjobs.models import Job, Person, Revision
 from shopjobs.services.refused import Refused
 from tests.factories import HINGES, NOW, OpeningFactory, door_and_drawer, overlaid
-from tests.ordering import approved, facts_of, line_checked, sent_of, sent_to
+from tests.ordering import approved, facts_of, line_checked, sent_of, sent_to, settled
 from tests.saying import standard_set
 
 
@@ -53,15 +53,6 @@ def to_buy(job: Job) -> Fraction | int:
     """How many hinges are to be bought."""
     return sum(each.amount for each in wanted_by([Job.objects.get(pk=job.pk)])
                if each.item == HINGES)  # fmt: skip
-
-
-def settle(job: Job, kind: str, by: Person, note: str = "") -> None:
-    """Decide on every change there is."""
-    found = schedule_of(job)
-    looked_at = {each.item: each.now.short_name for each in order_progress(job).differences(found)}
-    differences_settle(
-        job=job, schedule=found, looked_at=looked_at, kind=kind, note=note, by=by, at=NOW
-    )
 
 
 def receive(job: Job, by: Person, *, confirmed: bool = False, **counts: int) -> None:
@@ -120,7 +111,7 @@ def test_a_change_is_a_difference_until_somebody_decides(
     assert hinges(kitchen_job).ordered == 3
     assert "to decide on" in what_it_waits_for(kitchen_job)[0]
 
-    settle(kitchen_job, kind, office, note)
+    settled(kitchen_job, kind, office, note)
 
     assert order_progress(kitchen_job).differences(schedule_of(kitchen_job)) == []
     assert (hinges(kitchen_job).ordered, hinges(kitchen_job).facts.need) == (ordered, needed)
@@ -132,7 +123,7 @@ def test_what_was_decided_holds_for_that_need(kitchen_job: Job, office: Person) 
     approved(kitchen_job, office)
     add_door(kitchen_job)
     assert to_buy(kitchen_job) == 5
-    settle(kitchen_job, DISMISSED, office, "on the shelf")
+    settled(kitchen_job, DISMISSED, office, "on the shelf")
     assert to_buy(kitchen_job) == 3
 
     add_door(kitchen_job, "B3")
@@ -153,7 +144,7 @@ def test_it_is_dismissed_for_a_reason(kitchen_job: Job, office: Person) -> None:
     add_door(kitchen_job)
 
     with pytest.raises(ValidationError, match="Say why"):
-        settle(kitchen_job, DISMISSED, office)
+        settled(kitchen_job, DISMISSED, office)
 
 
 def test_what_is_sent_is_not_taken_off(kitchen_job: Job, office: Person) -> None:
@@ -164,7 +155,7 @@ def test_what_is_sent_is_not_taken_off(kitchen_job: Job, office: Person) -> None
         by=office, at=NOW,
     )  # fmt: skip
     _without_door(kitchen_job)
-    settle(kitchen_job, ACCEPTED, office)
+    settled(kitchen_job, ACCEPTED, office)
 
     assert (hinges(kitchen_job).ordered, hinges(kitchen_job).to_send) == (2, 0)
 
@@ -174,7 +165,7 @@ def test_an_addition_is_sent_as_the_rest(kitchen_job: Job, office: Person) -> No
     approved(kitchen_job, office)
     sent_to(kitchen_job, "Ash", office)
     add_door(kitchen_job)
-    settle(kitchen_job, ADDITION, office)
+    settled(kitchen_job, ADDITION, office)
     assert hinges(kitchen_job).to_send == 2
 
     sent_to(kitchen_job, "Birch", office)

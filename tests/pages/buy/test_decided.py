@@ -5,14 +5,11 @@ from collections.abc import Callable
 from django.test import Client
 
 from fronts.models.order_approvals import DISMISSED
-from fronts.selectors.order_progress import order_progress
-from fronts.selectors.schedules import schedule_of
-from fronts.selectors.shelf import buying_names_of
-from fronts.services.order_approvals import differences_settle
+from fronts.selectors.approved_items import buying_names_of
 from shopjobs.models import Job, Person, Shop
 from tests.dom import dom
-from tests.factories import HINGES, NOW, OpeningFactory, door_and_drawer, overlaid
-from tests.ordering import approved
+from tests.factories import HINGES, OpeningFactory, door_and_drawer, overlaid
+from tests.ordering import approved, settled
 from tests.pages.suppliers.offered import offer
 
 
@@ -24,12 +21,7 @@ def test_an_order_that_stays_as_it_is_says_so(
     door_and_drawer(job)
     approved(job, office)
     OpeningFactory.create(cabinet__job=job, cabinet__label="B2", cabinet__x=600)
-    now = schedule_of(job)
-    changed = {each.item: each.now.short_name for each in order_progress(job).differences(now)}
-    differences_settle(
-        job=job, schedule=now, looked_at=changed, kind=DISMISSED, note="on the shelf", by=office,
-        at=NOW,
-    )  # fmt: skip
+    settled(job, DISMISSED, office, "on the shelf")
     offer(shop, buying_names_of(job)[HINGES], price="2.00")
 
     page = dom(signed_in(office).get("/shop/buy/", {"job": job.pk}))

@@ -16,8 +16,8 @@ from fronts.models import (
 )
 from fronts.rules.buying_names import group_of
 from fronts.rules.practice import inches
+from fronts.selectors.approved_items import buying_names_of
 from fronts.selectors.order_progress import order_progress
-from fronts.selectors.shelf import buying_names_of
 from shopjobs.models import Job, Person, Shop
 from tests.dom import Part, dom
 from tests.factories import (

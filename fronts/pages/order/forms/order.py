@@ -17,7 +17,8 @@ from fronts.rules.limits import (
     MOST_NEEDED,
 )
 from fronts.rules.order_facts import short_name_of
-from fronts.selectors.order_progress import ItemOrdered, Sent
+from fronts.selectors.approved_items import ItemOrdered
+from fronts.selectors.order_progress import Sent
 from shopjobs.forms.house import DateInput, HouseForm
 from shopjobs.words import one_line
 

@@ -6,7 +6,7 @@ from fronts.figures.purchase import amount_words
 from fronts.pages.order.rows.lines import HardwareList, Row
 from fronts.pages.shared.csv_cells import csv_bytes
 from fronts.pages.shared.file_answers import attachment
-from fronts.selectors.order_progress import ItemOrdered
+from fronts.selectors.approved_items import ItemOrdered
 from fronts.selectors.orders import OrderLine
 from shopjobs.models import Job
 

@@ -10,8 +10,9 @@ from fronts.figures.where_needed import where_needed
 from fronts.pages.order.rows.progress import item_words
 from fronts.rules.buying_names import GROUPS
 from fronts.rules.kinds import Unit
+from fronts.selectors.approved_items import ItemOrdered
 from fronts.selectors.order_lists import items_known
-from fronts.selectors.order_progress import ItemOrdered, OrderProgress
+from fronts.selectors.order_progress import OrderProgress
 from fronts.selectors.orders import OrderLine
 from shopjobs.models import Job
 

@@ -8,7 +8,8 @@ from fronts.figures.purchase import amount_words, stock_words
 from fronts.models.order_approvals import ACCEPTED, DISMISSED
 from fronts.rules.kinds import Unit
 from fronts.rules.order_states import OrderState
-from fronts.selectors.order_progress import Difference, ItemOrdered
+from fronts.selectors.approved_items import ItemOrdered
+from fronts.selectors.order_progress import Difference
 
 
 @dataclass(frozen=True, slots=True)
