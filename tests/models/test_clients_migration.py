@@ -1,13 +1,10 @@
 """What jobs said of clients and sites in words becomes rows, and words again on the way back."""
 
-from collections.abc import Iterator
-from typing import Any
-
 import pytest
 
 from shopjobs.models import Client, Job, Person, Revision, Site
 from tests.factories import NOW, JobFactory, PersonFactory, ShopFactory
-from tests.models.steps import in_steps, migrated, newest
+from tests.models.steps import migrated, newest
 from tests.saying import client_set
 
 pytestmark = pytest.mark.thorough
@@ -20,13 +17,6 @@ SAID = [
     ("", "9 Hill Road"),
     ("", ""),
 ]
-
-
-@pytest.fixture
-def now(transactional_db: None) -> Iterator[Any]:
-    """The tables as they are; they are so again after the test whatever happened."""
-    yield in_steps().loader.project_state().apps.get_model
-    newest()
 
 
 def said() -> list[tuple[str, str]]:

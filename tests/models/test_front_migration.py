@@ -1,6 +1,5 @@
 """A database goes all its steps from nothing, with a kitchen from before fronts were rows."""
 
-from collections.abc import Iterator
 from datetime import UTC, datetime
 from fractions import Fraction
 from typing import Any
@@ -42,14 +41,7 @@ PULL_OUT = {"closed_by": "pull-out", "front_width": inches(16), "front_height": 
 LEANING = {"closed_by": "fixed", "diagonal_1": inches(30), "diagonal_2": inches(61, 2)}
 
 
-@pytest.fixture
-def _put_back(transactional_db: None) -> Iterator[None]:
-    """The tables are up to date again after the test whatever happened."""
-    yield
-    newest()
-
-
-@pytest.mark.usefixtures("_put_back")
+@pytest.mark.usefixtures("now")
 def test_from_nothing_step_by_step_and_back() -> None:
     """The tables are those of a new database, which are made at once; rows come through."""
     at_once, had = made_tables(), migrations_applied(*own_apps())

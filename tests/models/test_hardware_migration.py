@@ -1,6 +1,5 @@
 """A database from before lists of hardware comes through as it was, and back."""
 
-from collections.abc import Iterator
 from typing import Any
 
 import pytest
@@ -9,7 +8,6 @@ from fronts.rules.box_facts import USUAL_BOXES
 from fronts.rules.items import NO_ITEMS
 from fronts.rules.practice import inches
 from fronts.snapshot import kitchen_of
-from shopjobs.models import Job
 from tests.factories import CabinetFactory, JobFactory, door_and_drawer
 from tests.models.steps import migrated, newest
 
@@ -17,22 +15,16 @@ pytestmark = pytest.mark.thorough
 BEFORE = ("fronts", "0010_names_go_back_to_people")
 
 
-@pytest.fixture
-def job(transactional_db: None) -> Iterator[Job]:
-    """A job; the tables are up to date again after the test whatever happened."""
-    yield JobFactory.create()
-    newest()
-
-
-def test_a_kitchen_from_before_is_the_same_kitchen(job: Job) -> None:
+@pytest.mark.usefixtures("now")
+def test_a_kitchen_from_before_is_the_same_kitchen() -> None:
     """Nothing is decided that nobody decided: no list, no box to make, every place as it was.
 
     Before, each cabinet had a place: one that stands beside others goes back to where its run
     puts it.
     """
+    job, other = JobFactory.create(), JobFactory.create()
     door_and_drawer(job)
     there = kitchen_of(job)
-    other = JobFactory.create()
     for label, x in (("B1", None), ("B2", None), ("B3", inches(50)), ("B4", None)):
         CabinetFactory.create(job=other, label=label, x=x)
 

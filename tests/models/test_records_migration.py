@@ -1,24 +1,16 @@
 """Records of people who are not in the shop come through on the way back, with their names."""
 
-from collections.abc import Iterator
 from typing import Any
 
 import pytest
 
 from fronts.rules.practice import inches
 from tests.factories import NOW, JobFactory, PersonFactory
-from tests.models.steps import in_steps, migrated, newest
+from tests.models.steps import migrated, newest
 
 pytestmark = pytest.mark.thorough
 
 BEFORE = ("fronts", "0008_sheet_sets")
-
-
-@pytest.fixture
-def now(transactional_db: None) -> Iterator[Any]:
-    """The tables as they are; they are so again after the test whatever happened."""
-    yield in_steps().loader.project_state().apps.get_model
-    newest()
 
 
 def test_names_and_gaps_at_two_ends_go_back_and_come_again(now: Any) -> None:

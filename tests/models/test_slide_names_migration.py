@@ -1,6 +1,5 @@
 """Slides that were bought under two names, by the unit of the job, are bought under one."""
 
-from collections.abc import Iterator
 from decimal import Decimal
 from typing import Any
 
@@ -9,18 +8,11 @@ import pytest
 from fronts.models import HardwareList, SlideItem
 from fronts.rules.lengths import Mm
 from tests.factories import ShopFactory
-from tests.models.steps import in_steps, migrated, newest
+from tests.models.steps import migrated, newest
 
 pytestmark = pytest.mark.thorough
 
 BEFORE = ("fronts", "0030_budgets")
-
-
-@pytest.fixture
-def now(transactional_db: None) -> Iterator[Any]:
-    """The tables as they are; they are so again after the test whatever happened."""
-    yield in_steps().loader.project_state().apps.get_model
-    newest()
 
 
 def test_names_by_the_unit_of_a_job_become_the_one_of_the_list(now: Any) -> None:
