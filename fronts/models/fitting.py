@@ -20,7 +20,12 @@ class FitRecord(models.Model):
 
     job = models.ForeignKey("shopjobs.Job", on_delete=models.CASCADE, related_name="+")
     front = models.ForeignKey(
-        Front, null=True, blank=True, on_delete=models.SET_NULL, related_name="fits"
+        Front,
+        null=True,
+        blank=True,
+        on_delete=models.SET_NULL,
+        related_name="fits",
+        db_index=False,  # `fits_latest_first` begins with it.
     )
     label = columns.words(Facts, "label")
     gap_left = columns.maybe_size(Facts, "gaps.left")
@@ -60,6 +65,12 @@ class FitRecord(models.Model):
     fitted_at = models.DateTimeField()
     fingerprint = models.CharField(max_length=64, blank=True)
     hung = models.CharField(max_length=64, blank=True)
+
+    class Meta:
+        # The state of a front is its latest record's: it is read in the index alone.
+        indexes = [
+            models.Index(fields=["front", "-fitted_at", "-id", "state"], name="fits_latest_first")
+        ]
 
     def __str__(self) -> str:
         return f"{self.label}, {self.fitted_at:%Y-%m-%d}"
