@@ -16,7 +16,7 @@ from django.db.models import F, Func, Q, QuerySet, Value
 from django.db.models.functions import Length
 from django.utils.module_loading import import_string
 
-from shopjobs.job_progress import JobProgress, Standing
+from shopjobs.job_progress import JobProgress, Standing, Standings
 from shopjobs.models import Job, Person
 from shopjobs.selectors import jobs_of
 
@@ -119,20 +119,22 @@ def _on_days(jobs: QuerySet[Job], when: str, today: date) -> QuerySet[Job]:
 
 
 def _by_standing(jobs: QuerySet[Job], asked: Asked, today: date) -> list[int]:
-    """The keys of those that stand as is asked, in the order that is asked.
+    """The keys of those that stand as is asked, in the order that is asked."""
+    standings: Standings = import_string(settings.JOB_STANDINGS)(jobs.order_by())
 
-    A job that was made since the standings were asked for stands on the next list.
-    """
-    standings: dict[int, Standing] = import_string(settings.JOB_STANDINGS)(jobs.order_by())
+    def is_asked(standing: Standing) -> bool:
+        return asked.stage in ("", standing.stage) and (asked.when != "late" or standing.is_late)
+
+    if not is_asked(standings.over):
+        found = [key for key, standing in standings.left.items() if is_asked(standing)]
+        jobs = jobs.filter(pk__in=found)
     rows = [
         (key, fit_on)
         for key, fit_on in _in_order(jobs, asked.order).values_list("pk", "fit_on")
-        if (standing := standings.get(key)) is not None
-        and asked.stage in ("", standing.stage)
-        and (asked.when != "late" or standing.is_late)
+        if is_asked(standings.of(key))
     ]
     if asked.order == AS_FITTED:
-        rows.sort(key=lambda row: _turn(row[1], standings[row[0]], today))
+        rows.sort(key=lambda row: _turn(row[1], standings.of(row[0]), today))
     return [key for key, _ in rows]
 
 

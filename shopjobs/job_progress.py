@@ -1,5 +1,6 @@
 """How far a job has come, as whoever knows its kitchen says it to the list of jobs."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 
@@ -18,6 +19,18 @@ class Standing:
     stage: str
     is_done: bool
     is_late: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Standings:
+    """How jobs stand, by their keys: those in which something is left to do; else `over`."""
+
+    left: Mapping[int, Standing]
+    over: Standing
+
+    def of(self, key: int) -> Standing:
+        """How one of the jobs stands that were asked for."""
+        return self.left.get(key, self.over)
 
 
 @dataclass(frozen=True, slots=True)

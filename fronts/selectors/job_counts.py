@@ -6,10 +6,10 @@ from dataclasses import replace
 from typing import Any, cast
 
 from django.db.models import Count as Number
-from django.db.models import Exists, F, OuterRef, Q, QuerySet, Subquery, Sum
+from django.db.models import Exists, F, OuterRef, Q, QuerySet, Subquery, Sum, Value
 from django.db.models.functions import Coalesce
 
-from fronts.models import ApprovedLine, FitRecord, Front, OrderApproval, SentLine, StageMark
+from fronts.models import ApprovedLine, FitRecord, Front, OrderApproval, SentLine, Snag, StageMark
 from fronts.rules.date_facts import Stage
 from fronts.rules.date_facts import StageMark as MarkFacts
 from fronts.rules.front_states import FRONT_STATES
@@ -73,13 +73,12 @@ def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:
     Then whether its order is approved, and whether anything of that was not sent for; what stock
     does for it is not counted.
     """
-    latest = FitRecord.objects.filter(front=OuterRef("pk")).order_by("-fitted_at", "-pk")
     done = Q(latest__in=_STATES_DONE)
     exists = Q(door__isnull=False) | Q(choose=True) | Q(width__isnull=False, height__isnull=False)
     made = Q(cut__isnull=False) | Q(receipts__isnull=False) | done
     rows = Front.objects.filter(**{f"{_JOB}__in": jobs}).order_by()
     counted: QuerySet[Any, Any] = (
-        rows.annotate(latest=Subquery(latest.values("state")[:1]))
+        rows.annotate(latest=_latest_state())
         .values(_JOB)
         .annotate(
             fronts=Number("pk"),
@@ -94,16 +93,17 @@ def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:
     return counted
 
 
-def all_done_of(jobs: QuerySet[Job]) -> dict[int, int]:
-    """How many fronts there are of each job all of whose fronts are done."""
-    fronts = Front.objects.filter(**{f"{_JOB}__in": jobs}).order_by().values(_JOB)
-    later = FitRecord.objects.filter(front=OuterRef("front")).filter(
-        Q(fitted_at__gt=OuterRef("fitted_at"))
-        | Q(fitted_at=OuterRef("fitted_at"), pk__gt=OuterRef("pk"))
+def unfinished(jobs: QuerySet[Job]) -> QuerySet[Job]:
+    """Those of the jobs that have no front yet, one that is not done, or a snag still open."""
+    fronts = Front.objects.filter(**{_JOB: OuterRef("pk")})
+    not_done = fronts.annotate(latest=Coalesce(_latest_state(), Value(""))).exclude(
+        latest__in=_STATES_DONE
     )
-    records = FitRecord.objects.filter(
-        ~Exists(later), job__in=jobs, front__isnull=False, state__in=_STATES_DONE
-    )
-    done = dict(records.order_by().values_list("job").annotate(Number("pk")))
-    counted = fronts.annotate(count=Number("pk")).values_list(_JOB, "count")
-    return {key: count for key, count in counted if done.get(key) == count}
+    snags = Snag.objects.filter(job=OuterRef("pk"), done_at=None)
+    return jobs.filter(Exists(not_done) | ~Exists(fronts) | Exists(snags))
+
+
+def _latest_state() -> Subquery:
+    """The state that was recorded last of an outer front."""
+    latest = FitRecord.objects.filter(front=OuterRef("pk")).order_by("-fitted_at", "-pk")
+    return Subquery(latest.values("state")[:1])

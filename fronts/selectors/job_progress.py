@@ -10,11 +10,9 @@ from django.utils import timezone
 
 from fronts.models import Cabinet, OrderCheck, OrderList
 from fronts.rules.job_stages import DONE, JOB_STAGES, JobCounts, is_late, job_stage, waits_for
-from fronts.rules.snags import NO_SNAGS
 from fronts.selectors.dates import jobs_now
-from fronts.selectors.job_counts import all_done_of, counts_of
-from fronts.selectors.snags import open_snags_by_job
-from shopjobs.job_progress import Count, JobProgress, Standing
+from fronts.selectors.job_counts import counts_of, unfinished
+from shopjobs.job_progress import Count, JobProgress, Standing, Standings
 from shopjobs.models import Job, Shop
 
 
@@ -37,19 +35,18 @@ def progress_of(jobs: Iterable[Job]) -> dict[int, JobProgress]:
     return found
 
 
-def standings_of(jobs: QuerySet[Job]) -> dict[int, Standing]:
-    """What each of the jobs is at, and whether it is late, by its key.
+def standings_of(jobs: QuerySet[Job]) -> Standings:
+    """What each of the jobs is at, and whether it is late.
 
-    A job whose fronts are all done is told by two counts; only of others more is asked.
+    Of a job that is over nothing is counted: a shop of many years has few others. One that is
+    made after this was asked has nothing in it yet, and is taken to be over until the next list.
     """
-    rows, today = dict(jobs.values_list("pk", "fit_on")), timezone.localdate()
-    all_done, snags = all_done_of(jobs), open_snags_by_job(jobs)
-    counts = counts_of([key for key in rows if key not in all_done])
-    for key, fronts in all_done.items():
-        counts[key] = JobCounts(fronts, done=fronts, snags=snags.get(key, NO_SNAGS))
-    return {
-        key: _standing(counts.get(key, JobCounts()), fit_on, today) for key, fit_on in rows.items()
+    today, days = timezone.localdate(), dict(unfinished(jobs).values_list("pk", "fit_on"))
+    counts = counts_of(days)
+    left = {
+        key: _standing(counts.get(key, JobCounts()), fit_on, today) for key, fit_on in days.items()
     }
+    return Standings(left, Standing(DONE.word, is_done=True, is_late=False))
 
 
 def jobs_with_cabinet(shop: Shop, word: str) -> QuerySet[Any, Any]:

@@ -34,7 +34,7 @@ from tests.stocked import counted, moved
 def progress(job: Job) -> JobProgress:
     """How far the job has come; what a list says of all jobs agrees with it."""
     found = progress_of([job])[job.pk]
-    assert standings_of(Job.objects.filter(pk=job.pk))[job.pk] == found.standing
+    assert standings_of(Job.objects.filter(pk=job.pk)).of(job.pk) == found.standing
     return found
 
 
