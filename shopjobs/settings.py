@@ -146,6 +146,9 @@ TASK_KINDS = {
 # What a job consists of beside its own facts, in words, for whoever deletes it.
 JOB_CONTENTS = "fronts.selectors.job_contents.job_contents"
 
+# Why a job's unit stays as it is, in words; "" where it may change.
+JOB_UNIT_HELD = "fronts.selectors.order_units.unit_held"
+
 # What lets a person in without a password: it ends with the account, and never comes back from
 # a backup.
 WAYS_IN = ("shopjobs.Session", "fronts.CalendarFeed")

@@ -15,6 +15,7 @@ from fronts.rules.practice import NUMBER_NAMES, TABLES, Practice
 from fronts.rules.records import NO_RECORDS, Records
 from fronts.rules.standard_keys import Standard
 from fronts.rules.standards import DEFAULTS
+from fronts.selectors.order_units import unit_held
 from fronts.services.hardware import hardware_saved, list_of
 from fronts.services.kitchen_rows import kitchen_empty, kitchen_save
 from fronts.services.records import NOTHING_RECORDED, fronts_recorded, records_add
@@ -72,6 +73,8 @@ def _job(facts: JobFacts, shop: Shop, job: Job | None, *, replace: bool) -> Job:
     if job is None:
         job = Job(shop=shop, number=facts.number)
     else:
+        if facts.unit != job.unit and (why := unit_held(job)):
+            raise Refused(why, field="unit")
         _empty(job)
     try:
         step = as_decimal(facts.step)

@@ -16,7 +16,7 @@ from shopjobs.row_changes import RowChange
 from shopjobs.services.change_words import words_of_rows
 from shopjobs.services.clients import client_named, site_at
 from shopjobs.services.recording import Told, recorded, saved, tell
-from shopjobs.services.refused import refuse_twice
+from shopjobs.services.refused import Refused, refuse_twice
 from shopjobs.services.unnamed_files import files_let_go, named_in
 
 FACTS = ("number", "client_id", "site_id", "unit", "step", "fit_on", "responsible_id")
@@ -77,6 +77,8 @@ def job_change(
     at: datetime,
 ) -> Job:
     """Change what is known of a job. Measured sizes stay as they were measured."""
+    if unit != job.unit and (why := import_string(settings.JOB_UNIT_HELD)(job)):
+        raise Refused(why, field="unit")
     job.number, job.client = number, client_named(job.shop, client)
     job.site = site_at(job.shop, job.client, site)
     job.unit, job.step, job.fit_on = unit, step.quantize(STEP_PLACES), fit_on
