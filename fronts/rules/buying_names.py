@@ -26,8 +26,9 @@ CALLED_BY: Mapping[type, str] = {
 }  # fmt: skip
 TAPE, STOP = "foam tape", "glass stop"
 SCREWS = "Screws"
-SIXTEENTHS = 16
-"""Slides that are made to inches are so many of these long (common practice, no source)."""
+SIXTEENTHS, SIXTY_FOURTHS = 16, 64
+"""Slides that are made to inches are whole numbers of the first long, sheets and sticks of the
+second (common practice, no source)."""
 GROUPS: Mapping[str, str] = {
     "Hinges": r"hinge\b",
     "Slides": rf"{SLIDE} ",
@@ -75,8 +76,13 @@ def slide_length(length: Mm) -> str:
 
     In inches where it is made to inches, else in millimetres: `18 in`, `450 mm`.
     """
-    in_inches = (length / INCH * SIXTEENTHS).denominator == 1
-    return show_with_unit(length, "in" if in_inches else "mm")
+    return show_with_unit(length, _made_to(SIXTEENTHS, length))
+
+
+def _made_to(parts: int, *lengths: Mm) -> Unit:
+    """Inches where all the lengths are whole parts of one, else millimetres."""
+    whole = all((length / INCH * parts).denominator == 1 for length in lengths)
+    return "in" if whole else "mm"
 
 
 def _sized(code: str, length: str) -> str:
@@ -84,10 +90,15 @@ def _sized(code: str, length: str) -> str:
 
 
 def stock_name(
-    material: str, thickness: Mm, length: Mm, width: Mm | None, unit: Unit, *, is_stick: bool
+    material: str, thickness: Mm, length: Mm, width: Mm | None, *, is_stick: bool
 ) -> str:
-    """A size of sheet, or of stick as wide as it is ripped: `sheet MDF 3/4 in, 96 × 48 in`."""
-    sizes = " × ".join(show(each, unit) for each in (length, width) if each is not None)
+    """A size of sheet, or of stick as wide as it is ripped: `sheet MDF 3/4 in, 96 × 48 in`.
+
+    In inches where it is made to inches, else in millimetres, whichever unit a job works in.
+    """
+    across = (length, *(() if width is None else (width,)))
+    unit = _made_to(SIXTY_FOURTHS, thickness, *across)
+    sizes = " × ".join(show(each, unit) for each in across)
     kind = "stick" if is_stick else "sheet"
     return f"{kind} {material} {show_with_unit(thickness, unit)}, {sizes} {unit}"
 

@@ -132,16 +132,15 @@ def needs_of(schedule: Schedule, plan: CutPlan | None) -> Iterator[Wanted]:
     for line in schedule.bought:
         fronts = causes((label, 1) for label in line.labels)
         yield Wanted(name_of_bought(line.front), job, Fraction(line.count), causes=fronts)
-    unit = schedule.job.unit
     plans = _plans_that_hold(schedule, plan)
     for group in cutting_groups(schedule.parts):
         found = plans.get(group.key)
         if found is None or found.unplaced:
-            length, width = _usual_size(group, unit)
-            yield Wanted(_stock_name(group, length, width, unit), job, None)
+            length, width = _usual_size(group, schedule.job.unit)
+            yield Wanted(_stock_name(group, length, width), job, None)
         for used in stock_bought(found) if found else ():
             shares = _by_front(group, used.shares)
-            name = _stock_name(group, used.length, used.width, unit)
+            name = _stock_name(group, used.length, used.width)
             yield Wanted(name, job, Fraction(used.count), causes=causes(shares.items()))
 
 
@@ -174,10 +173,10 @@ def _by_front(group: CuttingGroup, shares: dict[str, Fraction]) -> dict[str, Fra
     return summed
 
 
-def _stock_name(group: CuttingGroup, length: Mm, width: Mm | None, unit: Unit) -> str:
+def _stock_name(group: CuttingGroup, length: Mm, width: Mm | None) -> str:
     """A stick has no width of its own: it is bought as wide as it is ripped."""
     across = group.width if width is None else width
-    return stock_name(group.material, group.thickness, length, across, unit, is_stick=width is None)
+    return stock_name(group.material, group.thickness, length, across, is_stick=width is None)
 
 
 def _usual_size(group: CuttingGroup, unit: Unit) -> tuple[Mm, Mm | None]:

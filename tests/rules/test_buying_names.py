@@ -129,8 +129,12 @@ def test_stock_and_bought_fronts_have_names_too() -> None:
     stick = ("hard maple", Mm(19), Mm(2440), Mm(57))
     front = BoughtFront("door", Mm(400), Mm(700), Mm(19), "slab", style="flat", finish="satin")
 
-    assert stock_name(*sheet, "in", is_stick=False) == "sheet MDF 3/4 in, 96 × 48 in"
-    assert stock_name(*stick, "mm", is_stick=True) == "stick hard maple 19 mm, 2440 × 57 mm"
+    assert stock_name(*sheet, is_stick=False) == "sheet MDF 3/4 in, 96 × 48 in"
+    assert stock_name(*stick, is_stick=True) == "stick hard maple 19 mm, 2440 × 57 mm"
+    plywood = ("birch", inches(23, 32), inches(96), inches(48))
+    assert stock_name(*plywood, is_stick=False) == "sheet birch 23/32 in, 96 × 48 in"
+    metric = ("MDF", inches(3, 4), Mm(2440), Mm(1220))
+    assert stock_name(*metric, is_stick=False) == "sheet MDF 19.05 mm, 2440 × 1220 mm"
     assert name_of_bought(front) == "bought door, flat, satin"
 
 
