@@ -105,7 +105,10 @@ def stock_name(
 
 def name_of_bought(front: BoughtFront) -> str:
     """Fronts that a maker asks one price for, whatever their size."""
-    told = (front.style, front.material, front.species, front.finish)
+    wood = (front.material, front.species)
+    if front.material and front.species.startswith(front.material):
+        wood = ("", front.species)  # `hard maple, hard maple, select` says one thing twice.
+    told = (front.style, *wood, front.finish)
     words = [CALLED[front.kind], *filter(None, told)]
     return f"bought {', '.join(words)}"
 

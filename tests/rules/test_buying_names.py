@@ -136,6 +136,10 @@ def test_stock_and_bought_fronts_have_names_too() -> None:
     metric = ("MDF", inches(3, 4), Mm(2440), Mm(1220))
     assert stock_name(*metric, is_stick=False) == "sheet MDF 19.05 mm, 2440 × 1220 mm"
     assert name_of_bought(front) == "bought door, flat, satin"
+    wood = replace(front, material="hard maple", species="hard maple, select")
+    assert name_of_bought(wood) == "bought door, flat, hard maple, select, satin"
+    other = replace(front, material="poplar", species="hard maple")
+    assert name_of_bought(other) == "bought door, flat, poplar, hard maple, satin"
 
 
 @pytest.mark.parametrize(
