@@ -5,18 +5,17 @@ fronts: 16 wide; 28 1/2 less two gaps is 28 1/4 for three fronts. The top one is
 so the other two are 11 each.
 """
 
-import io
 from collections.abc import Callable
 
 import pytest
 from django.test import Client
-from pypdf import PdfReader
 
 from fronts.models import Opening
 from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import CabinetFactory, overlaid
 from tests.pages.kitchens import HTMX, NEW_OPENING, no_rows, seen_in
+from tests.pdf_text import words_of
 
 SignIn = Callable[[Person], Client]
 
@@ -54,8 +53,7 @@ def stack(job: Job, desk: Client) -> Opening:
 
 def sheet(client: Client, path: str) -> str:
     """The words of a sheet in one line."""
-    pages = PdfReader(io.BytesIO(client.get(path).content)).pages
-    return " ".join(" ".join(page.extract_text() for page in pages).split())
+    return words_of(client.get(path).content)
 
 
 def test_the_schedule_has_each_front_as_it_was_decided(stack: Opening, desk: Client) -> None:

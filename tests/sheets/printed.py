@@ -1,6 +1,5 @@
 """Printing sheets and reading them back, once for all tests and all their processes."""
 
-import io
 import json
 import os
 from collections.abc import Callable
@@ -8,8 +7,6 @@ from dataclasses import replace
 from datetime import date
 from functools import cache
 from pathlib import Path
-
-from pypdf import PdfReader
 
 from fronts.cutting.plan import plan
 from fronts.rules.cutting_groups import cutting_groups
@@ -20,6 +17,7 @@ from fronts.sheets.pdf import Paper, render
 from fronts.sheets.registry import SHEETS
 from fronts.sheets.sheet_page import CutPlanSource, SheetSource, source_of
 from tests.drawings.kitchens import demo
+from tests.pdf_text import page_texts
 
 PRINTED = date(2027, 3, 1)
 SHARED: list[Path] = []
@@ -66,7 +64,7 @@ def _once(name: str, make: Callable[[], bytes]) -> bytes:
 
 def pages_of(pdf: bytes) -> tuple[str, ...]:
     """The text of each page."""
-    return tuple(page.extract_text() for page in PdfReader(io.BytesIO(pdf)).pages)
+    return page_texts(pdf)
 
 
 def fitting_pages(kitchen: Kitchen, paper: Paper = "letter") -> tuple[str, ...]:

@@ -12,6 +12,7 @@ from fronts import jobfile
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.schedule import schedule
 from tests.kitchen_files import changed, small
+from tests.pdf_text import page_texts, words_of
 
 
 def job_file(folder: Path, text: str) -> str:
@@ -38,9 +39,8 @@ def test_it_writes_every_sheet_and_prints_their_names(
         "cutting-plan.pdf", "labels.pdf", "set-up.pdf", "fitting-B1.pdf",
     }  # fmt: skip
     for each in names:
-        pages = PdfReader(each).pages
-        assert round(pages[0].mediabox.width) == width
-        assert "Job T-1" in pages[0].extract_text()
+        assert round(PdfReader(each).pages[0].mediabox.width) == width
+        assert "Job T-1" in page_texts(Path(each).read_bytes())[0]
 
 
 def test_a_refused_file_exits_with_a_line_for_each_fault(tmp_path: Path) -> None:
@@ -98,4 +98,4 @@ def test_the_plan_that_it_prints_is_made_from_the_files_own_parts(tmp_path: Path
 
 
 def _text(file: Path) -> str:
-    return " ".join(" ".join(page.extract_text() for page in PdfReader(file).pages).split())
+    return words_of(file.read_bytes())

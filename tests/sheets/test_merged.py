@@ -8,6 +8,7 @@ from pypdf import PdfReader
 
 from fronts.sheets.merged import merged
 from fronts.sheets.pdf import render
+from tests.pdf_text import page_texts
 
 pytestmark = pytest.mark.slow
 PAGES = '<html lang="en"><h1>{0}</h1><p>first</p><p style="break-before: page">second of {0}</p>'
@@ -19,17 +20,23 @@ FILES = [
 
 
 @pytest.fixture(scope="module")
-def together() -> PdfReader:
+def whole() -> bytes:
     """Five pages of three files."""
-    return PdfReader(io.BytesIO(merged(FILES, "K-1 – All")))
+    return merged(FILES, "K-1 – All")
 
 
-def test_every_page_is_there_in_its_order(together: PdfReader) -> None:
+@pytest.fixture(scope="module")
+def together(whole: bytes) -> PdfReader:
+    """The same, to look into."""
+    return PdfReader(io.BytesIO(whole))
+
+
+def test_every_page_is_there_in_its_order(whole: bytes, together: PdfReader) -> None:
     """With its own size and text."""
     widths = [round(page.mediabox.width) for page in together.pages]
     assert widths == [595, 595, 612, 595, 595]
     words = ("One first", "second of One", "Two to x x", "Three first", "second of Three")
-    texts = [" ".join(page.extract_text().split()) for page in together.pages]
+    texts = [" ".join(text.split()) for text in page_texts(whole)]
     assert [word in text for word, text in zip(words, texts, strict=True)] == [True] * 5
 
 

@@ -11,6 +11,7 @@ from pypdf.generic import DictionaryObject
 from fronts.sheets import fitting
 from fronts.sheets.pdf import BUNDLED, PAPERS, Paper, is_bundled, render, unbroken
 from fronts.sheets.registry import SHEETS
+from tests.pdf_text import page_texts
 from tests.sheets.printed import demo_pages, demo_pdf, demo_source
 
 SIZES = {"letter": (612, 792), "a4": (595, 842)}
@@ -109,7 +110,7 @@ def test_sheets_are_tagged_for_reading_aloud() -> None:
 def test_a_sign_that_no_font_has_prints_as_an_open_box() -> None:
     """The rest of the page stays readable to search and to readers."""
     pdf = render('<html lang="en"><title>t</title><p>Saw 🪚 and 漢, Łódź ½</p>', "a4")
-    assert "Saw □ and □, Łódź ½" in PdfReader(io.BytesIO(pdf)).pages[0].extract_text()
+    assert "Saw □ and □, Łódź ½" in page_texts(pdf)[0]
 
 
 @pytest.mark.parametrize(
@@ -147,5 +148,5 @@ def _figures(part: DictionaryObject) -> Iterator[DictionaryObject]:
 def test_a_sheet_opens_no_drawing_but_its_own() -> None:
     """What names a drawing that is not there leaves an empty place, and opens nothing."""
     html = '<html lang="en"><title>x</title><img src="drawing:7" alt="gone"><p>left</p></html>'
-    (page,) = PdfReader(io.BytesIO(render(html, "letter"))).pages
-    assert {"gone", "left"} <= set(page.extract_text().split())
+    (page,) = page_texts(render(html, "letter"))
+    assert {"gone", "left"} <= set(page.split())

@@ -19,6 +19,7 @@ from fronts.sheets.pdf import PAPERS, Paper, render
 from fronts.sheets.sheet_page import source_of
 from tests.drawings.kitchens import demo
 from tests.facts.distinct import at, changed, paths
+from tests.pdf_text import page_texts
 from tests.rules.small_kitchens import BOX, cabinet, door, inch, kitchen, opening
 from tests.sheets.printed import PRINTED
 from tests.sheets.scanned import scanned
@@ -115,19 +116,20 @@ def test_the_printed_code_is_scanned(paper: Paper) -> None:
     """Read back from the PDF by its black squares, as a phone sees it: the site's address with
     the code at the sheet's foot, on the first page of each cabinet."""
     source = replace(source_of(demo()[0], PRINTED), site=SITE)
-    pdf = PdfReader(io.BytesIO(render(fitting.content(source, ["B1", "T1"]), paper)))
+    pdf = render(fitting.content(source, ["B1", "T1"]), paper)
 
-    first, second, third = pdf.pages  # The tall cabinet's sheet has two.
-    for page, label in ((first, "B1"), (second, "T1")):
+    first, second, third = PdfReader(io.BytesIO(pdf)).pages  # The tall cabinet's sheet has two.
+    texts = page_texts(pdf)
+    for page, text, label in ((first, texts[0], "B1"), (second, texts[1], "T1")):
         code = codes(demo()[0])[label]
-        assert f"Sheet {code}, first printed 2027-03-01" in page.extract_text()
+        assert f"Sheet {code}, first printed 2027-03-01" in text
         found = scanned(page)
         assert found.text == f"{SITE}s/{code}/"
         # ISO/IEC 18004: four modules are quiet; 0.4 mm is common practice for phones, no source.
         assert found.quiet >= 4
         assert found.module_mm >= 0.4
     assert scanned(third).text == ""
-    assert codes(demo()[0])["T1"] in third.extract_text()
+    assert codes(demo()[0])["T1"] in texts[2]
 
 
 def test_without_a_site_the_code_stands_alone() -> None:

@@ -19,6 +19,7 @@ from fronts.sheets.pdf import PageSize, render
 from fronts.sheets.sheet_page import SheetSource, source_of
 from shopjobs.models import Job, Person
 from tests.pages.kitchens import furnish
+from tests.pdf_text import page_texts
 
 SignIn = Callable[[Person], Client]
 POINTS: dict[PageSize, tuple[int, int]] = {
@@ -83,7 +84,7 @@ def test_its_link_on_the_wall(job: Job, owner: Person, signed_in: SignIn) -> Non
         assert answer["Content-Type"] == "application/pdf"
         (page,) = PdfReader(io.BytesIO(answer.content)).pages
         assert round(page.mediabox.width) == width
-        assert f"Wall {name}" in page.extract_text()
+        assert f"Wall {name}" in page_texts(answer.content)[0]
     assert desk.get(f"/jobs/{job.pk}/sheets/wall/?wall=none").status_code == 404
     assert desk.get(f"/jobs/{job.pk}/sheets/wall/").status_code == 404
 

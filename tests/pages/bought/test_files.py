@@ -12,7 +12,6 @@ import pytest
 from django.http import HttpResponse
 from django.test import Client
 from hypothesis import given
-from pypdf import PdfReader
 
 from fronts.pages.bought.rows.files import bought_csv, bought_xlsx
 from fronts.pages.bought.rows.lines import bought_list
@@ -25,6 +24,7 @@ from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import NOW
 from tests.pages.bought.test_page import address, buy, lines, send
+from tests.pdf_text import page_texts
 from tests.rules.buying import buying
 from tests.rules.laws import KITCHEN_LAW
 from tests.saying import standard_set
@@ -118,9 +118,7 @@ def test_the_sheet_is_there_once_something_is_bought(
 
     for page in (address(bought_job), f"/jobs/{bought_job.pk}/sheets/"):
         assert sheet in dom(client.get(page)).one("main").addresses
-    text = "".join(
-        page.extract_text() for page in PdfReader(io.BytesIO(client.get(sheet).content)).pages
-    )
+    text = "".join(page_texts(client.get(sheet).content))
     assert "4 fronts in 2 lines" in text
     assert "16 × 28 1/2 × 3/4" in text.replace("\N{NO-BREAK SPACE}", " ")
 

@@ -1,13 +1,11 @@
 """What every hand-over of a purchase says, read back as a supplier would read it."""
 
-import io
 import re
 from decimal import Decimal
 from typing import Any
 
-from pypdf import PdfReader
-
 from tests.pages.bought.test_files import csv_rows, xlsx_rows
+from tests.pdf_text import page_texts
 
 Said = list[tuple[str, int, Decimal]]
 """Each line's thing, how many packs, and its cost."""
@@ -55,5 +53,5 @@ def of_paper(page: Any) -> list[tuple[int, Decimal]]:
 
 def words_of_pdf(content: bytes) -> str:
     """All that a sheet says, spaces apart."""
-    text = "".join(page.extract_text() for page in PdfReader(io.BytesIO(content)).pages)
+    text = "".join(page_texts(content))
     return "".join(text.split())

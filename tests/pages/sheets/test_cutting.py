@@ -1,11 +1,9 @@
 """The sheets for the saw: the plan on paper, and a sticker for each part."""
 
-import io
 from collections.abc import Callable
 
 import pytest
 from django.test import Client
-from pypdf import PdfReader
 
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
@@ -14,6 +12,7 @@ from fronts.services.cutting import Asked, plan_begin
 from fronts.services.cutting_requests import usual_request
 from shopjobs.models import Job, Person
 from tests.factories import NOW, CabinetFactory, OpeningFactory, overlaid
+from tests.pdf_text import words_of
 
 SignIn = Callable[[Person], Client]
 
@@ -47,8 +46,7 @@ def text_of(client: Client, path: str) -> str:
     """The words of a sheet, page after page, in one line."""
     answer = client.get(path)
     assert (answer.status_code, answer["Content-Type"]) == (200, "application/pdf")
-    pages = PdfReader(io.BytesIO(answer.content)).pages
-    return " ".join(" ".join(page.extract_text() for page in pages).split())
+    return words_of(answer.content)
 
 
 def test_the_plan_on_paper(planned: Job, installer: Person, signed_in: SignIn) -> None:

@@ -16,6 +16,7 @@ from fronts.sheets import pdf
 from shopjobs.models import Job, Paper, Person
 from tests.dom import dom
 from tests.factories import NOW, OpeningFactory, door_and_drawer
+from tests.pdf_text import page_texts
 from tests.saying import standard_set
 
 SignIn = Callable[[Person], Client]
@@ -50,7 +51,7 @@ def test_a_sheet_opens_in_the_browser_under_a_plain_name(
     assert answer.status_code == 200
     assert answer["Content-Type"] == "application/pdf"
     assert answer["Content-Disposition"] == f'inline; filename="{SHEETS[sheet]}"'
-    text = "".join(page.extract_text() for page in PdfReader(io.BytesIO(answer.content)).pages)
+    text = "".join(page_texts(answer.content))
     assert "Job K-1" in text
 
 
@@ -73,7 +74,7 @@ def test_a_cabinets_own_sheet(cabinet: Cabinet, installer: Person, signed_in: Si
     answer = signed_in(installer).get(f"/jobs/{cabinet.job_id}/sheets/fitting/{cabinet.pk}/")
 
     assert answer["Content-Disposition"] == 'inline; filename="K-1 fitting B1.pdf"'
-    text = "".join(page.extract_text() for page in PdfReader(io.BytesIO(answer.content)).pages)
+    text = "".join(page_texts(answer.content))
     assert "STOP" in text
     assert "B1.a leans" in text
 

@@ -8,7 +8,6 @@ from datetime import timedelta
 import pytest
 from django.test import Client
 from django.utils import timezone
-from pypdf import PdfReader
 
 from fronts.models import Cabinet, PrintedSheet, SheetFile, SheetSet
 from fronts.rules.practice import inches
@@ -16,6 +15,7 @@ from shopjobs.models import BackgroundTask, Job, Paper, Person, Revision
 from shopjobs.services.lost_tasks import tasks_tidy, worker_beat
 from tests.dom import dom
 from tests.factories import CabinetFactory, OpeningFactory, door_and_drawer, overlaid
+from tests.pdf_text import page_texts
 from tests.queue_work import in_queue, work_off
 
 SignIn = Callable[[Person], Client]
@@ -53,7 +53,7 @@ def unpacked(client: Client, job: Job) -> dict[str, bytes]:
 
 def text_of(pdf: bytes) -> str:
     """The words of a PDF."""
-    return " ".join(page.extract_text() for page in PdfReader(io.BytesIO(pdf)).pages)
+    return " ".join(page_texts(pdf))
 
 
 def test_all_sheets_are_printed_and_taken_away(
