@@ -1,5 +1,6 @@
 """A wall of the job: its drawing, its table, what is to settle, and its fronts."""
 
+from dataclasses import replace
 from functools import cache, partial
 from typing import Any
 
@@ -151,7 +152,7 @@ def worked_out(
 
 
 def _first_cabinet(job: Job, kitchen: Kitchen, context: dict[str, Any]) -> dict[str, Any]:
-    """A wall with nothing on it begins with the form of its first cabinet."""
+    """A wall with nothing on it begins with its first cabinet: without scripts, with its form."""
     if context["runs"] or context["every_wall"]:
         return {}
     form = NewCabinetForm(
@@ -161,5 +162,5 @@ def _first_cabinet(job: Job, kitchen: Kitchen, context: dict[str, Any]) -> dict[
         wall=context["wall"],
         auto_id="cabinet-new-%s",
     )
-    editor = new_cabinet_editor(job, form)
+    editor = replace(new_cabinet_editor(job, form), target="first-cabinet")
     return {"editor": editor, "form": editor.form}
