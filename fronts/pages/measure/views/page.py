@@ -15,7 +15,7 @@ from fronts.pages.measure.forms.new_row import NewRowForm
 from fronts.pages.measure.rows.cells import NOTHING_TYPED, Typed
 from fronts.pages.measure.rows.fronts import front_rows
 from fronts.pages.measure.rows.marks import marks_of
-from fronts.pages.measure.rows.walls import left_over, wall_shown
+from fronts.pages.measure.rows.walls import left_over, lines_go_on, wall_shown
 from fronts.pages.measure.things.others import OTHERS
 from fronts.pages.measure.things.registry import THING_PAGES
 from fronts.pages.measure.views.new_cabinet import new_cabinet_editor
@@ -142,6 +142,7 @@ def worked_out(
             lambda: drawn_walls(found, kitchen, ways.front, walls=walls, snags=open_by_label(job))
         ),
         "left_over": left_over(found, wall, job.unit),
+        "goes_on": cache(partial(lines_go_on, kitchen, wall)),
         "findings": findings,
         "marks": cache(lambda: marks_of(findings())),
         "tally": tally(found.findings),
