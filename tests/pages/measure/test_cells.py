@@ -94,6 +94,19 @@ def test_a_size_too_small_for_the_openings_says_what_would_do(
     assert send(desk, job, {key(cabinet, fact): would_do}).status_code == 200
 
 
+def test_of_a_block_with_a_mistake_nothing_is_saved(job: Job, desk: Client) -> None:
+    """It is said so, and which cell is wrong; the other rows' cells are none the less typed."""
+    furnish(job)
+    first, second = Cabinet.objects.order_by("position")
+
+    answer = send(desk, job, {key(first, "depth"): "20", key(second, "depth"): "2 x"})
+
+    assert answer.status_code == 422
+    assert "None of the 2 rows is saved: something in them is marked." in dom(answer).words
+    assert dom(answer).has(f"[id='{key(second, 'depth')}-fault']")
+    assert {one.depth for one in Cabinet.objects.all()} == {inches(24)}
+
+
 def test_a_block_is_one_step_back(job: Job, desk: Client) -> None:
     """Two cabinets and a thing changed together are undone together."""
     furnish(job)
