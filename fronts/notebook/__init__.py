@@ -13,10 +13,11 @@ from fronts.notebook.openings import Around, openings_of
 from fronts.notebook.read import read_notebook
 from fronts.notebook.regular_face import RegularFace, regular_face
 from fronts.notebook.resized import openings_resized
+from fronts.notebook.room_wanted import NoRoom, room_wanted
 
 __all__ = [
-    "NO_FACES", "Added", "Around", "Face", "Faces", "LineFault", "NotUnderstood", "NotebookRefused",
-    "RegularFace", "face_words", "openings_of", "openings_resized", "read_face", "read_line",
-    "read_more", "read_notebook", "regular_face", "stand_lines", "standing_behind",
-    "without_remark",
+    "NO_FACES", "Added", "Around", "Face", "Faces", "LineFault", "NoRoom", "NotUnderstood",
+    "NotebookRefused", "RegularFace", "face_words", "openings_of", "openings_resized", "read_face",
+    "read_line", "read_more", "read_notebook", "regular_face", "room_wanted", "stand_lines",
+    "standing_behind", "without_remark",
 ]  # fmt: skip

@@ -1,23 +1,22 @@
 """Cabinets: entered, changed, put in order, copied, deleted."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
 
 from fronts.facts.rows import columns_of
-from fronts.models import Cabinet, DoorOnHand, Opening, Thing
+from fronts.models import Cabinet, DoorOnHand, Thing
 from fronts.rules.facts import single_fact
 from fronts.rules.kitchen import CHOOSE, FrontFacts
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.lengths import Mm
-from fronts.services.faces import openings_follow
 from fronts.services.kitchen_rows import placed_in, things_save
-from fronts.services.label_clashes import past_cabinet
 from fronts.services.openings import refuse_shared_names
 from fronts.services.ordering import last_position
+from fronts.services.resized import openings_let_follow
 from fronts.services.rows import row_for
 from fronts.services.saving import (
     changed,
@@ -100,9 +99,7 @@ def _save(cabinet: Cabinet, before: CabinetFacts | None = None) -> None:
         raise ValidationError({"label": taken})
     saved_under_its_label(cabinet, taken=f"there is already a cabinet {cabinet.label} in this job")
     if before is not None:
-        _refuse_openings_outside(cabinet, openings_follow(cabinet, before))
-    elif new & {"width", "height"}:
-        _refuse_openings_outside(cabinet, _places(cabinet))
+        openings_let_follow(cabinet, before)
     if "label" in new:
         refuse_shared_names(cabinet.job)
 
@@ -113,20 +110,6 @@ def _add_openings(cabinet: Cabinet, openings: Sequence[OpeningFacts]) -> None:
     doors = {door.label: door for door in DoorOnHand.objects.filter(job=cabinet.job)}
     things_save(single_fact(CabinetFacts, "openings"), placed_in(cabinet, openings), doors)
     refuse_shared_names(cabinet.job)
-
-
-def _places(cabinet: Cabinet) -> Iterable[Opening]:
-    openings = Opening.objects.filter(cabinet_id=cabinet.pk)
-    return openings.only("cabinet_id", "label", "x", "y", "width", "height")
-
-
-def _refuse_openings_outside(cabinet: Cabinet, openings: Iterable[Opening]) -> None:
-    faults: dict[str, str] = {}
-    for opening in openings:
-        for name, fault in past_cabinet(opening, cabinet, cabinet.job.unit).items():
-            faults[name] = f"opening {opening.label}: {fault}"
-    if faults:
-        raise ValidationError(faults)
 
 
 def without_named_doors(cabinet: CabinetFacts) -> CabinetFacts:

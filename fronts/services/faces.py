@@ -4,18 +4,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime
 from difflib import SequenceMatcher
-from fractions import Fraction
 from itertools import zip_longest
-from typing import cast
 
 from fronts.models import Cabinet, Opening
-from fronts.notebook import openings_resized
-from fronts.rules.kinds import Unit
-from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Opening as OpeningFacts
 from fronts.rules.opening_labels import free_labels
 from fronts.services.openings import opening_change, opening_create, opening_delete
-from fronts.services.saving import checked, enter, job_changed, saved
+from fronts.services.saving import job_changed
 from fronts.snapshot.things import at_hand
 from shopjobs.models import Person
 from shopjobs.services.recording import recorded
@@ -44,23 +39,6 @@ def face_change(
     text = f"Changed the face of cabinet {cabinet.label}"
     job_changed(job=cabinet.job, text=text, by=by, at=at, about=cabinet)
     return cabinet
-
-
-def openings_follow(cabinet: Cabinet, before: CabinetFacts) -> Sequence[Opening]:
-    """Let the openings of the cabinet, as it was before, go along with its new size; its rows."""
-    job = cabinet.job
-    placed = openings_resized(
-        before, cabinet.width, cabinet.height, cast(Unit, job.unit), Fraction(job.step)
-    )
-    rows = {row.label: row for row in _rows(cabinet)}
-    for held, opening in zip(before.openings, placed, strict=True):
-        if held != opening:
-            row = rows[opening.label]
-            place = {name: getattr(opening, name) for name in ("x", "y", "width", "height")}
-            enter(row, place)
-            checked(row)
-            saved(row)
-    return list(rows.values())
 
 
 def _rows(cabinet: Cabinet) -> list[Opening]:

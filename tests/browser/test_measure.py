@@ -50,6 +50,8 @@ def test_four_cabinets_from_nothing_by_keyboard(page: Page, job: Job) -> None:
     """Only what is new of each cabinet is typed; the walls and the fronts follow."""
     overlaid(job)
     page.goto(f"/jobs/{job.pk}/")
+    expect(page.get_by_label("Width of the new row")).to_be_focused()
+    page.get_by_role("link", name="Add a base cabinet").press("Enter")
     expect(width_field(page)).to_be_focused()
 
     press(page, "18", "Tab", "30 1/2", "Tab", "24", "Enter")
@@ -143,6 +145,8 @@ def test_the_drawing_follows_the_keys_and_leaves_them_alone(page: Page, job: Job
 def test_a_fault_takes_the_focus_and_leads_to_its_field(page: Page, job: Job) -> None:
     """The summary is focused; its line leads to the field, where what was typed stands."""
     page.goto(f"/jobs/{job.pk}/")
+    page.get_by_role("link", name="Add a base cabinet").press("Enter")
+    expect(width_field(page)).to_be_focused()
     page.keyboard.type("two feet")
     page.keyboard.press("Enter")
 

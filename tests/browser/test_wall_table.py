@@ -120,3 +120,9 @@ def test_lines_and_filling_down(run: Page) -> None:
     expect(run.locator("#said")).to_have_text("B7 is saved.")
     expect(face).to_have_value("door left")
     assert Opening.objects.get(cabinet__label="B7").closed_by == "door"
+
+    goes_on = run.locator("#lines-go-on")
+    expect(goes_on).to_contain_text("goes on with base cabinets 30 1/2 high 24 deep 4 up")
+    run.get_by_label("Depth of B7").fill("22")
+    run.get_by_label("Depth of B7").press("Enter")
+    expect(goes_on).to_contain_text("22 deep")

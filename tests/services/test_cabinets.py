@@ -68,14 +68,17 @@ def test_every_fault_is_told_at_once(job: Job) -> None:
 
 
 def test_a_cabinet_stays_larger_than_its_openings(job: Job) -> None:
-    """Where no words say how they stand: which opening, and by how much it would stand out."""
+    """Where no words say how they stand: which opening, what it is left, and what would do."""
     cabinet = CabinetFactory.create(job=job)
     OpeningFactory.create(cabinet=cabinet, x=inches(1), width=inches(31, 2))
     with pytest.raises(ValidationError) as refused:
         cabinet_change(cabinet=cabinet, width=inches(16), at=NOW)
 
     assert refused.value.message_dict == {
-        "width": ["opening a: the opening ends 1/2 in past cabinet B1"]
+        "width": [
+            "16 in leaves opening B1.a 15 in of its width of 15 1/2 in; "
+            "16 1/2 in would do, or change the opening first"
+        ]
     }
     assert Cabinet.objects.get().width == inches(18)
 

@@ -167,7 +167,8 @@ def test_openings_must_still_lie_in_their_cabinet(job: Job, desk: Client) -> Non
     )
 
     assert answer.status_code == 422
-    assert "Opening a: the opening ends" in dom(answer).words
+    told = "12 in leaves opening B1.a 10 in of its width of 14 1/2 in; 16 1/2 in would do, or"
+    assert told in dom(answer).words
 
 
 def test_a_copy_goes_to_the_end_of_the_run(job: Job, desk: Client) -> None:

@@ -66,6 +66,47 @@ def test_openings_follow_their_cabinet(base: Cabinet, job: Job, desk: Client) ->
     assert (base.width, Opening.objects.get().width) == (inches(18), inches(15))
 
 
+@pytest.mark.parametrize(
+    ("face", "fact", "typed", "message"),
+    [
+        ("door left 12 wide beside pair", "width", "17",
+         "B1, width: 17 in leaves opening B1.b 1/2 in wide; 1 in is the least, "
+         "so 17 1/2 in would do."),
+        ("drawer 6 over pair", "height", "10",
+         "B1, height: 10 in leaves no room for opening B1.b; 11 1/2 in would do."),
+        ("pair", "width", "2", "B1, width: 2 in leaves no room for opening B1.a; 4 in would do."),
+    ],
+)  # fmt: skip
+def test_a_size_too_small_for_the_openings_says_what_would_do(
+    face: str, fact: str, typed: str, message: str, job: Job, desk: Client
+) -> None:
+    """At the size that was typed, in the sizes that it is about; and what would do does."""
+    overlaid(job)
+    wide = {"wall": "North", "kind": "base", "width": "36", "height": "30", "depth": "24", "y": "4"}
+    desk.post(f"/jobs/{job.pk}/rows/new/", {**wide, "face": face}, headers=HTMX)
+    cabinet = Cabinet.objects.get()
+
+    answer = send(desk, job, {key(cabinet, fact): typed})
+
+    assert answer.status_code == 422
+    assert dom(answer).one(f"[id='{key(cabinet, fact)}-fault']").words == message
+    *_, would_do = message.removesuffix(" would do.").replace("so ", "; ").split("; ")
+    assert send(desk, job, {key(cabinet, fact): would_do}).status_code == 200
+
+
+def test_of_a_block_with_a_mistake_nothing_is_saved(job: Job, desk: Client) -> None:
+    """It is said so, and which cell is wrong; the other rows' cells are none the less typed."""
+    furnish(job)
+    first, second = Cabinet.objects.order_by("position")
+
+    answer = send(desk, job, {key(first, "depth"): "20", key(second, "depth"): "2 x"})
+
+    assert answer.status_code == 422
+    assert "None of the 2 rows is saved: something in them is marked." in dom(answer).words
+    assert dom(answer).has(f"[id='{key(second, 'depth')}-fault']")
+    assert {one.depth for one in Cabinet.objects.all()} == {inches(24)}
+
+
 def test_a_block_is_one_step_back(job: Job, desk: Client) -> None:
     """Two cabinets and a thing changed together are undone together."""
     furnish(job)

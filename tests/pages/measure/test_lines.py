@@ -37,7 +37,7 @@ def test_a_notebook_becomes_a_wall(job: Job, desk: Client) -> None:
     answer = desk.post(f"/jobs/{job.pk}/lines/", {"lines": LINES}, headers=HTMX)
 
     assert answer.status_code == 200
-    assert "5 lines entered." in dom(answer).words
+    assert "5 lines entered. Wall North is new." in dom(answer).words
     assert dom(answer).one("textarea").words == ""
     placed = [(one.label, one.x) for one in stood(kitchen_of(job)).cabinets]
     assert placed == [("B1", 0), ("B2", inches(18)), ("B3", inches(78))]
@@ -56,6 +56,8 @@ def test_a_line_goes_on_from_what_stands_on_the_wall(job: Job, desk: Client) -> 
     for lines in ("filler 3", "B7 20 pair", "filler 2"):
         desk.post(f"/jobs/{job.pk}/lines/", {"lines": lines, "wall": "North"}, headers=HTMX)
 
+    page = dom(desk.get(f"/jobs/{job.pk}/?wall=North"))
+    assert "A line below goes on with base cabinets 30 high 22 deep 4 up, until" in page.words
     added = Cabinet.objects.get(label="B7")
     assert (added.height, added.depth, added.wall) == (inches(30), inches(22), "North")
     assert [(one.label, one.after) for one in Thing.objects.order_by("position")] == [

@@ -21,11 +21,13 @@ SignIn = Callable[[Person], Client]
 def test_an_empty_job_starts_with_its_first_cabinet(
     job: Job, owner: Person, signed_in: SignIn
 ) -> None:
-    """A job without a kitchen says what to do first, with that form open."""
+    """What to do first is said; it is typed as a row, without scripts in the form that is open."""
     page = dom(signed_in(owner).get(f"/jobs/{job.pk}/"))
 
     assert "Start with the first cabinet" in page.words
-    assert page.has("[id='cabinet-new-width']")
+    assert page.has("noscript form#first-cabinet [id='cabinet-new-width']")
+    assert page.one("#row-new.is-first [name=width]").attribute("autofocus") is not None
+    assert "What closes it is said from the top: door left" in page.one("#row-new").words
 
 
 def test_an_empty_job_offers_the_installer_nothing_to_enter(

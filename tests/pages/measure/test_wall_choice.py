@@ -38,5 +38,5 @@ def test_walls_of_the_job_are_offered(job: Job, owner: Person, signed_in: SignIn
 def test_the_first_wall_is_named(job: Job, owner: Person, signed_in: SignIn) -> None:
     """There is nothing to choose from yet; its name may be typed over."""
     page = dom(signed_in(owner).get(f"/jobs/{job.pk}/"))
-    assert page.one("#cabinet-new input[name=wall]").attribute("value") == "A"
+    assert page.one("#first-cabinet input[name=wall]").attribute("value") == "A"
     assert not Cabinet.objects.exists()

@@ -91,7 +91,7 @@ class NewRowForm(KitchenForm):
             self.fields[name].widget.attrs |= {
                 "data-new-cell": "", "autocomplete": "off", "aria-label": says
             }  # fmt: skip
-        if asked:
+        if asked or self.is_first:
             self.fields["width"].widget.attrs["autofocus"] = True
 
     @property

@@ -5,9 +5,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from fronts.models import Cabinet, Opening, Thing
+from fronts.notebook import standing_behind
 from fronts.pages.shared.wall_addresses import EVERY, WALL, wall_query, walls_in
 from fronts.rules.kitchen import Kitchen
-from fronts.rules.lengths import show
+from fronts.rules.lengths import show, write
 from fronts.rules.results import Schedule
 from fronts.rules.thing_kinds import RUNS
 from shopjobs.models import Job
@@ -65,6 +66,19 @@ def wall_links(kitchen: Kitchen, shown: str) -> list[WallLink]:
     links = [WallLink(wall, wall_query(wall), wall == shown) for wall in walls]
     every = [WallLink("All walls", wall_query(EVERY), shown == EVERY)] if len(walls) > 1 else []
     return links + every
+
+
+def lines_go_on(kitchen: Kitchen, wall: str) -> str:
+    """What a line for a cabinet goes on with: `wall cabinets 30 high 12 deep 54 up`; "": nothing.
+
+    In the words of a line that says otherwise.
+    """
+    standing = standing_behind(kitchen, "" if wall == EVERY else wall)
+    if standing.kind_now is None:
+        return ""
+    sizes = standing.usual(standing.kind_now).items()
+    said = [f"{write(size, kitchen.job.unit)} {mark}" for mark, size in sizes]
+    return " ".join([f"{standing.kind_now} cabinets", *said])
 
 
 def left_over(schedule: Schedule, wall: str, unit: str) -> list[str]:

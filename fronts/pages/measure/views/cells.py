@@ -108,7 +108,11 @@ def _refused(
         page = doors_page if _are_doors(rows) else measure_page
         return page(request, job, Typed(request.POST, faults), status=422)
     context = {"job": job, "faults": faults, "theirs": json.dumps(_theirs(rows))}
-    response = PartsResponse(request, (f"{PAGE}#cell-faults",), context)
+    parts = [f"{PAGE}#cell-faults"]
+    if len(rows) > 1:
+        context["said"] = f"None of the {len(rows)} rows is saved: something in them is marked."
+        parts.append(f"{PAGE}#said")
+    response = PartsResponse(request, tuple(parts), context)
     response.status_code = 422
     return reswap(response, "none")
 

@@ -1,5 +1,6 @@
 """A wall of the job: its drawing, its table, what is to settle, and its fronts."""
 
+from dataclasses import replace
 from functools import cache, partial
 from typing import Any
 
@@ -14,7 +15,7 @@ from fronts.pages.measure.forms.new_row import NewRowForm
 from fronts.pages.measure.rows.cells import NOTHING_TYPED, Typed
 from fronts.pages.measure.rows.fronts import front_rows
 from fronts.pages.measure.rows.marks import marks_of
-from fronts.pages.measure.rows.walls import left_over, wall_shown
+from fronts.pages.measure.rows.walls import left_over, lines_go_on, wall_shown
 from fronts.pages.measure.things.others import OTHERS
 from fronts.pages.measure.things.registry import THING_PAGES
 from fronts.pages.measure.views.new_cabinet import new_cabinet_editor
@@ -141,6 +142,7 @@ def worked_out(
             lambda: drawn_walls(found, kitchen, ways.front, walls=walls, snags=open_by_label(job))
         ),
         "left_over": left_over(found, wall, job.unit),
+        "goes_on": cache(partial(lines_go_on, kitchen, wall)),
         "findings": findings,
         "marks": cache(lambda: marks_of(findings())),
         "tally": tally(found.findings),
@@ -151,7 +153,7 @@ def worked_out(
 
 
 def _first_cabinet(job: Job, kitchen: Kitchen, context: dict[str, Any]) -> dict[str, Any]:
-    """A wall with nothing on it begins with the form of its first cabinet."""
+    """A wall with nothing on it begins with its first cabinet: without scripts, with its form."""
     if context["runs"] or context["every_wall"]:
         return {}
     form = NewCabinetForm(
@@ -161,5 +163,5 @@ def _first_cabinet(job: Job, kitchen: Kitchen, context: dict[str, Any]) -> dict[
         wall=context["wall"],
         auto_id="cabinet-new-%s",
     )
-    editor = new_cabinet_editor(job, form)
+    editor = replace(new_cabinet_editor(job, form), target="first-cabinet")
     return {"editor": editor, "form": editor.form}
