@@ -46,12 +46,20 @@ def cabinet_create(
 
 @recorded
 def cabinet_change(
-    *, cabinet: Cabinet, facts: CabinetFacts, at: datetime, by: Person | None = None
+    *,
+    cabinet: Cabinet,
+    facts: CabinetFacts,
+    at: datetime,
+    by: Person | None = None,
+    gets_face: bool = False,
 ) -> Cabinet:
-    """Change what is known of a cabinet; its openings follow its size, and must lie within it."""
+    """Change what is known of a cabinet; its openings follow its size, and must lie within it.
+
+    Where it gets another face along with its size, `face_change` says what its openings become.
+    """
     was = followed(cabinet)
     resized = (cabinet.width, cabinet.height) != (facts.width, facts.height)
-    before = whole(cabinet) if resized else None
+    before = whole(cabinet) if resized and not gets_face else None
     enter(cabinet, columns_of(facts))
     _save(cabinet, before)
     let_follow(was, cabinet)

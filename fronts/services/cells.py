@@ -59,7 +59,8 @@ def rows_change(
 def _change(change: RowChange, at: datetime, by: Person | None) -> None:
     match change.row:
         case Cabinet() as cabinet:
-            cabinet_change(cabinet=cabinet, facts=change.facts, at=at, by=by)
+            gets_face = change.openings is not None
+            cabinet_change(cabinet=cabinet, facts=change.facts, at=at, by=by, gets_face=gets_face)
             if change.openings is not None:
                 face_change(cabinet=cabinet, openings=change.openings, at=at, by=by)
         case Opening() as opening:

@@ -244,6 +244,23 @@ def test_a_width_and_a_face_together_are_taken_back_at_once(job: Job, desk: Clie
     assert kitchen_of(job) == before
 
 
+def test_a_size_is_held_against_the_face_that_comes_with_it(job: Job, desk: Client) -> None:
+    """10 in high leave a drawer over doors no room, and are enough for the drawer alone."""
+    overlaid(job)
+    lines = "wall N\nbase 30 high 24 deep 4 up\nB1 18 drawer 6 over pair"
+    desk.post(f"/jobs/{job.pk}/lines/", {"lines": lines})
+    cabinet = Cabinet.objects.get()
+
+    assert send(desk, job, {key(cabinet, "height"): "10"}).status_code == 422
+    both = {key(cabinet, "height"): "10", key(cabinet, "face"): "drawer"}
+    assert send(desk, job, both).status_code == 200
+    assert [one.closed_by for one in Opening.objects.all()] == ["drawer"]
+    again = {key(cabinet, "height"): "10", key(cabinet, "face"): "drawer 6 over pair"}
+    refused = send(desk, job, again)
+    assert refused.status_code == 422
+    assert [one.closed_by for one in Opening.objects.all()] == ["drawer"]
+
+
 def test_what_another_saved_meanwhile_is_told_to_the_table(
     base: Cabinet, job: Job, desk: Client
 ) -> None:
