@@ -33,6 +33,8 @@ from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
 
 _OF_SNAGS = ("job-snags", "job-sign-off")
+_OF_THE_SITE = ("set-up", "jigs")
+"""The sheets of the whole kitchen to which the page of what is fitted leads."""
 PAGE, SIZE = "fronts/on_site/page.html", "fronts/on_site/size.html"
 FOLLOWS = "fronts/on_site/follows.html"
 
@@ -131,6 +133,7 @@ def job_along(_: SignedInRequest, job: Job) -> HttpResponse:
     for opening in openings:
         pages += [reverse("fronts:on-site-size", args=[*here, opening, name]) for name in NAMES]
     pages += [reverse("fronts:cabinet-sheet", args=[*here, cabinet]) for cabinet in cabinets]
+    pages += [reverse("fronts:job-sheet", args=[*here, key]) for key in _OF_THE_SITE]
     photos = photos_of(job).values_list("pk", flat=True)
     pages += [reverse("fronts:photo-image", args=[*here, photo]) for photo in photos]
     of_snags = snag_photos_of(job).values_list("snag", "pk")
