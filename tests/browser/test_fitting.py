@@ -103,6 +103,9 @@ def test_less_and_more_say_what_the_gap_is_now(phone: Page, kitchen: Cabinet) ->
     left, more = record.get_by_label("Left planned"), record.get_by_label("Left: more")
     expect(left).to_have_attribute("placeholder", "≈1")
 
+    left.fill("12 15/16")
+    assert left.evaluate("field => field.scrollWidth <= field.clientWidth")
+
     for typed, shown in (("", "1 1/16"), ("1,5", "1 9/16"), ('1-1/2"', "1 9/16")):
         left.fill(typed)
         more.tap()
