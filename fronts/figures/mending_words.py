@@ -27,6 +27,7 @@ def mending_lines(
         *_moves(mending, front, fitting, unit),
         *_neighbours(mending, front, truing, unit),
         *_past(mending, unit),
+        *_set_anew(mending, fitting, unit),
     ]
     if lines or not mending.gaps:
         return lines
@@ -119,6 +120,20 @@ def _past(mending: Mending, unit: str) -> Iterator[str]:
             yield f"Trim {_said(trim, unit)} off the {side}."
     if mending.make_again:
         yield "That is more than may be trimmed: make it again."
+
+
+def _set_anew(mending: Mending, fitting: Fitting | None, unit: str) -> Iterator[str]:
+    """What else brings it where it should be, where neither packing nor the saw does.
+
+    Common practice, no source: a hole beside an old one holds once that is plugged.
+    """
+    trimmed = {side in ("left", "right") for side in mending.trims}
+    for move in mending.moves:
+        over = _shows(abs(move.wanted - move.by), unit) and not move.packing
+        if over and move.sideways not in trimmed and not mending.make_again:
+            what = "pilot holes in its back" if fitting else "screw holes of its hinge plates"
+            yield f"Where that shows, plug the {what} and bore them anew, so much farther over."
+            return
 
 
 def _size(truing: Truing, unit: str) -> Iterator[str]:

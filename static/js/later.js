@@ -92,20 +92,43 @@
     button.querySelector(".box").textContent = isTicked ? "✓" : "";
   }
 
+  // A link says once that something waits where it leads: at its own form, if it is about one.
+  function markLinks(entries) {
+    const known = [...document.querySelectorAll("main a[href]:not(.button, .ways a, #waiting a)")];
+    for (const link of known) {
+      const { about } = link.dataset;
+      const isAt = ({ page, form }) => page === link.pathname && (!about || about === form);
+      if (entries.some(isAt)) {
+        link.append(element("span", " waits", { className: "waits-here" }));
+      }
+    }
+  }
+
+  // On to the next front of which no record waits here.
+  function goOn(entries) {
+    const way = document.querySelector("[data-to-do]");
+    if (!way) return;
+    const isOpen = ([name, value]) => name === "state" && /^(to-adjust|not-hung)$/.test(value);
+    const passed = entries.filter(({ refused, body }) => !refused && !body.some(isOpen));
+    const next = JSON.parse(way.dataset.toDo)
+      .find(([about]) => !passed.some(({ form }) => form === about));
+    const [, label, href] = next ?? [null, "", "../"];
+    way.href = href;
+    way.textContent = label ? `Next: ${label}` : "All recorded";
+    way.setAttribute("aria-label", label ? `Next not done: ${label}` : "All recorded");
+  }
+
   // Where something waits, its link and its form say so; the form has it in it as long.
   const filled = new Map();
   document.addEventListener("outbox", ({ detail: entries }) => {
     for (const old of document.querySelectorAll(".waits-here")) old.remove();
+    markLinks(entries);
+    goOn(entries);
     for (const [field, value] of filled) {
       if (field.value === value) field.value = field.defaultValue;
     }
     filled.clear();
     for (const entry of entries) {
-      for (const link of document.querySelectorAll("main a[href]:not(.button)")) {
-        if (link.pathname === entry.page && !link.closest("#waiting")) {
-          link.append(element("span", " waits", { className: "waits-here" }));
-        }
-      }
       const form = document.getElementById(entry.form);
       if (pathOf(form?.getAttribute("action") ?? "") !== pathOf(entry.url)) continue;
       form.prepend(element("p", `Waits to be sent: ${entry.says}`, { className: "waits-here" }));

@@ -1,5 +1,6 @@
 """Fitting with one thumb on a phone: how many taps, how large, and what is on the first screen."""
 
+import re
 from collections.abc import Iterator
 from fractions import Fraction
 
@@ -102,6 +103,9 @@ def test_less_and_more_say_what_the_gap_is_now(phone: Page, kitchen: Cabinet) ->
     left, more = record.get_by_label("Left planned"), record.get_by_label("Left: more")
     expect(left).to_have_attribute("placeholder", "≈1")
 
+    left.fill("12 15/16")
+    assert left.evaluate("field => field.scrollWidth <= field.clientWidth")
+
     for typed, shown in (("", "1 1/16"), ("1,5", "1 9/16"), ('1-1/2"', "1 9/16")):
         left.fill(typed)
         more.tap()
@@ -110,7 +114,10 @@ def test_less_and_more_say_what_the_gap_is_now(phone: Page, kitchen: Cabinet) ->
 
 
 def test_a_step_waits_for_a_signal_as_a_record_does(phone: Page, kitchen: Cabinet) -> None:
-    """Each by itself and in its order, sent once the signal is back."""
+    """Each by itself and in its order, sent once the signal is back.
+
+    The front that is recorded says that it waits, and the bar goes on to the next one.
+    """
     phone.goto(f"/jobs/{kitchen.job_id}/fit/{kitchen.pk}/")
     work = phone.locator("[id='record-B1.a-work']")
     work.locator("summary").tap()
@@ -122,6 +129,10 @@ def test_a_step_waits_for_a_signal_as_a_record_does(phone: Page, kitchen: Cabine
         )
     phone.locator("[id='record-B1.a']").get_by_role("button", name="As planned").tap()
     expect(phone.locator("#waiting")).to_contain_text("3 entries wait")
+    expect(phone.locator(".fit-bar .waits-here")).to_have_count(1)
+    following = phone.locator("#where-next a")
+    expect(following).to_have_text("Next: B2.a.1")
+    expect(following).to_have_attribute("href", re.compile(r"/\d+/#record-B2\.a\.1-front$"))
 
     phone.context.set_offline(False)
     expect(phone.locator("#waiting")).not_to_contain_text("wait")

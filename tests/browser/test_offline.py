@@ -39,7 +39,10 @@ def way(opening: Opening) -> str:
 def along(page: Page, job: Job, opening: Opening) -> Iterator[Page]:
     """A phone that has the job along, and no signal."""
     page.goto(f"/jobs/{job.pk}/measuring/")
-    page.get_by_role("button", name="Take this job along").click()
+    take_along = page.get_by_role("button", name="Take this job along")
+    expect(take_along).to_be_visible()
+    expect(page.get_by_role("button", name="Leave it")).to_be_hidden()
+    take_along.click()
     said = page.locator("[data-along-said]")  # Its sheets are printed for it: that takes a while.
     expect(said).to_have_text("On this phone, also without a signal.", timeout=60_000)
     page.context.set_offline(True)

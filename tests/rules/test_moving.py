@@ -100,6 +100,25 @@ def test_past_its_play_a_side_is_trimmed() -> None:
     assert lines[-1] == "Trim ≈7/32 off the left."
 
 
+@pytest.mark.parametrize(
+    ("of", "measured", "what"),
+    [(DRAWER, gaps("1 1/4", "3/4"), "pilot holes in its back"),
+     (DRAWER, gaps("1", "1", "1 1/4", "3/4"), "pilot holes in its back"),
+     (DOOR, gaps("1 1/4", "3/4"), "screw holes of its hinge plates")],
+)  # fmt: skip
+def test_past_its_play_with_gaps_wide_enough_it_is_set_anew(
+    of: Kitchen, measured: Gaps, what: str
+) -> None:
+    """Neither the saw nor packing helps: it says what does, once."""
+    mending, lines = mended(of, measured)
+
+    assert not mending.trims
+    said = f"Where that shows, plug the {what} and bore them anew, so much farther over."
+    assert lines[-1] == said
+    assert lines.count(said) == 1
+    assert lines[-2].endswith("is past its play.")
+
+
 def test_past_what_may_be_trimmed_it_is_made_again() -> None:
     """2 1/4 in too wide."""
     mending, lines = mended(DRAWER, gaps("-1/8", "-1/8"))

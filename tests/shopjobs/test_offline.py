@@ -30,14 +30,18 @@ def test_who_may_send_what_waits(owner: Person, signed_in: SignIn, client: Clien
 def test_what_is_taken_along(
     job: Job, installer: Person, stranger: Person, signed_in: SignIn
 ) -> None:
-    """Every page of this job to measure, to fit and of snags, and its sheets: each is there."""
+    """Every page of this job to measure, to fit and of snags, and its sheets: each is there.
+
+    With them the two sheets of the whole kitchen that lead through its fitting.
+    """
     opening = OpeningFactory.create(cabinet=CabinetFactory.create(job=job))
     CabinetFactory.create(job=JobFactory.create(shop=job.shop, number="K-2"))
     phone = signed_in(installer)
 
     pages = phone.get(f"/jobs/{job.pk}/along/").json()["pages"]
 
-    assert len(pages) == len(set(pages)) == 4 + 1 + 6 + 1
+    assert len(pages) == len(set(pages)) == 4 + 1 + 6 + 1 + 2
+    assert {f"/jobs/{job.pk}/sheets/set-up/", f"/jobs/{job.pk}/sheets/jigs/"} <= {*pages}
     assert f"/jobs/{job.pk}/measuring/{opening.pk}/diagonal-1/" in pages
     assert all(page.startswith(f"/jobs/{job.pk}/") for page in pages)
     assert {phone.get(page).status_code for page in pages} == {200}

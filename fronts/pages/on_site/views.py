@@ -6,7 +6,6 @@ from functools import partial
 from django.contrib import messages
 from django.http import HttpResponse, JsonResponse
 from django.shortcuts import redirect
-from django.template.loader import render_to_string
 from django.urls import reverse
 from django_htmx.http import HttpResponseClientRedirect, replace_url
 
@@ -18,6 +17,7 @@ from fronts.pages.on_site.rows.keys import digit_keys, fraction_keys
 from fronts.pages.on_site.rows.openings import Stop, by_wall, stops_of, to_continue
 from fronts.pages.on_site.rows.photos import photos_by_wall
 from fronts.pages.shared.announcing import announce_change
+from fronts.pages.shared.follows import say_what_follows
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import entered_at, found_or_404, job_view, posted, who
 from fronts.pages.shared.photos_sent import held_with_photos
@@ -33,8 +33,9 @@ from shopjobs.models import Job
 from shopjobs.pages import render_page, wants_part
 
 _OF_SNAGS = ("job-snags", "job-sign-off")
+_OF_THE_SITE = ("set-up", "jigs")
+"""The sheets of the whole kitchen to which the page of what is fitted leads."""
 PAGE, SIZE = "fronts/on_site/page.html", "fronts/on_site/size.html"
-FOLLOWS = "fronts/on_site/follows.html"
 
 
 @job_view("measure", "GET", "HEAD")
@@ -131,6 +132,7 @@ def job_along(_: SignedInRequest, job: Job) -> HttpResponse:
     for opening in openings:
         pages += [reverse("fronts:on-site-size", args=[*here, opening, name]) for name in NAMES]
     pages += [reverse("fronts:cabinet-sheet", args=[*here, cabinet]) for cabinet in cabinets]
+    pages += [reverse("fronts:job-sheet", args=[*here, key]) for key in _OF_THE_SITE]
     photos = photos_of(job).values_list("pk", flat=True)
     pages += [reverse("fronts:photo-image", args=[*here, photo]) for photo in photos]
     of_snags = snag_photos_of(job).values_list("snag", "pk")
@@ -188,9 +190,7 @@ def _went_on(request: SignedInRequest, at: AtSize, form: SizeForm, _: Opening) -
         shown = _shown(request, to, _form(request, to, anew=True), said=said, follows=follows)
         return announce_change(shown)
     messages.success(request, said)
-    if follows:
-        # The next page knows nothing of this size; what follows goes there with what was said.
-        messages.info(request, render_to_string(FOLLOWS, {"follows": follows}))
+    say_what_follows(request, follows)
     address = to.action if to else reverse("fronts:job-on-site", args=[at.job.pk])
     return HttpResponseClientRedirect(address) if wants_part(request) else redirect(address)
 

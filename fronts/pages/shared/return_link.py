@@ -19,6 +19,11 @@ def return_word(request: SignedInRequest) -> str:
     return word if word == _DOORS or _AT_CABINET.fullmatch(word) else ""
 
 
+def is_from_fitting(request: SignedInRequest) -> bool:
+    """Whether somebody came from the fit page of a cabinet."""
+    return bool(_AT_CABINET.fullmatch(request.GET.get("back", "")))
+
+
 def return_link(request: SignedInRequest, job: Job) -> str:
     """The address that the word stands for, "" where one did not come from there."""
     word = return_word(request)

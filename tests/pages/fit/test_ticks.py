@@ -64,6 +64,29 @@ def test_a_step_that_is_none_is_passed_by(cabinet: Cabinet, phone: Client) -> No
     assert not WorkTick.objects.exists()
 
 
+@pytest.mark.parametrize("pressed", ["tick", "untick"])
+@pytest.mark.parametrize(
+    ("front", "said"),
+    [
+        ("B1.a", "The order of work of B1.a has changed: “Dance.” is no step of it now."),
+        ("B9.z", "B9.z is no longer part of cabinet B1: the kitchen has changed."),
+    ],
+)
+def test_a_step_that_went_meanwhile_is_not_dropped_without_a_word(
+    front: str, said: str, pressed: str, cabinet: Cabinet, phone: Client
+) -> None:
+    """A phone that sends it late keeps it until somebody settles it; a page says it on top."""
+    address = f"/jobs/{cabinet.job_id}/fit/{cabinet.pk}/work/"
+    sent = {"front": front, pressed: "Dance."}
+
+    late = phone.post(address, sent, headers=HTMX)
+
+    assert late.status_code == 422
+    assert said in dom(late).words
+    assert said in dom(phone.post(address, sent, follow=True)).words
+    assert not WorkTick.objects.exists()
+
+
 def test_ticked_twice_it_is_ticked_once(cabinet: Cabinet, phone: Client) -> None:
     """A lost answer and a second phone change nothing."""
     fresh = work(phone, cabinet)

@@ -1,5 +1,6 @@
 """All that is known at the cabinet that an installer stands before."""
 
+import json
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
@@ -35,19 +36,24 @@ from shopjobs.models import Job
 
 @dataclass(frozen=True, slots=True)
 class FrontLink:
-    """A front of the cabinet: what it is called in it, how it stands, and where on the page."""
+    """A front of the cabinet: what it is called in it, how it stands, and where on the page.
+
+    `form` is the id of the form in which it is recorded.
+    """
 
     name: str
     state: FrontState
     href: str
+    form: str
 
 
 @dataclass(frozen=True, slots=True)
 class NextFront:
-    """A front that is not done yet, and the address at which it is."""
+    """A front that is not done yet, the address at which it is, and the id of its form there."""
 
     label: str
     href: str
+    form: str
 
 
 @dataclass(frozen=True)
@@ -112,6 +118,7 @@ class AtCabinet:
                 front.label.removeprefix(f"{self.cabinet.label}."),
                 self._state(front),
                 f"#{record_key(front.label)}-front",
+                f"{record_key(front.label)}-form",
             )
             for front in self.fronts
         ]
@@ -119,7 +126,12 @@ class AtCabinet:
     @property
     def next_open(self) -> NextFront | None:
         """The first front that can be done and is not: of this cabinet, else of those after it."""
-        return next(self._open(), None)
+        return next(iter(self._open), None)
+
+    @property
+    def to_do(self) -> str:
+        """All such fronts, as a phone without a signal reads them: those that wait it passes by."""
+        return json.dumps([[one.form, one.label, one.href] for one in self._open])
 
     def front(self, label: str | None) -> Front | None:
         """Its front of this label, None where the kitchen has changed it away."""
@@ -141,13 +153,18 @@ class AtCabinet:
             self.cuts.get(front.label), next(later, None), meanwhile,
         )  # fmt: skip
 
-    def _open(self) -> Iterator[NextFront]:
+    @cached_property
+    def _open(self) -> list[NextFront]:
+        return list(self._from_here())
+
+    def _from_here(self) -> Iterator[NextFront]:
         start = self.place - 1
         for label in chain(self._labels[start:], self._labels[:start]):
             for front in self.schedule.fronts_of(label):
                 if label in self.numbers and self._state(front).is_open:
                     address = self._address(self.numbers[label])
-                    yield NextFront(front.label, f"{address}#{record_key(front.label)}-front")
+                    key = record_key(front.label)
+                    yield NextFront(front.label, f"{address}#{key}-front", f"{key}-form")
 
     def _state(self, front: Front) -> FrontState:
         records = self.records.get(front.label)

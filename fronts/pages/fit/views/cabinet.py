@@ -58,7 +58,7 @@ def job_fit_cabinet(request: SignedInRequest, job: Job, cabinet_id: int) -> Http
     )
 
 
-def _gone(at: AtCabinet, label: str) -> ValidationError:
+def gone(at: AtCabinet, label: str) -> ValidationError:
     """The front was changed away while somebody stood before it: nothing is recorded."""
     unmade = unmade_openings(at.kitchen, at.schedule)
     if any(label in (one, *numbered(one, MOST_FRONTS)) for one in unmade):
@@ -73,7 +73,7 @@ def _record(
     request: SignedInRequest, at: AtCabinet, front: Front | None, form: FitForm
 ) -> FitRecord:
     if front is None:
-        raise _gone(at, form.cleaned_data["front"])
+        raise gone(at, form.cleaned_data["front"])
     if request.POST.get("hung", hung_as(front)) != hung_as(front):
         raise ValidationError(
             f"{front.label} was changed since it was fitted as this says. Look at it as it is now, "
@@ -132,7 +132,7 @@ def _shown(
 ) -> HttpResponse:
     """The one front's part for htmx, and what follows from it; the whole page without it."""
     if front is None and form.is_bound and not form.non_field_errors():
-        form.add_error(None, _gone(at, request.POST.get("front", "")))
+        form.add_error(None, gone(at, request.POST.get("front", "")))
     if front is None or not wants_part(request):
         return cabinet_page(request, at, form, question=question, status=status)
     context = {

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from urllib.parse import urlencode
 
+from django.contrib import messages
 from django.http import HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse
@@ -12,7 +13,7 @@ from fronts.models import Front as FrontRow
 from fronts.pages.fit.rows.at_cabinet import AtCabinet, at_cabinet
 from fronts.pages.fit.rows.fronts import record_key
 from fronts.pages.fit.rows.work import Step, work_on
-from fronts.pages.fit.views.cabinet import CABINET
+from fronts.pages.fit.views.cabinet import CABINET, gone
 from fronts.pages.shared.job_view import entered_at, found_or_404, job_view
 from fronts.rules.results import Front
 from fronts.selectors.fits import ticks_of
@@ -24,13 +25,14 @@ from shopjobs.pages import render_page, wants_part
 
 @job_view("measure", "POST", to_post="fit")
 def job_fit_tick(request: SignedInRequest, job: Job, cabinet_id: int) -> HttpResponse:
-    """Tick a step off, or take its tick back; what is no step of the front is passed by."""
+    """Tick a step off, or take its tick back; what is no step by now is said, not passed by."""
     at = found_or_404(at_cabinet, job, cabinet_id)
-    front = at.front(request.POST.get("front"))
-    if front is not None:
-        _tick(request, at.keys[front.label], _steps(at, front))
-    if front is not None and wants_part(request):
-        return _shown(request, at, front)
+    front = at.front(label := request.POST.get("front", ""))
+    refused = str(gone(at, label).message) if front is None else _tick(request, at, front)
+    if wants_part(request):
+        return _shown(request, at, label, front, refused)
+    if refused:
+        messages.error(request, refused)
     here = reverse("fronts:job-fit-cabinet", args=[job.pk, cabinet_id])
     if front is None:
         return redirect(here)
@@ -43,19 +45,33 @@ def _steps(at: AtCabinet, front: Front) -> Sequence[Step]:
     return work.steps if work else ()
 
 
-def _tick(request: SignedInRequest, key: int, steps: Sequence[Step]) -> None:
-    row, words = FrontRow.objects.get(pk=key), {step.words for step in steps}
-    if (step := request.POST.get("tick")) in words:
-        step_tick(front=row, step=str(step), by=request.user, at=entered_at(request))
-    elif (step := request.POST.get("untick")) in words:
-        step_untick(front=row, step=str(step))
+def _tick(request: SignedInRequest, at: AtCabinet, front: Front) -> str:
+    """What kept it from being ticked, "" where nothing did."""
+    row = FrontRow.objects.get(pk=at.keys[front.label])
+    words = {step.words for step in _steps(at, front)}
+    tick, untick = request.POST.get("tick"), request.POST.get("untick")
+    if tick in words:
+        step_tick(front=row, step=str(tick), by=request.user, at=entered_at(request))
+    elif untick in words:
+        step_untick(front=row, step=str(untick))
+    else:
+        return (
+            f"The order of work of {front.label} has changed: “{tick or untick or ''}” is no step "
+            "of it now. It was not ticked."
+        )
+    return ""
 
 
-def _shown(request: SignedInRequest, at: AtCabinet, front: Front) -> HttpResponse:
-    """The front's steps, open, as they are now."""
-    ticks = ticks_of([at.keys[front.label]]).get(at.keys[front.label], {})
-    work = work_on(front, at.schedule.fitting(front.label), at.kitchen, ticks)
-    shown = {"key": record_key(front.label), "work": work, "line": {"label": front.label}}
+def _shown(
+    request: SignedInRequest, at: AtCabinet, label: str, front: Front | None, refused: str
+) -> HttpResponse:
+    """The front's steps, open, as they are now, and what was `refused`."""
+    work = None
+    if front is not None:
+        ticks = ticks_of([at.keys[label]]).get(at.keys[label], {})
+        work = work_on(front, at.schedule.fitting(label), at.kitchen, ticks)
+    shown = {"key": record_key(label), "work": work, "line": {"label": label}}
     context = {"job": at.job, "cabinet_id": at.number, "front": shown, "is_open": True}
     context["stops"] = findings_of(at.schedule, places_at(at.cabinet, at.fronts)).stops
-    return render_page(request, CABINET, context, partial="work")
+    context["refused"] = refused
+    return render_page(request, CABINET, context, partial="work", status=422 if refused else 200)

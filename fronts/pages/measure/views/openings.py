@@ -1,19 +1,23 @@
 """Openings: entered, changed, measured on site, deleted."""
 
+from collections.abc import Sequence
 from functools import partial
 from typing import Any
 
 from django.http import HttpResponse
 from django.urls import reverse
 
+from fronts.figures.what_follows import Worked, what_follows
 from fronts.models import Cabinet, Opening
 from fronts.pages.measure.forms.door_choice import door_labels
 from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, offered
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done, opening_saved
 from fronts.pages.measure.views.removal import removed
+from fronts.pages.shared.follows import say_what_follows, worked_out
 from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
+from fronts.pages.shared.return_link import is_from_fitting
 from fronts.rules.member_width import member_width
 from fronts.rules.next_opening import next_opening
 from fronts.selectors.kitchens import cabinet_of, opening_of, placed_kitchen_of
@@ -21,7 +25,7 @@ from fronts.selectors.standards import standard_levels
 from fronts.services.openings import opening_change, opening_create, opening_delete
 from fronts.snapshot.things import at_hand
 from shopjobs.access import SignedInRequest
-from shopjobs.models import Job
+from shopjobs.models import Job, Revision
 from shopjobs.services.recording import revisions_kept
 
 
@@ -86,15 +90,29 @@ def _edited(
 ) -> HttpResponse:
     opening = found_or_404(opening_of, job, opening_id)
     editor = _editor(request, job, opening, everything=everything)
+    is_mended = editor.form.is_bound and is_from_fitting(request)
+    was = worked_out(job) if is_mended else None
     with revisions_kept() as kept:
         return edited(
             request,
             editor,
             save=lambda: opening_change(opening=opening, facts=editor.form.entered, **who(request)),
-            done=lambda _: opening_saved(
-                request, job, opening, f"Opening {opening} is saved.", kept
-            ),
+            done=lambda _: _saved(request, job, opening, kept, was),
         )
+
+
+def _saved(
+    request: SignedInRequest,
+    job: Job,
+    opening: Opening,
+    kept: Sequence[Revision],
+    was: Worked | None,
+) -> HttpResponse:
+    """Who mended it while fitting is told what follows, front by front; elsewhere it is seen."""
+    answer = opening_saved(request, job, opening, f"Opening {opening} is saved.", kept)
+    if was is not None:
+        say_what_follows(request, what_follows(was, worked_out(job)))
+    return answer
 
 
 def _editor(request: SignedInRequest, job: Job, opening: Opening, *, everything: bool) -> Editor:
