@@ -19,10 +19,11 @@ from fronts.rules.snags import NO_SNAGS, OpenSnags
 class JobCounts:
     """How many fronts a job has, how many of them are to be cut or come, are there, are done.
 
-    A front that is made of what there is, such as a door on hand, is none that is `to_make`;
-    one that is done was made. `snags` are those still open. Of its order: whether it is
-    `approved`, and all of that `sent`. `marked`: the last stage that somebody marked as done;
-    `measuring`: somebody said that measuring has begun, and not that it is done.
+    So many are a problem on site: to remake, missing, damaged, of a wrong size. A front that is
+    made of what there is, such as a door on hand, is none that is `to_make`; one that is done was
+    made. `snags` are those still open. Of its order: whether it is `approved`, and all of that
+    `sent`. `marked`: the last stage that somebody marked as done; `measuring`: somebody said that
+    measuring has begun, and not that it is done.
     """
 
     fronts: int = 0
@@ -34,6 +35,7 @@ class JobCounts:
     sent: bool = False
     marked: Stage | None = None
     measuring: bool = False
+    problems: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,15 +112,19 @@ def waits_for(counts: JobCounts) -> str:
     if stage == TO_MEASURE or (stage == TO_CUT and not counts.fronts):
         return "the rest of its fronts" if counts.fronts else "its first fronts"
     if stage == TO_CUT:
-        return f"{_fronts(counts.to_make - counts.made)} to cut or to come"
-    if stage == TO_FIT:
-        return f"{_fronts(counts.fronts - counts.done)} to fit" if counts.fronts else ""
-    return counts.snags.words
+        return _and_problems(f"{_fronts(counts.to_make - counts.made)} to cut or to come", counts)
+    if stage == TO_FIT and counts.fronts:
+        return _and_problems(f"{_fronts(counts.fronts - counts.done)} to fit", counts)
+    return "" if stage == TO_FIT else counts.snags.words
 
 
 def is_late(fit_on: date | None, today: date, *, done: bool) -> bool:
     """From the day after the one on which it was to be fitted, until it is done."""
     return fit_on is not None and fit_on < today and not done
+
+
+def _and_problems(words: str, counts: JobCounts) -> str:
+    return f"{words}, {counts.problems} with a problem" if counts.problems else words
 
 
 def _fronts(count: int) -> str:

@@ -22,6 +22,7 @@ Jobs = QuerySet[Job] | Iterable[int]
 """Keys of jobs, or a question for jobs, which is then asked within the others."""
 _JOB = "opening__cabinet__job"
 _STATES_DONE = [word for word, state in FRONT_STATES.items() if state.is_done]
+_PROBLEMS = [word for word, state in FRONT_STATES.items() if state.is_problem]
 
 
 def counts_of(jobs: Jobs) -> dict[int, JobCounts]:
@@ -41,9 +42,9 @@ def recorded_of(jobs: Jobs) -> dict[int, JobCounts]:
     return {
         key: JobCounts(
             fronts, to_make, made, done, approved=approved,
-            sent=approved and not more.get(key, to_send),
+            sent=approved and not more.get(key, to_send), problems=problems,
         )
-        for key, fronts, to_make, made, done, approved, to_send in rows
+        for key, fronts, to_make, made, done, problems, approved, to_send in rows
     }  # fmt: skip
 
 
@@ -68,7 +69,7 @@ def _to_send() -> QuerySet[Any, Any]:
 
 
 def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:
-    """Of each job with fronts its key, and how many there are, to be made, made and done.
+    """Of each job with fronts its key, and how many there are, to be made, made, done, problems.
 
     Then whether its order is approved, and whether anything of that was not sent for; what stock
     does for it is not counted.
@@ -85,10 +86,11 @@ def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:
             to_make=Number("pk", filter=~exists),
             made=Number("pk", filter=~exists & made),
             done=Number("pk", filter=done),
+            problems=Number("pk", filter=Q(latest__in=_PROBLEMS)),
             approved=Exists(OrderApproval.objects.filter(job=OuterRef(_JOB))),
             to_send=Exists(_to_send()),
         )
-        .values_list(_JOB, "fronts", "to_make", "made", "done", "approved", "to_send")
+        .values_list(_JOB, "fronts", "to_make", "made", "done", "problems", "approved", "to_send")
     )
     return counted
 

@@ -30,6 +30,8 @@ TODAY = date(2027, 3, 12)
         (JobCounts(fronts=4, to_make=3, made=2, done=1), "cut", "1 front to cut or to come"),
         (JobCounts(fronts=4), "fit", "4 fronts to fit"),
         (JobCounts(fronts=4, to_make=3, made=3, done=3), "fit", "1 front to fit"),
+        (JobCounts(4, 3, 3, 1, problems=2), "fit", "3 fronts to fit, 2 with a problem"),
+        (JobCounts(4, 3, 2, problems=1), "cut", "1 front to cut or to come, 1 with a problem"),
         (JobCounts(4, 3, 3, 4, OpenSnags(2, 1)), "settle", "2 snags, 1 late"),
         (JobCounts(4, 3, 3, 4), "done", ""),
         (JobCounts(fronts=4, to_make=4, measuring=True), "measure", "the rest of its fronts"),

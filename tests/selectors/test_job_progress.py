@@ -59,7 +59,8 @@ def test_a_job_comes_from_measuring_to_done(job: Job, owner: Person) -> None:
     fitted(left, owner)
     assert progress(job).stage == "done"
     fitted(left, owner, "to-remake", 1)
-    assert progress(job).fitted == Count(1, 2)
+    found = progress(job)
+    assert (found.fitted, found.waits_for) == (Count(1, 2), "1 front to fit, 1 with a problem")
     fitted(left, owner, "done", 2)
 
     facts = SnagFacts("job", "paint on the floor")
