@@ -43,6 +43,8 @@ def lateness(
     begun = job.mark(stage).begun_on is not None
     if (spans[stage].end if begun else spans[stage].start) < today:
         return Lateness("late", stage, _late_words(job, stage, spans, today))
+    if stage == "fit" and begun:
+        return IN_TIME
     earliest = earliest_fitting(job, calendar, today)
     if earliest > spans["fit"].start:
         return Lateness("will be late", stage, _too_slow(job, stage, spans, earliest, today))
