@@ -48,7 +48,7 @@ def plan_offcuts_keep(
     kept = offcuts_kept(plan)
     wanted = [
         piece
-        for piece in pieces_left(plan, named_plans(plan), plan.job.unit)
+        for piece in pieces_left(plan, named_plans(plan), kept)
         if piece.place in places and piece.place not in kept
     ]
     beside = {

@@ -63,7 +63,7 @@ def plan_offcuts(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) ->
 
 def _pieces(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) -> Iterator[PieceShown]:
     kept = offcuts_kept(plan)
-    for piece in pieces_left(plan, plans, unit):
+    for piece in pieces_left(plan, plans, kept):
         row = kept.get(piece.place)
         shown = PieceShown(
             piece.place, piece.material, offcut_size(piece.facts, unit), left_of(piece.left)
