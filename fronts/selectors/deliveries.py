@@ -69,8 +69,8 @@ def _offers(shop: Shop, names: Collection[str]) -> dict[str, list[Awaited]]:
     if names:
         rows = Offer.objects.filter(goods__shop=shop, goods__name__in=names)
         days = Coalesce("lead_days", "supplier__lead_days")
-        asked = rows.annotate(days=days).order_by("goods", "place", "pk")
-        for name, seller, takes in asked.values_list("goods__name", "supplier__name", "days"):
+        asked = rows.annotate(takes=days).order_by("goods", "place", "pk")
+        for name, seller, takes in asked.values_list("goods__name", "supplier__name", "takes"):
             found[name].append(Awaited(name, seller, takes))
     return found
 
