@@ -112,10 +112,12 @@ def _delivery(job: DatedJob, today: date) -> Iterator[str]:
     if "order" in open_stages(job):
         yield _who_says(held)
     if held.last and held.last.sent_on and held.due:
-        comes = "comes last, on" if held.due >= today else "was to come by"
+        head, comes = ("On its way", "comes last, on")
+        if held.due < today:
+            head, comes = ("Overdue", "was to come by")
         takes = days_words(held.last.days or 0)
         yield (
-            f"{held.last.words} {comes} {day_words(held.due, today)}: sent for on "
+            f"{head}: {held.last.words} {comes} {day_words(held.due, today)}; sent for on "
             f"{day_words(held.last.sent_on, today)}, {takes}{_DUE_BY.get(held.due_by, '')}."
         )
 
@@ -129,8 +131,10 @@ def _who_says(held: Delivery) -> str:
         case "nothing":
             return "Delivery: nothing is left to send for."
         case _ if held.longest:
-            name = held.longest.words
-            return f"Delivery: the shop’s usual number of days; nobody says how long {name} takes."
+            usual = (
+                "Delivery: the shop’s usual number of days, since nobody says how long this takes"
+            )
+            return f"{usual}: {held.longest.words}."
     return "Delivery: the shop’s usual number of days, until the order is approved."
 
 
