@@ -4,8 +4,8 @@ from fronts.drawings.standard.figure import Figures
 from fronts.drawings.standard.plate import Plate
 from fronts.drawings.svg import Px
 
-_LEFT: Px = 70_00
-_RIGHT: Px = 370_00
+_LEFT: Px = 110_00
+_RIGHT: Px = 385_00
 _TOP: Px = 50_00
 _BOTTOM: Px = 190_00
 _STICK: Px = 240_00
@@ -16,13 +16,13 @@ def offcuts_drawing(figures: Figures) -> str:
     """What is left in the corner of a sheet, and at the end of a stick below it."""
     plate = Plate(figures)
     bottom = _TOP + plate.size("offcut_narrow", 50_00, most=110_00)
-    right = _LEFT + plate.size("offcut_long", 130_00, most=270_00)
-    end = _LEFT + plate.size("offcut_stick", 170_00, most=270_00)
+    right = _LEFT + plate.size("offcut_long", 120_00, most=245_00)
+    end = _LEFT + plate.size("offcut_stick", 160_00, most=245_00)
     plate.rect("opening", _LEFT, _TOP, _RIGHT, _BOTTOM)
     plate.rect("front", _LEFT, _TOP, right, bottom)
     plate.rect("opening", _LEFT, _STICK, _RIGHT, _STICK + _WIDE)
     plate.rect("front", _LEFT, _STICK, end, _STICK + _WIDE)
-    plate.upright("offcut_narrow", _TOP, bottom, 45_00, "wide", base=_LEFT)
+    plate.upright("offcut_narrow", _TOP, bottom, 88_00, "wide", base=_LEFT)
     plate.across("offcut_long", _LEFT, right, 28_00, "long", base=_TOP)
     plate.across("offcut_stick", _LEFT, end, 280_00, "of a stick", base=_STICK + _WIDE)
     return plate.svg("A piece of a sheet and one of a stick, worth keeping from these sizes on")
