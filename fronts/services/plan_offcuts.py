@@ -14,9 +14,9 @@ from fronts.selectors.plans import named_plans
 from fronts.services.offcuts import offcut_made
 from fronts.services.saving import enter
 from shopjobs.models import Person
+from shopjobs.services.locks import shop_lock
 from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import Refused
-from shopjobs.services.task_pieces import shop_lock
 
 
 @recorded

@@ -19,7 +19,7 @@ from shopjobs.pages import go_to, render_page
 PAGE = "fronts/cut/offcuts_page.html"
 
 
-@job_view("measure", to_post="edit_kitchen")
+@job_view("measure", to_post="edit_kitchen", shop_first=True)
 def cut_offcuts(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the offcuts of the job's plan; keep some, or say that the plan is sawn."""
     plan = finished_plan(job)

@@ -32,7 +32,7 @@ PAGE = "fronts/cut/page.html"
 PART = "cut-plan"
 
 
-@job_view("measure", to_post="edit_kitchen")
+@job_view("measure", to_post="edit_kitchen", shop_first=True)
 def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show what is to be cut, and the plan; begin a new plan."""
     latest = latest_plan(job)
@@ -52,7 +52,7 @@ def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
     )
 
 
-@job_view("measure", "POST", to_post="edit_kitchen")
+@job_view("measure", "POST", to_post="edit_kitchen", shop_first=True)
 def cut_cancel(request: SignedInRequest, job: Job) -> HttpResponse:
     """Call off the plan that is being worked out."""
     begun = latest_plan(job)
