@@ -10,7 +10,7 @@ from fronts.cutting.offcuts_left import OffcutLeft, offcuts_left
 from fronts.models import CutPlan, Offcut, OffcutGone
 from fronts.rules.lengths import Mm
 from fronts.rules.offcuts import OffcutAt, OffcutFacts, is_worth_keeping, number_of
-from fronts.snapshot.stock import practice_in_force
+from fronts.rules.practice import Practice
 from shopjobs.job_list import MOST_WORDS, word_in
 from shopjobs.models import Job, Shop
 
@@ -107,13 +107,13 @@ def _lost(plan: CutPlan, row: Offcut | None, size: _Size) -> str:
 
 
 def pieces_left(
-    plan: CutPlan, plans: Sequence[tuple[str, Plan]], kept: Container[str]
+    plan: CutPlan, plans: Sequence[tuple[str, Plan]], practice: Practice, kept: Container[str]
 ) -> Iterator[PieceLeft]:
-    """The pieces of a plan that are worth keeping to its shop; `plans` are of its materials.
+    """The pieces of a plan that are worth keeping by its job's `practice`.
 
-    What was `kept` of it, by its place, stays among them whatever the shop says since.
+    `plans` are of its materials. What was `kept` of it, by its place, stays among them whatever
+    the shop says since.
     """
-    practice = practice_in_force(plan.job.shop)
     for number, (asked, (name, whole)) in enumerate(zip(plan.asked, plans, strict=False)):
         if "material" not in asked:  # A plan from before it was noted what it is cut from.
             continue

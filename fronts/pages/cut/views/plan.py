@@ -111,17 +111,18 @@ def _page(
         "list": cut_list(schedule, kitchen),
         "outlook": will_it_go(schedule),
         "form": form,
-        **_plan(job, schedule, latest),
+        **_plan(job, worked, latest),
     }
     return render_page(request, PAGE, context, partial=PART, status=status)
 
 
-def _plan(job: Job, schedule: Schedule, latest: CutPlan | None) -> dict[str, object]:
+def _plan(job: Job, worked: Worked, latest: CutPlan | None) -> dict[str, object]:
+    kitchen, schedule = worked
     unit, parts = schedule.job.unit, parts_fingerprint(schedule.parts)
     plan = latest if latest and latest.state == PlanState.DONE else finished_plan(job)
     return {
         "fault": "" if latest is None else latest.fault,
-        "plan": None if plan is None else plan_shown(plan, parts, unit),
+        "plan": None if plan is None else plan_shown(plan, parts, kitchen.practice, unit),
         "banding": list(banding_rows(schedule.parts, unit)),
     }
 
