@@ -13,6 +13,7 @@ from django.utils.cache import add_never_cache_headers
 from django_htmx.middleware import HtmxDetails
 
 from shopjobs.models import Person, Role, Shop
+from shopjobs.services.locks import shop_lock
 
 Capability = Literal[
     "jobs", "edit_kitchen", "measure", "fit", "order", "prices", "budget", "people", "standard"
@@ -109,7 +110,7 @@ def in_turn(view: View[P]) -> View[P]:
         if request.method != "POST":
             return view(request, *args, **kwargs)
         with transaction.atomic():
-            request.shop = Shop.objects.select_for_update().get(pk=request.shop.pk)
+            request.shop = shop_lock(request.shop.pk)
             return view(request, *args, **kwargs)
 
     return locked

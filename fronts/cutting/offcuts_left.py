@@ -1,11 +1,10 @@
-"""What a plan leaves that is worth keeping, piece by piece."""
+"""What a plan leaves that may be kept, piece by piece."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 
 from fronts.cutting.model import Layout, Offcut, Plan
 from fronts.rules.lengths import Mm
-from fronts.rules.offcuts import LeastKept, is_worth_keeping
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,12 +37,12 @@ def place_of(number: int, copy: int, index: int) -> str:
     return f"{number}.{copy}.{index}"
 
 
-def offcuts_left(plan: Plan, least: LeastKept) -> Iterator[OffcutLeft]:
-    """The pieces worth keeping, sheet by sheet, the largest of each first."""
+def offcuts_left(plan: Plan) -> Iterator[OffcutLeft]:
+    """The pieces that can be used, sheet by sheet, the largest of each first."""
     for number, layout in enumerate(plan.layouts):
         for copy in range(layout.count):
             for index, offcut in largest_first(layout):
-                if offcut.usable and is_worth_keeping(offcut.length, offcut.width, least):
+                if offcut.usable:
                     yield _left(layout, offcut, (number, copy, index))
 
 

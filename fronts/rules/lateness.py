@@ -1,7 +1,7 @@
 """Whether a job is late, or will be, and why: in words that name the days."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from typing import Literal, TypeAlias
 
@@ -43,9 +43,14 @@ def lateness(
     begun = job.mark(stage).begun_on is not None
     if (spans[stage].end if begun else spans[stage].start) < today:
         return Lateness("late", stage, _late_words(job, stage, spans, today))
+    if stage == "fit" and begun:
+        return IN_TIME
     earliest = earliest_fitting(job, calendar, today)
     if earliest > spans["fit"].start:
-        return Lateness("will be late", stage, _too_slow(job, stage, spans, earliest, today))
+        words = _too_slow(job, stage, spans, earliest, today)
+        waits = earliest > earliest_fitting(replace(job, delivery=None), calendar, today)
+        words = f"{_coming(job, today)}; {words}" if waits else words
+        return Lateness("will be late", stage, words)
     return _for_others(job, stage, (plan or {}).get(stage), today)
 
 
@@ -61,13 +66,16 @@ def _late_words(job: DatedJob, stage: Stage, spans: Mapping[Stage, Span], today:
 
 
 def _needs(job: DatedJob, stages: tuple[Stage, ...], but: Stage | None = None) -> str:
-    """`4 working days for cutting and 5 for finishing`: what stands before fitting."""
+    """`4 working days for cutting and 5 for finishing`: what stands before fitting.
+
+    Of delivery also what takes so long, and from whom, where a supplier says.
+    """
     needed: list[tuple[int, str]] = []
     for stage in stages[:-1]:
         if stage != but:
             needed.append((job.days.of(stage), DOING[stage]))
         if lead := job.days.until_next(stage):
-            needed.append((lead, "delivery"))
+            needed.append((lead, job.delivery.words if job.delivery else "delivery"))
     first = [f"{days_words(days)} for {what}" for days, what in needed[:1]]
     return listed([*first, *(f"{days} for {what}" for days, what in needed[1:])])
 
@@ -75,15 +83,27 @@ def _needs(job: DatedJob, stages: tuple[Stage, ...], but: Stage | None = None) -
 def _too_slow(
     job: DatedJob, stage: Stage, spans: Mapping[Stage, Span], earliest: date, today: date
 ) -> str:
+    can = (
+        f"fitting can begin on {day_words(earliest, today)}, "
+        f"not on {day_words(spans['fit'].start, today)}"
+    )
+    if stage == "fit":
+        return can
     begun = job.mark(stage).begun_on
     since = "" if begun is None else f", begun on {day_words(begun, today)}"
     takes = f"{DOING[stage]} takes {days_words(job.days.of(stage))}{since}"
     rest = _needs(job, STAGES[STAGES.index(stage) :], but=stage)
     after = f", then {rest}" if rest else ""
-    return (
-        f"{takes}{after}: fitting can begin on {day_words(earliest, today)}, "
-        f"not on {day_words(spans['fit'].start, today)}"
-    )
+    return f"{takes}{after}: {can}"
+
+
+def _coming(job: DatedJob, today: date) -> str:
+    """`hinge H-1 from Northfield, sent for on 3 March, comes on 24 March`."""
+    held = job.delivery
+    if held is None or held.last is None or held.due is None or held.last.sent_on is None:
+        return ""
+    sent, due = (day_words(day, today) for day in (held.last.sent_on, held.due))
+    return f"{held.last.words}, sent for on {sent}, comes on {due}"
 
 
 def _for_others(job: DatedJob, stage: Stage, planned: Planned | None, today: date) -> Lateness:

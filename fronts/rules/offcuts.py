@@ -1,12 +1,12 @@
 """Offcuts of a shop: what is written on them, which are worth keeping, which a plan may use."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import TypeVar
 
 from fronts.rules.cutting_groups import CuttingGroup
 from fronts.rules.lengths import Mm
-from fronts.rules.practice import inches
+from fronts.rules.practice import Practice
 
 LETTER = "R"
 """What remains; not O, which reads as a nought on a piece of wood."""
@@ -14,23 +14,6 @@ MOST_OFFERED = 6
 """So many a material: each is one more size that every part is tried on."""
 MOST_KEPT = 2_000
 """Of a shop, those that are gone apart."""
-
-
-@dataclass(frozen=True, slots=True)
-class LeastKept:
-    """No piece is offered to keep that is narrower or shorter, no stick that is shorter."""
-
-    narrow: Mm
-    long: Mm
-    stick: Mm
-
-
-LEAST_KEPT: Mapping[str, LeastKept] = {
-    "in": LeastKept(narrow=inches(4), long=inches(12), stick=inches(18)),
-    "mm": LeastKept(narrow=Mm(100), long=Mm(300), stick=Mm(450)),
-}
-"""A drawer front comes out of such a piece, a rail out of such a stick (common practice, no
-source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,11 +62,16 @@ def number_of(label: str) -> int | None:
     return int(digits) if is_one and len(digits) < 10 else None
 
 
-def is_worth_keeping(length: Mm, width: Mm | None, least: LeastKept) -> bool:
-    """Whether somebody may want to cut something out of it; without a width, of a stick."""
+def is_worth_keeping(length: Mm, width: Mm | None, practice: Practice) -> bool:
+    """Whether somebody may want to cut something out of it; without a width, of a stick.
+
+    As the shop says. As is usual, a drawer front comes out of such a piece, a rail out of such a
+    stick (common practice, no source).
+    """
     if width is None:
-        return length >= least.stick
-    return min(length, width) >= least.narrow and max(length, width) >= least.long
+        return length >= practice.offcut_stick
+    narrow, long = sorted((length, width))
+    return narrow >= practice.offcut_narrow and long >= practice.offcut_long
 
 
 def fitting(offcuts: Iterable[Offered], group: CuttingGroup) -> list[Offered]:

@@ -198,6 +198,13 @@ class Practice:
         "practice",
         plain=(100, 1000),
     )
+    offcut_narrow: Mm = _number(
+        inches(4), "an offcut that is kept is as wide as this, at least", "practice"
+    )
+    offcut_long: Mm = _number(inches(12), "… and as long as this", "practice")
+    offcut_stick: Mm = _number(
+        inches(18), "what is kept of a stick is as long as this, at least", "practice"
+    )
     tray_depth: Mm = _number(inches(5, 2), "tip-out tray, depth with its hinges", "practice")
     tray_side: Mm = _number(inches(1), "tip-out tray shorter than its opening, a side", "practice")
     fixed_screws: Fraction = _number(

@@ -2,6 +2,10 @@
 
 What is laid by for a job covers its need as what was sent for does, whichever comes first
 (common practice, no source).
+
+Fronts that a door maker made cover nothing here: each is of a size and bored for its place, which
+the name that it is bought by does not say. What came and is wanted no more can be entered as a
+door on hand.
 """
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence

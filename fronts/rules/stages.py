@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from fronts.rules.date_facts import STAGES, Stage, StageDays, StageMark
+from fronts.rules.delivery import Delivery
 from fronts.rules.working_days import WorkingDays, is_sensible
 
 
@@ -17,7 +18,11 @@ class Span:
 
 @dataclass(frozen=True, slots=True)
 class DatedJob:
-    """A job as its dates know it. `key` tells it from all others; `marks` are of its stages."""
+    """A job as its dates know it. `key` tells it from all others; `marks` are of its stages.
+
+    `delivery` says why what it orders takes as long as its `days` say, and when what was sent
+    for comes; None where nobody asked.
+    """
 
     key: int
     number: str
@@ -26,6 +31,12 @@ class DatedJob:
     marks: tuple[StageMark, ...] = ()
     client: str = ""
     site: str = ""
+    delivery: Delivery | None = None
+
+    @property
+    def due(self) -> date | None:
+        """The day on which the last of what was sent for comes; None where nothing is to come."""
+        return self.delivery.due if self.delivery else None
 
     def mark(self, stage: Stage) -> StageMark:
         """What is marked of a stage."""
@@ -72,12 +83,16 @@ def span_of(calendar: WorkingDays, start: int, days: int) -> Span:
 def earliest_fitting(job: DatedJob, calendar: WorkingDays, today: date) -> date:
     """The first day on which fitting can begin, if all goes on from today without a wait.
 
-    A stage that was begun takes the rest of its days; one that took longer ends today.
+    A stage that was begun takes the rest of its days; one that took longer ends today. Cutting
+    begins the day after what was sent for has come; what is cut already waits for it to be fitted.
     """
     at = calendar.number(today)
+    there = at if job.due is None else calendar.number(job.due) + 1
     for stage in open_stages(job)[:-1]:
         begun = job.mark(stage).begun_on
+        if stage == "cut" and begun is None:
+            at = max(at, there)
         days = job.days.of(stage)
         end = at + days if begun is None else max(calendar.number(begun) + days, at + 1)
         at = end + job.days.until_next(stage)
-    return calendar.day(at)
+    return calendar.day(max(at, there))

@@ -1,7 +1,7 @@
 """The days of a shop and its jobs: a few reads however many jobs there are, and no schedule."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from django.db.models import QuerySet
@@ -13,10 +13,12 @@ from fronts.rules.date_facts import DOING, Stage, at_once, stage_days, workdays
 from fronts.rules.date_facts import JobDates as JobFacts
 from fronts.rules.date_facts import ShopDates as ShopFacts
 from fronts.rules.date_facts import StageMark as MarkFacts
+from fronts.rules.delivery import Awaited, delivery
 from fronts.rules.job_stages import JobCounts, stage_recorded, with_marks
 from fronts.rules.lateness import Lateness, lateness
 from fronts.rules.stages import DatedJob, stage_of
 from fronts.rules.working_days import WorkingDays, working_days
+from fronts.selectors.deliveries import awaited_by
 from fronts.selectors.job_counts import marks_of, recorded_of
 from shopjobs.models import Job, Shop
 
@@ -46,6 +48,7 @@ class ShopPlan:
     jobs: Mapping[int, DatedJob]
     plan: Plan
     today: date
+    sellers: bool
 
     def lateness(self, key: int) -> Lateness:
         """Whether a job is late, or will be, and why."""
@@ -91,11 +94,17 @@ def job_dates_of(job: Job) -> JobFacts:
 
 
 def dated_jobs(
-    jobs: QuerySet[Job], shop: ShopFacts, counts: Mapping[int, JobCounts] | None = None
+    jobs: QuerySet[Job],
+    shop: Shop,
+    calendar: ShopCalendar,
+    counts: Mapping[int, JobCounts] | None = None,
+    *,
+    sellers: bool = False,
 ) -> list[DatedJob]:
-    """Jobs with their days and marks; what was recorded of them marks a stage too.
+    """Jobs of a shop with their days and marks; what was recorded of them marks a stage too.
 
-    `counts` are what is counted of them, where that is known already.
+    `counts` are what is counted of them, where that is known already. Where `sellers` are told,
+    it is said who sells what is still to be sent for.
     """
     asked = jobs.order_by()
     marks = marks_of(asked)
@@ -103,20 +112,35 @@ def dated_jobs(
     for key, counted in recorded.items():
         if stage := stage_recorded(with_marks(counted, marks.get(key, ()))):
             marks.setdefault(key, []).append(MarkFacts(stage, None, LONG_AGO))
+    awaited = awaited_by(shop, recorded, sellers=sellers)
     return [
-        DatedJob(
-            job.pk, job.number, job.fit_on, stage_days(shop, _said(job)),
-            tuple(marks.get(job.pk, ())), job.client_name, job.site_address,
-        )
+        _dated(job, calendar, tuple(marks.get(job.pk, ())), awaited.get(job.pk))
         for job in jobs.select_related("dates").order_by("pk")
-    ]  # fmt: skip
+    ]
+
+
+def _dated(
+    job: Job,
+    calendar: ShopCalendar,
+    marks: tuple[MarkFacts, ...],
+    awaited: Iterable[Awaited] | None,
+) -> DatedJob:
+    said = _said(job)
+    takes = delivery(said.lead_days, calendar.facts.lead_days, awaited, calendar.days)
+    return DatedJob(
+        job.pk, job.number, job.fit_on,
+        replace(stage_days(calendar.facts, said), lead=takes.days),
+        marks, job.client_name, job.site_address, takes,
+    )  # fmt: skip
 
 
 def dated_job(job: Job, known: ShopPlan) -> DatedJob:
     """One job with its days and marks, whether it is planned or not."""
     if job.pk in known.jobs:
         return known.jobs[job.pk]
-    (found,) = dated_jobs(Job.objects.filter(pk=job.pk), known.calendar.facts)
+    (found,) = dated_jobs(
+        Job.objects.filter(pk=job.pk), job.shop, known.calendar, sellers=known.sellers
+    )
     return found
 
 
@@ -125,15 +149,18 @@ def _said(job: Job) -> JobFacts:
     return NOTHING_SAID if row is None else from_row(JobFacts, row)
 
 
-def plan_of(shop: Shop, today: date) -> ShopPlan:
-    """The days of the shop's jobs on the list that have a fitting date and are not fitted."""
+def plan_of(shop: Shop, today: date, *, sellers: bool = False) -> ShopPlan:
+    """The days of the shop's jobs on the list that have a fitting date and are not fitted.
+
+    Who sells what is still to be sent for is told to those alone who see that: `sellers`.
+    """
     calendar = calendar_of(shop)
     fitted = StageMark.objects.filter(stage="fit", done_on__isnull=False)
     jobs = Job.objects.filter(shop=shop, fit_on__isnull=False, archived_at=None)
     jobs = jobs.exclude(pk__in=fitted.values("job"))
-    dated = {each.key: each for each in dated_jobs(jobs, calendar.facts)}
+    dated = {each.key: each for each in dated_jobs(jobs, shop, calendar, sellers=sellers)}
     plan = planned(dated.values(), calendar.days, at_once(calendar.facts), today)
-    return ShopPlan(calendar, dated, plan, today)
+    return ShopPlan(calendar, dated, plan, today, sellers)
 
 
 def jobs_now(
@@ -149,7 +176,7 @@ def jobs_now(
     """
     calendar = calendar_of(shop)
     jobs = Job.objects.filter(shop=shop, pk__in=list(keys))
-    found = dated_jobs(jobs, calendar.facts, counts)
+    found = dated_jobs(jobs, shop, calendar, counts)
     return {
         each.key: JobNow(stage_of(each), lateness(each, calendar.days, today)) for each in found
     }

@@ -6,15 +6,15 @@ from dataclasses import replace
 from typing import Any, cast
 
 from django.db.models import Count as Number
-from django.db.models import Exists, F, OuterRef, Q, QuerySet, Subquery, Sum, Value
+from django.db.models import Exists, OuterRef, Q, QuerySet, Subquery, Value
 from django.db.models.functions import Coalesce
 
-from fronts.models import ApprovedLine, FitRecord, Front, OrderApproval, SentLine, Snag, StageMark
+from fronts.models import ApprovedLine, FitRecord, Front, OrderApproval, Snag, StageMark
 from fronts.rules.date_facts import Stage
 from fronts.rules.date_facts import StageMark as MarkFacts
 from fronts.rules.front_states import FRONT_STATES
 from fronts.rules.job_stages import JobCounts, with_marks
-from fronts.selectors.order_progress import still_to_send
+from fronts.selectors.order_progress import still_to_send, unsent
 from fronts.selectors.snags import open_snags_by_job
 from shopjobs.models import Job
 
@@ -59,13 +59,7 @@ def marks_of(jobs: Jobs) -> dict[int, list[MarkFacts]]:
 
 def _to_send() -> QuerySet[Any, Any]:
     """The items of an outer job's approved order of which more was ordered than sent for."""
-    sent = SentLine.objects.filter(sending__job=OuterRef("approval__job"), item=OuterRef("item"))
-    amount = sent.order_by().values("item").annotate(sum=Sum("amount")).values("sum")
-    items = ApprovedLine.objects.filter(approval__job=OuterRef(_JOB)).order_by()
-    summed: QuerySet[Any, Any] = items.values("approval__job", "item").annotate(
-        ordered=Sum("amount"), sent=Coalesce(Subquery(amount), 0)
-    )
-    return summed.filter(ordered__gt=F("sent"))
+    return unsent(ApprovedLine.objects.filter(approval__job=OuterRef(_JOB)))
 
 
 def _fronts(jobs: Jobs) -> QuerySet[Any, Any]:

@@ -1,6 +1,6 @@
 """The offcuts of a shop, and what cutting plans take of them and leave."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from django.db.models import Q, QuerySet
@@ -9,7 +9,8 @@ from fronts.cutting.model import Plan
 from fronts.cutting.offcuts_left import OffcutLeft, offcuts_left
 from fronts.models import CutPlan, Offcut, OffcutGone
 from fronts.rules.lengths import Mm
-from fronts.rules.offcuts import LEAST_KEPT, OffcutAt, OffcutFacts, number_of
+from fronts.rules.offcuts import OffcutAt, OffcutFacts, is_worth_keeping, number_of
+from fronts.rules.practice import Practice
 from shopjobs.job_list import MOST_WORDS, word_in
 from shopjobs.models import Job, Shop
 
@@ -105,21 +106,28 @@ def _lost(plan: CutPlan, row: Offcut | None, size: _Size) -> str:
     return "" if is_same else "has another size by now"
 
 
-def pieces_left(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) -> Iterator[PieceLeft]:
-    """The pieces of a plan that are worth keeping; `plans` are those of its materials."""
+def pieces_left(
+    plan: CutPlan, plans: Sequence[tuple[str, Plan]], practice: Practice, kept: Container[str]
+) -> Iterator[PieceLeft]:
+    """The pieces of a plan that are worth keeping by its job's `practice`.
+
+    `plans` are of its materials. What was `kept` of it, by its place, stays among them whatever
+    the shop says since.
+    """
     for number, (asked, (name, whole)) in enumerate(zip(plan.asked, plans, strict=False)):
         if "material" not in asked:  # A plan from before it was noted what it is cut from.
             continue
         ripped = Mm(asked["width"]) if asked["width"] else None
-        for left in offcuts_left(whole, LEAST_KEPT[unit]):
-            width = ripped if left.width is None else left.width
-            if width is None:
+        for left in offcuts_left(whole):
+            width, place = left.width or ripped, f"{number}/{left.place}"
+            worth = place in kept or is_worth_keeping(left.length, left.width, practice)
+            if width is None or not worth:
                 continue
             facts = OffcutFacts(
                 asked["material"], Mm(asked["thickness"]), left.length, width,
                 is_stick=left.width is None, is_grained=left.is_grained,
             )  # fmt: skip
-            yield PieceLeft(f"{number}/{left.place}", name, left, facts)
+            yield PieceLeft(place, name, left, facts)
 
 
 def offcuts_kept(plan: CutPlan) -> dict[str, Offcut]:

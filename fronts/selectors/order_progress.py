@@ -3,10 +3,13 @@
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
-from django.db.models import Sum
+from django.db.models import F, Max, OuterRef, QuerySet, Subquery, Sum
+from django.db.models.functions import Coalesce
 
 from fronts.models import (
+    ApprovedLine,
     OrderApproval,
     OrderArrival,
     OrderSending,
@@ -158,17 +161,46 @@ def order_progress(job: Job) -> OrderProgress:
 
 def still_to_send(jobs: Iterable[int]) -> dict[int, bool]:
     """Whether anything is still to be sent for: of those jobs for which stock was moved alone."""
-    held = from_stock(jobs)
-    if not held:
+    return {key: bool(items) for key, items in _to_send_beside(from_stock(jobs)).items()}
+
+
+def names_to_send(jobs: Iterable[int]) -> dict[int, list[str]]:
+    """The buying names of what of each of these jobs' orders is still to be sent for.
+
+    Where none was kept it is the item's own.
+    """
+    keys = list(jobs)
+    stock = from_stock(keys)
+    beside = _to_send_beside(stock)
+    found = {key: [each.bought_as or each.item for each in items] for key, items in beside.items()}
+    lines = ApprovedLine.objects.filter(approval__job__in=[key for key in keys if key not in stock])
+    rows = unsent(lines).annotate(name=Max("bought_as"))
+    for key, item, name in rows.values_list("approval__job", "item", "name"):
+        found.setdefault(key, []).append(name or item)
+    return found
+
+
+def unsent(lines: QuerySet[ApprovedLine]) -> QuerySet[Any, Any]:
+    """The items of these lines of which more was ordered than sent for, whatever stock does."""
+    sent = SentLine.objects.filter(sending__job=OuterRef("approval__job"), item=OuterRef("item"))
+    amount = sent.order_by().values("item").annotate(sum=Sum("amount")).values("sum")
+    summed: QuerySet[Any, Any] = lines.order_by().values("approval__job", "item")
+    summed = summed.annotate(ordered=Sum("amount"), sent=Coalesce(Subquery(amount), 0))
+    return summed.filter(ordered__gt=F("sent"))
+
+
+def _to_send_beside(stock: Mapping[int, Mapping[str, int]]) -> dict[int, list[ItemOrdered]]:
+    """What of jobs' orders is still to be sent for beside what was laid by for them."""
+    if not stock:
         return {}
-    items = approved_items(held)
-    lines = SentLine.objects.filter(sending__job__in=held).order_by()
+    items = approved_items(stock)
+    lines = SentLine.objects.filter(sending__job__in=stock).order_by()
     for key, item, amount in lines.values_list("sending__job", "item").annotate(Sum("amount")):
         if item in items[key]:
             items[key][item] = replace(items[key][item], sent=amount)
     return {
-        key: any(each.to_send for each in _with_stock(job, items[key], held[key]).values())
-        for key, job in Job.with_deleted.in_bulk(held).items()
+        key: [each for each in _with_stock(job, items[key], stock[key]).values() if each.to_send]
+        for key, job in Job.with_deleted.in_bulk(stock).items()
     }
 
 

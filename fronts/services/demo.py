@@ -17,6 +17,7 @@ from fronts.rules.kitchen import Kitchen
 from fronts.rules.standards import EMPTY
 from fronts.services.boxes_made_of import boxes_made_of_set
 from fronts.services.demo_offers import demo_offers
+from fronts.services.demo_stock import demo_stock
 from fronts.services.hardware import ITEM_FACTS, items_set
 from fronts.services.imports import job_import
 from fronts.services.standards import standard_set
@@ -38,7 +39,10 @@ def load_demo() -> Job | None:
     shop = demo_shop(at=at)
     job = demo_kitchen(kitchen=_kitchen(FILE), shop=shop, at=at)
     if job is not None:
-        job_import(kitchen=_kitchen(METRIC_FILE), shop=shop, at=at, by=_owner_of(shop))
+        owner = _owner_of(shop)
+        job_import(kitchen=_kitchen(METRIC_FILE), shop=shop, at=at, by=owner)
+        if owner is not None:
+            demo_stock(shop=shop, at=at, by=owner)
     return job
 
 

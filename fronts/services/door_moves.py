@@ -9,6 +9,7 @@ from fronts.selectors.unused_doors import fronts_by_door
 from fronts.services.ordering import last_position
 from fronts.services.saving import checked, enter, saved, shop_changed
 from shopjobs.models import Job, Person
+from shopjobs.services.locks import shop_lock
 from shopjobs.services.recording import recorded
 from shopjobs.services.refused import Refused
 
@@ -21,8 +22,9 @@ def door_move(
 
     `seen_in` is the job, by its key, that had it when it was looked at.
     """
+    shop_lock(to.shop_id)
     jobs = Job.objects.filter(pk__in={row.job_id, seen_in, to.pk}).order_by("pk")
-    held = {job.pk: job for job in jobs.select_for_update(of=("self",))}
+    held = {job.pk: job for job in jobs.select_for_update(of=("self",), no_key=True)}
     door = DoorOnHand.objects.select_related("job__shop").filter(pk=row.pk).first()
     if door is None:
         raise Refused("This door is gone: somebody deleted it meanwhile.")

@@ -27,6 +27,7 @@ from fronts.snapshot.standards import standard_of
 from fronts.snapshot.stock import practice_in_force, stock_in_force
 from shopjobs.models import Job, Person, Shop
 from shopjobs.services.clients import client_named, site_at
+from shopjobs.services.locks import shop_lock
 from shopjobs.services.recording import deleted, recorded
 from shopjobs.services.refused import Refused
 
@@ -47,7 +48,7 @@ def job_import(
     where that differs from what a file's silence means, the job says so itself. What was
     recorded on the job that is replaced stays; `records` are added to it.
     """
-    Shop.objects.select_for_update().get(pk=shop.pk)  # One import at a time, whatever its number.
+    shop_lock(shop.pk)  # One import at a time, whatever its number.
     there = Job.objects.filter(shop=shop, number=kitchen.job.number).first()
     before = fronts_recorded(there) if there else NOTHING_RECORDED
     job = _job(kitchen.job, shop, there, replace=replace)

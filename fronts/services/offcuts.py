@@ -12,9 +12,9 @@ from fronts.models import Offcut, OffcutGone
 from fronts.rules.offcuts import MOST_KEPT, OffcutFacts
 from fronts.services.saving import checked, enter
 from shopjobs.models import Job, Person, Shop
+from shopjobs.services.locks import shop_lock
 from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import Refused
-from shopjobs.services.task_pieces import shop_lock
 
 
 @recorded

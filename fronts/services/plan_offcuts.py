@@ -13,10 +13,11 @@ from fronts.selectors.offcuts import FREE, lost_offcuts, offcuts_kept, offcuts_t
 from fronts.selectors.plans import named_plans
 from fronts.services.offcuts import offcut_made
 from fronts.services.saving import enter
+from fronts.snapshot.stock import practice_in_force
 from shopjobs.models import Person
+from shopjobs.services.locks import shop_lock
 from shopjobs.services.recording import Told, recorded, saved, tell
 from shopjobs.services.refused import Refused
-from shopjobs.services.task_pieces import shop_lock
 
 
 @recorded
@@ -48,7 +49,7 @@ def plan_offcuts_keep(
     kept = offcuts_kept(plan)
     wanted = [
         piece
-        for piece in pieces_left(plan, named_plans(plan), plan.job.unit)
+        for piece in pieces_left(plan, named_plans(plan), practice_in_force(plan.job), kept)
         if piece.place in places and piece.place not in kept
     ]
     beside = {

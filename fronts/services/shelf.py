@@ -27,6 +27,7 @@ from fronts.selectors.shelf import (
 from fronts.services.offers import goods_called
 from fronts.services.saving import AskFirst, checked, job_told, shop_told
 from shopjobs.models import Job, Person, Shop
+from shopjobs.services.locks import shop_lock
 from shopjobs.services.recording import deleted, made, recorded
 from shopjobs.services.refused import Refused
 from shopjobs.words import moment_in_words
@@ -84,7 +85,7 @@ def stock_move(
     *, kind: str, job: Job, amounts: Sequence[tuple[Goods, int]], by: Person, at: datetime
 ) -> None:
     """Lay things by for a job from what is free, give them back, or use them up for the job."""
-    Job.with_deleted.select_for_update(of=("self",)).get(pk=job.pk)
+    Job.with_deleted.select_for_update(of=("self",), no_key=True).get(pk=job.pk)
     _hold(goods.pk for goods, _ in amounts)
     free, laid_by = _MOVES[kind]
     made(StockEntry, [
@@ -109,7 +110,8 @@ def shares_lay_by(
     It is a step of each job. Refused where it is no longer wanted so, or no longer free.
     """
     with transaction.atomic():
-        held = Job.objects.select_for_update(of=("self",)).order_by("pk")
+        shop_lock(shop.pk)
+        held = Job.objects.select_for_update(of=("self",), no_key=True).order_by("pk")
         of_number = {job.number: job for job in held.filter(pk__in=[job.pk for job in jobs])}
         now = jobs_to_buy_for(shop, [job.pk for job in of_number.values()])
         if not set(shares) <= set(shares_of_stock(shop, shop_buying(shop, now).buying)):

@@ -21,6 +21,7 @@ from django.utils import timezone
 from shopjobs.models import Job, Person, Revision, Shop
 from shopjobs.row_changes import RowChange, Words
 from shopjobs.row_values import Values, said_of, value_of
+from shopjobs.services.locks import shop_lock
 
 P = ParamSpec("P")
 T = TypeVar("T")
@@ -266,6 +267,7 @@ def _count(told: Told) -> None:
     """One more change, whoever else counts at the same time."""
     jobs = Job.objects.filter(shop=told.shop)
     if told.job is None:
+        shop_lock(told.shop.pk)
         jobs.update(revision=F("revision") + 1)
         return
     told.job.updated_at = timezone.now()

@@ -11,18 +11,14 @@ from django.utils import timezone
 from django_tasks import task as queued
 from django_tasks_db.models import DBTaskResult
 
-from shopjobs.models import BackgroundTask, Shop, TaskState
+from shopjobs.models import BackgroundTask, TaskState
+from shopjobs.services.locks import shop_lock
 from shopjobs.services.refused import Refused
 from shopjobs.task_kinds import kind_of
 
 AT_WORK_A_SHOP = 2
 """So many tasks of one shop have a piece in the queue; those of others come in between. Whoever
 of the shop has none there yet has one all the same, and waits for nobody's else."""
-
-
-def shop_lock(shop_id: int) -> None:
-    """Let nobody else change the shop's tasks until the transaction is through."""
-    Shop.objects.select_for_update(no_key=True).only("pk").get(pk=shop_id)
 
 
 def task_current(task_id: int, run: int) -> BackgroundTask | None:

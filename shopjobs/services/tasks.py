@@ -6,8 +6,9 @@ from django.db import transaction
 
 from shopjobs.models import BackgroundTask, Job, Person, Shop, TaskState
 from shopjobs.selectors import open_tasks_of
+from shopjobs.services.locks import shop_lock
 from shopjobs.services.refused import Refused
-from shopjobs.services.task_pieces import AT_WORK_A_SHOP, result_forget, shop_lock, task_end
+from shopjobs.services.task_pieces import AT_WORK_A_SHOP, result_forget, task_end
 
 WAITING_A_SHOP = 10
 """So many more of a shop's tasks may wait."""

@@ -44,6 +44,8 @@ READY = marked(replace(JOB, fit_on=date(2026, 3, 20)), order_done=date(2026, 2, 
         (marked(READY, finish_done=date(2026, 3, 19)), date(2026, 3, 20), IN_TIME),
         (marked(READY, finish_done=date(2026, 3, 19)), date(2026, 3, 21), Lateness(
             "late", "fit", "fitting should have begun on 20 March")),
+        (marked(READY, finish_done=date(2026, 3, 19), fit=date(2026, 3, 20)), date(2026, 3, 23),
+         IN_TIME),
         (marked(READY, fit_done=date(2026, 3, 19)), date(2026, 5, 1), IN_TIME),
         (replace(READY, fit_on=None), date(2026, 5, 1), IN_TIME),
     ],

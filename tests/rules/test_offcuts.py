@@ -4,8 +4,8 @@ import pytest
 
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.lengths import INCH, Mm
+from fronts.rules.metric import METRIC_NUMBERS
 from fronts.rules.offcuts import (
-    LEAST_KEPT,
     OffcutAt,
     OffcutFacts,
     fitting,
@@ -13,6 +13,7 @@ from fronts.rules.offcuts import (
     number_of,
     offcut_label,
 )
+from fronts.rules.practice import PRACTICE
 from fronts.rules.results import Part
 
 
@@ -29,7 +30,7 @@ from fronts.rules.results import Part
 )
 def test_what_is_worth_keeping(length: int, width: int | None, kept: bool) -> None:
     across = None if width is None else width * INCH
-    assert is_worth_keeping(length * INCH, across, LEAST_KEPT["in"]) is kept
+    assert is_worth_keeping(length * INCH, across, PRACTICE) is kept
 
 
 @pytest.mark.parametrize("label", ["", "R", "12", "R-1", "R1.0", "R²", "R" + "9" * 30, "r1", "X1"])
@@ -75,4 +76,4 @@ def test_only_what_holds_a_part_is_offered_the_largest_first() -> None:
 
 
 def test_metric_shops_have_round_numbers() -> None:
-    assert LEAST_KEPT["mm"].narrow == Mm(100)
+    assert METRIC_NUMBERS["offcut_narrow"] == Mm(100)

@@ -3,7 +3,9 @@
 from dataclasses import replace
 from typing import Any
 
-from fronts.models import JobStandard, Stock
+from fronts.models import JobStandard, Stock, StockEntry
+from fronts.rules.buying_names import name_of_need
+from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.kitchen import CHOOSE
 from fronts.rules.lengths import Mm
 from fronts.rules.metric import (
@@ -14,9 +16,11 @@ from fronts.rules.metric import (
     METRIC_STANDARD,
     METRIC_STOCK,
 )
+from fronts.rules.offcuts import fitting
 from fronts.rules.practice import PRACTICE, inches
 from fronts.rules.schedule import schedule
 from fronts.rules.standard_keys import Sides
+from fronts.selectors.offcuts import offcuts_for
 from fronts.services.demo import demo_kitchen, load_demo
 from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Shop
@@ -89,6 +93,23 @@ def test_it_follows_the_shops_standard(db: None) -> None:
     assert kitchen_of(job).standard.overlay == Sides(half, half, half, half)
     assert not JobStandard.objects.filter(job=job).exists()
     assert not Stock.objects.filter(job=job).exists()
+
+
+def test_its_shelf_and_rack_hold_what_it_can_use(db: None) -> None:
+    """A few goods, each with its reason; a piece of a sheet and one of a stick for its plan."""
+    job = load_demo()
+    assert job is not None
+    found = schedule(kitchen_of(job))
+    needed = {name_of_need(need) for need in found.hardware}
+    groups = cutting_groups(found.parts)
+    counted = StockEntry.objects.filter(shop=job.shop).select_related("goods")
+
+    assert {each.goods.name for each in counted} <= needed
+    assert len(counted) >= 4
+    assert all(each.reason and each.amount > 0 and each.job is None for each in counted)
+    for offcut in offcuts_for(job):
+        assert any(fitting([offcut], group) for group in groups), offcut.label
+    assert {offcut.facts.is_stick for offcut in offcuts_for(job)} == {True, False}
 
 
 def test_it_is_loaded_once(db: None) -> None:

@@ -16,6 +16,7 @@ from django.views.decorators.http import require_http_methods
 
 from shopjobs.access import AnyView, Capability, SignedInRequest, may, needs
 from shopjobs.models import Job
+from shopjobs.services.locks import shop_lock
 
 ENTERED = "X-Entered"
 """The header in which a phone says when it was entered what it sends late."""
@@ -29,6 +30,7 @@ def job_view(
     *methods: str,
     to_post: Capability | None = None,
     holds: bool = True,
+    shop_first: bool = False,
 ) -> Callable[[Callable[Concatenate[SignedInRequest, Job, P], HttpResponse]], AnyView[Any]]:
     """Hand the view its job; while one request changes a job, others that would wait.
 
@@ -36,7 +38,8 @@ def job_view(
     `methods` are those that the view answers, GET and POST where none is named;
     `to_post` is what one must be allowed beside `capability` in order to change anything.
     A view that has slow work to do before it changes anything holds its job itself then, by
-    `job_held`: it `holds` not from its beginning.
+    `job_held`: it `holds` not from its beginning. One whose services hold the shop does so
+    before its job: `shop_first`.
     """
 
     def guard(
@@ -54,7 +57,7 @@ def job_view(
                 raise PermissionDenied
             if not holds:
                 return view(request, _one_of(jobs, request, job_id), *args, **kwargs)
-            with job_held(request, job_id) as job:
+            with job_held(request, job_id, shop_first=shop_first) as job:
                 return view(request, job, *args, **kwargs)
 
         return require_http_methods([*(methods or ("GET", "HEAD", "POST"))])(found)
@@ -63,10 +66,13 @@ def job_view(
 
 
 @contextmanager
-def job_held(request: SignedInRequest, job_id: int) -> Iterator[Job]:
-    """The job as it is now, which nobody else changes until the block ends."""
+def job_held(request: SignedInRequest, job_id: int, *, shop_first: bool = False) -> Iterator[Job]:
+    """The job as it is now, which nobody else changes until the block ends; or its shop too."""
     with transaction.atomic():
-        jobs = Job.objects.filter(shop=request.shop).select_for_update(of=("self",))
+        if shop_first:
+            shop_lock(request.shop.pk)
+        jobs = Job.objects.filter(shop=request.shop)
+        jobs = jobs.select_for_update(of=("self",), no_key=True)
         yield _one_of(jobs, request, job_id)
 
 

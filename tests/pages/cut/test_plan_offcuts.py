@@ -18,6 +18,7 @@ from shopjobs.models import Job, Person
 from tests.dom import dom
 from tests.factories import NOW, JobFactory
 from tests.pages.cut.planned import address, cut_kitchen, groups, make_plan
+from tests.pages.standard.short_pages import post_own
 from tests.plans_to_look_at import no_search_for_offcuts
 
 __all__ = ["no_search_for_offcuts"]
@@ -259,3 +260,31 @@ def printed(job: Job) -> str:
     plan = CutPlan.objects.get(job=job)
     html = content(source_of_job(Job.objects.get(pk=job.pk), NOW.date(), plan))
     return html.replace("\u00a0", " ")
+
+
+def test_the_shop_says_how_large_a_piece_is_offered_to_be_kept(
+    kitchen_job: Job, owner: Person, stranger: Person, signed_in: SignIn
+) -> None:
+    """Its own word alone counts; what was kept before stays, whatever it says since."""
+    client = signed_in(owner)
+    plan_with(client, kitchen_job)
+
+    def offered() -> list[str]:
+        page = dom(client.get(address(kitchen_job)))
+        return [str(box.value) for box in page.all('#plan-keep [name="piece"]')]
+
+    first, *others = offered()
+    elsewhere = {"offcut_narrow": "700", "offcut_long": "700", "offcut_stick": "700"}
+    assert post_own(signed_in(stranger), elsewhere).status_code == 302
+    assert offered() == [first, *others]
+
+    deed(client, kitchen_job, "keep", first)
+    assert post_own(client, elsewhere).status_code == 302
+    assert offered() == []
+    assert "not sawn yet" in dom(client.get(address(kitchen_job))).words
+    deed(client, kitchen_job, "keep", *others)
+    assert Offcut.objects.get().place == first
+
+    every = {"offcut_narrow": "0", "offcut_long": "0", "offcut_stick": "0"}
+    assert post_own(client, every).status_code == 302
+    assert set(others) < set(offered())

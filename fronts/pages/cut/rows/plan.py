@@ -8,6 +8,7 @@ from fronts.figures.cutting_plan import MaterialShown, materials_shown, whole_co
 from fronts.models import CutPlan
 from fronts.pages.cut.rows.plan_offcuts import PlanOffcuts, plan_offcuts
 from fronts.pages.shared.task_progress import TaskProgress, task_progress
+from fronts.rules.practice import Practice
 from fronts.selectors.plans import named_plans
 
 
@@ -39,10 +40,10 @@ def progress_of(plan: CutPlan | None) -> Progress | None:
     return Progress(task_progress(plan.task), plan.asked[plan.task.done]["name"])
 
 
-def plan_shown(plan: CutPlan, fingerprint: str, unit: str) -> PlanShown:
+def plan_shown(plan: CutPlan, fingerprint: str, practice: Practice, unit: str) -> PlanShown:
     """The plan in words and drawings; `fingerprint` is that of the parts as they are now."""
     plans = named_plans(plan)
-    offcuts = plan_offcuts(plan, plans, unit)
+    offcuts = plan_offcuts(plan, plans, practice, unit)
     return PlanShown(
         groups=materials_shown(plans, unit, screen_layouts(unit), offcuts.numbers),
         made_by=plan.made_by.shown_name,

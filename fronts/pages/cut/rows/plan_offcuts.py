@@ -8,6 +8,7 @@ from fronts.cutting.model import Plan
 from fronts.figures.offcuts import left_of, lost_words, offcut_size
 from fronts.models import CutPlan, Offcut
 from fronts.rules.offcuts import offcut_label
+from fronts.rules.practice import Practice
 from fronts.selectors.offcuts import offcuts_kept, offcuts_taken, pieces_left
 
 
@@ -47,9 +48,11 @@ class PlanOffcuts:
         return [piece.place for piece in self.to_keep]
 
 
-def plan_offcuts(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) -> PlanOffcuts:
+def plan_offcuts(
+    plan: CutPlan, plans: Sequence[tuple[str, Plan]], practice: Practice, unit: str
+) -> PlanOffcuts:
     """All of it, for the page; `plans` are those of the materials."""
-    pieces = [*_pieces(plan, plans, unit)]
+    pieces = [*_pieces(plan, plans, practice, unit)]
     return PlanOffcuts(
         key=plan.pk,
         taken=", ".join(offcut_label(number) for number in sorted(offcuts_taken(plan))),
@@ -61,9 +64,11 @@ def plan_offcuts(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) ->
     )
 
 
-def _pieces(plan: CutPlan, plans: Sequence[tuple[str, Plan]], unit: str) -> Iterator[PieceShown]:
+def _pieces(
+    plan: CutPlan, plans: Sequence[tuple[str, Plan]], practice: Practice, unit: str
+) -> Iterator[PieceShown]:
     kept = offcuts_kept(plan)
-    for piece in pieces_left(plan, plans, unit):
+    for piece in pieces_left(plan, plans, practice, kept):
         row = kept.get(piece.place)
         shown = PieceShown(
             piece.place, piece.material, offcut_size(piece.facts, unit), left_of(piece.left)

@@ -12,6 +12,7 @@ from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.selectors.plans import finished_plan, named_plans
 from fronts.services.plan_offcuts import plan_mark_sawn, plan_offcuts_keep, plan_unmark_sawn
+from fronts.snapshot.stock import practice_in_force
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import go_to, render_page
@@ -19,13 +20,13 @@ from shopjobs.pages import go_to, render_page
 PAGE = "fronts/cut/offcuts_page.html"
 
 
-@job_view("measure", to_post="edit_kitchen")
+@job_view("measure", to_post="edit_kitchen", shop_first=True)
 def cut_offcuts(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the offcuts of the job's plan; keep some, or say that the plan is sawn."""
     plan = finished_plan(job)
     if plan is None:
         raise Http404
-    shown = plan_offcuts(plan, named_plans(plan), job.unit)
+    shown = plan_offcuts(plan, named_plans(plan), practice_in_force(job), job.unit)
     form = PlanOffcutsForm(posted(request), shown=plan, places=_known(shown))
     return form_answer(
         request,

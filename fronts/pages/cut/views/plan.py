@@ -32,7 +32,7 @@ PAGE = "fronts/cut/page.html"
 PART = "cut-plan"
 
 
-@job_view("measure", to_post="edit_kitchen")
+@job_view("measure", to_post="edit_kitchen", shop_first=True)
 def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show what is to be cut, and the plan; begin a new plan."""
     latest = latest_plan(job)
@@ -52,7 +52,7 @@ def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
     )
 
 
-@job_view("measure", "POST", to_post="edit_kitchen")
+@job_view("measure", "POST", to_post="edit_kitchen", shop_first=True)
 def cut_cancel(request: SignedInRequest, job: Job) -> HttpResponse:
     """Call off the plan that is being worked out."""
     begun = latest_plan(job)
@@ -111,17 +111,18 @@ def _page(
         "list": cut_list(schedule, kitchen),
         "outlook": will_it_go(schedule),
         "form": form,
-        **_plan(job, schedule, latest),
+        **_plan(job, worked, latest),
     }
     return render_page(request, PAGE, context, partial=PART, status=status)
 
 
-def _plan(job: Job, schedule: Schedule, latest: CutPlan | None) -> dict[str, object]:
+def _plan(job: Job, worked: Worked, latest: CutPlan | None) -> dict[str, object]:
+    kitchen, schedule = worked
     unit, parts = schedule.job.unit, parts_fingerprint(schedule.parts)
     plan = latest if latest and latest.state == PlanState.DONE else finished_plan(job)
     return {
         "fault": "" if latest is None else latest.fault,
-        "plan": None if plan is None else plan_shown(plan, parts, unit),
+        "plan": None if plan is None else plan_shown(plan, parts, kitchen.practice, unit),
         "banding": list(banding_rows(schedule.parts, unit)),
     }
 

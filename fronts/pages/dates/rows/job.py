@@ -1,6 +1,6 @@
 """A job's stages as its page shows them, and what a moved date would do."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
@@ -8,9 +8,10 @@ from fronts.models import StageMark
 from fronts.rules.capacity import Planned, TooMany
 from fronts.rules.date_facts import DOING, STAGES, Stage
 from fronts.rules.day_words import day_words, days_words
+from fronts.rules.delivery import Delivery, LeadBy
 from fronts.rules.lateness import Lateness
 from fronts.rules.moved_dates import Moved, MovedJob, MovedStage
-from fronts.rules.stages import DatedJob, Span, latest_spans, stage_of
+from fronts.rules.stages import DatedJob, Span, latest_spans, open_stages, stage_of
 from fronts.selectors.dates import ShopPlan
 from shopjobs.words import capitalized
 
@@ -22,6 +23,8 @@ _RECORDED: Mapping[Stage, str] = {
 }
 """What was recorded where nobody marked a stage as done, nor one after it."""
 _LATER = "a later stage is done"
+_DUE_BY: Mapping[LeadBy, str] = {"job": ", this job’s own number", "shop": " as is usual"}
+"""Who says how long what was sent for takes, where its supplier does not."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +32,7 @@ class StageRow:
     """A stage: its latest days, when it is planned and why so early, what is marked.
 
     `passed` says why it counts as done though nobody marked it so; "" where it does not.
+    `waits` say how long what is ordered takes to come, and who says so.
     """
 
     stage: Stage
@@ -41,6 +45,7 @@ class StageRow:
     is_now: bool
     passed: str
     may_mark: bool
+    waits: tuple[str, ...] = ()
 
     @property
     def is_earlier(self) -> bool:
@@ -75,6 +80,7 @@ def stage_rows(
             is_now=stage == now,
             passed=_passed(stage, marked.get(stage), at),
             may_mark=stage in may,
+            waits=tuple(_delivery(job, known.today)) if stage == "order" else (),
         )
         for stage in STAGES
     ]
@@ -93,6 +99,43 @@ def _takes(job: DatedJob, stage: Stage) -> str:
     lead = job.days.until_next(stage)
     own = days_words(job.days.of(stage))
     return f"{own}, then {lead} for delivery" if lead else own
+
+
+def _delivery(job: DatedJob, today: date) -> Iterator[str]:
+    """Whose number of days holds for delivery, while anything is to be sent for; what comes last.
+
+    Once it is fitted, nothing is waited for.
+    """
+    held = job.delivery
+    if held is None or stage_of(job) is None:
+        return
+    if "order" in open_stages(job):
+        yield _who_says(held)
+    if held.last and held.last.sent_on and held.due:
+        head, comes = ("On its way", "comes last, on")
+        if held.due < today:
+            head, comes = ("Overdue", "was to come by")
+        takes = days_words(held.last.days or 0)
+        yield (
+            f"{head}: {held.last.words} {comes} {day_words(held.due, today)}; sent for on "
+            f"{day_words(held.last.sent_on, today)}, {takes}{_DUE_BY.get(held.due_by, '')}."
+        )
+
+
+def _who_says(held: Delivery) -> str:
+    match held.by:
+        case "job":
+            return "Delivery: this job’s own number of days."
+        case "supplier" if held.longest:
+            return f"Delivery: {held.longest.words} takes longest."
+        case "nothing":
+            return "Delivery: nothing is left to send for."
+        case _ if held.longest:
+            usual = (
+                "Delivery: the shop’s usual number of days, since nobody says how long this takes"
+            )
+            return f"{usual}: {held.longest.words}."
+    return "Delivery: the shop’s usual number of days, until the order is approved."
 
 
 def _because(planned: Planned | None, known: ShopPlan) -> str:

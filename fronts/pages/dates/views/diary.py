@@ -13,7 +13,7 @@ from fronts.pages.dates.rows.diary import (
     week_of,
 )
 from fronts.selectors.dates import marks_of_shop, plan_of
-from shopjobs.access import SignedInRequest, signed_in
+from shopjobs.access import SignedInRequest, may, signed_in
 from shopjobs.pages import render_page
 
 LATE_AT_ONCE = 12
@@ -34,7 +34,7 @@ def diary(request: SignedInRequest) -> HttpResponse:
 
 def _week(request: SignedInRequest, week: Week) -> dict[str, object]:
     today = timezone.localdate()
-    known = plan_of(request.shop, today)
+    known = plan_of(request.shop, today, sellers=may(request.user, "prices"))
     done = marks_of_shop(request.shop, week.monday, week.last_shown)
     late = Paginator(late_jobs(known), LATE_AT_ONCE).get_page(request.GET.get("late"))
     return {

@@ -156,7 +156,7 @@ def _page(
     status: int = 200,
 ) -> HttpResponse:
     job = Job.objects.select_related("shop").get(pk=job.pk)
-    known = plan_of(job.shop, timezone.localdate())
+    known = plan_of(job.shop, timezone.localdate(), sellers=may(request.user, "prices"))
     dated = dated_job(job, known)
     forms = [each for each in (fit_form, days_form, mark_form) if each is not None]
     late = lateness(dated, known.calendar.days, known.today, known.plan.of(job.pk))

@@ -41,7 +41,7 @@ PAGE = "fronts/sheets/page.html"
 PART = "sheet-set"
 
 
-@job_view("measure")
+@job_view("measure", shop_first=True)
 def job_sheets(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the sheets there are, and the set; have it printed."""
     if wants_part(request) and request.method != "POST":
@@ -58,7 +58,7 @@ def job_sheets(request: SignedInRequest, job: Job) -> HttpResponse:
     )
 
 
-@job_view("measure", "POST")
+@job_view("measure", "POST", shop_first=True)
 def sheet_set_call_off(request: SignedInRequest, job: Job) -> HttpResponse:
     """Call off the set that is being printed."""
     begun = latest_set(job)

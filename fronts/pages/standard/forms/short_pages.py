@@ -17,6 +17,7 @@ from fronts.drawings.standard.lap import lap_drawing
 from fronts.drawings.standard.materials import materials_drawing
 from fronts.drawings.standard.measuring import measuring_drawing
 from fronts.drawings.standard.mounting_holes import mounting_holes_drawing
+from fronts.drawings.standard.offcuts import offcuts_drawing
 from fronts.drawings.standard.order import order_drawing
 from fronts.drawings.standard.screws import screws_drawing
 from fronts.drawings.standard.slabs import slabs_drawing
@@ -199,6 +200,17 @@ _PAGES = (
         (_group("", "trim_limit", "least_stile"),),
         (("Most to trim", "trim_limit"), ("Least stile left", "least_stile")),
         trimming_drawing,
+    ),
+    ShortPage(
+        "offcuts", "Offcuts",
+        "How large a piece that a cutting plan leaves must be, so that it is offered to be kept.",
+        (
+            _group("Of a sheet", "offcut_narrow", "offcut_long"),
+            _group("Of a stick", "offcut_stick"),
+        ),
+        (("Of a sheet, wide", "offcut_narrow"), ("Long", "offcut_long"),
+         ("Of a stick", "offcut_stick")),
+        offcuts_drawing,
     ),
     ShortPage(
         "materials", "Materials and the air",
