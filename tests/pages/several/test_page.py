@@ -102,15 +102,19 @@ def test_fronts_are_left_to_the_standard_again(desk: Client, job: Job) -> None:
 def test_a_run_is_copied_to_another_wall(desk: Client, job: Job) -> None:
     """Under labels that count on, in its order, with what stands between."""
     before = Revision.objects.count()
-    act(desk, job, "copy", "B1", "A1", "B2", "F1", "W1", to=str(job.pk), wall="East")
+    made = act(desk, job, "copy", "B1", "A1", "B2", "F1", "W1", to=str(job.pk), wall="East")
 
+    assert "Wall East is new." in dom(desk.get(made["Location"])).words
     assert order(job, "East") == ["B3", "A2", "B4", "F2"]
     assert order(job, "East", "upper") == ["W3"]
     assert order(job, "North") == ["B1", "A1", "B2", "F1"]
     assert Opening.objects.filter(cabinet__label="B4").get().fronts.count() == 3
     assert Revision.objects.count() == before + 1
 
-    act(desk, job, "copy", "B1", to=str(job.pk), wall="East")
+    again = act(desk, job, "copy", "B1", to=str(job.pk), wall="East")
+    said = dom(desk.get(again["Location"])).words
+    assert "Copied to wall East: B5." in said
+    assert "is new" not in said
     assert order(job, "East") == ["B3", "A2", "B4", "F2", "B5"]
 
 
