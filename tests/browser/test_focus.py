@@ -25,8 +25,8 @@ def press(link: Locator) -> None:
     """Follow a link by keyboard, out of its fold where it stands in one."""
     link.evaluate("""link => {
       const fold = link.closest("details"), row = link.closest(".cabinet");
-      if (fold) fold.open = true;
       row?.querySelector("[data-opens-row][aria-expanded=false]")?.click();
+      if (fold) fold.open = true;  // Last: a click elsewhere closes a row's menu.
     }""")
     link.focus()
     link.press("Enter")
