@@ -145,18 +145,19 @@ def _copy(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> 
     given = form.cleaned_data
     to = Job.objects.get(shop=job.shop_id, pk=int(given["to"]))
     to.shop = job.shop
+    wall = given["wall"]
     # A wall that is spelled otherwise than one that is there is one more.
-    is_new = given["wall"] not in walls_in(kitchen_of(to))
+    is_new = wall not in walls_in(kitchen_of(to))
     made = standing_copy(
         job=job,
         to=job if to.pk == job.pk else to,
-        wall=given["wall"],
+        wall=wall,
         rows=_of(form, rows),
         turned=given["turned"],
         **who(request),
     )
-    said = f"Copied to wall {given['wall']}: {', '.join(made)}."
-    return f"{said} Wall {given['wall']} is new." if is_new else said
+    said = f"Copied to wall {wall}: {', '.join(made)}."
+    return f"{said} Wall {wall} is new." if is_new else said
 
 
 def _mirror(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> str:
