@@ -66,6 +66,12 @@ def schedule_for(job: Job, kitchen: Kitchen) -> Schedule:
     return remembered.schedule(kitchen)
 
 
+def worked_out(job: Job) -> tuple[Kitchen, Schedule]:
+    """The job's kitchen as of now, with its schedule."""
+    kitchen = placed_kitchen_of(job)
+    return kitchen, schedule_for(job, kitchen)
+
+
 def schedule_of(job: Job) -> Schedule:
     """The job's schedule as of now."""
-    return schedule_for(job, placed_kitchen_of(job))
+    return worked_out(job)[1]

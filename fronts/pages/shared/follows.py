@@ -4,16 +4,7 @@ from django.contrib import messages
 from django.http import HttpRequest
 from django.template.loader import render_to_string
 
-from fronts.figures.what_follows import WhatFollows, Worked
-from fronts.selectors.kitchens import placed_kitchen_of
-from fronts.selectors.schedules import schedule_for
-from shopjobs.models import Job
-
-
-def worked_out(job: Job) -> Worked:
-    """The job's kitchen as it is now, with its schedule."""
-    kitchen = placed_kitchen_of(job)
-    return kitchen, schedule_for(job, kitchen)
+from fronts.figures.what_follows import WhatFollows
 
 
 def say_what_follows(request: HttpRequest, follows: WhatFollows) -> None:

@@ -4,9 +4,8 @@ from django.http import HttpResponse
 
 from fronts.figures.sign_off import sign_off_shown
 from fronts.pages.shared.job_view import job_view
-from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.records import records_of
-from fronts.selectors.schedules import schedule_for
+from fronts.selectors.schedules import worked_out
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import render_page
@@ -15,7 +14,7 @@ from shopjobs.pages import render_page
 @job_view("measure", "GET", "HEAD")
 def job_sign_off(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show each front's gaps as fitted, or what is missing until the client can sign."""
-    kitchen = placed_kitchen_of(job)
-    shown = sign_off_shown(schedule_for(job, kitchen), kitchen, records_of(job))
+    kitchen, schedule = worked_out(job)
+    shown = sign_off_shown(schedule, kitchen, records_of(job))
     context = {"job": job, "step": "sign-off", "shown": shown}
     return render_page(request, "fronts/sign_off/page.html", context)

@@ -10,8 +10,8 @@ from fronts.pages.cut.rows.cut_fronts import to_cut
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.selectors.cuts import cuts_of
-from fronts.selectors.kitchens import front_keys_of, placed_kitchen_of
-from fronts.selectors.schedules import schedule_for
+from fronts.selectors.kitchens import front_keys_of
+from fronts.selectors.schedules import worked_out
 from fronts.services.front_cuts import fronts_mark_cut, fronts_unmark_cut
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -36,8 +36,7 @@ def _mark(request: SignedInRequest, job: Job, form: CutFrontsForm) -> None:
     if form.cleaned_data["take_back"]:
         fronts_unmark_cut(job=job, labels=[*seen], **who(request))
         return
-    kitchen = placed_kitchen_of(job)
-    schedule = schedule_for(job, kitchen)
+    kitchen, schedule = worked_out(job)
     fronts_mark_cut(job=job, kitchen=kitchen, schedule=schedule, seen=seen, **who(request))
 
 
@@ -52,8 +51,7 @@ def _marked(request: SignedInRequest, job: Job) -> HttpResponse:
 def _page(
     request: SignedInRequest, job: Job, form: CutFrontsForm, *, status: int = 200
 ) -> HttpResponse:
-    kitchen = placed_kitchen_of(job)
-    cabinets = to_cut(kitchen, schedule_for(job, kitchen), cuts_of(job, front_keys_of(job)))
+    cabinets = to_cut(*worked_out(job), cuts_of(job, front_keys_of(job)))
     fronts = [front for cabinet in cabinets for front in cabinet.fronts]
     context = {
         "job": job,

@@ -19,10 +19,9 @@ from fronts.pages.shared.job_view import job_view, posted, who
 from fronts.rules.cutting_groups import cutting_groups
 from fronts.rules.fingerprint import parts_fingerprint
 from fronts.rules.results import Schedule
-from fronts.selectors.kitchens import placed_kitchen_of
 from fronts.selectors.offcuts import offcuts_for
 from fronts.selectors.plans import finished_plan, latest_plan
-from fronts.selectors.schedules import schedule_for
+from fronts.selectors.schedules import worked_out
 from fronts.services.cutting import plan_begin, plan_cancel
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
@@ -40,7 +39,7 @@ def job_cut(request: SignedInRequest, job: Job) -> HttpResponse:
         progress = progress_of(latest)
         if progress is not None:
             return _part_at_work(request, job, progress)
-    worked = _worked(job)
+    worked = worked_out(job)
     _, schedule = worked
     form = _form(job, schedule, latest, posted(request))
     return form_answer(
@@ -60,13 +59,8 @@ def cut_cancel(request: SignedInRequest, job: Job) -> HttpResponse:
         plan_cancel(plan=begun, **who(request))
     if not wants_part(request):
         return go_to(request, "fronts:job-cut", job.pk)
-    worked, latest = _worked(job), latest_plan(job)
+    worked, latest = worked_out(job), latest_plan(job)
     return _page(request, job, worked, _form(job, worked[1], latest, None), latest)
-
-
-def _worked(job: Job) -> Worked:
-    kitchen = placed_kitchen_of(job)
-    return kitchen, schedule_for(job, kitchen)
 
 
 def _begin(request: SignedInRequest, job: Job, schedule: Schedule, form: CutPlanForm) -> CutPlan:

@@ -7,8 +7,7 @@ from fronts.pages.fit.rows.walls import walls_of, where_to_go_on
 from fronts.pages.shared.job_view import job_view
 from fronts.rules.front_states import A_PROBLEM, DONE, NOT_HUNG, TO_ADJUST
 from fronts.selectors.fits import fit_records_of
-from fronts.selectors.kitchens import placed_kitchen_of
-from fronts.selectors.schedules import schedule_for
+from fronts.selectors.schedules import worked_out
 from shopjobs.access import SignedInRequest
 from shopjobs.models import Job
 from shopjobs.pages import render_page
@@ -17,8 +16,7 @@ from shopjobs.pages import render_page
 @job_view("measure", "GET", "HEAD")
 def job_fit(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show the job's cabinets by wall, and how their fronts stand."""
-    kitchen = placed_kitchen_of(job)
-    schedule, records = schedule_for(job, kitchen), fit_records_of(job)
+    (kitchen, schedule), records = worked_out(job), fit_records_of(job)
     walls = walls_of(job, kitchen, schedule, cabinet_numbers(job), records)
     next_front, next_address = where_to_go_on(job, walls)
     rows = [row for wall in walls for row in wall.cabinets]

@@ -14,13 +14,14 @@ from fronts.pages.measure.forms.openings import MeasuredForm, OpeningForm, offer
 from fronts.pages.measure.views.editor import Editor, edited
 from fronts.pages.measure.views.parts import done, opening_saved
 from fronts.pages.measure.views.removal import removed
-from fronts.pages.shared.follows import say_what_follows, worked_out
+from fronts.pages.shared.follows import say_what_follows
 from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.job_view import found_or_404, job_view, posted, who
 from fronts.pages.shared.return_link import is_from_fitting
 from fronts.rules.member_width import member_width
 from fronts.rules.next_opening import next_opening
 from fronts.selectors.kitchens import cabinet_of, opening_of, placed_kitchen_of
+from fronts.selectors.schedules import worked_out
 from fronts.selectors.standards import standard_levels
 from fronts.services.openings import opening_change, opening_create, opening_delete
 from fronts.snapshot.things import at_hand

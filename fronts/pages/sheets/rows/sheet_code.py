@@ -12,8 +12,8 @@ from fronts.models import Cabinet, PrintedSheet
 from fronts.rules.fingerprint import sheet_code
 from fronts.rules.merged_jigs import merged_jigs
 from fronts.rules.shown_figures import FigureChanged, changed_figures, under_label
-from fronts.selectors.kitchens import cabinets_of, placed_kitchen_of
-from fronts.selectors.schedules import schedule_for
+from fronts.selectors.kitchens import cabinets_of
+from fronts.selectors.schedules import worked_out
 from shopjobs.models import Job
 
 
@@ -72,8 +72,7 @@ def sheet_now(printed: PrintedSheet) -> SheetNow:
     job, cabinet = printed.job, _cabinet(printed)
     if cabinet is None:
         return _beside(printed, "", "", None, ())
-    kitchen = placed_kitchen_of(job)
-    schedule = schedule_for(job, kitchen)
+    kitchen, schedule = worked_out(job)
     jigs = merged_jigs(schedule, kitchen)
     words = cabinet_words(schedule, kitchen, kitchen.cabinet(cabinet.label), jigs)
     figures = shown_figures(words)
