@@ -1,5 +1,6 @@
 """The walls of a kitchen, and what an address says of the one that it is about."""
 
+from collections.abc import Iterable
 from urllib.parse import urlencode
 
 from fronts.rules.kitchen import Kitchen
@@ -14,6 +15,15 @@ def walls_in(kitchen: Kitchen) -> tuple[str, ...]:
     """The walls that were measured, and those that anything stands on, in that order."""
     named = [wall.label for wall in kitchen.walls]
     return tuple(dict.fromkeys([*named, *(what.wall for what in standing_in(kitchen))]))
+
+
+def new_walls_said(kitchen: Kitchen, named: Iterable[str]) -> str:
+    """`Wall East is new.` of those that the kitchen does not have; "" where it has all of them.
+
+    One that is spelled otherwise than one that is there is one more.
+    """
+    known = walls_in(kitchen)
+    return " ".join(f"Wall {wall} is new." for wall in named if wall not in known)
 
 
 def wall_query(wall: str) -> str:

@@ -13,7 +13,7 @@ from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
-from fronts.pages.shared.wall_addresses import wall_query, walls_in
+from fronts.pages.shared.wall_addresses import new_walls_said, wall_query
 from fronts.rules.runs import standing_in
 from fronts.services.notebook_lines import lines_enter
 from fronts.services.saved_faces import faces_of
@@ -62,18 +62,12 @@ def _entered(
         page = reverse("fronts:job-measure", args=[job.pk])
         return redirect(f"{page}{wall_query(wall)}#lines")
     said = f"{count} line{'' if count == 1 else 's'} entered." if count else "Entered already."
-    said = " ".join([said, *(f"Wall {label} is new." for label in _new_walls(form))])
+    named = [wall.label for wall in form.added.walls] if form.added else []
+    said = f"{said} {new_walls_said(form.kitchen, named)}".rstrip()
     kitchen = kitchen_of(job)
     parts = (f"{PAGE}#lines", f"{PAGE}#said")
     context = {"lines": LinesForm(kitchen=kitchen, wall=wall), "said": said}
     return drawn_at_once(request, job, wall, parts, context)
-
-
-def _new_walls(form: LinesForm) -> list[str]:
-    """The walls that a line named first: one that is spelled otherwise is one more."""
-    known = walls_in(form.kitchen)
-    named = form.added.walls if form.added else ()
-    return [wall.label for wall in named if wall.label not in known]
 
 
 def _shown(form: LinesForm) -> str:

@@ -22,7 +22,7 @@ from fronts.pages.several.forms.chosen import (
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.item_choice import items_of
 from fronts.pages.shared.job_view import job_view, posted, who
-from fronts.pages.shared.wall_addresses import wall_query, walls_in
+from fronts.pages.shared.wall_addresses import new_walls_said, wall_query, walls_in
 from fronts.rules.kinds import CABINET_KINDS
 from fronts.rules.kitchen import Cabinet as CabinetFacts
 from fronts.rules.kitchen import Kitchen
@@ -146,8 +146,7 @@ def _copy(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> 
     to = Job.objects.get(shop=job.shop_id, pk=int(given["to"]))
     to.shop = job.shop
     wall = given["wall"]
-    # A wall that is spelled otherwise than one that is there is one more.
-    is_new = wall not in walls_in(kitchen_of(to))
+    said_of_wall = new_walls_said(kitchen_of(to), [wall])
     made = standing_copy(
         job=job,
         to=job if to.pk == job.pk else to,
@@ -156,8 +155,7 @@ def _copy(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> 
         turned=given["turned"],
         **who(request),
     )
-    said = f"Copied to wall {wall}: {', '.join(made)}."
-    return f"{said} Wall {wall} is new." if is_new else said
+    return f"Copied to wall {wall}: {', '.join(made)}. {said_of_wall}".rstrip()
 
 
 def _mirror(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> str:
