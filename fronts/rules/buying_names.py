@@ -96,7 +96,7 @@ def stock_name(
 
     In inches where it is made to inches, else in millimetres, whichever unit a job works in.
     """
-    across = (length, *(() if width is None else (width,)))
+    across = [each for each in (length, width) if each is not None]
     unit = _made_to(SIXTY_FOURTHS, thickness, *across)
     sizes = " × ".join(show(each, unit) for each in across)
     kind = "stick" if is_stick else "sheet"

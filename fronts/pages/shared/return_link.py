@@ -21,7 +21,7 @@ def return_word(request: SignedInRequest) -> str:
 
 def is_from_fitting(request: SignedInRequest) -> bool:
     """Whether somebody came from the fit page of a cabinet."""
-    return bool(_AT_CABINET.fullmatch(request.GET.get("back", "")))
+    return bool(_AT_CABINET.fullmatch(return_word(request)))
 
 
 def return_link(request: SignedInRequest, job: Job) -> str:
