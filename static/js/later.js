@@ -108,7 +108,8 @@
   function goOn(entries) {
     const way = document.querySelector("[data-to-do]");
     if (!way) return;
-    const isOpen = ([name, value]) => name === "state" && /^(to-adjust|not-hung)$/.test(value);
+    const open = way.dataset.open.split(" ");
+    const isOpen = ([name, value]) => name === "state" && open.includes(value);
     const passed = entries.filter(({ refused, body }) => !refused && !body.some(isOpen));
     const next = JSON.parse(way.dataset.toDo)
       .find(([about]) => !passed.some(({ form }) => form === about));

@@ -16,7 +16,7 @@ from fronts.pages.fit.rows.at_front import AtFront, standing
 from fronts.pages.fit.rows.fronts import record_key
 from fronts.rules.fingerprint import fingerprint
 from fronts.rules.fitting_results import Fitting
-from fronts.rules.front_states import FrontState
+from fronts.rules.front_states import FRONT_STATES, FrontState
 from fronts.rules.kitchen import Cabinet, Kitchen
 from fronts.rules.lengths import show
 from fronts.rules.merged_jigs import JigPlan, merged_jigs
@@ -132,6 +132,11 @@ class AtCabinet:
     def to_do(self) -> str:
         """All such fronts, as a phone without a signal reads them: those that wait it passes by."""
         return json.dumps([[one.form, one.label, one.href] for one in self._open])
+
+    @property
+    def open_states(self) -> str:
+        """The states in which a front is still to be done, in words, as that phone reads them."""
+        return " ".join(word for word, state in FRONT_STATES.items() if state.is_open)
 
     def front(self, label: str | None) -> Front | None:
         """Its front of this label, None where the kitchen has changed it away."""
