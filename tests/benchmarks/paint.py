@@ -12,15 +12,13 @@ import os
 import statistics
 from collections.abc import Iterator
 
-from django.conf import settings
-from django.test import Client
 from playwright.sync_api import Browser, ViewportSize, sync_playwright
 
 from fronts.services.demo import load_demo
 from shopjobs.bootstrap import chromium
 from shopjobs.models import Job, Person, Role
 from tests.benchmarks.figures import Figure, database
-from tests.benchmarks.over_http import served
+from tests.benchmarks.over_http import Visitor, served
 from tests.browser.conftest import ARGUMENTS
 
 SLOWER = 4
@@ -39,30 +37,31 @@ SENT = """[performance.getEntriesByType('navigation')[0],
 
 
 def figures() -> Iterator[Figure]:
-    """Until each page is painted first, and what was sent for it by then and after."""
+    """Until each page is painted first, and all that was sent for it."""
     os.environ["DJANGO_ALLOW_ASYNC_UNSAFE"] = "true"
     with database(), served() as port, sync_playwright() as playwright:
         load_demo()
-        owner, job = Person.objects.get(role=Role.OWNER), Job.objects.order_by("pk")[0]
+        visitor = Visitor(Person.objects.get(role=Role.OWNER), port)
+        job = Job.objects.order_by("pk")[0]
         browser = playwright.chromium.launch(executable_path=chromium(), args=ARGUMENTS)
         for what, address in PAGES.items():
             page = f"http://127.0.0.1:{port}{address.format(job.pk)}"
-            seen = [_opened(browser, owner, page) for _ in range(ROUNDS)]
-            for who, times in zip(("known", "new"), zip(*seen, strict=True), strict=True):
+            new, known = zip(
+                *(_opened_twice(browser, visitor, page) for _ in range(ROUNDS)), strict=True
+            )
+            for who, times in (("known", known), ("new", new)):
                 painted = statistics.median(painted for painted, _ in times)
                 yield Figure(f"{what}, on a phone that is {who}", painted, "ms", MOST_MS)
-            sent = statistics.median(sent for _, (_, sent) in seen)
-            yield Figure("  sent to a new one", sent, "kB")
+            yield Figure("  sent to a new one", statistics.median(sent for _, sent in new), "kB")
         browser.close()
 
 
-def _opened(browser: Browser, person: Person, address: str) -> list[tuple[float, float]]:
-    """The times until painted and the kilobytes: on a phone that was there before, on a new one."""
-    client = Client()
-    client.force_login(person)
-    name = settings.SESSION_COOKIE_NAME
+def _opened_twice(browser: Browser, visitor: Visitor, address: str) -> list[tuple[float, float]]:
+    """The time until painted and the kilobytes sent: on a new phone, and once it was there."""
     context = browser.new_context(viewport=PHONE)
-    context.add_cookies([{"name": name, "value": client.cookies[name].value, "url": address}])
+    context.add_cookies(
+        [{"name": name, "value": value, "url": address} for name, value in visitor.cookies.items()]
+    )
     page = context.new_page()
     session = context.new_cdp_session(page)
     session.send("Emulation.setCPUThrottlingRate", {"rate": SLOWER})
@@ -74,5 +73,4 @@ def _opened(browser: Browser, person: Person, address: str) -> list[tuple[float,
         page.wait_for_load_state("networkidle")
         found.append((page.evaluate(PAINTED), page.evaluate(SENT)))
     context.close()
-    new, known = found
-    return [known, new]
+    return found
