@@ -3,6 +3,7 @@
 import logging
 import re
 from collections.abc import Callable
+from http import HTTPStatus
 
 from django.conf import settings
 from django.contrib.auth.middleware import LoginRequiredMiddleware
@@ -60,8 +61,9 @@ class Compression(GZipMiddleware):
     def process_response(
         self, request: HttpRequest, response: HttpResponseBase
     ) -> HttpResponseBase:
-        """Compress what is text."""
-        if not response.get("Content-Type", "").startswith(TEXT_TYPES):
+        """Compress what is text, but no part of a file: whoever asked for that wants its bytes."""
+        is_text = response.get("Content-Type", "").startswith(TEXT_TYPES)
+        if not is_text or response.status_code == HTTPStatus.PARTIAL_CONTENT:
             return response
         return super().process_response(request, response)
 
@@ -98,6 +100,18 @@ class SignInRequired(LoginRequiredMiddleware):
     The sign-in page says why; and, where the page said so, that what was typed is kept. A page
     that must stay, since nobody asked or since it holds what would be lost, gets a link to it.
     """
+
+    def process_view(
+        self,
+        request: HttpRequest,
+        view_func: Callable[..., HttpResponseBase],
+        view_args: tuple[object, ...],
+        view_kwargs: dict[str, object],
+    ) -> HttpResponseBase | None:
+        """Leave alone who asks for what is everybody's: no session is read for that."""
+        if not getattr(view_func, "login_required", True):
+            return None
+        return super().process_view(request, view_func, view_args, view_kwargs)
 
     def handle_no_permission(  # type: ignore[override]
         self, request: HttpRequest, view_func: Callable[..., HttpResponseBase]

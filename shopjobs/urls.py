@@ -1,6 +1,6 @@
 """Addresses of the whole site."""
 
-from django.urls import include, path
+from django.urls import include, path, re_path
 
 from shopjobs.views import (
     account,
@@ -12,6 +12,7 @@ from shopjobs.views import (
     people,
     sessions,
     shops,
+    styles,
 )
 
 site_urls = (
@@ -21,6 +22,11 @@ site_urls = (
         path("sign-out/", account.sign_out, name="sign-out"),
         path("password/", account.own_password, name="own-password"),
         path("sw.js", offline.worker, name="worker"),
+        re_path(
+            r"^styles/(?P<names>[a-z_]+(?:-[a-z_]+)*)\.(?P<mark>[0-9a-f]{12})\.css$",
+            styles.styles,
+            name="styles",
+        ),
         path("waiting/", offline.may_send, name="may-send"),
         path("sessions/", sessions.session_list, name="session-list"),
         path("sessions/others/end/", sessions.other_sessions_end, name="other-sessions-end"),

@@ -25,7 +25,7 @@
   }
 
   // Styles and scripts of the pages that come along.
-  const filesIn = (html) => [...html.matchAll(/(?:href|src)="(\/static\/[^"]+)"/g)]
+  const filesIn = (html) => [...html.matchAll(/(?:href|src)="(\/(?:static|styles)\/[^"]+)"/g)]
     .map(([, file]) => file);
 
   async function bring() {

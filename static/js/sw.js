@@ -5,8 +5,7 @@ self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim(
 
 const NOTHING = `<!doctype html><html lang="en"><meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>No connection</title><link rel="stylesheet" href="/static/css/tokens.css">
-<link rel="stylesheet" href="/static/css/page.css">
+<title>No connection</title><link rel="stylesheet" href="STYLES">
 <main id="main"><h1>No connection</h1><p>This page is not on this phone. What you took along is:</p>
 <ul>LIST</ul></main></html>`;
 const safe = (text) => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
@@ -21,15 +20,20 @@ async function ours() {
 
 async function takenAlong() {
   const found = [];
+  let styles;
   for (const name of await ours()) {
     const job = name.split(" ")[2];
-    const called = await (await caches.open(name)).match("/along-name");
+    const cache = await caches.open(name);
+    styles ||= (await cache.keys()).map(({ url }) => new URL(url).pathname)
+      .find((one) => one.startsWith("/styles/"));
+    const called = await cache.match("/along-name");
     found.push(`<li>${safe(called ? await called.text() : "A job")}<br>
       <a href="/jobs/${job}/fit/">Fitting</a> ·
       <a href="/jobs/${job}/measuring/">Measuring</a></li>`);
   }
-  return new Response(NOTHING.replace("LIST", () => found.join("") || "<li>nothing yet</li>"), {
-    status: 503, headers: { "Content-Type": "text/html" } });
+  const page = NOTHING.replace("STYLES", styles ?? "")
+    .replace("LIST", () => found.join("") || "<li>nothing yet</li>");
+  return new Response(page, { status: 503, headers: { "Content-Type": "text/html" } });
 }
 
 async function held(pathname) {

@@ -5,7 +5,6 @@
 Chromium on a processor four times as slow, over the line that Lighthouse calls "Slow 4G": 1.6
 Mbit/s, 150 ms there and back (github.com/GoogleChrome/lighthouse, docs/throttling.md). Each page
 is opened by somebody whose phone has the shop's styles and scripts already, and by somebody new.
-The site is served as it is on a laptop: its files are not compressed, as they are once collected.
 """
 
 import os

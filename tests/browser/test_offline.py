@@ -210,6 +210,7 @@ def test_pages_that_came_along_are_there(along: Page, job: Job, opening: Opening
     assert along.locator("h1").evaluate("one => getComputedStyle(one).fontWeight") == "600"
     along.goto(f"/jobs/{job.pk}/order/")
     expect(along.get_by_role("heading", name="No connection")).to_be_visible()
+    assert along.locator("h1").evaluate("one => getComputedStyle(one).fontWeight") == "600"
     along.get_by_role("link", name="Measuring", exact=True).click()
     expect(along.get_by_role("heading", name="Measuring on site")).to_be_visible()
 

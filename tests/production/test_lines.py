@@ -27,11 +27,12 @@ def test_the_lines_for_production_bring_up_a_site(exported: bool, site: Path) ->
     assert re.search(r"\d+ static files copied .*post-processed", said)
     with served([export, server], site) as port:
         status, headers, page = answer_of(port, "/sign-in/")
-        styles = re.findall(r'href="(/static/[^"]+\.css)"', page)
-        assert (status, "Strict-Transport-Security" in headers, styles != []) == (200, True, True)
-        for address in styles:
+        files = re.findall(r'(?:href|src)="(/(?:static|styles)/[^"]+)"', page)
+        assert (status, "Strict-Transport-Security" in headers) == (200, True)
+        assert {address.rpartition(".")[2] for address in files} == {"css", "js", "svg"}
+        for address in files:
             status, headers, _ = answer_of(port, address)
-            assert (status, re.search(r"\.[0-9a-f]{12}\.css$", address) is not None) == (200, True)
+            assert (status, re.search(r"\.[0-9a-f]{12}\.\w+$", address) is not None) == (200, True)
             assert "immutable" in headers["Cache-Control"]
 
 

@@ -2,6 +2,7 @@
 
 import gzip
 from collections.abc import Callable
+from contextlib import closing
 
 import pytest
 from django.core.management import call_command
@@ -71,3 +72,16 @@ def test_only_text_is_compressed(content_type: str, packed: bool) -> None:
     sent = Compression(lambda request: answer).process_response(request, answer)
 
     assert sent.has_header("Content-Encoding") is packed
+
+
+def test_files_are_compressed_but_no_part_of_one(db: None) -> None:
+    """Scripts too, where they are not yet; a part that is asked for is what the file has there."""
+    client = Client()
+    file = (ROOT / "static/js/drafts.js").read_bytes()
+    with closing(client.get("/static/js/drafts.js", headers=PACKED)) as packed:
+        assert packed["Content-Encoding"] == "gzip"
+        assert gzip.decompress(packed.getvalue()) == file
+    with closing(
+        client.get("/static/js/drafts.js", headers={**PACKED, "Range": "bytes=10-309"})
+    ) as part:
+        assert (part.status_code, part.getvalue()) == (206, file[10:310])
