@@ -155,17 +155,35 @@ const cells = (() => {
   }
   document.addEventListener("DOMContentLoaded", watchDrawing);
   document.addEventListener("htmx:afterSettle", watchDrawing);
-  document.addEventListener("focusin", markFronts);
+  document.addEventListener("focusin", () => requestAnimationFrame(markFronts));
   document.addEventListener("htmx:afterSettle", markFronts);
+
+  // htmx takes leave of each element that goes; with those of a list it has nothing to do.
+  document.addEventListener("htmx:oobBeforeSwap", ({ detail: { target } }) => {
+    for (const list of target.querySelectorAll("#findings ol, #fronts table")) list.remove();
+  });
 
   // What is as it was stays, and so does what waits for an answer.
   const said = (part) => part.outerHTML.replace(/(csrfmiddlewaretoken" value=")\w+/g, "$1");
-  function keep(old, fresh) {
-    if (!old || old === fresh) return;
-    if (old.querySelector(".htmx-request") || said(old) === said(fresh)) fresh.replaceWith(old);
+  const within = (part, { id }) => part.querySelector(`[id="${id}"]`);
+  const stays = (old, fresh) => old.querySelector(".htmx-request") || said(old) === said(fresh);
+
+  // A row that came anew, with what is being typed in it; or the one that there is.
+  function rowFor(fresh, old, focused) {
+    if (!old || old.matches("form.editor") || stays(old, fresh)) return old ?? fresh;
+    for (const opening of fresh.querySelectorAll(".opening[id]")) {
+      const was = within(old, opening);
+      if (was && (was.matches("form.editor") || stays(was, opening))) opening.replaceWith(was);
+    }
+    for (const form of old.querySelectorAll("form.editor")) within(fresh, form)?.replaceWith(form);
+    for (const cell of old.querySelectorAll(CELL)) {
+      if (cell === focused || differs(cell)) within(fresh, cell)?.replaceWith(cell);
+    }
+    return fresh;
   }
 
   // The table comes anew: what is being typed, waits or is refused stays, and so does the focus.
+  // A row that is as it was isn't touched.
   document.addEventListener("htmx:oobBeforeSwap", (event) => {
     const { target, fragment } = event.detail;
     if (target !== table() || !target) return;
@@ -175,34 +193,38 @@ const cells = (() => {
     const active = target.contains(document.activeElement) ? document.activeElement : null;
     const focused = active && isCell(active) ? active : null;
     const selection = focused && [focused.selectionStart, focused.selectionEnd];
-    for (const form of target.querySelectorAll("form.editor")) {
-      next.querySelector(`[id="${form.id}"]`)?.replaceWith(form);
-    }
-    for (const cell of target.querySelectorAll(CELL)) {
-      if (cell === focused || differs(cell)) {
-        next.querySelector(`[id="${cell.id}"]`)?.replaceWith(cell);
-      }
-    }
     for (const gone of target.querySelectorAll(".gone[id]")) {
-      const before = gone.previousElementSibling?.id;
-      const place = before && next.querySelector(`[id="${before}"]`);
+      const place = gone.previousElementSibling?.id && within(next, gone.previousElementSibling);
       if (place) place.after(gone);
       else next.prepend(gone);
     }
     for (const open of target.querySelectorAll(".cabinet.open")) {
-      const same = next.querySelector(`[id="${open.id}"]`);
+      const same = within(next, open);
       if (same) unfold(same, true);
     }
-    for (const group of next.querySelectorAll("[role=rowgroup][id], .opening[id]")) {
-      keep(target.querySelector(`[id="${group.id}"]`), group);
+    for (const { name, value } of next.attributes) target.setAttribute(name, value);
+    const old = new Map();
+    for (const fresh of next.children) {
+      old.set(fresh, fresh.id ? within(target, fresh)
+        : [...target.children].find((one) => !one.id && said(one) === said(fresh)));
     }
-    target.replaceWith(next);
-    htmx.process(next);
-    if (focused?.isConnected) {
+    const known = new Set(old.values());
+    for (const one of [...target.children]) if (!known.has(one)) one.remove();
+    let at = target.firstElementChild;
+    for (const [fresh, was] of old) {
+      const row = rowFor(fresh, was, focused);
+      if (was === at) at = at?.nextElementSibling ?? null;
+      if (row !== was) {
+        was?.remove();
+        target.insertBefore(row, at);
+        htmx.process(row);
+      } else if (row.nextElementSibling !== at) target.insertBefore(row, at);
+    }
+    if (focused?.isConnected && focused !== document.activeElement) {
       focused.focus({ preventScroll: true });
       focused.setSelectionRange(...selection);
     }
-    if (active && !focused && !active.isConnected) twinOf(active, next)?.focus();
+    if (active && !focused && !active.isConnected) twinOf(active, target)?.focus();
     isComing = false;
     mark();
   });

@@ -72,6 +72,43 @@ def test_what_is_typed_meanwhile_stays(run: Page) -> None:
     assert depths() == [inches(22), inches(41, 2), inches(24)]
 
 
+def test_a_row_that_is_as_it_was_is_not_touched(run: Page) -> None:
+    """What follows from a cell comes into its row; the others stay, and so does the focus."""
+    rows = run.locator("#cabinets > .cabinet")
+    for row in rows.all():
+        row.evaluate("row => { row.isOld = true; }")
+    run.get_by_label("Depth of B2", exact=True).focus()
+    run.keyboard.type("22")
+    run.keyboard.press("Enter")
+    expect(rows.nth(1)).not_to_have_js_property("isOld", True)
+
+    expect(rows.nth(0)).to_have_js_property("isOld", True)
+    expect(rows.nth(2)).to_have_js_property("isOld", True)
+    expect(run.get_by_label("Depth of B3", exact=True)).to_be_focused()
+
+
+def test_rows_change_places_and_go(run: Page) -> None:
+    """In the order of the wall after each step, and after it is taken back."""
+    labels = run.locator("#cabinets > .cabinet > .row:first-child .name input")
+
+    def stand(*wanted: str) -> None:
+        expect(labels).to_have_count(len(wanted))
+        for place, label in enumerate(wanted):
+            expect(labels.nth(place)).to_have_value(label)
+
+    run.get_by_label("Width of B3", exact=True).focus()
+    run.keyboard.press("Alt+ArrowUp")
+    stand("B1", "B3", "B2")
+    expect(run.get_by_label("Width of B3", exact=True)).to_be_focused()
+    run.get_by_text("More for cabinet B1").click()
+    run.get_by_role("button", name="Delete cabinet B1").click()
+    stand("B3", "B2")
+    run.get_by_role("button", name="Undo").first.click()
+    stand("B1", "B3", "B2")
+    run.get_by_role("button", name="Undo").first.click()
+    stand("B1", "B2", "B3")
+
+
 def test_a_mistake_is_marked_at_its_cell_and_stops_nothing(run: Page) -> None:
     """What was typed stays there; the next cell is saved all the same."""
     first = run.get_by_label("Depth of B1")
