@@ -15,8 +15,8 @@
   });
 
   document.addEventListener("keydown", (event) => {
-    const menu = open();
-    if (event.key !== "Escape" || !menu?.contains(document.activeElement)) return;
+    const menu = event.key === "Escape" && open();
+    if (!menu || !menu.contains(document.activeElement)) return;
     menu.open = false;
     menu.firstElementChild.focus();
     event.preventDefault();
