@@ -6,7 +6,7 @@ from functools import cache
 from operator import attrgetter
 from typing import Any, TypeVar
 
-from django.db.models import Model, prefetch_related_objects
+from django.db.models import Model, QuerySet, prefetch_related_objects
 
 from fronts.facts.rows import from_row, from_values
 from fronts.models.kept import Kept, order_of, table_of
@@ -58,15 +58,24 @@ def _by_owner(kind: type, way: str, whose: Model) -> defaultdict[int, list[Any]]
         fact.name: _by_owner(fact.kind, f"{table_of(fact.kind).owner}__{way}", whose)
         for fact, _ in rows_of(kind)
     }
-    rows = table._default_manager.filter(**{way: whose}).order_by(*order_of(table))
     names = _door_names(kind)
-    door_label = [f"{_DOOR}__label"] if names else []
     key, things = f"{table.owner}_id", defaultdict[int, list[Any]](list)
-    for row in rows.values(*(column.attname for column in table._meta.fields), *door_label):
+    for row in _rows(kind).filter(**{way: whose}):
         own = {name: by_owner[row["id"]] for name, by_owner in inside.items()}
         door = {name: _door(row["choose"], row[f"{_DOOR}__label"]) for name in names}
         things[row[key]].append(from_values(kind, row, **door, **_beside(kind, own)))
     return things
+
+
+@cache
+def _rows(kind: type) -> QuerySet[Any, dict[str, Any]]:
+    """All columns of a kind's table; to name forty anew takes as long as to ask for them."""
+    table = table_of(kind)
+    columns = [column.attname for column in table._meta.fields]
+    door_label = [f"{_DOOR}__label"] if _door_names(kind) else []
+    rows = table._default_manager.order_by(*order_of(table))
+    named: QuerySet[Any, dict[str, Any]] = rows.values(*columns, *door_label)
+    return named
 
 
 def _thing(row: Any, inside: Mapping[str, Sequence[Any]]) -> Any:
