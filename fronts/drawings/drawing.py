@@ -159,7 +159,7 @@ class Drawing:
         """Whether a text can stand there."""
         if within is not None and not within.holds(area):
             return False
-        return not any(area.overlaps(each) for each in self.taken)
+        return not area.meets(self.taken)
 
     def framed(self, area: Area) -> None:
         """Keep every text off the outline of the area."""
@@ -171,7 +171,7 @@ class Drawing:
 
     def uncrossed(self, area: Area) -> bool:
         """Whether no frame's line runs through the place of a text."""
-        return not any(area.overlaps(each) for each in self.frames)
+        return not area.meets(self.frames)
 
     def opened(self, name: str, attributes: Mapping[str, str | None]) -> None:
         """Begin a group: what is drawn from here goes inside it at `closed`."""

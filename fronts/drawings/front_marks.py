@@ -144,14 +144,17 @@ def _lettered(
 ) -> bool:
     height = sum(line_height(size) for _, size, _ in lines)
     places: list[tuple[Px, Area]] = []
+    aired: list[Area] = []
     top = y - height // 2
     for text, size, bold in lines:
         at = top + line_height(size) // 2
-        places.append((at, text_area(x, at, text, size, bold=bold)))
+        area = text_area(x, at, text, size, bold=bold)
+        air = _aired(area, size)
+        if not inside.holds(air):
+            return False
+        places.append((at, area))
+        aired.append(air)
         top += line_height(size)
-    aired = [_aired(area, size) for (_, area), (_, size, _) in zip(places, lines, strict=True)]
-    if not all(inside.holds(area) for area in aired):
-        return False
     if not all(drawing.free(area) and drawing.uncrossed(area) for _, area in places):
         return False
     for (at, _), (text, size, bold) in zip(places, lines, strict=True):

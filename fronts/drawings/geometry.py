@@ -42,6 +42,15 @@ class Area:
             and other.top < self.bottom
         )
 
+    def meets(self, others: "Sequence[Area]") -> bool:
+        """Whether it overlaps one of them: a drawing asks this ten thousand times."""
+        left, top, right, bottom = self.left, self.top, self.right, self.bottom
+        for other in others:
+            beside = right <= other.left or other.right <= left
+            if not beside and top < other.bottom and other.top < bottom:
+                return True
+        return False
+
     def holds(self, other: "Area") -> bool:
         return (
             self.left <= other.left
