@@ -7,11 +7,14 @@ from shopjobs import page_styles
 register = template.Library()
 
 
+OF_ALL_PAGES = ("tokens", "page", "forms", "tables")
+
+
 @register.filter
 def joined(names: str) -> str:
-    """Return the one address of the style files whose names stand here, in that order.
+    """Return the one address of all pages' style files and of those whose names stand here.
 
     It is put together without the table of addresses: the page of a failure has styles too.
     """
-    wanted = tuple(names.split())
+    wanted = (*OF_ALL_PAGES, *names.split())
     return f"/styles/{'-'.join(wanted)}.{page_styles.joined(wanted).mark}.css"

@@ -4,7 +4,8 @@
 
 Chromium on a processor four times as slow, over the line that Lighthouse calls "Slow 4G": 1.6
 Mbit/s, 150 ms there and back (github.com/GoogleChrome/lighthouse, docs/throttling.md). Each page
-is opened by somebody whose phone has the shop's styles and scripts already, and by somebody new.
+is opened by somebody whose phone has the shop's styles and scripts already, by somebody new who
+comes from the list of jobs, and by somebody new who follows a link to it.
 """
 
 import os
@@ -44,32 +45,43 @@ def figures() -> Iterator[Figure]:
         job = Job.objects.order_by("pk")[0]
         browser = playwright.chromium.launch(executable_path=chromium(), args=ARGUMENTS)
         for what, address in PAGES.items():
-            page = f"http://127.0.0.1:{port}{address.format(job.pk)}"
-            new, known = zip(
-                *(_opened_twice(browser, visitor, page) for _ in range(ROUNDS)), strict=True
-            )
-            for who, times in (("known", known), ("new", new)):
-                painted = statistics.median(painted for painted, _ in times)
-                yield Figure(f"{what}, on a phone that is {who}", painted, "ms", MOST_MS)
-            yield Figure("  sent to a new one", statistics.median(sent for _, sent in new), "kB")
+            pages = [address.format(job.pk)] * 2
+            new, known = _opened(browser, visitor, pages)
+            _, after_the_jobs = _opened(browser, visitor, [PAGES["the jobs"], *pages[:1]])
+            for who, (painted, _) in (
+                ("on a phone that is known", known),
+                ("on a new phone, after the jobs", after_the_jobs),
+                ("on a new phone, before any other page", new),
+            ):
+                yield Figure(f"{what}, {who}", painted, "ms", MOST_MS)
+            yield Figure("  sent to a new one", new[1], "kB")
         browser.close()
 
 
-def _opened_twice(browser: Browser, visitor: Visitor, address: str) -> list[tuple[float, float]]:
-    """The time until painted and the kilobytes sent: on a new phone, and once it was there."""
-    context = browser.new_context(viewport=PHONE)
+def _opened(browser: Browser, visitor: Visitor, addresses: list[str]) -> list[tuple[float, float]]:
+    """Until each is painted, and the kilobytes sent, on a new phone that opens them in turn."""
+    rounds = [list(_on_a_phone(browser, visitor, addresses)) for _ in range(ROUNDS)]
+    return [
+        (statistics.median(ms for ms, _ in times), statistics.median(sent for _, sent in times))
+        for times in zip(*rounds, strict=True)
+    ]
+
+
+def _on_a_phone(
+    browser: Browser, visitor: Visitor, addresses: list[str]
+) -> Iterator[tuple[float, float]]:
+    site = f"http://127.0.0.1:{visitor.port}"
+    context = browser.new_context(viewport=PHONE, base_url=site)
     context.add_cookies(
-        [{"name": name, "value": value, "url": address} for name, value in visitor.cookies.items()]
+        [{"name": name, "value": value, "url": site} for name, value in visitor.cookies.items()]
     )
     page = context.new_page()
     session = context.new_cdp_session(page)
     session.send("Emulation.setCPUThrottlingRate", {"rate": SLOWER})
     session.send("Network.enable")
     session.send("Network.emulateNetworkConditions", SLOW_4G)
-    found = []
-    for _ in range(2):
+    for address in addresses:
         page.goto(address)
         page.wait_for_load_state("networkidle")
-        found.append((page.evaluate(PAINTED), page.evaluate(SENT)))
+        yield page.evaluate(PAINTED), page.evaluate(SENT)
     context.close()
-    return found

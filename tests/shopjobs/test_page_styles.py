@@ -1,12 +1,16 @@
 """A page's styles are one file."""
 
 import re
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 from django.test import Client
 
 from shopjobs import page_styles
+from shopjobs.models import Person
+from shopjobs.templatetags.styles import OF_ALL_PAGES
+from tests.factories import JobFactory
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -27,7 +31,7 @@ def test_a_page_has_one_style_file_that_is_kept_for_good(client: Client) -> None
     """All that it names, in that order; nobody needs to sign in for it."""
     address = address_in(client.get("/sign-in/").text)
     answer = client.get(address)
-    files = [page_styles.FOLDER / f"{name}.css" for name in ("tokens", "page", "forms", "tables")]
+    files = [page_styles.FOLDER / f"{name}.css" for name in OF_ALL_PAGES]
 
     assert answer.text == "".join(file.read_text() for file in files)
     assert answer["Content-Type"].startswith("text/css")
@@ -62,12 +66,24 @@ def test_what_there_is_not_is_not_found(client: Client, names: str) -> None:
 
 def test_every_file_is_some_page_s() -> None:
     """No page names a file that there isn't, and there is none that no page names."""
-    base = re.findall(r"\{% filter joined %\}([^{]+)", (ROOT / "templates/base.html").read_text())
-    pages = [
-        block
-        for file in (ROOT / "templates").rglob("*.html")
-        for block in re.findall(r"\{% block styles %\}([^{]*)\{% endblock %\}", file.read_text())
-    ]
-    named = {name for names in (*base, *pages) for name in names.split()}
+    named = set(OF_ALL_PAGES)
+    for template in (ROOT / "templates").rglob("*.html"):
+        text = template.read_text()
+        for names in re.findall(r"\{% block styles %\}([^{]*)\{% endblock %\}", text):
+            named.update(names.split())
+        if template.name == "styles.html":
+            named.update(text.split())
 
     assert named == {file.stem for file in page_styles.FOLDER.glob("*.css")}
+
+
+def test_the_jobs_bring_the_styles_of_the_page_that_is_opened_next(
+    owner: Person, signed_in: Callable[[Person], Client]
+) -> None:
+    """Measuring is painted by them at once, also on a phone that never had it."""
+    client, job = signed_in(owner), JobFactory.create(shop=owner.shop)
+    (fetched,) = re.findall(
+        r'<link rel="prefetch" as="style"\s+href="([^"]+)"', client.get("/jobs/").text
+    )
+
+    assert fetched == address_in(client.get(f"/jobs/{job.pk}/").text)
