@@ -14,8 +14,11 @@ A_YEAR = 365 * 24 * 3600
 @require_safe
 def styles(_: HttpRequest, names: str, mark: str) -> HttpResponse:
     """The files of these names; kept for good, since another content has another address."""
+    wanted = tuple(names.split("-"))
+    if len(set(wanted)) < len(wanted):  # A stranger can have nothing made larger than all of them.
+        raise Http404(names)
     try:
-        joined = page_styles.joined(tuple(names.split("-")))
+        joined = page_styles.joined(wanted)
     except FileNotFoundError as missing:
         raise Http404(names) from missing
     answer = HttpResponse(joined.content, content_type="text/css")

@@ -58,7 +58,9 @@ def test_what_was_changed_has_another_address(
     assert client.get(before)["Cache-Control"] == "no-cache"
 
 
-@pytest.mark.parametrize("names", ["tokens-nothing", "nothing", "tokens-", "..", "tokens/page"])
+@pytest.mark.parametrize(
+    "names", ["tokens-nothing", "nothing", "tokens-", "..", "tokens/page", "tokens-page-tokens"]
+)
 def test_what_there_is_not_is_not_found(client: Client, names: str) -> None:
     """A stranger's address reads no other file, and is no failure."""
     assert client.get(f"/styles/{names}.0123456789ab.css").status_code == 404
