@@ -5,15 +5,20 @@ from functools import lru_cache
 from pathlib import Path
 from typing import NamedTuple
 
+import brotli
 from django.conf import settings
 
 FOLDER: Path = settings.BASE_DIR / "static" / "css"
 
 
 class Joined(NamedTuple):
-    """The content of some style files, and twelve hexadecimal digits that change with it."""
+    """The content of some style files, plain and as brotli, and twelve digits that change with it.
+
+    The digits are hexadecimal.
+    """
 
     content: bytes
+    packed: bytes
     mark: str
 
 
@@ -32,7 +37,7 @@ def joined(names: tuple[str, ...]) -> Joined:
 def _joined(names: tuple[str, ...], _: tuple[int, ...]) -> Joined:
     """Join them anew when one of them was written since."""
     content = b"".join(_file(name).read_bytes() for name in names)
-    return Joined(content, hashlib.sha256(content).hexdigest()[:12])
+    return Joined(content, brotli.compress(content), hashlib.sha256(content).hexdigest()[:12])
 
 
 def _file(name: str) -> Path:

@@ -1,9 +1,11 @@
 """A page's styles are one file."""
 
+import gzip
 import re
 from collections.abc import Callable
 from pathlib import Path
 
+import brotli
 import pytest
 from django.test import Client
 
@@ -37,6 +39,20 @@ def test_a_page_has_one_style_file_that_is_kept_for_good(client: Client) -> None
     assert answer["Content-Type"].startswith("text/css")
     assert "immutable" in answer["Cache-Control"]
     assert "Cookie" not in answer.get("Vary", "")
+
+
+@pytest.mark.parametrize(("takes", "packed"), [("gzip, br", "br"), ("gzip", "gzip"), ("", None)])
+def test_they_are_packed_as_a_browser_takes_them(
+    client: Client, takes: str, packed: str | None
+) -> None:
+    """What is sent is the same content, whichever it is packed by."""
+    address = address_in(client.get("/sign-in/").text)
+    answer = client.get(address, headers={"Accept-Encoding": takes})
+    unpack = {"br": brotli.decompress, "gzip": gzip.decompress, None: bytes}[packed]
+
+    assert answer.get("Content-Encoding") == packed
+    assert unpack(answer.content) == client.get(address).content
+    assert "Accept-Encoding" in answer["Vary"]
 
 
 def test_what_was_changed_has_another_address(
