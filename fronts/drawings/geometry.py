@@ -35,12 +35,7 @@ class Area:
         return Area(self.left - by, self.top - by, self.right + by, self.bottom + by)
 
     def overlaps(self, other: "Area") -> bool:
-        return (
-            self.left < other.right
-            and other.left < self.right
-            and self.top < other.bottom
-            and other.top < self.bottom
-        )
+        return self.meets((other,))
 
     def meets(self, others: "Sequence[Area]") -> bool:
         """Whether it overlaps one of them: a drawing asks this ten thousand times."""

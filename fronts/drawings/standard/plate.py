@@ -141,7 +141,7 @@ class Plate:
 
     def _suited(self, places: list[LabelPlace]) -> Iterator[LabelPlace]:
         free = [place for place in places if self.drawing.free(place.area)]
-        clear = [one for one in free if not any(one.area.overlaps(each) for each in self._lines)]
+        clear = [one for one in free if not one.area.meets(self._lines)]
         yield from (place for place in clear if self.drawing.uncrossed(place.area.grown(_AIR)))
         yield from clear
         yield from free
