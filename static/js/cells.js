@@ -158,9 +158,10 @@ const cells = (() => {
   document.addEventListener("focusin", () => requestAnimationFrame(markFronts));
   document.addEventListener("htmx:afterSettle", markFronts);
 
-  // htmx takes leave of each element that goes; with those of a list it has nothing to do.
+  // htmx takes leave of each element that goes, one by one; with these it has nothing to do.
+  const LEFT_ALONE = "#elevations svg, #findings ol, #fronts table";
   document.addEventListener("htmx:oobBeforeSwap", ({ detail: { target } }) => {
-    for (const list of target.querySelectorAll("#findings ol, #fronts table")) list.remove();
+    for (const part of target.querySelectorAll(LEFT_ALONE)) part.remove();
   });
 
   // What is as it was stays, and so does what waits for an answer.

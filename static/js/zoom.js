@@ -47,15 +47,13 @@
     show(KEYS[event.key]);
   });
 
-  // A drawing that comes anew is seen where the one before it was. The one before goes at once:
-  // htmx would take leave of each of its lines, and has nothing to do with any.
+  // A drawing that comes anew is seen where the one before it was: looked at before that goes.
   let places = [];
   document.addEventListener("htmx:oobBeforeSwap", ({ detail: { target } }) => {
     if (target.id !== "elevations") return;
     places = zoom === 1 ? [] : [...target.querySelectorAll(".drawing-box")]
       .map((box) => [box.scrollLeft, box.scrollTop]);
-    for (const drawing of target.querySelectorAll(".drawing-box svg")) drawing.remove();
-  });
+  }, true);
   document.addEventListener("htmx:oobAfterSwap", () => {
     document.querySelectorAll("#elevations .drawing-box").forEach((box, place) => {
       if (places[place]) box.scrollTo(...places[place]);
