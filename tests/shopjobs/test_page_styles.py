@@ -95,13 +95,13 @@ def test_every_file_is_some_page_s() -> None:
     assert named == {file.stem for file in page_styles.FOLDER.glob("*.css")}
 
 
-def test_the_jobs_bring_the_styles_of_the_page_that_is_opened_next(
-    owner: Person, signed_in: Callable[[Person], Client]
+def test_whoever_comes_in_has_the_styles_of_the_pages_that_are_opened_next(
+    client: Client, owner: Person, signed_in: Callable[[Person], Client]
 ) -> None:
-    """Measuring is painted by them at once, also on a phone that never had it."""
-    client, job = signed_in(owner), JobFactory.create(shop=owner.shop)
-    (fetched,) = re.findall(
-        r'<link rel="prefetch" as="style"\s+href="([^"]+)"', client.get("/jobs/").text
-    )
+    """Measuring and fitting are painted at once, also on a phone that never had them."""
+    ours, job = signed_in(owner), JobFactory.create(shop=owner.shop)
+    opened_next = [address_in(ours.get(f"/jobs/{job.pk}/{page}").text) for page in ("", "fit/")]
 
-    assert fetched == address_in(client.get(f"/jobs/{job.pk}/").text)
+    for first in (client.get("/sign-in/"), ours.get("/jobs/")):
+        fetched = re.findall(r'<link rel="prefetch" as="style"\s+href="([^"]+)"', first.text)
+        assert fetched == opened_next
