@@ -38,13 +38,16 @@ class Area:
         return self.meets((other,))
 
     def meets(self, others: "Sequence[Area]") -> bool:
-        """Whether it overlaps one of them: a drawing asks this ten thousand times."""
+        """Whether it overlaps one of them."""
+        return next(self.met(others), None) is not None
+
+    def met(self, others: "Sequence[Area]") -> "Iterator[Area]":
+        """Those of them that it overlaps: a drawing asks this ten thousand times."""
         left, top, right, bottom = self.left, self.top, self.right, self.bottom
         for other in others:
             beside = right <= other.left or other.right <= left
             if not beside and top < other.bottom and other.top < bottom:
-                return True
-        return False
+                yield other
 
     def holds(self, other: "Area") -> bool:
         return (
@@ -60,8 +63,7 @@ def left_open(start: Place, end: Place, areas: Sequence[Area]) -> Iterator[tuple
     around = Area(
         min(start[0], end[0]), min(start[1], end[1]), max(start[0], end[0]), max(start[1], end[1])
     ).grown(1)
-    near = [area for area in areas if area.overlaps(around)]
-    inside = [each for area in near if (each := _inside(start, end, area))]
+    inside = [each for area in around.met(areas) if (each := _inside(start, end, area))]
     reached = Fraction(0)
     for begin, leave in [*sorted(inside), (Fraction(1), Fraction(1))]:
         if begin > reached:
