@@ -11,7 +11,9 @@ import django
 from tests.benchmarks.figures import Figure, table
 
 FOLDER = Path(__file__).parent
-NO_BENCHMARKS = {"__init__", "__main__", "figures", "instances", "larger", "over_http"}
+NO_BENCHMARKS = {
+    "__init__", "__main__", "browser_speed", "figures", "instances", "larger", "over_http",
+}  # fmt: skip
 
 
 def main(names: Sequence[str]) -> int:

@@ -20,6 +20,7 @@ from playwright.sync_api import Page, sync_playwright
 from fronts.notebook import read_notebook
 from shopjobs.bootstrap import chromium
 from shopjobs.models import Job, Person
+from tests.benchmarks.browser_speed import browser_speed
 from tests.benchmarks.figures import Figure, database
 from tests.benchmarks.over_http import served
 from tests.browser.conftest import ARGUMENTS, DESK
@@ -90,6 +91,8 @@ def _keys(page: Page, owner: Person, name: str) -> Iterator[Figure]:
 
 def _edits(page: Page, job: Job) -> Iterator[Figure]:
     """A cabinet's width, typed and left, again and again."""
+    if page.context.browser:
+        yield browser_speed(page.context.browser)
     page.goto(f"/jobs/{job.pk}/?wall=North")
     page.wait_for_load_state("networkidle")
     session = page.context.new_cdp_session(page)

@@ -19,6 +19,7 @@ from playwright.sync_api import Browser, Page, ViewportSize, sync_playwright
 from fronts.services.demo import load_demo
 from shopjobs.bootstrap import chromium
 from shopjobs.models import Job, Person, Role
+from tests.benchmarks.browser_speed import browser_speed
 from tests.benchmarks.figures import Figure, database
 from tests.benchmarks.over_http import served
 from tests.browser.conftest import ARGUMENTS
@@ -51,6 +52,7 @@ def figures() -> Iterator[Figure]:
         owner.save()
         job = Job.objects.order_by("pk")[0]
         browser = playwright.chromium.launch(executable_path=chromium(), args=ARGUMENTS)
+        yield browser_speed(browser)
         for what, address in PAGES.items():
             page = address.format(job.pk)
             sign_in, linked, known = _opened(browser, port, owner.username, [page, page])
