@@ -13,6 +13,7 @@ from fronts.snapshot import kitchen_of
 from shopjobs.models import Job, Person, Revision
 from tests.dom import dom
 from tests.factories import BoxFactory, JobFactory, overlaid
+from tests.pages.kitchens import HTMX
 
 SignIn = Callable[[Person], Client]
 WALL = """wall North
@@ -102,7 +103,7 @@ def test_fronts_are_left_to_the_standard_again(desk: Client, job: Job) -> None:
 def test_a_run_is_copied_to_another_wall(desk: Client, job: Job) -> None:
     """Under labels that count on, in its order, with what stands between."""
     before = Revision.objects.count()
-    made = act(desk, job, "copy", "B1", "A1", "B2", "F1", "W1", to=str(job.pk), wall="East")
+    made = act(desk, job, "copy", "B1", "A1", "B2", "F1", "W1", to=str(job.pk), new_wall="East")
 
     assert "Wall East is new." in dom(desk.get(made["Location"])).words
     assert order(job, "East") == ["B3", "A2", "B4", "F2"]
@@ -124,7 +125,7 @@ def test_a_run_is_copied_as_in_a_mirror_to_another_job(desk: Client, job: Job) -
     drawer = Opening.objects.get(cabinet__label="B1", closed_by="drawer")
     BoxFactory.create(opening=drawer, side_clearance=inches(1), width=inches(13))
     answer = act(
-        desk, job, "copy", "B1", "A1", "B2", "W1", to=str(other.pk), wall="Bay", turned="on"
+        desk, job, "copy", "B1", "A1", "B2", "W1", to=str(other.pk), new_wall="Bay", turned="on"
     )
 
     assert answer["Location"] == f"/jobs/{other.pk}/?wall=Bay"
@@ -135,6 +136,24 @@ def test_a_run_is_copied_as_in_a_mirror_to_another_job(desk: Client, job: Job) -
     box = Box.objects.get(front__opening__cabinet__job=other)
     assert box.side_clearance == drawer.width - inches(1) - inches(13)
     assert Cabinet.objects.filter(job=job).count() == 4
+
+
+def test_walls_are_those_of_the_job_that_is_copied_to(desk: Client, job: Job) -> None:
+    """They come along when another job is chosen; without scripts, when it is sent."""
+    other = JobFactory.create(shop=job.shop)
+    act(desk, job, "copy", "B1", to=str(other.pk), new_wall="Bay")
+
+    def walls(page: Any) -> list[str]:
+        return [option.words for option in dom(page).all("#several-wall option")]
+
+    page = f"/jobs/{job.pk}/several/"
+    assert walls(desk.get(page)) == ["Another wall", "North"]
+    assert walls(desk.get(page, {"to": other.pk}, headers=HTMX)) == ["Another wall", "Bay"]
+    refused = act(desk, job, "copy", "B2", to=str(other.pk), wall="North")
+    assert (refused.status_code, walls(refused)) == (422, ["Another wall", "Bay"])
+    assert act(desk, job, "copy", "B2", to=str(other.pk), wall="Bay").status_code == 302
+    assert order(other, "Bay") == ["B1", "B2"]
+    assert act(desk, job, "mirror", "B2", to=str(other.pk), wall="North").status_code == 302
 
 
 def test_cabinets_are_mirrored_where_they_stand(desk: Client, job: Job) -> None:
@@ -161,7 +180,8 @@ def test_rows_are_deleted(desk: Client, job: Job) -> None:
         ("fronts", {"build": "slob"}, "Choose one from the list."),
         ("copy", {"to": "0", "wall": "East"}, "Choose one from the list."),
         ("copy", {"wall": "East"}, "Choose a job."),
-        ("copy", {"to": "THIS", "wall": ""}, "Enter the wall that the copies stand on"),
+        ("copy", {"to": "THIS", "wall": ""}, "Name the wall that the copies stand on"),
+        ("copy", {"to": "THIS", "wall": "Nroth"}, "Choose one of the walls of that job"),
         ("sand", {}, "Press one of the buttons."),
     ],
 )
@@ -209,7 +229,7 @@ def test_a_form_that_is_sent_twice_is_done_once(do: str, desk: Client, job: Job)
     key = dom(desk.get(f"/jobs/{job.pk}/several/")).one("#several").field("form_key").value
     body = {
         "rows": keys(job, "W1"), "do": do, "form_key": key, "build": "slab",
-        "to": str(job.pk), "wall": "East",
+        "to": str(job.pk), "new_wall": "East",
     }  # fmt: skip
     before = Revision.objects.count()
     answers = [desk.post(f"/jobs/{job.pk}/several/", body) for _ in range(2)]
@@ -225,7 +245,7 @@ def test_a_mirrored_cabinets_own_standard_is_mirrored_too(desk: Client, job: Job
         overlay_left=inches(1, 4), overlay_right=inches(3, 4), overlay_top=half,
         overlay_bottom=half,
     )  # fmt: skip
-    act(desk, job, "copy", "W1", to=str(job.pk), wall="East", turned="on")
+    act(desk, job, "copy", "W1", to=str(job.pk), new_wall="East", turned="on")
     act(desk, job, "mirror", "W1")
     for label in ("W1", "W3"):
         sides = Cabinet.objects.filter(label=label).values_list("overlay_left", "overlay_right")

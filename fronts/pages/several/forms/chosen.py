@@ -15,7 +15,7 @@ from shopjobs.words import capitalized
 FRONTS, COPY, MIRROR, DELETE = "fronts", "copy", "mirror", "delete"
 """What the buttons send."""
 AS_IT_IS, USUAL = "", "usual"
-_ALL = ""
+_ALL = _ANOTHER = ""
 
 
 class Standing(NamedTuple):
@@ -30,7 +30,8 @@ class Standing(NamedTuple):
 class SeveralForm(HouseForm):
     """Rows by their keys, and the values of whichever button was pressed.
 
-    `do` is that button; what belongs to another one is not looked at.
+    `do` is that button; what belongs to another one is not looked at. `walls_to` are those of the
+    job that is copied `to`; `at` answers with the walls of another.
     """
 
     rows = forms.MultipleChoiceField(
@@ -43,7 +44,14 @@ class SeveralForm(HouseForm):
     hinge = forms.ChoiceField(label="Hinge", required=False)
     made_by = forms.ChoiceField(label="Made", required=False)
     to = forms.ChoiceField(label="In job", required=False)
-    wall = forms.CharField(label="On wall", max_length=limits.LONGEST_LABEL, required=False)
+    wall = forms.ChoiceField(
+        label="On wall",
+        required=False,
+        error_messages={"invalid_choice": "Choose one of the walls of that job, or name another."},
+    )
+    new_wall = forms.CharField(
+        label="Name of another wall", max_length=limits.LONGEST_LABEL, required=False
+    )
     turned = forms.BooleanField(
         label="As in a mirror: the last comes first, left and right change", required=False
     )
@@ -54,11 +62,14 @@ class SeveralForm(HouseForm):
         *,
         standing: Sequence[Standing],
         walls: Sequence[str],
+        walls_to: Sequence[str],
         jobs: Sequence[tuple[int, str]],
         items: Items,
         chosen: Sequence[str] = (),
+        to: str = "",
+        at: str = "",
     ) -> None:
-        super().__init__(data, auto_id="several-%s", initial={"rows": list(chosen)})
+        super().__init__(data, auto_id="several-%s", initial={"rows": list(chosen), "to": to})
         self.standing, self.walls = standing, walls
         self._offer("rows", [(row.key, row.says) for row in standing])
         fronts = ((kind, capitalized(f"{name_of(kind)} fronts")) for kind in FRONT_KINDS)
@@ -68,12 +79,20 @@ class SeveralForm(HouseForm):
         for name in ("handle", "hinge"):
             self._offer(name, _or_usual({code: f"{code}, {says}" for code, says in items[name]()}))
         self._offer("to", [(str(key), says) for key, says in jobs])
-        self.fields["wall"].widget.attrs["list"] = "several-walls"
+        self.fields["to"].widget.attrs |= {
+            "hx-get": at, "hx-target": "#several-walls-to", "hx-swap": "outerHTML",
+        }  # fmt: skip
+        self._offer("wall", [(_ANOTHER, "Another wall"), *((name, name) for name in walls_to)])
 
     @property
     def do(self) -> str:
         """The button that was pressed."""
         return str(self.data.get("do", ""))
+
+    @property
+    def wall_to(self) -> str:
+        """The wall that copies stand on, or "" where neither was said."""
+        return str(self.cleaned_data.get("wall") or self.cleaned_data.get("new_wall", ""))
 
     @property
     def values(self) -> dict[str, Any]:
@@ -89,10 +108,12 @@ class SeveralForm(HouseForm):
     def clean(self) -> dict[str, Any]:
         """What the button needs."""
         given = super().clean() or {}
+        if self.do != COPY:
+            self.errors.pop("wall", None)  # Another job may have been chosen, without its walls.
         if self.do == FRONTS and not self.errors and not self.values:
             self.add_error(None, "Say what their fronts are to be.")
-        if self.do == COPY and not given.get("wall"):
-            self.add_error("wall", "Enter the wall that the copies stand on, like North.")
+        if self.do == COPY and not self.has_error("wall") and not self.wall_to:
+            self.add_error("new_wall", "Name the wall that the copies stand on, like North.")
         if self.do == COPY and not given.get("to"):
             self.add_error("to", "Choose a job.")
         return given

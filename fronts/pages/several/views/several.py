@@ -41,23 +41,16 @@ from shopjobs.models import Job
 from shopjobs.pages import render_page
 
 PAGE = "fronts/several/page.html"
+WALLS_TO = "walls-to"
+"""The part of it that another job to copy to changes."""
 Rows = Mapping[str, Cabinet | Thing]
 
 
 @job_view("edit_kitchen")
 def job_several(request: SignedInRequest, job: Job) -> HttpResponse:
     """Show what may be chosen, or do what the button says to what was chosen."""
-    kitchen, rows = kitchen_of(job), rows_by_key(job)
-    wall = request.GET.get("wall", "")
-    standing = standing_rows(kitchen, rows)
-    form = SeveralForm(
-        posted(request),
-        standing=standing,
-        walls=walls_in(kitchen),
-        jobs=jobs_to_copy_to(job),
-        items=items_of(job),
-        chosen=_chosen(standing, request.GET.get("only", ""), wall),
-    )
+    rows, wall = rows_by_key(job), request.GET.get("wall", "")
+    form = _form(request, job, rows, wall)
     act = _ACTS.get(form.do)
     if form.is_bound and act is None:
         form.add_error(None, "Press one of the buttons.")
@@ -67,6 +60,26 @@ def job_several(request: SignedInRequest, job: Job) -> HttpResponse:
         show=partial(_show, request, job, form, wall),
         save=lambda: act(request, job, form, rows) if act else "",
         done=partial(_done, request, job, form, rows),
+    )
+
+
+def _form(request: SignedInRequest, job: Job, rows: Rows, wall: str) -> SeveralForm:
+    """The form as it was sent, or with what the address chooses."""
+    kitchen = kitchen_of(job)
+    standing, jobs = standing_rows(kitchen, rows), jobs_to_copy_to(job)
+    to = (request.POST or request.GET).get("to", "")
+    other = next((key for key, _ in jobs if str(key) == to and key != job.pk), None)
+    walls = walls_in(kitchen)
+    return SeveralForm(
+        posted(request),
+        standing=standing,
+        walls=walls,
+        walls_to=walls if other is None else walls_in(kitchen_of(Job.objects.get(pk=other))),
+        jobs=jobs,
+        items=items_of(job),
+        chosen=_chosen(standing, request.GET.get("only", ""), wall),
+        to=to,
+        at=reverse("fronts:job-several", args=[job.pk]),
     )
 
 
@@ -113,7 +126,7 @@ def _show(
     context = {
         "job": job, "step": "measure", "form": form, "walls": walls, "wall": wall, "kinds": kinds,
     }  # fmt: skip
-    return render_page(request, PAGE, context, status=status)
+    return render_page(request, PAGE, context, partial=WALLS_TO, status=status)
 
 
 def _done(
@@ -122,7 +135,7 @@ def _done(
     """Back to the wall, where what was done is said; what is sent once more was done already."""
     to, wall = job.pk, ""
     if said and form.do == COPY:
-        to, wall = int(form.cleaned_data["to"]), form.cleaned_data["wall"]
+        to, wall = int(form.cleaned_data["to"]), form.wall_to
     elif said:
         wall = rows[form.cleaned_data["rows"][0]].wall
     messages.success(request, said or "It is done already.")
@@ -145,7 +158,7 @@ def _copy(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> 
     given = form.cleaned_data
     to = Job.objects.get(shop=job.shop_id, pk=int(given["to"]))
     to.shop = job.shop
-    wall = given["wall"]
+    wall = form.wall_to
     said_of_wall = new_walls_said(kitchen_of(to), [wall])
     made = standing_copy(
         job=job,
