@@ -164,6 +164,15 @@ const cells = (() => {
     for (const part of target.querySelectorAll(LEFT_ALONE)) part.remove();
   });
 
+  // A table that was asked for before a change says what held then.
+  for (const change of ["job-drawn", "job-changed"]) {
+    document.addEventListener(change, () => {
+      for (const one of document.querySelectorAll("#followers > *")) {
+        htmx.trigger(one, "htmx:abort");
+      }
+    }, true); // Before this change asks for its own.
+  }
+
   // What is as it was stays, and so does what waits for an answer.
   const said = (part) => part.outerHTML.replace(/(csrfmiddlewaretoken" value=")\w+/g, "$1");
   const within = (part, { id }) => part.querySelector(`[id="${id}"]`);

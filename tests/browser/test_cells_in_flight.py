@@ -3,7 +3,7 @@
 import re
 
 import pytest
-from playwright.sync_api import Page, Route, expect
+from playwright.sync_api import APIResponse, Page, Route, expect
 
 from fronts.rules.practice import inches
 from shopjobs.models import Revision
@@ -43,6 +43,25 @@ def test_what_is_taken_back_before_the_answer_is_saved_too(run: Page) -> None:
     expect(depth).to_have_value(said)
     assert depths() == kept
     assert Revision.objects.count() == before + 2
+
+
+def test_a_table_from_before_a_change_is_not_shown_after_it(run: Page) -> None:
+    """What was asked for first comes late, and says what held then: a cell would fall back."""
+    table = re.compile(r"/jobs/\d+/\?wall=")
+    held: list[tuple[Route, APIResponse]] = []
+    run.route(table, lambda _: None)  # What is asked for later never comes.
+    run.route(table, lambda route: held.append((route, route.fetch())), times=1)
+    for value, label in (("22", "B1"), ("20", "B2")):
+        run.get_by_label(f"Depth of {label}", exact=True).focus()
+        run.keyboard.type(value)
+        run.keyboard.press("Tab")
+        expect(run.locator("#said")).to_have_text(f"{label} is saved.")
+        run.wait_for_timeout(300)
+    ((route, as_it_was),) = held
+    route.fulfill(response=as_it_was)
+    run.wait_for_timeout(300)
+    expect(run.get_by_label("Depth of B2", exact=True)).to_have_value("20")
+    assert depths()[:2] == [inches(22), inches(20)]
 
 
 def test_what_was_refused_meanwhile_is_nobodys_change(run: Page) -> None:
