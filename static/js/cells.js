@@ -123,19 +123,27 @@ const cells = (() => {
       const group = button.closest(".cabinet");
       return unfold(group, !group.classList.contains("open"));
     }
-    const front = event.target.closest(".drawing a, .finding .ways a");
-    const row = front && rowOf(front);
-    if (!row || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    const link = event.target.closest(".drawing a, .finding .ways a");
+    const key = link && table() && keyOf(link);
+    if (!key || event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
-    unfold(row.closest(".cabinet"), true);
-    (row.querySelector(CELL) ?? row.querySelector("a"))?.focus();
+    if (rowOf(link)) return goTo(rowOf(link));
+    location.assign(`?at=${key}`); // It stands on another wall.
   });
 
-  // A front in the drawing is a link to its opening, whose row stands in the table.
-  function rowOf(link) {
-    const found = /\/openings\/(\d+)\/(?:measured\/)?$/.exec(link.getAttribute("href"));
-    return found && table()?.querySelector(`[id="opening-${found[1]}"]`);
+  function goTo(row) {
+    unfold(row.closest(".cabinet"), true);
+    (row.querySelector(CELL) ?? row.querySelector("a"))?.focus();
   }
+
+  // A front in the drawing is a link to its opening, whose row stands in the table of its wall.
+  const FORM = /\/(opening|cabinet)s\/(\d+)\/(?:measured\/)?$/;
+  const keyOf = (link) => FORM.exec(link.getAttribute("href"))?.slice(1).join("-");
+  const rowOf = (link) => table()?.querySelector(`[id="${keyOf(link)}"]`);
+  document.addEventListener("DOMContentLoaded", () => {
+    const at = document.getElementById(new URLSearchParams(location.search).get("at"));
+    if (at?.matches("[data-cells] :is(.cabinet, .opening)")) goTo(at);
+  });
 
   // Where one is in the table, its fronts are marked in the drawing.
   function markFronts() {

@@ -5,7 +5,7 @@ import re
 import pytest
 from playwright.sync_api import Page, expect
 
-from fronts.models import Cabinet, DoorOnHand, JobStandard, Opening
+from fronts.models import Cabinet, DoorOnHand, Opening
 from fronts.rules.practice import inches
 from shopjobs.models import Job, Revision
 from tests.browser.conftest import AT_A_DESK
@@ -159,17 +159,6 @@ def test_a_face_is_drawn_while_it_is_typed(run: Page) -> None:
     run.keyboard.press("Enter")
     expect(run.locator("#elevations svg")).to_contain_text("B2.b.1")
     expect(run.locator("#as-typed")).to_be_empty()
-
-
-def test_a_finding_leads_to_its_row_and_back(run: Page, job: Job) -> None:
-    """From the row's mark into the list; from the list into the row, which is unfolded."""
-    cabinet = Cabinet.objects.get(label="B2")
-    JobStandard.objects.filter(job=job).delete()  # Nobody says how far fronts lap.
-    run.reload()
-    run.locator(f"#cabinet-{cabinet.pk} > .row .mark").first.click()
-    assert run.evaluate("document.querySelector('.finding:target').innerText").startswith("!")
-    run.locator(".finding:target").get_by_role("link", name="B2.a", exact=True).first.click()
-    expect(run.get_by_label("Label of B2.a")).to_be_focused()
 
 
 def test_the_drawing_is_made_larger_and_stays_so(run: Page) -> None:
