@@ -1,6 +1,6 @@
 """The walls of a kitchen, and what an address says of the one that it is about."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from urllib.parse import urlencode
 
 from fronts.rules.kitchen import Kitchen
@@ -17,12 +17,11 @@ def walls_in(kitchen: Kitchen) -> tuple[str, ...]:
     return tuple(dict.fromkeys([*named, *(what.wall for what in standing_in(kitchen))]))
 
 
-def new_walls_said(kitchen: Kitchen, named: Iterable[str]) -> str:
-    """`Wall East is new.` of those that the kitchen does not have; "" where it has all of them.
+def new_walls_said(known: Sequence[str], named: Iterable[str]) -> str:
+    """`Wall East is new.` of those that are not known; "" where all of them are.
 
     One that is spelled otherwise than one that is there is one more.
     """
-    known = walls_in(kitchen)
     return " ".join(f"Wall {wall} is new." for wall in named if wall not in known)
 
 

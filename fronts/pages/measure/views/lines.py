@@ -13,7 +13,7 @@ from fronts.pages.measure.views.page import drawn_at_once, measure_page
 from fronts.pages.measure.views.parts import PAGE
 from fronts.pages.shared.form_answer import form_answer
 from fronts.pages.shared.job_view import job_view, posted, who
-from fronts.pages.shared.wall_addresses import new_walls_said, wall_query
+from fronts.pages.shared.wall_addresses import new_walls_said, wall_query, walls_in
 from fronts.rules.runs import standing_in
 from fronts.services.notebook_lines import lines_enter
 from fronts.services.saved_faces import faces_of
@@ -63,7 +63,7 @@ def _entered(
         return redirect(f"{page}{wall_query(wall)}#lines")
     said = f"{count} line{'' if count == 1 else 's'} entered." if count else "Entered already."
     named = [wall.label for wall in form.added.walls] if form.added else []
-    said = f"{said} {new_walls_said(form.kitchen, named)}".rstrip()
+    said = f"{said} {new_walls_said(walls_in(form.kitchen), named)}".rstrip()
     kitchen = kitchen_of(job)
     parts = (f"{PAGE}#lines", f"{PAGE}#said")
     context = {"lines": LinesForm(kitchen=kitchen, wall=wall), "said": said}

@@ -62,15 +62,15 @@ class SeveralForm(HouseForm):
         *,
         standing: Sequence[Standing],
         walls: Sequence[str],
-        walls_to: Sequence[str],
         jobs: Sequence[tuple[int, str]],
+        to: int,
+        walls_to: Sequence[str],
+        at: str,
         items: Items,
         chosen: Sequence[str] = (),
-        to: str = "",
-        at: str = "",
     ) -> None:
         super().__init__(data, auto_id="several-%s", initial={"rows": list(chosen), "to": to})
-        self.standing, self.walls = standing, walls
+        self.standing, self.walls, self.walls_to = standing, walls, walls_to
         self._offer("rows", [(row.key, row.says) for row in standing])
         fronts = ((kind, capitalized(f"{name_of(kind)} fronts")) for kind in FRONT_KINDS)
         self._offer("which", [(_ALL, "All of them"), *fronts])

@@ -67,18 +67,18 @@ def _form(request: SignedInRequest, job: Job, rows: Rows, wall: str) -> SeveralF
     """The form as it was sent, or with what the address chooses."""
     kitchen = kitchen_of(job)
     standing, jobs = standing_rows(kitchen, rows), jobs_to_copy_to(job)
-    to = (request.POST or request.GET).get("to", "")
-    other = next((key for key, _ in jobs if str(key) == to and key != job.pk), None)
+    asked = (request.POST or request.GET).get("to", "")
+    to = next((key for key, _ in jobs if str(key) == asked), job.pk)
     walls = walls_in(kitchen)
     return SeveralForm(
         posted(request),
         standing=standing,
         walls=walls,
-        walls_to=walls if other is None else walls_in(kitchen_of(Job.objects.get(pk=other))),
         jobs=jobs,
+        to=to,
+        walls_to=walls if to == job.pk else walls_in(kitchen_of(Job.objects.get(pk=to))),
         items=items_of(job),
         chosen=_chosen(standing, request.GET.get("only", ""), wall),
-        to=to,
         at=reverse("fronts:job-several", args=[job.pk]),
     )
 
@@ -159,7 +159,6 @@ def _copy(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> 
     to = Job.objects.get(shop=job.shop_id, pk=int(given["to"]))
     to.shop = job.shop
     wall = form.wall_to
-    said_of_wall = new_walls_said(kitchen_of(to), [wall])
     made = standing_copy(
         job=job,
         to=job if to.pk == job.pk else to,
@@ -168,6 +167,7 @@ def _copy(request: SignedInRequest, job: Job, form: SeveralForm, rows: Rows) -> 
         turned=given["turned"],
         **who(request),
     )
+    said_of_wall = new_walls_said(form.walls_to, [wall])
     return f"Copied to wall {wall}: {', '.join(made)}. {said_of_wall}".rstrip()
 
 
