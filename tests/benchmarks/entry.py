@@ -91,8 +91,7 @@ def _keys(page: Page, owner: Person, name: str) -> Iterator[Figure]:
 
 def _edits(page: Page, job: Job) -> Iterator[Figure]:
     """A cabinet's width, typed and left, again and again."""
-    if page.context.browser:
-        yield browser_speed(page.context.browser)
+    yield browser_speed(page)
     page.goto(f"/jobs/{job.pk}/?wall=North")
     page.wait_for_load_state("networkidle")
     session = page.context.new_cdp_session(page)
