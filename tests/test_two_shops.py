@@ -116,12 +116,11 @@ def pages_of(job: Job, client: Client) -> dict[str, str]:
 
 
 def changed(before: dict[str, str], after: dict[str, str]) -> dict[str, list[str]]:
-    """The pages that are not as they were, with the lines that differ."""
-    pages = {name: (before.get(name, ""), after.get(name, "")) for name in before.keys() | after}
+    """Of the same pages those that are not as they were, with the lines that differ."""
     return {
-        name: list(unified_diff(old.splitlines(), new.splitlines(), lineterm="", n=0))
-        for name, (old, new) in pages.items()
-        if old != new
+        name: list(unified_diff(old.splitlines(), after[name].splitlines(), lineterm="", n=0))
+        for name, old in before.items()
+        if old != after[name]
     }
 
 
