@@ -127,8 +127,9 @@ const cells = (() => {
     const key = link && table() && keyOf(link);
     if (!key || event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
-    if (rowOf(link)) return goTo(rowOf(link));
-    location.assign(`?at=${key}`); // It stands on another wall.
+    const row = rowOf(link);
+    if (row) goTo(row);
+    else location.assign(`?at=${key}`); // It stands on another wall.
   });
 
   function goTo(row) {
