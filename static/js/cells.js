@@ -173,12 +173,11 @@ const cells = (() => {
     for (const part of target.querySelectorAll(LEFT_ALONE)) part.remove();
   });
 
-  // A table that was asked for before a change says what held then.
+  // What was asked for before a change says what held then, whoever follows changes.
   for (const change of ["job-drawn", "job-changed"]) {
     document.addEventListener(change, () => {
-      for (const one of document.querySelectorAll("#followers > *")) {
-        htmx.trigger(one, "htmx:abort");
-      }
+      const followers = document.querySelectorAll(`[hx-trigger*="job-"]`);
+      for (const one of followers) htmx.trigger(one, "htmx:abort");
     }, true); // Before this change asks for its own.
   }
 

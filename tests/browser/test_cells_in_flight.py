@@ -5,10 +5,12 @@ import re
 import pytest
 from playwright.sync_api import APIResponse, Page, Route, expect
 
+from fronts.models import DoorOnHand
 from fronts.rules.practice import inches
-from shopjobs.models import Revision
+from shopjobs.models import Job, Revision
 from tests.browser.conftest import AT_A_DESK
 from tests.browser.test_wall_table import depths, run
+from tests.factories import DoorOnHandFactory
 
 __all__ = ["run"]
 pytestmark = [pytest.mark.slow, AT_A_DESK]
@@ -62,6 +64,28 @@ def test_a_table_from_before_a_change_is_not_shown_after_it(run: Page) -> None:
     run.wait_for_timeout(300)
     expect(run.get_by_label("Depth of B2", exact=True)).to_have_value("20")
     assert depths()[:2] == [inches(22), inches(20)]
+
+
+def test_doors_from_before_a_change_are_not_shown_after_it(page: Page, job: Job) -> None:
+    """Their table is one of cells too."""
+    DoorOnHandFactory.create_batch(2, job=job)
+    page.goto(f"/jobs/{job.pk}/doors/")
+    table = re.compile(r"\d/jobs/\d+/doors/$")
+    held: list[tuple[Route, APIResponse]] = []
+    page.route(table, lambda _: None)  # What is asked for later never comes.
+    page.route(table, lambda route: held.append((route, route.fetch())), times=1)
+    widths = page.get_by_label("Width of")
+    for place, value in enumerate(("11", "12")):
+        widths.nth(place).focus()
+        page.keyboard.type(value)
+        page.keyboard.press("Tab")
+        expect(page.locator("[data-waits]")).to_have_count(0)
+        page.wait_for_timeout(300)
+    ((route, as_it_was),) = held
+    route.fulfill(response=as_it_was)
+    page.wait_for_timeout(300)
+    expect(widths.nth(1)).to_have_value("12")
+    assert DoorOnHand.objects.get(label="D2").width == inches(12)
 
 
 def test_what_was_refused_meanwhile_is_nobodys_change(run: Page) -> None:
